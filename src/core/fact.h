@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What happened, one fact at a time. The journal stores facts; everything else is computed from them.
+#pragma once
+
+#include "core/passage.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace piolo {
+
+/// Where in the part a miss was marked: the part's own bar number (a pick-up is firstBar - 1) and the beat
+/// from 1.
+struct Spot {
+    std::int32_t bar = 0;
+    std::int32_t beat = 0;
+    bool operator==(const Spot&) const = default;
+};
+
+/// Why a run was void, or why a tempo was set.
+enum class Reason : std::uint8_t { none, hand, stopped, tempoChanged, soundLost, newDay, offer };
+
+/// One run that was played. Only a run with `isTry` false moves the rule.
+struct RunFact {
+    Id passage;
+    Tempo tempo = Tempo::bpm(60);
+    Mark mark = Mark::clean;
+    Reason reason = Reason::none; ///< for a void run
+    bool isTry = false;           ///< one run at the target, logged apart
+    std::int64_t millis = 0;      ///< from the first note to the end
+    std::vector<Spot> spots;      ///< where misses were marked
+    bool operator==(const RunFact&) const = default;
+};
+
+/// A run that ended clean was missed after all. Taking this back makes it clean again.
+struct LateMissFact {
+    Id passage;
+    Id run;
+    bool operator==(const LateMissFact&) const = default;
+};
+/// Runs that nobody listened to are void after all (the player's "no" after a long stretch without a key).
+struct DoubtFact {
+    Id passage;
+    std::vector<Id> runs;
+    bool operator==(const DoubtFact&) const = default;
+};
+/// A tempo set by hand, or by a new day.
+struct TempoFact {
+    Id passage;
+    Tempo tempo = Tempo::bpm(60);
+    Reason reason = Reason::hand;
+    bool operator==(const TempoFact&) const = default;
+};
+/// Retracts the fact named.
+struct BackFact {
+    Id passage;
+    Id retracts;
+    bool operator==(const BackFact&) const = default;
+};
+/// A passage was made or edited: only the groups that changed.
+struct PassageFact {
+    Id passage;
+    std::optional<Title> title;
+    std::optional<Music> music;
+    std::optional<Tempi> tempi;
+    bool operator==(const PassageFact&) const = default;
+};
+/// A piece was made or edited: only what changed. `due` holds nothing inside to take the date away.
+struct PieceFact {
+    Id piece;
+    std::optional<std::string> name;
+    std::optional<std::string> instrument;
+    std::optional<std::optional<Date>> due;
+    bool operator==(const PieceFact&) const = default;
+};
+/// A passage or a piece was removed, or restored.
+struct RemovalFact {
+    Id subject;
+    bool removed = true;
+    bool operator==(const RemovalFact&) const = default;
+};
+/// Practice settings, whole.
+struct SettingsFact {
+    PracticeSettings settings;
+    bool operator==(const SettingsFact&) const = default;
+};
+
+using FactBody = std::variant<RunFact, LateMissFact, DoubtFact, TempoFact, BackFact, PassageFact, PieceFact,
+                              RemovalFact, SettingsFact>;
+
+/// A fact and where it stands. The notebook sorts by order, device, seq.
+struct Fact {
+    Id id;
+    std::string device;
+    std::uint64_t seq = 0;
+    std::int64_t order = 0;
+    Timestamp at;
+    FactBody body;
+    bool operator==(const Fact&) const = default;
+};
+
+/// True when `a` stands before `b`: by order, device, seq, then id.
+[[nodiscard]] bool standsBefore(const Fact& a, const Fact& b) noexcept;
+/// The passage a fact is about; none for pieces, settings and removals.
+[[nodiscard]] Id passageOf(const FactBody& body) noexcept;
+
+} // namespace piolo

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Numbered faults. A fault is data: its number, its place and the words that fill its sentence.
+// The sentences are in models (FaultText); docs/errors.md has a paragraph for each number.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace piolo {
+
+/// Numbers never change their meaning and are never used again. 1xx: wrong use (exit 2); all others exit 1.
+enum class FaultNumber {
+    // Wrong use of the command: the place is the option or the word.
+    unknownVerb = 101,
+    unknownOption = 102,
+    missingOption = 103,
+    missingValue = 104,
+    badNumber = 105,
+    badTempo = 106,
+    badMeter = 107,
+    badBeat = 108,
+    beatDoesNotDivide = 109,
+    badGroups = 110,
+    badSubdivision = 111,
+    badVoice = 112,
+    badRange = 113,
+    badOrder = 114,
+    badChoice = 115,
+    badFileKind = 116,
+    noSuchPassage = 117,
+    ambiguousPassage = 118,
+    unexpectedWord = 119,
+    // Input: what a file or standard input holds.
+    badMark = 201,
+    badMarkTempo = 202,
+    badJson = 203,
+    badFact = 204,
+    badFactValue = 205,
+    newerFormat = 206,
+    unknownKind = 207,
+    tornLine = 208,
+    repeatedId = 209,
+    notUtf8 = 210,
+    lineTooLong = 211,
+    unknownPassage = 212,
+    // Files and folders.
+    cannotRead = 301,
+    cannotWrite = 302,
+    cannotMakeFolder = 303,
+    tooLarge = 304,
+    folderInUse = 305,
+    notAPracticeFolder = 306,
+    diskFull = 307,
+    // Sound.
+    noSoundDevice = 401,
+    soundLost = 402,
+    soundNeedsRestart = 403,
+};
+
+/// Where it is: a file (or "-" for standard input, or an option), and a line counted from 1 (0: none).
+struct Place {
+    std::string file;
+    long line = 0;
+    bool operator==(const Place&) const = default;
+};
+
+struct Fault {
+    FaultNumber number{};
+    Place place;
+    std::vector<std::string> arguments;
+    bool operator==(const Fault&) const = default;
+};
+
+} // namespace piolo

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The notebook: the fold of the journal's facts. The same facts in any order of arrival give the same
+// notebook; duplicates (by id) count once.
+#pragma once
+
+#include "core/fact.h"
+
+#include <memory>
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace piolo {
+
+/// One thing that happened to a passage's tempo, as it counts now (late misses and doubts applied, retracted
+/// facts gone).
+struct Entry {
+    enum class Kind : std::uint8_t { run, attempt, tempo }; ///< a run, a try, a tempo set
+    Id id;
+    Timestamp at;
+    Kind kind = Kind::run;
+    Tempo tempo = Tempo::bpm(60); ///< the run's tempo, or the tempo set
+    Mark mark = Mark::clean;      ///< of a run or a try
+    Reason reason = Reason::none;
+    std::int64_t millis = 0;
+    bool late = false; ///< missed by a late miss
+    bool fullStreak = false;
+    Standing before;
+    Standing after;
+    std::vector<Spot> spots;
+};
+
+/// A full streak at or above the target.
+struct Secure {
+    Date day;
+    Tempo tempo = Tempo::bpm(60);
+};
+
+/// Everything known of one passage.
+struct PassageRecord {
+    Passage passage;
+    bool removed = false;
+    Standing standing;
+    std::optional<Tempo> best;           ///< the highest tempo with a full streak
+    std::optional<Tempo> lastFullStreak; ///< the tempo of the newest full streak
+    std::optional<Date> lastDay; ///< local date of the newest run or tempo, retracted ones not counted
+    std::vector<Secure> secures; ///< oldest first; those below a raised target are gone
+    std::vector<Entry> entries;  ///< oldest first
+
+    /// Different days with a secure.
+    [[nodiscard]] int secureDays() const;
+};
+
+/// A day's figures for one passage or many.
+struct DayFigures {
+    int runs = 0; ///< clean and missed, tries apart
+    int clean = 0;
+    int voided = 0;
+    std::optional<Tempo> best; ///< the highest tempo of a clean run that day
+    std::int64_t millis = 0;   ///< played, runs and tries, void ones included
+};
+
+/// Grows by facts; belongs to one thread. add() costs a refold of the passage concerned at its next reading.
+class Notebook {
+public:
+    Notebook();
+    ~Notebook();
+    Notebook(Notebook&&) noexcept;
+    Notebook& operator=(Notebook&&) noexcept;
+
+    /// False when a fact of that id is there already (nothing changes).
+    bool add(Fact fact);
+    [[nodiscard]] std::size_t factCount() const;
+
+    /// Pieces in the order of their names, then ids; removed ones only when asked for.
+    [[nodiscard]] std::vector<Piece> pieces(bool removedToo = false) const;
+    /// Ids of the passages in the order in which they were made; removed ones only when asked for.
+    [[nodiscard]] std::vector<Id> passages(bool removedToo = false) const;
+    /// Nothing for an unknown id, and for a passage of which no defining fact (with tempi) is known. The
+    /// pointer is good until the next add().
+    [[nodiscard]] const PassageRecord* passage(Id id) const;
+    /// Passages by id (32 digits) or by exact title.
+    [[nodiscard]] std::vector<Id> find(std::string_view idOrTitle) const;
+    [[nodiscard]] const PracticeSettings& settings() const;
+
+    /// What `back` on `device` would retract: the newest unretracted mark (a run or try that is not void, a
+    /// late miss, a doubt) or hand-set tempo of that passage made on that device. None: nothing left.
+    [[nodiscard]] Id backTarget(Id passage, std::string_view device) const;
+    /// The figures of one day; `passage` none: all passages.
+    [[nodiscard]] DayFigures day(Date date, Id passage) const;
+    /// The tempo at which `date` opens this passage, or nothing when it was played or opened on that date
+    /// already (also when that opening was taken back), was never played, or stands at that tempo anyway.
+    [[nodiscard]] std::optional<Tempo> opening(Id passage, Date date) const;
+
+private:
+    struct Body;
+    std::unique_ptr<Body> body_;
+};
+
+/// A notebook of all these facts.
+[[nodiscard]] Notebook fold(std::span<const Fact> facts);
+
+} // namespace piolo

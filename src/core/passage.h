@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a piece and a passage are: the values that the player edits, in the groups in which they are recorded.
+#pragma once
+
+#include "core/id.h"
+#include "core/meter.h"
+#include "core/rule.h"
+#include "core/timestamp.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace piolo {
+
+/// A passage's name and the piece it belongs to (none: an exercise of its own).
+struct Title {
+    std::string name;
+    Id piece;
+    bool operator==(const Title&) const = default;
+};
+
+/// What is played: everything the click needs but the tempo.
+struct Music {
+    Meter meter;
+    std::int32_t subdivision = 1; ///< pulses to the beat, 1…8
+    Fraction pickup;              ///< of a whole note; shorter than a bar; 0: none
+    std::int32_t firstBar = 1;    ///< the part's own number of the first whole bar, 0…9999
+    std::int32_t bars = 4;        ///< whole bars, 1…999; 0: open-ended, the player ends each run
+    bool landing = true;          ///< the next downbeat sounds and belongs to the run
+    std::int32_t countInBars = 1; ///< 0…4
+    std::int32_t breathBeats = 2; ///< 0…8, between runs
+    bool operator==(const Music&) const = default;
+};
+
+/// Where the passage begins and what moves it. floor <= start <= target.
+struct Tempi {
+    Tempo start = Tempo::bpm(60);
+    Rule rule;
+    bool operator==(const Tempi&) const = default;
+};
+
+struct Passage {
+    Id id;
+    Title title;
+    Music music;
+    Tempi tempi;
+    bool operator==(const Passage&) const = default;
+};
+
+struct Piece {
+    Id id;
+    std::string name;
+    std::string instrument; ///< as the player writes it: "Clarinet in B♭"
+    std::optional<Date> due;
+    bool operator==(const Piece&) const = default;
+};
+
+/// Practice settings: they travel with the folder.
+struct PracticeSettings {
+    std::int32_t gapMillisAfterMiss = 4000; ///< 0…30000, at least this between a miss and the next first note
+    bool playOn = false;                    ///< a miss lets the run go on to its end
+    std::int32_t pauseAfterRuns = 20;       ///< runs without a key; 0: never
+    std::int32_t secureDays = 3;            ///< different days with a secure
+    DayOpening dayOpening = DayOpening::twoRungsBelow;
+    bool operator==(const PracticeSettings&) const = default;
+};
+
+} // namespace piolo

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A moment with the local date it had where it was recorded. No clock: text and values only.
+#pragma once
+
+#include <compare>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace piolo {
+
+/// A day of the proleptic Gregorian calendar, years 1 to 9999. A Date made by these functions is a real day.
+struct Date {
+    std::int16_t year = 1970;
+    std::int8_t month = 1;
+    std::int8_t day = 1;
+    auto operator<=>(const Date&) const noexcept = default;
+
+    [[nodiscard]] std::int64_t daysSince1970() const noexcept;
+    static Date fromDaysSince1970(std::int64_t days) noexcept;
+    /// "2026-03-01".
+    [[nodiscard]] std::string text() const;
+    static std::optional<Date> parse(std::string_view text);
+};
+
+/// Milliseconds of UTC since 1970 and the local offset in minutes (-1439…1439).
+struct Timestamp {
+    std::int64_t utcMillis = 0;
+    std::int16_t offsetMinutes = 0;
+    bool operator==(const Timestamp&) const noexcept = default;
+
+    /// The local date as recorded.
+    [[nodiscard]] Date date() const noexcept;
+    /// RFC 3339 with milliseconds and offset: "2026-03-01T18:04:05.123+01:00" ("+00:00" for UTC).
+    [[nodiscard]] std::string text() const;
+    /// Reads RFC 3339, also "Z", lower case 't' and 'z', and 0 to 9 decimals (cut to milliseconds).
+    static std::optional<Timestamp> parse(std::string_view text);
+};
+
+} // namespace piolo

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is told to the engine: plain values through a fixed single-producer single-consumer queue.
+#pragma once
+
+#include "engine/drill_plan.h"
+#include "engine/mix.h"
+
+#include <cstdint>
+#include <type_traits>
+
+namespace piolo::engine {
+
+/// Where a new tempo takes hold.
+enum class Boundary : std::uint8_t { pulse, beat, bar };
+
+struct Command {
+    enum class Kind : std::uint8_t {
+        start,  ///< begin to drill `plan` now
+        miss,   ///< the player's key for a miss, heard when `sample` was audible
+        clean,  ///< the player's key for clean (open-ended runs only), heard when `sample` was audible
+        stop,   ///< end; a run that is not over is void
+        resume, ///< go on after a pause, from the count-in
+        adopt,  ///< stand at `standing` (after a mark was taken back); refused when runsEnded is out of date
+        setTempo, ///< by hand while it runs: `standing.tempo` at `boundary`; a run inside is void
+        setMix,   ///< `mix`, from the next pulse on; a sounding click goes on as it began
+    };
+    Kind kind = Kind::stop;
+    std::uint64_t sample = 0;    ///< in the engine's own count of rendered samples
+    std::uint64_t runsEnded = 0; ///< for adopt: how many runEnded and lateMiss events the sender had seen
+    Standing standing;           ///< for adopt and setTempo
+    Boundary boundary = Boundary::beat;
+    DrillPlan plan;
+    Mix mix;
+};
+static_assert(std::is_trivially_copyable_v<Command>);
+
+} // namespace piolo::engine

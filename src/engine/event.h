@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the engine tells: facts with their sample index, plain values through a fixed queue.
+#pragma once
+
+#include "core/rule.h"
+#include "engine/mix.h"
+
+#include <cstdint>
+#include <type_traits>
+
+namespace piolo::engine {
+
+/// Why the drill paused.
+enum class Pause : std::uint8_t { noKey, threeMisses, belowStart };
+
+/// Why a run was void.
+enum class VoidReason : std::uint8_t { none, stopped, tempoChanged, soundLost };
+
+/// Where the drill is.
+enum class Phase : std::uint8_t { idle, gap, countIn, run, paused };
+
+struct Event {
+    enum class Kind : std::uint8_t {
+        started,      ///< the drill began
+        pulse,        ///< a pulse sounds: layer, bar, beat, part, phase
+        runBegan,     ///< the first note of a run; `run` counts from 1
+        runEnded,     ///< mark, standing before and after; never told for a run that was cancelled
+        runCancelled, ///< a run that had been rendered but not heard was overtaken by a late miss: it never
+                      ///< was
+        lateMiss,     ///< run `run`, told as clean before, was missed after all
+        missMarked,   ///< playing on: a press inside the run, at bar and beat; the run ends later
+        tempoMoved,   ///< the standing changed: `after`
+        adopted,      ///< an adopt was followed
+        adoptRefused, ///< an adopt came too late: fold again
+        paused,       ///< `pause` says why
+        resumed,
+        stopped, ///< silence from here on
+    };
+    Kind kind = Kind::stopped;
+    std::uint64_t sample = 0; ///< when it sounds, in the engine's own count of rendered samples
+    std::uint64_t run = 0;
+    std::uint64_t runsEnded = 0;  ///< runEnded and lateMiss events told so far, this one included
+    Tempo tempo = Tempo::bpm(60); ///< of the pulse, or at which the run was played
+    Standing before;
+    Standing after;
+    Mark mark = Mark::clean;
+    VoidReason voidReason = VoidReason::none;
+    Pause pause = Pause::noKey;
+    Phase phase = Phase::idle;
+    Layer layer = Layer::beat;
+    std::int32_t bar = 0;      ///< of the run from 0; a pick-up is bar -1; in a count-in from 0; -2: no bar
+    std::int32_t beat = 0;     ///< from 0
+    std::int32_t part = 0;     ///< pulse inside the beat, from 0
+    std::uint64_t beganAt = 0; ///< of runEnded: the sample of the run's first note
+    bool fullStreak = false;
+    bool secure = false;
+    bool isTry = false;
+};
+static_assert(std::is_trivially_copyable_v<Event>);
+
+} // namespace piolo::engine

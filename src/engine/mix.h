@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the click sounds like: voice, and level and mute per layer.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string_view>
+
+namespace piolo::engine {
+
+/// Click voices of our own synthesis. `impulse`: one sample a pulse, for measurement.
+enum class Voice : std::uint8_t { impulse, wood, metal, reed, dry };
+inline constexpr std::array voices{Voice::impulse, Voice::wood, Voice::metal, Voice::reed, Voice::dry};
+
+[[nodiscard]] std::string_view nameOf(Voice voice) noexcept;
+[[nodiscard]] std::optional<Voice> voiceNamed(std::string_view name) noexcept;
+
+/// What a pulse is. Told apart by pitch and level.
+enum class Layer : std::uint8_t { downbeat, group, beat, subdivision, countIn, cue };
+inline constexpr int layerCount = 6;
+
+/// Linear gains 0…1; a muted layer keeps its level for later.
+struct Mix {
+    Voice voice = Voice::wood;
+    float level = 0.35F; ///< of the whole; sessions start low
+    std::array<float, layerCount> layerLevel{1.0F, 1.0F, 1.0F, 1.0F, 1.0F, 1.0F};
+    std::array<bool, layerCount> muted{};
+    bool operator==(const Mix&) const = default;
+};
+
+} // namespace piolo::engine

@@ -1,0 +1,42 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The rooms and the arrows between them: the one table. A room may include and link the rooms it SEES, and only
+# those; tests/rooms holds every #include against the lines below.
+
+add_library(piolo_flags INTERFACE)
+target_compile_options(piolo_flags INTERFACE -Wall -Wextra -Wconversion -Wshadow -Werror)
+if(PIOLO_SANITIZE)
+  target_compile_options(piolo_flags INTERFACE -fsanitize=${PIOLO_SANITIZE} -fno-omit-frame-pointer)
+  target_link_options(piolo_flags INTERFACE -fsanitize=${PIOLO_SANITIZE})
+  target_compile_definitions(piolo_flags INTERFACE PIOLO_SANITIZED)
+endif()
+
+set(PIOLO_ROOMS "")
+
+# add_room(NAME [SEES room...] [OUTSIDE target...]): one static library from all .cpp files of src/NAME.
+function(add_room NAME)
+  cmake_parse_arguments(ROOM "" "" "SEES;OUTSIDE" ${ARGN})
+  foreach(SEEN IN LISTS ROOM_SEES)
+    if(NOT SEEN IN_LIST PIOLO_ROOMS)
+      message(FATAL_ERROR "src/${NAME} may not see src/${SEEN}: no room of that name stands before it in src/rooms.cmake")
+    endif()
+  endforeach()
+  file(GLOB SOURCES CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/${NAME}/*.cpp)
+  file(GLOB HEADERS CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/${NAME}/*.h)
+  if(NOT SOURCES)
+    set(SOURCES ${PROJECT_SOURCE_DIR}/src/empty.cpp)
+  endif()
+  add_library(piolo_${NAME} STATIC ${SOURCES})
+  target_sources(piolo_${NAME} PUBLIC FILE_SET HEADERS BASE_DIRS ${PROJECT_SOURCE_DIR}/src FILES ${HEADERS})
+  set_target_properties(piolo_${NAME} PROPERTIES VERIFY_INTERFACE_HEADER_SETS ON)
+  target_include_directories(piolo_${NAME} PUBLIC ${PROJECT_SOURCE_DIR}/src)
+  list(TRANSFORM ROOM_SEES PREPEND piolo_ OUTPUT_VARIABLE SEEN_TARGETS)
+  target_link_libraries(piolo_${NAME} PUBLIC ${SEEN_TARGETS} ${ROOM_OUTSIDE} PRIVATE piolo_flags)
+  set(PIOLO_ROOMS ${PIOLO_ROOMS} ${NAME} PARENT_SCOPE)
+endfunction()
+
+add_room(core)
+add_room(engine SEES core)
+add_room(files SEES core)
+add_room(journal SEES core OUTSIDE nlohmann_json::nlohmann_json Threads::Threads)
+add_room(device SEES core engine OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads)
+add_room(plots SEES core OUTSIDE Qt6::Core Qt6::Gui Qt6::Svg)
