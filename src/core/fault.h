@@ -42,6 +42,7 @@ enum class FaultNumber {
     repeatedId = 209,
     notUtf8 = 210,
     lineTooLong = 211,
+    badWav = 213,
     unknownPassage = 212,
     // Files and folders.
     cannotRead = 301,

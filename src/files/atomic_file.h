@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A file that appears whole or not at all.
+#pragma once
+
+#include "core/result.h"
+
+#include <cstddef>
+#include <memory>
+#include <span>
+#include <string>
+
+namespace piolo::files {
+
+/// Written beside its final name, then renamed over it. Dropped before commit(), it leaves nothing behind and
+/// the old file untouched.
+class AtomicFile {
+public:
+    /// Fault cannotWrite.
+    static Result<AtomicFile> create(std::string path);
+    AtomicFile(AtomicFile&&) noexcept;
+    AtomicFile& operator=(AtomicFile&&) noexcept;
+    ~AtomicFile();
+
+    /// Appends. Faults: cannotWrite, diskFull.
+    Done write(std::span<const std::byte> bytes);
+    /// Overwrites at an offset already written. Faults as write().
+    Done writeAt(std::size_t offset, std::span<const std::byte> bytes);
+    /// fsync, rename, sync of the folder. Faults as write().
+    Done commit();
+
+private:
+    struct Body;
+    explicit AtomicFile(std::unique_ptr<Body> body);
+    std::unique_ptr<Body> body_;
+};
+
+} // namespace piolo::files

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The writing side of a practice folder: facts get their id and place at once, and go to disk on a thread of
+// their own.
+#pragma once
+
+#include "core/fact.h"
+#include "core/result.h"
+#include "journal/ports.h"
+#include "journal/practice_folder.h"
+
+#include <functional>
+#include <memory>
+#include <string>
+
+namespace piolo::journal {
+
+struct JournalPlace {
+    std::string folder;   ///< the practice folder; made when missing
+    std::string device;   ///< this device's id: 32 hexadecimal digits
+    std::string stateDir; ///< where locks live, outside the folder; made when missing
+};
+
+struct JournalPorts {
+    std::shared_ptr<Clock> clock = systemClock();
+    std::shared_ptr<Randomness> randomness = systemRandomness();
+    std::shared_ptr<AppendOpener> opener = posixOpener();
+};
+
+/// What the writer tells, on the writer's own thread. Set before open().
+struct JournalHearer {
+    std::function<void(Id)> saved;             ///< the fact is on disk (fdatasync has returned)
+    std::function<void(const Fault&)> trouble; ///< a write failed; the facts are kept and tried again
+};
+
+/// One open practice folder. record() may be called from any thread; nothing here waits for the disk but
+/// open(), flush() and the destructor.
+class Journal {
+public:
+    /// Reads the folder, takes the lock (one writer per folder and device; when another holds it the journal
+    /// is read-only), closes an own torn last line. Faults: cannotMakeFolder, cannotRead, cannotWrite.
+    static Result<std::unique_ptr<Journal>> open(JournalPlace place, JournalHearer hearer,
+                                                 JournalPorts ports = {});
+    ~Journal();
+    Journal(const Journal&) = delete;
+    Journal& operator=(const Journal&) = delete;
+
+    [[nodiscard]] const FolderContents& contents() const;
+    /// Another window writes this folder: record() then gives its fact, which is not written.
+    [[nodiscard]] bool readOnly() const;
+    [[nodiscard]] const std::string& device() const;
+
+    /// Gives the body its id, seq, order and time and hands it to the writer. Thread-safe; does not wait for
+    /// the disk.
+    Fact record(FactBody body);
+    /// Facts recorded and not yet on disk.
+    [[nodiscard]] std::size_t unsaved() const;
+    /// Waits until all is on disk, or `millis` have passed. True when all is.
+    bool flush(int millis);
+    /// The wall clock of the ports.
+    [[nodiscard]] Timestamp now() const;
+
+private:
+    struct Body;
+    explicit Journal(std::unique_ptr<Body> body);
+    std::unique_ptr<Body> body_;
+};
+
+} // namespace piolo::journal

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What belongs to this machine and not to the practice folder: device id, sound, keys, looks. One JSON file
+// in the config directory, replaced atomically.
+#pragma once
+
+#include "core/result.h"
+#include "journal/ports.h"
+
+#include <map>
+#include <string>
+
+namespace piolo::journal {
+
+/// Plain values by name; unknown names are kept as they are. Names in use are listed in docs/journal.md.
+struct MachineSettings {
+    std::string device;      ///< this device's id, made at the first start
+    std::string soundDevice; ///< "": the default one
+    int offsetMillis = 0;    ///< -500…1000, how much later sound is heard than the system says
+    std::string voice = "wood";
+    std::map<std::string, double> levels;    ///< by layer's name, 0…1
+    std::map<std::string, bool> muted;       ///< by layer's name
+    std::map<std::string, std::string> keys; ///< action's name to key sequence in portable text
+    std::string theme = "system";            ///< system, light, dark
+    bool welcomed = false;                   ///< the first start's words were read
+    std::string unknown = "{}";              ///< what this version does not know, as JSON
+};
+
+/// Reads `configDir`/settings.json; a missing file gives fresh settings with a new device id, saved at once.
+/// A damaged file is set aside under another name, told by the fault in `told`, and replaced.
+Result<MachineSettings> loadMachineSettings(const std::string& configDir, Randomness& randomness,
+                                            Fault* told);
+Done saveMachineSettings(const std::string& configDir, const MachineSettings& settings);
+
+/// XDG base directories with "piolo" added: config, state and data.
+struct Directories {
+    std::string config;
+    std::string state;
+    std::string data;
+};
+Directories systemDirectories();
+
+} // namespace piolo::journal

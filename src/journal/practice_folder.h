@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Reads a practice folder: every *.jsonl under journal/, conflict copies included.
+#pragma once
+
+#include "core/fact.h"
+#include "core/result.h"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace piolo::journal {
+
+struct FolderContents {
+    std::vector<Fact> facts;       ///< as read, duplicates included
+    std::vector<Fault> faults;     ///< what was not folded, with file and line; nothing is ever deleted
+    std::int64_t highestOrder = 0; ///< values more than 24 h ahead of `nowMillis` ignored
+    std::uint64_t highestSeq = 0;  ///< of `device`
+    std::int64_t highestOwnOrder = 0;
+};
+
+/// Reads the folder. A folder without journal/ is empty, not a fault. Fault: cannotRead, notAPracticeFolder
+/// (a file).
+Result<FolderContents> readFolder(const std::string& folder, const std::string& device,
+                                  std::int64_t nowMillis);
+/// Reads one .jsonl file the same way.
+Result<FolderContents> readJournalFile(const std::string& path, const std::string& device,
+                                       std::int64_t nowMillis);
+
+} // namespace piolo::journal

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A passage's tempo curve: the same picture on the screen, in a file, and in print.
+#pragma once
+
+#include "core/notebook.h"
+
+#include <QColor>
+#include <QFont>
+#include <QSizeF>
+#include <QString>
+
+class QPainter;
+
+namespace piolo::plots {
+
+/// Colours and words of a plot; the words come from outside, translated.
+struct CurveStyle {
+    QColor paper, ink, faint, line, miss, clean;
+    QFont font;
+    QString targetWord; ///< "target"
+    QString emptyWords; ///< shown when there is nothing to draw yet
+};
+[[nodiscard]] CurveStyle lightCurveStyle();
+
+/// What is drawn: a passage's entries of the last `days` up to `today` (0 days: all).
+struct CurveView {
+    Date today;
+    int days = 14;
+};
+
+/// Draws the curve into 0,0 … size (device-independent pixels): steps over played days, run by run, thinned
+/// to pixel columns; a mark of its own shape (not colour alone) at a miss; the target as a dashed line with
+/// its number; days told apart.
+void drawTempoCurve(QPainter& painter, QSizeF size, const PassageRecord& record, const CurveView& view,
+                    const CurveStyle& style);
+
+} // namespace piolo::plots
