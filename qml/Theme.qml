@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sizes and colours of every screen, in one place: paper and ink.
+pragma Singleton
+import QtQuick
+
+QtObject {
+    property bool dark: false
+
+    readonly property color paper: dark ? "#1b1a17" : "#f7f2ea"
+    readonly property color card: dark ? "#26241f" : "#fffdf7"
+    readonly property color edge: dark ? "#4a463d" : "#d8cfbd"
+    readonly property color ink: dark ? "#f3ecdf" : "#1e2736"
+    readonly property color faint: dark ? "#b5ad9e" : "#646b78"
+    readonly property color accent: dark ? "#e0a448" : "#a66a12"
+    readonly property color onAccent: dark ? "#1b1a17" : "#ffffff"
+    readonly property color accentWash: dark ? "#4a3a1d" : "#f1dcb8"
+    readonly property color clean: dark ? "#5cc4b4" : "#0f766b"
+    readonly property color cleanWash: dark ? "#1d3d39" : "#d0e8e2"
+    readonly property color miss: dark ? "#f0917c" : "#a0341f"
+    readonly property color missWash: dark ? "#4a251d" : "#f5dad2"
+    readonly property color rung: dark ? "#5a5548" : "#d8cfbd"
+    readonly property color focus: dark ? "#8ab4ff" : "#1f5fbf"
+
+    readonly property string family: "Inter"
+    readonly property int body: 16
+    readonly property int small: 14
+    readonly property int heading: 26
+    readonly property int gap: 16
+    readonly property int margin: 32
+    readonly property int radius: 12
+    readonly property int touch: 44
+}

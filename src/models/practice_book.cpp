@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/practice_book.h"
+
+#include <QMetaObject>
+
+namespace piolo::models {
+
+PracticeBook::PracticeBook() = default;
+PracticeBook::~PracticeBook() = default;
+
+Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalPlace place,
+                                                         journal::JournalPorts ports) {
+    std::unique_ptr<PracticeBook> book(new PracticeBook);
+    auto* self = book.get();
+    book->randomness_ = ports.randomness;
+    // The writer's thread speaks to the window's thread by queued calls; they are dropped when the book is
+    // gone.
+    journal::JournalHearer hearer{
+        [self](Id fact) {
+            QMetaObject::invokeMethod(
+                self, [self, fact] { self->heardSaved(fact); }, Qt::QueuedConnection);
+        },
+        [self](const Fault& fault) {
+            QMetaObject::invokeMethod(
+                self, [self, fault] { self->heardTrouble(fault); }, Qt::QueuedConnection);
+        }};
+    auto opened = journal::Journal::open(std::move(place), std::move(hearer), std::move(ports));
+    if (!opened) return opened.fault();
+    book->journal_ = std::move(opened).value();
+    book->notebook_ = fold(book->journal_->contents().facts);
+    return book;
+}
+
+const std::string& PracticeBook::device() const { return journal_->device(); }
+bool PracticeBook::readOnly() const { return journal_->readOnly(); }
+const std::vector<Fault>& PracticeBook::readFaults() const { return journal_->contents().faults; }
+Date PracticeBook::today() const { return journal_->now().date(); }
+Id PracticeBook::newId() const { return randomness_->id(); }
+bool PracticeBook::flush(int millis) { return journal_->flush(millis); }
+
+Fact PracticeBook::record(FactBody body) {
+    Fact fact = write(std::move(body));
+    if (!readOnly()) adopt(fact);
+    return fact;
+}
+
+Fact PracticeBook::write(FactBody body) { return journal_->record(std::move(body)); }
+
+void PracticeBook::adopt(const Fact& fact) {
+    if (savedEarly_.erase(fact.id) == 0) waiting_.insert(fact.id);
+    const Id passage = passageOf(fact.body);
+    notebook_.add(fact);
+    emit changed(passage.isNone() ? QString() : QString::fromStdString(passage.text()));
+    emit savedChanged();
+}
+
+void PracticeBook::heardSaved(Id fact) {
+    if (waiting_.erase(fact) == 0) savedEarly_.insert(fact);
+    if (trouble_) {
+        trouble_.reset();
+        emit troubleChanged();
+    }
+    emit savedChanged();
+}
+
+void PracticeBook::heardTrouble(const Fault& fault) {
+    trouble_ = fault;
+    emit troubleChanged();
+}
+
+} // namespace piolo::models
