@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "room_table.h"
+
+#include <doctest/doctest.h>
+
+#include <array>
+#include <cstdio>
+#include <filesystem>
+#include <memory>
+#include <regex>
+
+namespace fs = std::filesystem;
+
+namespace {
+
+/// The folders that DEVELOPERS.md gives a line in its map.
+std::set<std::string> mappedFolders(const std::string& text) {
+    std::set<std::string> folders;
+    const std::regex row(R"(\n\| `([\w./-]+)` \|)");
+    for (std::sregex_iterator it(text.begin(), text.end(), row), end; it != end; ++it)
+        folders.insert((*it)[1]);
+    return folders;
+}
+
+/// The folders that must have a line: each room, each folder of tests, and qml, samples, docs.
+std::set<std::string> realFolders() {
+    std::set<std::string> folders{"qml", "samples", "docs"};
+    for (const auto* parent : {"src", "tests"})
+        for (const auto& entry : fs::directory_iterator(fs::path(PIOLO_SOURCE_DIR) / parent))
+            if (entry.is_directory())
+                folders.insert(std::string(parent) + "/" + entry.path().filename().string());
+    return folders;
+}
+
+std::string outputOf(const std::string& command) {
+    std::string text;
+    const std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen(command.c_str(), "r"), pclose);
+    REQUIRE(pipe);
+    std::array<char, 4096> piece{};
+    while (fgets(piece.data(), piece.size(), pipe.get()) != nullptr) text += piece.data();
+    return text;
+}
+
+} // namespace
+
+TEST_CASE("every folder has a line in the room map, and every line a folder") {
+    const auto mapped = mappedFolders(sourceText("DEVELOPERS.md"));
+    const auto real = realFolders();
+    REQUIRE(real.size() > 10);
+    for (const auto& folder : real) {
+        INFO(folder << " has no line in DEVELOPERS.md");
+        CHECK(mapped.contains(folder));
+    }
+    for (const auto& folder : mapped) {
+        INFO(folder << " stands in DEVELOPERS.md and nowhere else");
+        CHECK(real.contains(folder));
+    }
+}
+
+TEST_CASE("the rooms without a screen link no Qt") {
+    for (const auto* room : {"core", "engine", "files", "journal"}) {
+        const std::string program = std::string(PIOLO_BUILD_DIR) + "/tests/test_" + room;
+        REQUIRE(fs::exists(program));
+        const std::string needed = outputOf("readelf -d '" + program + "'");
+        INFO(room);
+        CHECK(needed.find("NEEDED") != std::string::npos);
+        CHECK(needed.find("libQt") == std::string::npos);
+    }
+}
+
+TEST_CASE("nothing stands at the top but what the layout has") {
+    static const std::set<std::string> layout{
+        "README.md", "DEVELOPERS.md", "CMakeLists.txt", "CMakePresets.json", "LICENSE",
+        "qml",       "src",           "tests",          "samples",           "docs"};
+    for (const auto& entry : fs::directory_iterator(PIOLO_SOURCE_DIR)) {
+        const std::string name = entry.path().filename().string();
+        if (name.starts_with(".") || name.starts_with("build")) continue;
+        INFO(name);
+        CHECK(layout.contains(name));
+    }
+}
