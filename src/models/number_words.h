@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Words that stand in for numbers: small counts, and the trade's names of subdivisions.
+#pragma once
+
+#include "core/subdivision.h"
+
+#include <QString>
+
+namespace piolo::models {
+
+/// "one" … "twelve", figures beyond; figures also below one.
+[[nodiscard]] QString numberWord(int count);
+/// "sixteenths"; empty for SubdivisionName::other.
+[[nodiscard]] QString subdivisionWord(SubdivisionName name);
+
+} // namespace piolo::models
