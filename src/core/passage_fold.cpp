@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/passage_fold.h"
+
+#include <algorithm>
+
+namespace piolo {
+
+namespace {
+
+/// The mark as it counts now: a doubt makes any run void, a late miss makes a clean one missed.
+Mark markNow(Id id, Mark recorded, const Corrections& corrections) {
+    if (corrections.doubted.contains(id)) return Mark::voided;
+    if (recorded == Mark::clean && corrections.missed.contains(id)) return Mark::missed;
+    return recorded;
+}
+
+} // namespace
+
+Corrections correctionsOf(std::span<const Fact> facts) {
+    Corrections corrections;
+    for (const Fact& fact : facts)
+        if (const auto* back = std::get_if<BackFact>(&fact.body))
+            corrections.retracted.insert(back->retracts);
+    for (const Fact& fact : facts) {
+        if (corrections.retracted.contains(fact.id)) continue;
+        if (const auto* late = std::get_if<LateMissFact>(&fact.body)) corrections.missed.insert(late->run);
+        if (const auto* doubt = std::get_if<DoubtFact>(&fact.body))
+            corrections.doubted.insert(doubt->runs.begin(), doubt->runs.end());
+    }
+    return corrections;
+}
+
+PassageFold::PassageFold(Id passage, const Tempi& tempi) {
+    record_.passage.id = passage;
+    record_.passage.tempi = tempi;
+    record_.standing = handSet(tempi.start);
+}
+
+void PassageFold::add(const Fact& fact, const Corrections& corrections) {
+    if (const auto* played = std::get_if<RunFact>(&fact.body)) run(fact, *played, corrections);
+    if (const auto* set = std::get_if<TempoFact>(&fact.body)) tempo(fact, *set);
+    if (const auto* edited = std::get_if<PassageFact>(&fact.body)) edit(*edited);
+}
+
+void PassageFold::turnTo(Date date) {
+    if (record_.lastDay != date) record_.standing.streak = 0;
+    record_.lastDay = date;
+}
+
+void PassageFold::run(const Fact& fact, const RunFact& run, const Corrections& corrections) {
+    turnTo(fact.at.date());
+    Entry entry;
+    entry.id = fact.id;
+    entry.at = fact.at;
+    entry.kind = run.isTry ? Entry::Kind::attempt : Entry::Kind::run;
+    entry.tempo = run.tempo;
+    entry.mark = markNow(fact.id, run.mark, corrections);
+    entry.reason = run.reason;
+    entry.millis = run.millis;
+    entry.late = entry.mark == Mark::missed && run.mark == Mark::clean;
+    entry.before = record_.standing;
+    entry.spots = run.spots;
+    const Mark moving = run.isTry ? Mark::voided : entry.mark;
+    const Outcome outcome = afterRun(entry.before, run.tempo, moving, record_.passage.tempi.rule);
+    entry.after = outcome.after;
+    entry.fullStreak = outcome.fullStreak;
+    moved_ = moved_ || moving != Mark::voided;
+    remember(entry, outcome);
+}
+
+void PassageFold::remember(const Entry& entry, const Outcome& outcome) {
+    record_.standing = outcome.after;
+    if (outcome.fullStreak) {
+        record_.best = record_.best ? std::max(*record_.best, entry.tempo) : entry.tempo;
+        record_.lastFullStreak = entry.tempo;
+    }
+    if (outcome.secure) record_.secures.push_back({entry.at.date(), entry.tempo});
+    record_.entries.push_back(entry);
+}
+
+void PassageFold::tempo(const Fact& fact, const TempoFact& tempo) {
+    turnTo(fact.at.date());
+    Entry entry;
+    entry.id = fact.id;
+    entry.at = fact.at;
+    entry.kind = Entry::Kind::tempo;
+    entry.tempo = tempo.tempo;
+    entry.reason = tempo.reason;
+    entry.before = record_.standing;
+    entry.after = handSet(tempo.tempo);
+    record_.standing = entry.after;
+    record_.entries.push_back(std::move(entry));
+    moved_ = true;
+}
+
+void PassageFold::edit(const PassageFact& edit) {
+    Passage& passage = record_.passage;
+    if (edit.title) passage.title = *edit.title;
+    if (edit.music) passage.music = *edit.music;
+    if (!edit.tempi) return;
+    passage.tempi = *edit.tempi;
+    const Rule& rule = passage.tempi.rule;
+    record_.standing = moved_ ? edited(record_.standing, rule) : handSet(passage.tempi.start);
+    std::erase_if(record_.secures, [&](const Secure& secure) { return secure.tempo < rule.target; });
+}
+
+} // namespace piolo
