@@ -8,11 +8,13 @@ namespace piolo::app {
 
 struct WindowOptions {
     std::string folder;  ///< "": the user's own
-    std::string passage; ///< id or exact title to open the drill at; "": the last one
-    std::string shot;    ///< when not "": write screenshots there and end
+    std::string passage; ///< id or exact title to open the drill at; "": where the screens begin
+    std::string shot;    ///< when not "": a PNG of the window goes there and the program ends
+    int width = 0;       ///< of the picture, 0: as the window opens
+    int height = 0;
 };
 
-/// Runs the window until it is closed. The exit code of the program.
+/// Runs the window until it is closed. The exit code of the program. Faults go to standard error, one line.
 int runWindow(int& argc, char** argv, const WindowOptions& options);
 
 } // namespace piolo::app

@@ -52,6 +52,7 @@ enum class FaultNumber {
     folderInUse = 305,
     notAPracticeFolder = 306,
     diskFull = 307,
+    noDisplay = 308,
     // Sound.
     noSoundDevice = 401,
     soundLost = 402,

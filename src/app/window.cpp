@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window.h"
+
+#include "app/sound_adapter.h"
+#include "app/verb.h"
+#include "app/window_shot.h"
+#include "engine/drill_engine.h"
+#include "journal/machine_settings.h"
+#include "models/fault_text.h"
+#include "models/practice_book.h"
+#include "models/practice_room.h"
+
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QQmlExtensionPlugin>
+#include <QQuickStyle>
+#include <QQuickWindow>
+
+#include <cstdio>
+#include <cstdlib>
+
+Q_IMPORT_QML_PLUGIN(PioloPlugin)
+
+namespace piolo::app {
+
+namespace {
+
+constexpr int longestBlock = 16'384;
+
+int tell(const Fault& fault) {
+    std::fprintf(stderr, "piolo: %s\n", models::faultLine(fault).toUtf8().constData());
+    return static_cast<int>(fault.number) < 200 ? exitUse : exitInput;
+}
+
+bool hasDisplay() {
+    const auto set = [](const char* name) { return !qEnvironmentVariableIsEmpty(name); };
+    return set("DISPLAY") || set("WAYLAND_DISPLAY") || set("QT_QPA_PLATFORM");
+}
+
+/// The passage that `wanted` (id or exact title) names.
+Result<Id> passageNamed(const Notebook& notebook, const std::string& wanted) {
+    const auto found = notebook.find(wanted);
+    if (found.empty()) return Fault{FaultNumber::noSuchPassage, {"--drill"}, {wanted}};
+    if (found.size() == 1) return found.front();
+    std::string ids;
+    for (const Id& id : found) ids += (ids.empty() ? "" : ", ") + id.text();
+    return Fault{FaultNumber::ambiguousPassage, {"--drill"}, {wanted, ids}};
+}
+
+/// Shows the screens until the window is closed.
+int showScreens(models::PracticeRoom& room, const WindowOptions& options) {
+    QQmlApplicationEngine screens;
+    screens.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    screens.load(QUrl(QStringLiteral("qrc:/qt/qml/Piolo/Main.qml")));
+    if (screens.rootObjects().isEmpty()) return exitInput;
+    auto* window = qobject_cast<QQuickWindow*>(screens.rootObjects().constFirst());
+    room.attach(window);
+    if (!options.shot.empty()) return shootWindow(*window, options);
+    return QGuiApplication::exec();
+}
+
+} // namespace
+
+int runWindow(int& argc, char** argv, const WindowOptions& options) {
+    if (!hasDisplay()) return tell({FaultNumber::noDisplay, {}, {}});
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    const QGuiApplication application(argc, argv);
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Piolo"));
+
+    const auto places = journal::systemDirectories();
+    Fault damaged;
+    auto settings = journal::loadMachineSettings(places.config, *journal::systemRandomness(), &damaged);
+    if (!settings) return tell(settings.fault());
+    if (damaged.number != FaultNumber{}) tell(damaged);
+
+    const std::string folder = options.folder.empty() ? places.data : options.folder;
+    auto book = models::PracticeBook::open({folder, settings->device, places.state});
+    if (!book) return tell(book.fault());
+
+    auto engine = std::make_shared<engine::DrillEngine>();
+    engine->prepare({}, longestBlock);
+    SoundAdapter sound(engine);
+    models::PracticeRoom room(std::move(book).value(), sound, engine, std::move(settings).value(),
+                              places.config);
+    if (!options.passage.empty()) {
+        const auto passage = passageNamed(room.book().notebook(), options.passage);
+        if (!passage) return tell(passage.fault());
+        room.openDrill(QString::fromStdString(passage->text()));
+    }
+    return showScreens(room, options);
+}
+
+} // namespace piolo::app

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window_shot.h"
+
+#include "app/verb.h"
+#include "core/fault.h"
+#include "models/fault_text.h"
+
+#include <QGuiApplication>
+#include <QImage>
+#include <QQuickWindow>
+#include <QTimer>
+
+#include <cstdio>
+
+namespace piolo::app {
+
+namespace {
+
+/// Long enough for pictures and lists that are filled after the first frame.
+constexpr int settleMillis = 600;
+
+int savePicture(QQuickWindow& window, const std::string& path) {
+    if (window.grabWindow().save(QString::fromStdString(path), "PNG")) return exitDone;
+    const Fault fault{FaultNumber::cannotWrite, {path}, {"PNG"}};
+    std::fprintf(stderr, "piolo: %s\n", models::faultLine(fault).toUtf8().constData());
+    return exitInput;
+}
+
+} // namespace
+
+int shootWindow(QQuickWindow& window, const WindowOptions& options) {
+    if (options.width > 0) window.resize(options.width, options.height);
+    QTimer::singleShot(settleMillis, &window,
+                       [&] { QGuiApplication::exit(savePicture(window, options.shot)); });
+    return QGuiApplication::exec();
+}
+
+} // namespace piolo::app
