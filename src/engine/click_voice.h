@@ -16,15 +16,17 @@ namespace piolo::engine {
 enum class Cue : std::uint8_t { rise, fall, lastOfStreak };
 
 /// All clicks that may sound, rendered ahead into tables; each sounding click plays its table to its end
-/// whatever follows. Mixed clicks never pass ±1.
+/// whatever follows. Mixed clicks never pass ±1. Clicks mix in the order in which they were struck, so the
+/// sum does not depend on how mix() is cut into blocks.
 class ClickBank {
 public:
     ClickBank();
     ~ClickBank();
     /// Builds the tables. Not real-time-safe.
     void prepare(SampleRate rate);
-    /// Begins a click at `offset` samples into the next mix() call. Real-time-safe.
-    void strike(const Mix& mix, Layer layer, std::uint32_t offset) noexcept;
+    /// Begins a click at `offset` samples into the next mix() call. `barBegins` raises the first beat of a
+    /// count-in's bar; other layers do not look at it. Real-time-safe.
+    void strike(const Mix& mix, Layer layer, std::uint32_t offset, bool barBegins = false) noexcept;
     /// Begins a cue. Silent in the voice `impulse`. Real-time-safe.
     void cue(const Mix& mix, Cue cue, std::uint32_t offset) noexcept;
     /// Overwrites `out` with what sounds. Real-time-safe.
