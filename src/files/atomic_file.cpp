@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "files/atomic_file.h"
+
+#include "files/descriptor.h"
+#include "files/file_fault.h"
+
+#include <array>
+#include <cerrno>
+#include <cstdio>
+#include <fcntl.h>
+#include <filesystem>
+#include <string_view>
+#include <sys/random.h>
+#include <sys/stat.h>
+#include <unistd.h>
+#include <utility>
+
+namespace piolo::files {
+
+namespace {
+
+/// Leaves room in a name of 255 bytes for what is added to it.
+constexpr std::size_t longestStem = 200;
+constexpr int mostNames = 100;
+
+std::string randomLetters() {
+    constexpr std::string_view letters = "abcdefghijklmnopqrstuvwxyz012345";
+    std::array<unsigned char, 6> bytes{};
+    if (::getrandom(bytes.data(), bytes.size(), 0) != static_cast<ssize_t>(bytes.size())) bytes = {};
+    std::string text;
+    for (const auto byte : bytes) text += letters[byte % letters.size()];
+    return text;
+}
+
+std::string folderOf(const std::string& path) {
+    const auto slash = path.rfind('/');
+    if (slash == std::string::npos) return ".";
+    return slash == 0 ? "/" : path.substr(0, slash);
+}
+
+std::string partName(const std::string& path) {
+    const auto slash = path.rfind('/');
+    const std::string name = slash == std::string::npos ? path : path.substr(slash + 1);
+    return folderOf(path) + "/." + name.substr(0, longestStem) + "." + randomLetters() + ".part";
+}
+
+/// A link is followed, so that what it points at is replaced and the link stays.
+std::string linkFollowed(const std::string& path) {
+    struct stat found {};
+    if (::lstat(path.c_str(), &found) != 0 || !S_ISLNK(found.st_mode)) return path;
+    std::error_code error;
+    const auto target = std::filesystem::canonical(path, error);
+    return error ? path : target.string();
+}
+
+bool isStraight(const std::string& path) {
+    // /dev/stdout may lead to a regular file that something else holds open.
+    if (path.starts_with("/dev/") || path.starts_with("/proc/")) return true;
+    struct stat found {};
+    return ::stat(path.c_str(), &found) == 0 && !S_ISREG(found.st_mode);
+}
+
+} // namespace
+
+struct AtomicFile::Body {
+    std::string path;
+    std::string part; ///< empty: written straight to `path`
+    Descriptor file;
+
+    Body() = default;
+    Body(const Body&) = delete;
+    Body& operator=(const Body&) = delete;
+    ~Body() {
+        if (!part.empty()) ::unlink(part.c_str());
+    }
+
+    int openPart() {
+        // Renaming would also replace a file that is protected against writing.
+        if (::access(path.c_str(), W_OK) != 0 && errno != ENOENT) return errno;
+        for (int attempt = 0; attempt < mostNames; ++attempt) {
+            const std::string name = partName(path);
+            file = Descriptor(::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666));
+            if (file.isOpen()) {
+                part = name;
+                return keepMode();
+            }
+            if (errno != EEXIST) return errno;
+        }
+        return EEXIST;
+    }
+
+    int keepMode() const {
+        struct stat old {};
+        if (::stat(path.c_str(), &old) != 0) return 0;
+        return ::fchmod(file.number(), old.st_mode & 07777) == 0 ? 0 : errno;
+    }
+
+    int place() {
+        if (part.empty()) return file.close();
+        if (::fsync(file.number()) != 0) return errno;
+        if (const int error = file.close()) return error;
+        if (std::rename(part.c_str(), path.c_str()) != 0) return errno;
+        part.clear();
+        return syncFolder(folderOf(path));
+    }
+
+    Done outcome(int error) const {
+        if (error != 0) return writeFault(path, error);
+        return done();
+    }
+};
+
+AtomicFile::AtomicFile(std::unique_ptr<Body> body) : body_(std::move(body)) {}
+AtomicFile::AtomicFile(AtomicFile&&) noexcept = default;
+AtomicFile& AtomicFile::operator=(AtomicFile&&) noexcept = default;
+AtomicFile::~AtomicFile() = default;
+
+Result<AtomicFile> AtomicFile::create(std::string path) {
+    auto body = std::make_unique<Body>();
+    int error = 0;
+    if (isStraight(path)) {
+        body->path = std::move(path);
+        body->file = Descriptor(::open(body->path.c_str(), O_WRONLY | O_TRUNC | O_CLOEXEC));
+        error = body->file.isOpen() ? 0 : errno;
+    } else {
+        body->path = linkFollowed(path);
+        error = body->openPart();
+    }
+    if (error != 0) return writeFault(body->path, error);
+    return AtomicFile(std::move(body));
+}
+
+Done AtomicFile::write(std::span<const std::byte> bytes) {
+    return body_->outcome(writeAll(body_->file.number(), bytes));
+}
+
+Done AtomicFile::writeAt(std::size_t offset, std::span<const std::byte> bytes) {
+    return body_->outcome(writeAllAt(body_->file.number(), bytes, offset));
+}
+
+Done AtomicFile::commit() { return body_->outcome(body_->place()); }
+
+} // namespace piolo::files

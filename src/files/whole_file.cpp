@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "files/whole_file.h"
+
+#include "files/descriptor.h"
+#include "files/file_fault.h"
+
+#include <array>
+#include <cerrno>
+#include <fcntl.h>
+#include <unistd.h>
+
+namespace piolo::files {
+
+Result<std::string> wholeFile(const std::string& path) {
+    const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
+    if (!file.isOpen()) return readFault(path, errno);
+    std::string text;
+    std::array<char, 65'536> block{};
+    for (;;) {
+        const auto count = ::read(file.number(), block.data(), block.size());
+        if (count == 0) return text;
+        if (count > 0)
+            text.append(block.data(), static_cast<std::size_t>(count));
+        else if (errno != EINTR)
+            return readFault(path, errno);
+    }
+}
+
+} // namespace piolo::files

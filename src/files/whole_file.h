@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A small file read at once.
+#pragma once
+
+#include "core/result.h"
+
+#include <string>
+
+namespace piolo::files {
+
+/// All bytes of a regular file (or of a pipe, to its end). Fault cannotRead.
+Result<std::string> wholeFile(const std::string& path);
+
+} // namespace piolo::files
