@@ -6,6 +6,7 @@
 
 #include <QColor>
 #include <QFont>
+#include <QLocale>
 #include <QSizeF>
 #include <QString>
 
@@ -17,10 +18,14 @@ namespace piolo::plots {
 struct CurveStyle {
     QColor paper, ink, faint, line, miss, clean;
     QFont font;
-    QString targetWord; ///< "target"
-    QString emptyWords; ///< shown when there is nothing to draw yet
+    QString targetWord;            ///< "target"
+    QString emptyWords;            ///< shown when there is nothing to draw yet
+    QLocale locale = QLocale::c(); ///< of the dates under the curve
 };
+/// Ink on paper, with English words. A transparent `paper` leaves the ground as it is.
 [[nodiscard]] CurveStyle lightCurveStyle();
+/// The same in light ink on dark paper.
+[[nodiscard]] CurveStyle darkCurveStyle();
 
 /// What is drawn: a passage's entries of the last `days` up to `today` (0 days: all).
 struct CurveView {
@@ -29,8 +34,9 @@ struct CurveView {
 };
 
 /// Draws the curve into 0,0 … size (device-independent pixels): steps over played days, run by run, thinned
-/// to pixel columns; a mark of its own shape (not colour alone) at a miss; the target as a dashed line with
-/// its number; days told apart.
+/// to pixel columns; a triangle (not colour alone) at a miss; the target as a dashed line with its number;
+/// days told apart. A try is an open circle, or an open triangle when missed. Void runs are not drawn. Needs
+/// a QGuiApplication for its text; the same input gives the same picture.
 void drawTempoCurve(QPainter& painter, QSizeF size, const PassageRecord& record, const CurveView& view,
                     const CurveStyle& style);
 

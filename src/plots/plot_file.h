@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A plot as the bytes of a file. Writing them is the caller's part.
+#pragma once
+
+#include "plots/tempo_curve.h"
+
+#include <QByteArray>
+#include <QSize>
+
+#include <functional>
+
+class QPainter;
+
+namespace piolo::plots {
+
+/// Draws a picture into 0,0 … its size.
+using Drawing = std::function<void(QPainter&)>;
+
+/// SVG 1.2 Tiny. `title` is what a screen reader says of the picture. Empty when nothing could be drawn.
+[[nodiscard]] QByteArray svgBytes(QSize size, const QString& title, const Drawing& drawing);
+/// PNG of `scale` pixels to the device-independent pixel (1 to 4). Empty when nothing could be drawn.
+[[nodiscard]] QByteArray pngBytes(QSize size, int scale, const Drawing& drawing);
+
+} // namespace piolo::plots
