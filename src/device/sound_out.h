@@ -55,8 +55,12 @@ public:
     /// Called on the window's thread (through Qt's event loop) when state() changed.
     void onChange(std::function<void()> heard);
 
-    /// The outputs there are now. May ask the sound server.
+    /// The outputs there are now. Asks the sound thread and waits for up to a second; the outputs known
+    /// before when it does not answer.
     [[nodiscard]] static std::vector<Output> outputs();
+    /// True when an audio thread hung inside the sound system and had to be abandoned. The destructors of
+    /// that system may then hang too: end the program with std::quick_exit after all is saved.
+    [[nodiscard]] static bool threadsLeftBehind() noexcept;
 
 private:
     struct Body;

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sink that Qt Multimedia gives.
+#pragma once
+
+#include "device/sink.h"
+#include "device/sound_out.h"
+
+#include <memory>
+#include <vector>
+
+namespace piolo::device {
+
+/// A QAudioSink in pull mode. Sound thread only, as every Sink.
+[[nodiscard]] std::unique_ptr<Sink> makeQtSink();
+
+/// The outputs Qt knows of now. Sound thread only: the first call connects to the sound server.
+[[nodiscard]] std::vector<Output> qtOutputs();
+
+} // namespace piolo::device

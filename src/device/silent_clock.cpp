@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "device/silent_clock.h"
+
+#include "device/sound_out.h"
+
+#include <algorithm>
+#include <array>
+#include <chrono>
+#include <utility>
+
+namespace piolo::device {
+namespace {
+
+constexpr std::chrono::milliseconds nap{10};
+// Rendered this far ahead of what is told as audible, so that a late wake-up does not stop the beat.
+constexpr std::int64_t lead = SilentClock::rate / 25;
+constexpr std::int64_t nanosPerSecond = 1'000'000'000;
+// After a longer sleep of the whole machine or process, time goes on from where it stood.
+constexpr std::int64_t longestCatchUp = SilentClock::rate;
+
+[[nodiscard]] std::int64_t framesIn(std::int64_t nanos) {
+    return nanos / nanosPerSecond * SilentClock::rate +
+           nanos % nanosPerSecond * SilentClock::rate / nanosPerSecond;
+}
+
+} // namespace
+
+SilentClock::SilentClock(std::shared_ptr<Stage> stage)
+    : stage_{std::move(stage)}, number_{stage_->gate().allot()}, thread_{[this] { run(); }} {}
+
+SilentClock::~SilentClock() {
+    {
+        const std::lock_guard lock{mutex_};
+        over_ = true;
+    }
+    wake_.notify_all();
+    thread_.join();
+}
+
+bool SilentClock::sleep() {
+    std::unique_lock lock{mutex_};
+    return !wake_.wait_for(lock, nap, [this] { return over_; });
+}
+
+void SilentClock::run() {
+    if (!stage_->take(number_, rate)) return;
+    std::array<float, Stage::maxBlock> discarded{};
+    auto began = monotonicNanos();
+    std::int64_t done = 0;
+    stage_->pace(number_, began);
+    do {
+        auto due = framesIn(monotonicNanos() - began) + lead - done;
+        if (due > longestCatchUp) {
+            began = monotonicNanos();
+            done = 0;
+            stage_->pace(number_, began);
+            due = lead;
+        }
+        for (; due > 0; due -= Stage::maxBlock) {
+            const auto block = static_cast<std::size_t>(std::min<std::int64_t>(due, Stage::maxBlock));
+            if (!stage_->render(number_, std::span{discarded}.first(block))) return;
+            done += static_cast<std::int64_t>(block);
+        }
+    } while (sleep());
+}
+
+} // namespace piolo::device

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Time goes on without a device: renders and discards, paced by the monotonic clock.
+#pragma once
+
+#include "device/stage.h"
+
+#include <condition_variable>
+#include <memory>
+#include <mutex>
+#include <thread>
+
+namespace piolo::device {
+
+/// Runs from construction to destruction, or until another takes the gate. Destruction waits for one block at
+/// most.
+class SilentClock {
+public:
+    static constexpr std::int32_t rate = 48'000;
+
+    explicit SilentClock(std::shared_ptr<Stage> stage);
+    ~SilentClock();
+    SilentClock(const SilentClock&) = delete;
+    SilentClock& operator=(const SilentClock&) = delete;
+
+    /// False once another has taken the gate: it will not render again.
+    [[nodiscard]] bool current() const noexcept { return !stage_->gate().overtaken(number_); }
+
+private:
+    void run();
+    [[nodiscard]] bool sleep();
+
+    std::shared_ptr<Stage> stage_;
+    Gate::Number number_;
+    std::mutex mutex_;
+    std::condition_variable wake_;
+    bool over_ = false; // under mutex_
+    std::thread thread_;
+};
+
+} // namespace piolo::device

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "device/sound_out.h"
+
+#include "device/keeper.h"
+#include "device/qt_sink.h"
+
+#include <QTimer>
+
+#include <atomic>
+#include <chrono>
+#include <future>
+#include <mutex>
+#include <utility>
+
+namespace piolo::device {
+namespace {
+
+constexpr int lookEveryMillis = 50;
+constexpr std::int64_t nanosPerMilli = 1'000'000;
+constexpr std::chrono::seconds outputsWithin{1};
+
+} // namespace
+
+std::int64_t monotonicNanos() noexcept {
+    return std::chrono::nanoseconds{std::chrono::steady_clock::now().time_since_epoch()}.count();
+}
+
+struct SoundOut::Body {
+    explicit Body(std::shared_ptr<engine::Renderer> renderer)
+        : stage{std::make_shared<Stage>(std::move(renderer))}, keeper{stage, SoundThread::ofProcess(),
+                                                                      makeQtSink} {}
+
+    void look();
+
+    std::shared_ptr<Stage> stage;
+    Keeper keeper;
+    std::atomic<std::int64_t> offsetNanos{0};
+    std::function<void()> heard;
+    SoundState told;
+    QTimer looking;
+};
+
+void SoundOut::Body::look() {
+    keeper.look(monotonicNanos());
+    if (keeper.state() == told) return;
+    told = keeper.state();
+    if (heard) heard();
+}
+
+SoundOut::SoundOut(std::shared_ptr<engine::Renderer> renderer)
+    : body_{std::make_unique<Body>(std::move(renderer))} {
+    QObject::connect(&body_->looking, &QTimer::timeout, &body_->looking, [this] { body_->look(); });
+}
+
+SoundOut::~SoundOut() = default;
+
+void SoundOut::start(const std::string& deviceId) {
+    body_->keeper.start(deviceId, monotonicNanos());
+    body_->looking.start(lookEveryMillis);
+}
+
+void SoundOut::stop() {
+    body_->looking.stop();
+    body_->keeper.stop();
+}
+
+void SoundOut::choose(const std::string& deviceId) { body_->keeper.choose(deviceId, monotonicNanos()); }
+
+std::uint64_t SoundOut::audibleAt(std::int64_t nanos) const noexcept {
+    return body_->stage->audibleAt(nanos - body_->offsetNanos.load(std::memory_order_relaxed));
+}
+
+void SoundOut::setOffsetMillis(int millis) {
+    body_->offsetNanos.store(millis * nanosPerMilli, std::memory_order_relaxed);
+}
+
+SoundState SoundOut::state() const { return body_->keeper.state(); }
+
+void SoundOut::onChange(std::function<void()> heard) { body_->heard = std::move(heard); }
+
+bool SoundOut::threadsLeftBehind() noexcept { return SoundThread::leftBehind() > 0; }
+
+std::vector<Output> SoundOut::outputs() {
+    static std::mutex mutex;
+    static std::vector<Output> known;
+    const auto asked = std::make_shared<std::promise<std::vector<Output>>>();
+    auto answer = asked->get_future();
+    const std::lock_guard lock{mutex};
+    SoundThread::ofProcess().post([asked] { asked->set_value(qtOutputs()); });
+    if (answer.wait_for(outputsWithin) == std::future_status::ready) known = answer.get();
+    return known;
+}
+
+} // namespace piolo::device
