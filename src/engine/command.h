@@ -20,7 +20,8 @@ struct Command {
         clean,  ///< the player's key for clean (open-ended runs only), heard when `sample` was audible
         stop,   ///< end; a run that is not over is void
         resume, ///< go on after a pause, from the count-in
-        adopt,  ///< stand at `standing` (after a mark was taken back); refused when runsEnded is out of date
+        adopt,  ///< stand at `standing` (after a mark was taken back); refused when runsEnded is out of date.
+                ///< With another tempo the count-in comes again at the next pulse; a pause stays a pause
         setTempo, ///< by hand while it runs: `standing.tempo` at `boundary`; a run inside is void
         setMix,   ///< `mix`, from the next pulse on; a sounding click goes on as it began
     };

@@ -24,10 +24,12 @@ struct Event {
         started,      ///< the drill began
         pulse,        ///< a pulse sounds: layer, bar, beat, part, phase
         runBegan,     ///< the first note of a run; `run` counts from 1
-        runEnded,     ///< mark, standing before and after; never told for a run that was cancelled
+        runEnded,     ///< mark, standing before and after; never told for a run that was cancelled. Of a
+                      ///< missed run: bar and beat of the (first) press
         runCancelled, ///< a run that had been rendered but not heard was overtaken by a late miss: it never
                       ///< was
-        lateMiss,     ///< run `run`, told as clean before, was missed after all
+        lateMiss,     ///< run `run`, told as clean before, was missed after all; bar and beat when the press
+                      ///< was made inside it. `before`: as before that run; `after`: where it stands now
         missMarked,   ///< playing on: a press inside the run, at bar and beat; the run ends later
         tempoMoved,   ///< the standing changed: `after`
         adopted,      ///< an adopt was followed
@@ -37,7 +39,9 @@ struct Event {
         stopped, ///< silence from here on
     };
     Kind kind = Kind::stopped;
-    std::uint64_t sample = 0; ///< when it sounds, in the engine's own count of rendered samples
+    /// When it sounds, in the engine's own count of rendered samples. A run ended by a key ends with the next
+    /// pulse: that is told at once, with a sample up to one pulse ahead of rendered().
+    std::uint64_t sample = 0;
     std::uint64_t run = 0;
     std::uint64_t runsEnded = 0;  ///< runEnded and lateMiss events told so far, this one included
     Tempo tempo = Tempo::bpm(60); ///< of the pulse, or at which the run was played

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/drill_plan.h"
+
+namespace piolo::engine {
+
+DrillPlan planOf(const Passage& passage, Standing standing, const PracticeSettings& settings) {
+    const auto& music = passage.music;
+    DrillPlan plan;
+    plan.beatsPerBar = music.meter.beatsPerBar();
+    plan.groupStarts = music.meter.groupStarts();
+    plan.subdivision = music.subdivision;
+    plan.pickupBeats = ratio(music.pickup, fractionOf(music.meter.beat()));
+    plan.bars = music.bars;
+    plan.landing = music.landing;
+    plan.countInBars = music.countInBars;
+    plan.breathBeats = music.breathBeats;
+    plan.start = passage.tempi.start;
+    plan.rule = passage.tempi.rule;
+    plan.standing = standing;
+    plan.gapMillisAfterMiss = settings.gapMillisAfterMiss;
+    plan.playOn = settings.playOn;
+    plan.pauseAfterRuns = settings.pauseAfterRuns;
+    return plan;
+}
+
+} // namespace piolo::engine
