@@ -24,16 +24,20 @@ struct JournalPorts {
     std::shared_ptr<Clock> clock = systemClock();
     std::shared_ptr<Randomness> randomness = systemRandomness();
     std::shared_ptr<AppendOpener> opener = posixOpener();
+    Pauses pauses;
 };
 
-/// What the writer tells, on the writer's own thread. Set before open().
+/// What the writer tells, on the writer's own thread. Set before open(); neither may wait for the thread that
+/// destroys the journal. Nothing is told once the destructor has returned.
 struct JournalHearer {
     std::function<void(Id)> saved;             ///< the fact is on disk (fdatasync has returned)
-    std::function<void(const Fault&)> trouble; ///< a write failed; the facts are kept and tried again
+    std::function<void(const Fault&)> trouble; ///< a write failed, told once until it succeeds (cannotWrite,
+                                               ///< diskFull): the facts are kept and tried again; or a line
+                                               ///< was written that is too long to be read back (lineTooLong)
 };
 
 /// One open practice folder. record() may be called from any thread; nothing here waits for the disk but
-/// open(), flush() and the destructor.
+/// open(), flush() and the destructor, which gives up on what is unsaved after Pauses::farewell.
 class Journal {
 public:
     /// Reads the folder, takes the lock (one writer per folder and device; when another holds it the journal

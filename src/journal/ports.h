@@ -43,6 +43,13 @@ public:
     virtual std::unique_ptr<AppendFile> open(const std::string& path) = 0;
 };
 
+/// How long the writer waits, in milliseconds. Tests shorten it.
+struct Pauses {
+    int firstRetry = 50;     ///< before the first new attempt; doubled each time
+    int longestRetry = 2000; ///< never longer than this
+    int farewell = 2000;     ///< the most that closing a journal waits for the disk
+};
+
 std::shared_ptr<Clock> systemClock();
 std::shared_ptr<Randomness> systemRandomness();
 std::shared_ptr<AppendOpener> posixOpener();

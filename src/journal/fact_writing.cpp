@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/fact_line.h"
+#include "journal/words.h"
+
+#include <nlohmann/json.hpp>
+
+namespace piolo::journal {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json ids(const std::vector<Id>& runs) {
+    Json list = Json::array();
+    for (const Id run : runs) list.push_back(run.text());
+    return list;
+}
+
+Json spotsOf(const std::vector<Spot>& spots) {
+    Json list = Json::array();
+    for (const auto& [bar, beat] : spots) list.push_back(Json::array({bar, beat}));
+    return list;
+}
+
+void put(Json& line, const RunFact& run) {
+    line["passage"] = run.passage.text();
+    line["tempo"] = run.tempo.thousandths();
+    line["mark"] = wordOf(run.mark);
+    if (run.reason != Reason::none) line["reason"] = wordOf(run.reason);
+    if (run.isTry) line["try"] = true;
+    line["ms"] = run.millis;
+    if (!run.spots.empty()) line["spots"] = spotsOf(run.spots);
+}
+
+void put(Json& line, const LateMissFact& late) {
+    line["passage"] = late.passage.text();
+    line["run"] = late.run.text();
+}
+
+void put(Json& line, const DoubtFact& doubt) {
+    line["passage"] = doubt.passage.text();
+    line["runs"] = ids(doubt.runs);
+}
+
+void put(Json& line, const TempoFact& tempo) {
+    line["passage"] = tempo.passage.text();
+    line["tempo"] = tempo.tempo.thousandths();
+    line["reason"] = wordOf(tempo.reason);
+}
+
+void put(Json& line, const BackFact& back) {
+    line["passage"] = back.passage.text();
+    line["retracts"] = back.retracts.text();
+}
+
+Json titleOf(const Title& title) {
+    Json group{{"name", title.name}};
+    if (!title.piece.isNone()) group["piece"] = title.piece.text();
+    return group;
+}
+
+Json musicOf(const Music& music) {
+    Json group{{"meter", music.meter.text()}, {"beat", fractionOf(music.meter.beat()).text()}};
+    if (!music.meter.groups().empty()) group["groups"] = music.meter.groupsText();
+    group["subdivision"] = music.subdivision;
+    if (!music.pickup.isZero()) group["pickup"] = music.pickup.text();
+    group["firstBar"] = music.firstBar;
+    group["bars"] = music.bars;
+    group["landing"] = music.landing;
+    group["countInBars"] = music.countInBars;
+    group["breathBeats"] = music.breathBeats;
+    return group;
+}
+
+Json tempiOf(const Tempi& tempi) {
+    return {{"start", tempi.start.thousandths()},
+            {"target", tempi.rule.target.thousandths()},
+            {"floor", tempi.rule.floor.thousandths()},
+            {"step", wordOf(tempi.rule.step)},
+            {"drop", tempi.rule.drop},
+            {"climb", tempi.rule.climb},
+            {"cleanRuns", tempi.rule.cleanRuns}};
+}
+
+void put(Json& line, const PassageFact& edit) {
+    line["passage"] = edit.passage.text();
+    if (edit.title) line["title"] = titleOf(*edit.title);
+    if (edit.music) line["music"] = musicOf(*edit.music);
+    if (edit.tempi) line["tempi"] = tempiOf(*edit.tempi);
+}
+
+void put(Json& line, const PieceFact& edit) {
+    line["piece"] = edit.piece.text();
+    if (edit.name) line["name"] = *edit.name;
+    if (edit.instrument) line["instrument"] = *edit.instrument;
+    if (edit.due) line["due"] = *edit.due ? Json((*edit.due)->text()) : Json(nullptr);
+}
+
+void put(Json& line, const RemovalFact& removal) {
+    line["subject"] = removal.subject.text();
+    line["removed"] = removal.removed;
+}
+
+void put(Json& line, const SettingsFact& fact) {
+    line["gapMs"] = fact.settings.gapMillisAfterMiss;
+    line["playOn"] = fact.settings.playOn;
+    line["pauseAfterRuns"] = fact.settings.pauseAfterRuns;
+    line["secureDays"] = fact.settings.secureDays;
+    line["dayOpening"] = wordOf(fact.settings.dayOpening);
+}
+
+} // namespace
+
+std::string toLine(const Fact& fact) {
+    Json line;
+    line["v"] = formatVersion;
+    line["id"] = fact.id.text();
+    line["device"] = fact.device;
+    line["seq"] = fact.seq;
+    line["order"] = fact.order;
+    line["at"] = fact.at.text();
+    line["kind"] = kindOf(fact.body);
+    std::visit([&line](const auto& body) { put(line, body); }, fact.body);
+    return line.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+} // namespace piolo::journal

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/passage_groups.h"
+
+#include "core/subdivision.h"
+#include "journal/words.h"
+
+namespace piolo::journal {
+
+namespace {
+
+std::int32_t small(JsonObject& group, const char* key, std::int64_t least, std::int64_t most) {
+    return static_cast<std::int32_t>(group.integer(key, least, most));
+}
+
+const char* keyOf(FaultNumber number) {
+    if (number == FaultNumber::badMeter) return "meter";
+    return number == FaultNumber::badGroups ? "groups" : "beat";
+}
+
+Meter meterOf(JsonObject& group) {
+    const std::string meter = group.text("meter");
+    const std::string beat = group.text("beat");
+    const std::string groups = group.has("groups") ? group.text("groups") : std::string{};
+    // An empty beat would stand for the usual one; in a file it is spelt out.
+    const auto read = Meter::parse(meter, beat.empty() ? "0/1" : beat, groups);
+    if (!read) group.refuse(keyOf(read.fault().number));
+    return read ? *read : Meter{};
+}
+
+Fraction pickupOf(JsonObject& group, const Meter& meter) {
+    const auto read = Fraction::parse(group.text("pickup"));
+    const Fraction pickup = read.value_or(Fraction{});
+    const bool shorter = std::int64_t{pickup.numerator} * meter.denominator() <
+                         std::int64_t{pickup.denominator} * meter.numerator();
+    if (!read || !shorter) group.refuse("pickup");
+    return pickup;
+}
+
+} // namespace
+
+Title titleOf(JsonObject group) {
+    Title title;
+    title.name = group.text("name");
+    if (group.has("piece")) title.piece = group.id("piece");
+    return title;
+}
+
+Music musicOf(JsonObject group) {
+    Music music;
+    music.meter = meterOf(group);
+    music.subdivision = small(group, "subdivision", 1, mostPulsesToTheBeat);
+    if (group.has("pickup")) music.pickup = pickupOf(group, music.meter);
+    music.firstBar = small(group, "firstBar", 0, 9999);
+    music.bars = small(group, "bars", 0, 999);
+    music.landing = group.flag("landing");
+    music.countInBars = small(group, "countInBars", 0, 4);
+    music.breathBeats = small(group, "breathBeats", 0, 8);
+    return music;
+}
+
+Tempi tempiOf(JsonObject group) {
+    Tempi tempi;
+    tempi.start = group.tempo("start");
+    tempi.rule.target = group.tempo("target");
+    tempi.rule.floor = group.tempo("floor");
+    tempi.rule.step = group.choice("step", stepOf);
+    tempi.rule.drop = small(group, "drop", 1, 100);
+    tempi.rule.climb = small(group, "climb", 1, 100);
+    tempi.rule.cleanRuns = small(group, "cleanRuns", 1, 100);
+    if (tempi.start > tempi.rule.target) group.refuse("start");
+    if (tempi.rule.floor > tempi.start) group.refuse("floor");
+    return tempi;
+}
+
+} // namespace piolo::journal
