@@ -2,11 +2,12 @@
 // The one place that turns numbers into words: tempi, note values, durations, dates, counts, the rule.
 #pragma once
 
-#include "core/passage.h"
-
+// Qt stands first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
+
+#include "core/passage.h"
 
 namespace piolo::models {
 

@@ -2,11 +2,12 @@
 // The open practice folder as the window knows it: the journal, and the notebook that is its fold.
 #pragma once
 
-#include "core/notebook.h"
-#include "journal/journal.h"
-
+// Qt stands first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
+
+#include "core/notebook.h"
+#include "journal/journal.h"
 
 #include <memory>
 #include <unordered_set>
