@@ -12,7 +12,8 @@ namespace piolo {
 [[nodiscard]] std::int64_t runMillis(const Music& music, Tempo tempo) noexcept;
 /// One cycle: count-in, run and breath.
 [[nodiscard]] std::int64_t cycleMillis(const Music& music, Tempo tempo) noexcept;
-/// From `standing` until a full streak at the target when every run is clean. 0 for an open-ended passage.
+/// From `standing` until a full streak at the target when every run is clean, in whole cycles. 0 for an
+/// open-ended passage.
 [[nodiscard]] std::int64_t millisToTarget(const Music& music, const Rule& rule, Standing standing) noexcept;
 /// The clean runs proposed for a run of that length: 5 up to 20 s, 3 up to 40 s, 0 beyond (make shorter
 /// parts).

@@ -35,7 +35,7 @@ struct RunFact {
     bool operator==(const RunFact&) const = default;
 };
 
-/// A run that ended clean was missed after all. Taking this back makes it clean again.
+/// A run that ended clean was missed after all, at its own place. Taking this back makes it clean again.
 struct LateMissFact {
     Id passage;
     Id run;
@@ -54,7 +54,8 @@ struct TempoFact {
     Reason reason = Reason::hand;
     bool operator==(const TempoFact&) const = default;
 };
-/// Retracts the fact named.
+/// Retracts the fact named: a run, a late miss, a doubt, a tempo or an edit of the same passage. It has no
+/// effect on another back.
 struct BackFact {
     Id passage;
     Id retracts;

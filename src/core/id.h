@@ -15,7 +15,7 @@ namespace piolo {
 struct Id {
     std::uint64_t high = 0;
     std::uint64_t low = 0;
-    auto operator<=>(const Id&) const noexcept = default;
+    auto operator<=>(const Id&) const noexcept = default; // NOLINT(modernize-use-nullptr): no pointer
 
     /// All zero: no id.
     [[nodiscard]] bool isNone() const noexcept { return high == 0 && low == 0; }

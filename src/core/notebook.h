@@ -60,7 +60,18 @@ struct DayFigures {
     std::int64_t millis = 0;   ///< played, runs and tries, void ones included
 };
 
-/// Grows by facts; belongs to one thread. add() costs a refold of the passage concerned at its next reading.
+/// Grows by facts; belongs to one thread. A fact that stands last in its passage costs one step at the next
+/// reading; one that arrives late or corrects (back, late miss, doubt) costs a refold of that passage.
+///
+/// How a passage is folded, where the rule itself is silent:
+/// - The first fact with tempi sets the standing to its start. An edit moves the standing to the new start as
+///   long as no run counted and no tempo was set (void runs and tries do not count); after that it only
+///   clamps.
+/// - Tempi hold from the beginning: runs that stand before the first tempi are folded by those.
+/// - The first run or tempo of another local date than the last one starts the streak at 0, tries and void
+///   runs too.
+/// - A doubt makes its runs void, also those that were missed; a late miss makes only clean ones missed.
+/// - Backs, late misses and doubts work inside their own passage.
 class Notebook {
 public:
     Notebook();
@@ -79,7 +90,8 @@ public:
     /// Nothing for an unknown id, and for a passage of which no defining fact (with tempi) is known. The
     /// pointer is good until the next add().
     [[nodiscard]] const PassageRecord* passage(Id id) const;
-    /// Passages by id (32 digits) or by exact title.
+    /// The passage of that id (32 digits), also a removed one; else those of exactly that title, as
+    /// passages().
     [[nodiscard]] std::vector<Id> find(std::string_view idOrTitle) const;
     [[nodiscard]] const PracticeSettings& settings() const;
 

@@ -41,6 +41,7 @@ public:
     /// The shortest decimal: "84", "72.5".
     [[nodiscard]] std::string text() const;
 
+    // NOLINTNEXTLINE(modernize-use-nullptr): no pointer
     constexpr auto operator<=>(const Tempo&) const noexcept = default;
 
 private:

@@ -11,8 +11,8 @@ namespace piolo {
 namespace {
 
 constexpr std::int64_t millisInMinute = 60'000;
-constexpr std::int64_t millisInDay = 24 * 60 * millisInMinute;
-constexpr std::int64_t minutesInDay = 24 * 60;
+constexpr std::int64_t minutesInDay = 1440;
+constexpr std::int64_t millisInDay = minutesInDay * millisInMinute;
 constexpr std::string_view dateShape = "2026-03-01";
 constexpr std::string_view secondsShape = "18:04:05";
 

@@ -15,7 +15,7 @@ struct Date {
     std::int16_t year = 1970;
     std::int8_t month = 1;
     std::int8_t day = 1;
-    auto operator<=>(const Date&) const noexcept = default;
+    auto operator<=>(const Date&) const noexcept = default; // NOLINT(modernize-use-nullptr): no pointer
 
     [[nodiscard]] std::int64_t daysSince1970() const noexcept;
     static Date fromDaysSince1970(std::int64_t days) noexcept;
@@ -34,7 +34,8 @@ struct Timestamp {
     [[nodiscard]] Date date() const noexcept;
     /// RFC 3339 with milliseconds and offset: "2026-03-01T18:04:05.123+01:00" ("+00:00" for UTC).
     [[nodiscard]] std::string text() const;
-    /// Reads RFC 3339, also "Z", lower case 't' and 'z', and 0 to 9 decimals (cut to milliseconds).
+    /// Reads RFC 3339, also "Z", lower case 't' and 'z', and 0 to 9 decimals (cut to milliseconds). A leap
+    /// second (":60" in the last minute of a UTC day) is read as the last millisecond before it ends.
     static std::optional<Timestamp> parse(std::string_view text);
 };
 
