@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Laws of the fold on random histories. PIOLO_SEED repeats a failure.
+#include "naive_model.h"
+#include "random_history.h"
+
+#include <doctest/doctest.h>
+
+#include <iostream>
+
+using namespace piolo;
+using namespace piolo::testing;
+
+namespace {
+
+bool same(const Entry& a, const Entry& b) {
+    return a.id == b.id && a.kind == b.kind && a.mark == b.mark && a.late == b.late && a.tempo == b.tempo &&
+           a.fullStreak == b.fullStreak && a.before == b.before && a.after == b.after;
+}
+
+bool same(const PassageRecord* a, const PassageRecord* b) {
+    if (a == nullptr || b == nullptr) return a == b;
+    const auto sameSecure = [](const Secure& x, const Secure& y) {
+        return x.day == y.day && x.tempo == y.tempo;
+    };
+    const auto sameEntry = [](const Entry& x, const Entry& y) { return same(x, y); };
+    return a->passage == b->passage && a->standing == b->standing && a->best == b->best &&
+           a->lastFullStreak == b->lastFullStreak && a->lastDay == b->lastDay &&
+           std::equal(a->secures.begin(), a->secures.end(), b->secures.begin(), b->secures.end(),
+                      sameSecure) &&
+           std::equal(a->entries.begin(), a->entries.end(), b->entries.begin(), b->entries.end(), sameEntry);
+}
+
+bool agrees(const PassageRecord& record, const NaiveModel& model) {
+    const auto sameRow = [](const Entry& entry, const NaiveModel::Row& row) {
+        return entry.id == row.id && entry.after.tempo.thousandths() == row.tempo &&
+               entry.after.streak == row.streak;
+    };
+    const auto sameSecure = [](const Secure& secure, std::int32_t tempo) {
+        return secure.tempo.thousandths() == tempo;
+    };
+    return record.standing.tempo.thousandths() == model.tempo && record.standing.streak == model.streak &&
+           (record.best ? record.best->thousandths() : 0) == model.best &&
+           (record.lastFullStreak ? record.lastFullStreak->thousandths() : 0) == model.lastFull &&
+           std::equal(record.secures.begin(), record.secures.end(), model.secures.begin(),
+                      model.secures.end(), sameSecure) &&
+           std::equal(record.entries.begin(), record.entries.end(), model.rows.begin(), model.rows.end(),
+                      sameRow);
+}
+
+Dice seededDice() {
+    std::cout << "PIOLO_SEED=" << seed() << '\n';
+    return Dice(seed());
+}
+
+} // namespace
+
+TEST_CASE("the fold agrees with a naive second reading of the rule") {
+    Dice dice = seededDice();
+    int defined = 0;
+    int secures = 0;
+    for (int round = 0; round < 400; ++round) {
+        CAPTURE(seed());
+        CAPTURE(round);
+        const RandomHistory history(dice, 1 + roll(dice, 120));
+        const Notebook notebook = fold(history.facts());
+        const PassageRecord* const record = notebook.passage(history.passage());
+        if (record == nullptr) continue; // its only definition was taken back
+        ++defined;
+        secures += static_cast<int>(record->secures.size());
+        REQUIRE(agrees(*record, NaiveModel(history.facts(), history.passage())));
+    }
+    CHECK(defined > 300);
+    CHECK(secures > 30);
+}
+
+TEST_CASE("the same facts in any order of arrival, some twice, give the same notebook") {
+    Dice dice = seededDice();
+    for (int round = 0; round < 300; ++round) {
+        CAPTURE(seed());
+        CAPTURE(round);
+        const RandomHistory history(dice, 60);
+        std::vector<Fact> arrived = history.facts();
+        for (int twice = 0; twice < 10; ++twice)
+            arrived.push_back(
+                arrived[static_cast<std::size_t>(roll(dice, 60) % static_cast<int>(arrived.size()))]);
+        shuffle(arrived, dice);
+        const Notebook one = fold(history.facts());
+        const Notebook other = fold(arrived);
+        REQUIRE(one.factCount() == other.factCount());
+        REQUIRE(same(one.passage(history.passage()), other.passage(history.passage())));
+        for (const char* device : {"pit", "stand"})
+            REQUIRE(one.backTarget(history.passage(), device) == other.backTarget(history.passage(), device));
+    }
+}
+
+TEST_CASE("a notebook read after every fact is the same as one read once") {
+    Dice dice = seededDice();
+    for (int round = 0; round < 150; ++round) {
+        CAPTURE(seed());
+        CAPTURE(round);
+        const RandomHistory history(dice, 60);
+        std::vector<Fact> arrived = history.facts();
+        if (round % 2 == 0) shuffle(arrived, dice);
+        Notebook growing;
+        std::vector<Fact> sofar;
+        for (const Fact& fact : arrived) {
+            growing.add(fact);
+            sofar.push_back(fact);
+            const Notebook whole = fold(sofar);
+            REQUIRE(same(growing.passage(history.passage()), whole.passage(history.passage())));
+        }
+    }
+}
+
+TEST_CASE("whatever is marked, taking everything back leads to where it began") {
+    Dice dice = seededDice();
+    for (int round = 0; round < 100; ++round) {
+        CAPTURE(seed());
+        CAPTURE(round);
+        Scribe scribe;
+        const int marks = 1 + roll(dice, 25);
+        for (int mark = 0; mark < marks; ++mark) {
+            const int what = roll(dice, 6);
+            if (what == 0)
+                scribe.tempo(40 + roll(dice, 60));
+            else if (what == 1)
+                scribe.miss();
+            else if (what == 2)
+                scribe.late(scribe.clean());
+            else
+                scribe.clean();
+        }
+        std::vector<Standing> standings;
+        while (!scribe.back().isNone()) standings.push_back(scribe.standing());
+        REQUIRE(standings.size() >= static_cast<std::size_t>(marks));
+        REQUIRE(standings.back() == at(80, 0));
+        REQUIRE(scribe.record().entries.empty());
+    }
+}
+
+TEST_CASE("with runs at the tempo that stands, floor and target are never passed") {
+    Dice dice = seededDice();
+    for (const StepKind kind : {StepKind::bpm, StepKind::notches}) {
+        Rule rule;
+        rule.step = kind;
+        rule.drop = 3;
+        rule.climb = 5;
+        rule.cleanRuns = 2;
+        rule.floor = Tempo::bpm(47);
+        rule.target = Tempo::bpm(101);
+        Standing standing{Tempo::bpm(60), 0};
+        bool floor = false;
+        bool target = false;
+        for (int run = 0; run < 20'000; ++run) {
+            const bool streaky = run / 500 % 2 == 0;
+            const Mark mark = roll(dice, 10) < (streaky ? 9 : 4) ? Mark::clean : Mark::missed;
+            standing = afterRun(standing, standing.tempo, mark, rule).after;
+            REQUIRE(standing.tempo >= rule.floor);
+            REQUIRE(standing.tempo <= rule.target);
+            REQUIRE(standing.streak >= 0);
+            REQUIRE(standing.streak < rule.cleanRuns);
+            floor = floor || standing.tempo == rule.floor;
+            target = target || standing.tempo == rule.target;
+        }
+        CHECK((floor && target));
+    }
+}
