@@ -34,10 +34,10 @@ constexpr std::array metalPartials{Partial{1.0, 1.0}, Partial{1.5037, 0.8}, Part
                                    Partial{2.31, 0.35}};
 constexpr std::array reedPartials{Partial{1.0, 1.0}, Partial{2.0, 0.75}, Partial{3.0, 0.55},
                                   Partial{4.0, 0.3}};
-// Close neighbours out of step with one another: a band of noise that is the same at every rate.
-constexpr std::array dryPartials{Partial{0.80, 0.5}, Partial{0.87, -0.8}, Partial{0.93, 0.9},
-                                 Partial{1.0, 1.0},  Partial{1.06, -0.9}, Partial{1.13, 0.8},
-                                 Partial{1.19, -0.5}};
+// Close neighbours that begin in step and fall out of it within a millisecond: a tick with hardly a tone.
+constexpr std::array dryPartials{Partial{0.80, 0.4}, Partial{0.88, 0.6}, Partial{0.93, 0.8},
+                                 Partial{1.0, 1.0},  Partial{1.06, 0.8}, Partial{1.135, 0.6},
+                                 Partial{1.19, 0.4}};
 
 constexpr Recipe recipeOf(Voice voice) {
     switch (voice) {

@@ -28,10 +28,10 @@ struct Command {
     Kind kind = Kind::stop;
     std::uint64_t sample = 0;    ///< in the engine's own count of rendered samples
     std::uint64_t runsEnded = 0; ///< for adopt: how many runEnded and lateMiss events the sender had seen
-    Standing standing;           ///< for adopt and setTempo
+    Standing standing{};         ///< for adopt and setTempo
     Boundary boundary = Boundary::beat;
-    DrillPlan plan;
-    Mix mix;
+    DrillPlan plan{};
+    Mix mix{};
 };
 static_assert(std::is_trivially_copyable_v<Command>);
 
