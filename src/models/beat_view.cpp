@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/beat_view.h"
+
+#include <QLocale>
+
+namespace piolo::models {
+
+QString BeatView::barText() const {
+    if (phase_ != engine::Phase::run || bar_ == -2) return {};
+    return QLocale::c().toString(music_.firstBar + bar_);
+}
+
+QString BeatView::placeText() const {
+    if (counting()) return tr("count-in");
+    const QString bar = barText();
+    if (!bar.isEmpty()) return tr("bar %1").arg(bar);
+    return phase_ == engine::Phase::gap ? tr("breathe") : QString();
+}
+
+bool BeatView::groupStarts(int beat) const {
+    return beat >= 0 && beat < 32 && ((music_.meter.groupStarts() >> static_cast<unsigned>(beat)) & 1U) != 0;
+}
+
+void BeatView::show(const Music& music) {
+    music_ = music;
+    emit barChanged();
+    rest();
+}
+
+void BeatView::sound(const engine::Event& pulse) {
+    phase_ = pulse.phase;
+    bar_ = pulse.bar;
+    beat_ = pulse.beat;
+    part_ = pulse.part;
+    emit sounded();
+}
+
+void BeatView::breathe() { fallSilent(engine::Phase::gap); }
+
+void BeatView::rest() { fallSilent(engine::Phase::idle); }
+
+void BeatView::fallSilent(engine::Phase phase) {
+    phase_ = phase;
+    bar_ = -2;
+    beat_ = -1;
+    part_ = 0;
+    emit sounded();
+}
+
+} // namespace piolo::models

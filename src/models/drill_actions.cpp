@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the keys and buttons do to the drill.
+#include "models/drill_model.h"
+
+namespace piolo::models {
+
+void DrillModel::strike(std::int64_t nanos) {
+    switch (state_) {
+    case State::Stopped:
+        return begin(false);
+    case State::Playing:
+        unheard_.clear();
+        return session_.miss(nanos);
+    case State::Paused:
+        return goOn();
+    }
+}
+
+void DrillModel::markClean(std::int64_t nanos) {
+    if (state_ == State::Paused) return goOn();
+    if (state_ != State::Playing || !openEnded()) return;
+    unheard_.clear();
+    session_.clean(nanos);
+}
+
+void DrillModel::attempt() { begin(true); }
+
+void DrillModel::begin(bool isTry) {
+    const PassageRecord* known = record();
+    if (known == nullptr || state_ != State::Stopped || session_.active()) return;
+    const Passage passage = known->passage;
+    const Standing standing = isTry ? handSet(passage.tempi.rule.target) : standingToStart();
+    if (!isTry) journalOpening();
+    if (!session_.begin(passage, standing, isTry)) return;
+    trying_ = isTry;
+    stopAsked_ = false;
+    awaitsStart_ = true;
+    unheard_.clear();
+    state_ = State::Playing;
+    shown_ = standing;
+    rest_.playing(true, sound_.nowNanos());
+    setFeedback(Feedback::None);
+    timer_.start();
+    refresh();
+}
+
+void DrillModel::journalOpening() {
+    const auto opening = book_.notebook().opening(passage_, book_.today());
+    if (hand_)
+        book_.record(TempoFact{passage_, *hand_, Reason::hand});
+    else if (opening)
+        book_.record(TempoFact{passage_, *opening, Reason::newDay});
+    hand_.reset();
+}
+
+void DrillModel::stop() {
+    if (state_ == State::Stopped) return;
+    stopAsked_ = true;
+    session_.stop();
+}
+
+void DrillModel::takeBack() {
+    if (state_ == State::Paused && pauseKind_ == PauseKind::NoKey) return doubt();
+    if (hand_) {
+        hand_.reset();
+        setFeedback(Feedback::TakenBack);
+        return refresh();
+    }
+    const Id target = book_.notebook().backTarget(passage_, book_.device());
+    if (target.isNone() || book_.readOnly()) return setFeedback(Feedback::NothingToTakeBack);
+    unheard_.clear();
+    book_.record(BackFact{passage_, target});
+    session_.reconcile();
+    setFeedback(Feedback::TakenBack);
+}
+
+void DrillModel::setHand(Tempo tempo) {
+    if (state_ != State::Stopped || !isOpen()) return;
+    hand_ = tempo;
+    if (tempo == natural().tempo) hand_.reset();
+    refresh();
+}
+
+void DrillModel::faster() {
+    if (const PassageRecord* known = record())
+        setHand(stepUp(shown_.tempo, known->passage.tempi.rule.step, 1));
+}
+
+void DrillModel::slower() {
+    if (const PassageRecord* known = record())
+        setHand(stepDown(shown_.tempo, known->passage.tempi.rule.step, 1));
+}
+
+void DrillModel::goOn() {
+    if (state_ != State::Paused) return;
+    unheard_.clear();
+    session_.resume();
+}
+
+void DrillModel::doubt() {
+    if (state_ != State::Paused) return;
+    if (!unheard_.empty()) book_.record(DoubtFact{passage_, unheard_});
+    session_.reconcile();
+    goOn();
+}
+
+void DrillModel::halveTempo() {
+    if (state_ != State::Paused) return;
+    book_.record(TempoFact{passage_, halfTempo(), Reason::offer});
+    session_.reconcile();
+    goOn();
+}
+
+void DrillModel::wantShorter() {
+    stop();
+    emit wantsEdit(passageText(), true);
+}
+
+void DrillModel::dismissRest() {
+    rest_.dismiss(sound_.nowNanos());
+    emit changed();
+}
+
+} // namespace piolo::models

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The drill of one passage as the screen shows it and the keys drive it.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QObject>
+#include <QString>
+#include <QTimer>
+#include <QtQml/qqmlregistration.h>
+
+#include "models/beat_view.h"
+#include "models/drill_session.h"
+#include "models/ladder_model.h"
+#include "models/practice_book.h"
+#include "models/rest_watch.h"
+#include "models/sound_port.h"
+#include "models/today_figures.h"
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+namespace piolo::models {
+
+/// Window's thread. What is shown while the click runs is what can be heard now, not what was rendered.
+class DrillModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("belongs to the practice room")
+    Q_PROPERTY(bool open READ isOpen NOTIFY changed)
+    Q_PROPERTY(QString passage READ passageText NOTIFY changed)
+    Q_PROPERTY(QString title READ title NOTIFY changed)
+    /// "4/4 · one bar count-in · a miss drops 4, five clean in a row climb 2"
+    Q_PROPERTY(QString about READ about NOTIFY changed)
+    Q_PROPERTY(State state READ state NOTIFY changed)
+    Q_PROPERTY(QString tempoText READ tempoText NOTIFY changed)
+    /// "♩ = 84 · sixteenths"
+    Q_PROPERTY(QString tempoLine READ tempoLine NOTIFY changed)
+    Q_PROPERTY(QString targetText READ targetText NOTIFY changed)
+    Q_PROPERTY(int streak READ streak NOTIFY changed)
+    Q_PROPERTY(int cleanRuns READ cleanRuns NOTIFY changed)
+    Q_PROPERTY(QString streakText READ streakText NOTIFY changed)
+    /// Why the tempo is not where the last run left it; "" when it is.
+    Q_PROPERTY(QString openingText READ openingText NOTIFY changed)
+    Q_PROPERTY(bool openEnded READ openEnded NOTIFY changed)
+    Q_PROPERTY(bool trying READ trying NOTIFY changed)
+    Q_PROPERTY(PauseKind pauseKind READ pauseKind NOTIFY changed)
+    /// How many runs in a row went by without a key.
+    Q_PROPERTY(int unheardRuns READ unheardRuns NOTIFY changed)
+    Q_PROPERTY(QString halfTempoText READ halfTempoText NOTIFY changed)
+    Q_PROPERTY(Feedback feedback READ feedback NOTIFY feedbackChanged)
+    Q_PROPERTY(QString feedbackText READ feedbackText NOTIFY feedbackChanged)
+    /// Time to rest ears and lip.
+    Q_PROPERTY(bool restDue READ restDue NOTIFY changed)
+    Q_PROPERTY(piolo::models::BeatView* beats READ beats CONSTANT)
+    Q_PROPERTY(piolo::models::LadderModel* ladder READ ladder CONSTANT)
+    Q_PROPERTY(piolo::models::TodayFigures* today READ today CONSTANT)
+public:
+    enum class State { Stopped, Playing, Paused };
+    Q_ENUM(State)
+    enum class PauseKind { NoKey, ThreeMisses, BelowStart };
+    Q_ENUM(PauseKind)
+    enum class Feedback { None, Clean, Climbed, Secure, Missed, TakenBack, NothingToTakeBack };
+    Q_ENUM(Feedback)
+
+    DrillModel(PracticeBook& book, SoundPort& sound, DrillSession& session, QObject* parent = nullptr);
+
+    [[nodiscard]] bool isOpen() const { return record() != nullptr; }
+    [[nodiscard]] QString passageText() const;
+    [[nodiscard]] QString title() const;
+    [[nodiscard]] QString about() const;
+    [[nodiscard]] State state() const { return state_; }
+    [[nodiscard]] QString tempoText() const;
+    [[nodiscard]] QString tempoLine() const;
+    [[nodiscard]] QString targetText() const;
+    [[nodiscard]] int streak() const { return shown_.streak; }
+    [[nodiscard]] int cleanRuns() const;
+    [[nodiscard]] QString streakText() const;
+    [[nodiscard]] QString openingText() const;
+    [[nodiscard]] bool openEnded() const;
+    [[nodiscard]] bool trying() const { return trying_; }
+    [[nodiscard]] PauseKind pauseKind() const { return pauseKind_; }
+    [[nodiscard]] int unheardRuns() const { return static_cast<int>(unheard_.size()); }
+    [[nodiscard]] QString halfTempoText() const;
+    [[nodiscard]] Feedback feedback() const { return feedback_; }
+    [[nodiscard]] QString feedbackText() const;
+    [[nodiscard]] bool restDue() const;
+    [[nodiscard]] BeatView* beats() { return &beats_; }
+    [[nodiscard]] LadderModel* ladder() { return &ladder_; }
+    [[nodiscard]] TodayFigures* today() { return &today_; }
+
+    /// What is known of the passage; none when none is open. Good until the notebook changes.
+    [[nodiscard]] const PassageRecord* record() const;
+    [[nodiscard]] Date date() const { return book_.today(); }
+
+    /// Shows that passage (id of 32 digits); stops what runs.
+    Q_INVOKABLE void open(const QString& passage);
+
+    // The keys. `nanos`: when the key was pressed, on the port's monotonic clock.
+    /// Starts; a miss while the click runs; in a pause goes on.
+    void strike(std::int64_t nanos);
+    /// Clean, in open-ended runs; elsewhere a run is clean by itself.
+    void markClean(std::int64_t nanos);
+    Q_INVOKABLE void start() { begin(false); }
+    /// One run at the target that moves nothing.
+    Q_INVOKABLE void attempt();
+    /// The mark buttons: a miss, or clean, now.
+    Q_INVOKABLE void missNow() { strike(sound_.nowNanos()); }
+    Q_INVOKABLE void cleanNow() { markClean(sound_.nowNanos()); }
+    Q_INVOKABLE void stop();
+    Q_INVOKABLE void takeBack();
+    /// One BPM or notch, only while stopped.
+    Q_INVOKABLE void faster();
+    Q_INVOKABLE void slower();
+
+    // In a pause.
+    /// The runs without a key were clean, or the player does not want what is offered.
+    Q_INVOKABLE void goOn();
+    /// The runs without a key count for nothing after all.
+    Q_INVOKABLE void doubt();
+    Q_INVOKABLE void halveTempo();
+    Q_INVOKABLE void wantShorter();
+
+    Q_INVOKABLE void dismissRest();
+
+    /// Shows what has become audible. The model's own timer calls it while the click runs.
+    void tick();
+
+signals:
+    void changed();
+    void feedbackChanged();
+    /// The player wants to edit the passage; `shorter`: a copy with fewer bars.
+    void wantsEdit(const QString& passage, bool shorter);
+
+private:
+    void begin(bool isTry);
+    void journalOpening();
+    void setHand(Tempo tempo);
+    void hear(const DrillNote& note);
+    void hearRunEnded(const DrillNote& note);
+    void sound(const engine::Event& event);
+    void soundRunEnded(const engine::Event& event);
+    void pause(engine::Pause why);
+    void finish();
+    void refresh();
+    void setFeedback(Feedback feedback);
+    [[nodiscard]] Standing natural() const;
+    [[nodiscard]] Standing standingToStart() const;
+    [[nodiscard]] Tempo halfTempo() const;
+
+    PracticeBook& book_;
+    SoundPort& sound_;
+    DrillSession& session_;
+    BeatView beats_;
+    LadderModel ladder_;
+    TodayFigures today_;
+    RestWatch rest_;
+    QTimer timer_;
+    Id passage_;
+    State state_ = State::Stopped;
+    bool trying_ = false;
+    bool stopAsked_ = false;
+    bool awaitsStart_ = false;  // what still sounds belongs to the drill before
+    std::optional<Tempo> hand_; // set by hand while stopped, not journalled yet
+    Standing shown_;
+    PauseKind pauseKind_ = PauseKind::NoKey;
+    Feedback feedback_ = Feedback::None;
+    std::int64_t feedbackSince_ = 0;
+    std::vector<Id> unheard_; // the runs that ended clean since the last key
+};
+
+} // namespace piolo::models

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/drill_session.h"
+
+#include <QMetaObject>
+
+#include <algorithm>
+#include <chrono>
+
+namespace piolo::models {
+
+namespace {
+
+constexpr std::chrono::milliseconds readEvery{4};
+
+bool movesStanding(engine::Event::Kind kind) {
+    using Kind = engine::Event::Kind;
+    return kind == Kind::runEnded || kind == Kind::lateMiss || kind == Kind::tempoMoved ||
+           kind == Kind::adopted;
+}
+
+bool asksForFold(engine::Event::Kind kind) {
+    using Kind = engine::Event::Kind;
+    return kind == Kind::runEnded || kind == Kind::lateMiss || kind == Kind::adoptRefused;
+}
+
+} // namespace
+
+DrillSession::DrillSession(PracticeBook& book, SoundPort& sound, std::shared_ptr<engine::DrillEngine> engine,
+                           Reading reading, QObject* parent)
+    : QObject(parent), book_(book), sound_(sound), engine_(std::move(engine)),
+      reader_(book, sound, *engine_, [this, reading](const DrillNote& note) {
+          if (reading == Reading::byHand) return hear(note);
+          QMetaObject::invokeMethod(
+              this, [this, note] { hear(note); }, Qt::QueuedConnection);
+      }) {
+    if (reading == Reading::ownThread) thread_ = std::thread([this] { readOn(); });
+}
+
+DrillSession::~DrillSession() {
+    ending_ = true;
+    if (thread_.joinable()) thread_.join();
+}
+
+void DrillSession::readOn() {
+    while (!ending_) {
+        reader_.poll();
+        std::this_thread::sleep_for(readEvery);
+    }
+    reader_.poll();
+}
+
+void DrillSession::poll() { reader_.poll(); }
+
+bool DrillSession::nextAudible(engine::Event& event) {
+    return reader_.audible().takeUntil(sound_.audibleAt(sound_.nowNanos()), event);
+}
+
+bool DrillSession::begin(const Passage& passage, Standing standing, bool isTry) {
+    engine::Command command;
+    command.kind = engine::Command::Kind::start;
+    command.plan = engine::planOf(passage, standing, book_.notebook().settings());
+    command.plan.isTry = isTry;
+    reader_.expect({passage.id, passage.music.firstBar});
+    if (!engine_->send(command)) {
+        reader_.forget();
+        return false;
+    }
+    passage_ = passage.id;
+    trying_ = isTry;
+    standing_ = standing;
+    active_ = true;
+    return true;
+}
+
+void DrillSession::sendMark(engine::Command::Kind kind, std::int64_t nanos) {
+    engine::Command command;
+    command.kind = kind;
+    command.sample = sound_.audibleAt(nanos);
+    engine_->send(command);
+}
+
+void DrillSession::miss(std::int64_t nanos) { sendMark(engine::Command::Kind::miss, nanos); }
+
+void DrillSession::clean(std::int64_t nanos) { sendMark(engine::Command::Kind::clean, nanos); }
+
+void DrillSession::stop() { sendMark(engine::Command::Kind::stop, sound_.nowNanos()); }
+
+void DrillSession::resume() { sendMark(engine::Command::Kind::resume, sound_.nowNanos()); }
+
+void DrillSession::setMix(const engine::Mix& mix) {
+    engine::Command command;
+    command.kind = engine::Command::Kind::setMix;
+    command.mix = mix;
+    engine_->send(command);
+}
+
+void DrillSession::reconcile() {
+    if (!active_ || trying_ || book_.readOnly()) return;
+    const PassageRecord* record = book_.notebook().passage(passage_);
+    if (record != nullptr && record->standing != standing_) adopt(record->standing);
+}
+
+void DrillSession::adopt(Standing standing) {
+    engine::Command command;
+    command.kind = engine::Command::Kind::adopt;
+    command.standing = standing;
+    command.runsEnded = runsEnded_;
+    engine_->send(command);
+}
+
+void DrillSession::hear(const DrillNote& note) {
+    const engine::Event& event = note.event;
+    runsEnded_ = std::max(runsEnded_, event.runsEnded);
+    if (note.fact && !book_.readOnly()) book_.adopt(*note.fact);
+    if (movesStanding(event.kind)) standing_ = event.after;
+    if (asksForFold(event.kind)) reconcile();
+    if (event.kind == engine::Event::Kind::stopped) active_ = false;
+    emit told(note);
+}
+
+} // namespace piolo::models

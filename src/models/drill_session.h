@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One engine, one reader and the fold that corrects it: the drill as the models see it.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QObject>
+
+#include "engine/drill_engine.h"
+#include "models/drill_note.h"
+#include "models/drill_reader.h"
+#include "models/practice_book.h"
+#include "models/sound_port.h"
+
+#include <atomic>
+#include <cstdint>
+#include <memory>
+#include <thread>
+
+namespace piolo::models {
+
+/// Window's thread. The reader has a thread of its own, which ends with this.
+class DrillSession : public QObject {
+    Q_OBJECT
+public:
+    /// `byHand`: no thread; poll() is called by whoever drives a test in virtual time.
+    enum class Reading { ownThread, byHand };
+
+    DrillSession(PracticeBook& book, SoundPort& sound, std::shared_ptr<engine::DrillEngine> engine,
+                 Reading reading = Reading::ownThread, QObject* parent = nullptr);
+    ~DrillSession() override;
+
+    /// Starts to drill. `isTry`: one run at standing.tempo that moves nothing. False when the engine's queue
+    /// is full.
+    bool begin(const Passage& passage, Standing standing, bool isTry);
+    /// The player's keys, at the moment they were pressed (nanoseconds of the port's monotonic clock).
+    void miss(std::int64_t nanos);
+    void clean(std::int64_t nanos);
+    void stop();
+    void resume();
+    void setMix(const engine::Mix& mix);
+    /// The notebook changed otherwise than by a run (a mark taken back, a tempo offered): the engine stands
+    /// where the notebook stands. Nothing to do for a try, and when the folder is read-only.
+    void reconcile();
+
+    /// From `started` to `stopped`.
+    [[nodiscard]] bool active() const { return active_; }
+    /// The next event that has become audible. False when there is none.
+    bool nextAudible(engine::Event& event);
+    /// Reads what the engine told, on the caller's thread. Only with Reading::byHand.
+    void poll();
+
+signals:
+    /// An event was told by the engine (it may sound a little later); its fact is folded already.
+    void told(const piolo::models::DrillNote& note);
+
+private:
+    void readOn();
+    void hear(const DrillNote& note);
+    void sendMark(engine::Command::Kind kind, std::int64_t nanos);
+    void adopt(Standing standing);
+
+    PracticeBook& book_;
+    SoundPort& sound_;
+    std::shared_ptr<engine::DrillEngine> engine_;
+    DrillReader reader_;
+    Id passage_;
+    bool trying_ = false;
+    bool active_ = false;
+    Standing standing_; // the engine's, as far as it was told
+    std::uint64_t runsEnded_ = 0;
+    std::atomic<bool> ending_{false};
+    std::thread thread_; // last: it uses the rest
+};
+
+} // namespace piolo::models

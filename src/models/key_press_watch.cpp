@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/key_press_watch.h"
+
+namespace piolo::models {
+
+bool KeyPressWatch::pressed(int key, std::int64_t millis) {
+    Contact& contact = contacts_[key];
+    const bool again = contact.down || (contact.released && millis - *contact.released < bounceMillis);
+    contact.down = true;
+    return !again;
+}
+
+void KeyPressWatch::released(int key, std::int64_t millis) {
+    Contact& contact = contacts_[key];
+    contact.down = false;
+    contact.released = millis;
+}
+
+void KeyPressWatch::forget() { contacts_.clear(); }
+
+} // namespace piolo::models

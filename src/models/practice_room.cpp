@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/practice_room.h"
+
+#include "models/fault_text.h"
+
+#include <QQmlEngine>
+
+namespace piolo::models {
+
+PracticeRoom* PracticeRoom::present_ = nullptr;
+
+PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
+                           std::shared_ptr<engine::DrillEngine> engine, journal::MachineSettings settings,
+                           std::string configDir, DrillSession::Reading reading)
+    : book_(std::move(book)), sound_(sound), settings_(std::move(settings)), configDir_(std::move(configDir)),
+      session_(*book_, sound, std::move(engine), reading), drill_(*book_, sound, session_),
+      keys_(
+          settings_.keys,
+          [this](const KeyBindings::Keys& keys) {
+              settings_.keys = keys;
+              (void)journal::saveMachineSettings(configDir_, settings_);
+          },
+          [this] { return sound_.nowNanos(); }) {
+    present_ = this;
+    connect(book_.get(), &PracticeBook::savedChanged, this, &PracticeRoom::unsavedChanged);
+    connect(book_.get(), &PracticeBook::troubleChanged, this, &PracticeRoom::noticeChanged);
+    connect(book_.get(), &PracticeBook::changed, this, &PracticeRoom::minutesTodayChanged);
+    connect(&keys_, &KeyBindings::pressed, this, &PracticeRoom::act);
+    sound_.onChange([this] { emit noticeChanged(); });
+    sound_.setOffsetMillis(settings_.offsetMillis);
+    sound_.start(QString::fromStdString(settings_.soundDevice));
+    screen_ = book_->notebook().passages().empty() ? QStringLiteral("welcome") : QStringLiteral("passages");
+    openLast();
+}
+
+PracticeRoom::~PracticeRoom() {
+    sound_.onChange([] {});
+    if (present_ == this) present_ = nullptr;
+}
+
+PracticeRoom* PracticeRoom::create(QQmlEngine*, QJSEngine*) {
+    QQmlEngine::setObjectOwnership(present_, QQmlEngine::CppOwnership);
+    return present_;
+}
+
+// The passage played last; where none was, the one made last.
+void PracticeRoom::openLast() {
+    const auto passages = book_->notebook().passages();
+    Id last;
+    std::int64_t latest = -1;
+    for (const Id& id : passages) {
+        const PassageRecord* record = book_->notebook().passage(id);
+        const std::int64_t at = record->entries.empty() ? 0 : record->entries.back().at.utcMillis;
+        if (at >= latest) {
+            latest = at;
+            last = id;
+        }
+    }
+    if (!last.isNone()) drill_.open(QString::fromStdString(last.text()));
+}
+
+QString PracticeRoom::notice() const {
+    if (book_->trouble()) return faultSentence(*book_->trouble());
+    if (sound_.health() == SoundHealth::needsRestart)
+        return tr("The sound is lost: the click goes on silently; start Piolo again to hear it.");
+    if (sound_.health() == SoundHealth::silent)
+        return tr("No sound device: the click goes on silently; plug one in or choose one in the settings.");
+    if (book_->readOnly())
+        return tr("Another window writes to this practice folder: nothing is recorded here.");
+    if (!book_->readFaults().empty())
+        return tr("Some lines of the practice log could not be read and were left as they are: %1")
+            .arg(faultLine(book_->readFaults().front()));
+    return {};
+}
+
+void PracticeRoom::setScreen(const QString& screen) {
+    if (screen == screen_) return;
+    if (screen_ == QLatin1String("drill")) drill_.stop();
+    screen_ = screen;
+    emit screenChanged();
+}
+
+int PracticeRoom::minutesToday() const {
+    const std::int64_t millis = book_->notebook().day(book_->today(), {}).millis;
+    return static_cast<int>(millis / 60'000);
+}
+
+void PracticeRoom::openDrill(const QString& passage) {
+    drill_.open(passage);
+    setScreen(QStringLiteral("drill"));
+}
+
+void PracticeRoom::attach(QQuickWindow* window) { keys_.watch(window); }
+
+void PracticeRoom::act(const QString& action, std::int64_t nanos) {
+    if (action == QLatin1String("mark")) return drill_.strike(nanos);
+    if (action == QLatin1String("clean")) return drill_.markClean(nanos);
+    if (action == QLatin1String("back")) return drill_.takeBack();
+    if (action == QLatin1String("faster")) return drill_.faster();
+    if (action == QLatin1String("slower")) return drill_.slower();
+    if (action == QLatin1String("stop")) return drill_.stop();
+    if (action == QLatin1String("try")) return drill_.attempt();
+}
+
+} // namespace piolo::models

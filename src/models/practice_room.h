@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Everything behind the window's screens, in one place.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QObject>
+#include <QString>
+#include <QtQml/qqmlregistration.h>
+
+#include "journal/machine_settings.h"
+#include "models/drill_model.h"
+#include "models/drill_session.h"
+#include "models/key_bindings.h"
+#include "models/practice_book.h"
+#include "models/sound_port.h"
+
+#include <memory>
+#include <string>
+
+class QJSEngine;
+class QQmlEngine;
+class QQuickWindow;
+
+namespace piolo::models {
+
+/// Window's thread. One at a time; made in C++ before the screens are loaded, and outlives them.
+class PracticeRoom : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(piolo::models::DrillModel* drill READ drill CONSTANT)
+    Q_PROPERTY(piolo::models::KeyBindings* keys READ keys CONSTANT)
+    Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
+    /// One line; "" when all is well.
+    Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
+    /// Marks that are not on disk yet.
+    Q_PROPERTY(int unsaved READ unsaved NOTIFY unsavedChanged)
+    /// "passages", "drill", "settings", "help" or "welcome".
+    Q_PROPERTY(QString screen READ screen WRITE setScreen NOTIFY screenChanged)
+    Q_PROPERTY(int minutesToday READ minutesToday NOTIFY minutesTodayChanged)
+public:
+    PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
+                 std::shared_ptr<engine::DrillEngine> engine, journal::MachineSettings settings,
+                 std::string configDir, DrillSession::Reading reading = DrillSession::Reading::ownThread);
+    ~PracticeRoom() override;
+    /// For the QML engine: the room that was made in C++.
+    static PracticeRoom* create(QQmlEngine* engine, QJSEngine* scripts);
+
+    [[nodiscard]] DrillModel* drill() { return &drill_; }
+    [[nodiscard]] KeyBindings* keys() { return &keys_; }
+    [[nodiscard]] PracticeBook& book() { return *book_; }
+    [[nodiscard]] DrillSession& session() { return session_; }
+    [[nodiscard]] bool readOnly() const { return book_->readOnly(); }
+    [[nodiscard]] QString notice() const;
+    [[nodiscard]] int unsaved() const { return book_->unsavedCount(); }
+    [[nodiscard]] QString screen() const { return screen_; }
+    void setScreen(const QString& screen);
+    [[nodiscard]] int minutesToday() const;
+
+    /// Shows the drill at that passage (id of 32 digits).
+    Q_INVOKABLE void openDrill(const QString& passage);
+    /// Takes the keys of the window that shows the screens.
+    void attach(QQuickWindow* window);
+
+signals:
+    void noticeChanged();
+    void unsavedChanged();
+    void screenChanged();
+    void minutesTodayChanged();
+
+private:
+    void act(const QString& action, std::int64_t nanos);
+    void openLast();
+
+    static PracticeRoom* present_;
+    std::unique_ptr<PracticeBook> book_;
+    SoundPort& sound_;
+    journal::MachineSettings settings_;
+    std::string configDir_;
+    DrillSession session_;
+    DrillModel drill_;
+    KeyBindings keys_;
+    QString screen_;
+};
+
+} // namespace piolo::models
