@@ -2,6 +2,7 @@
 #include "core/passage_fold.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace piolo {
 
@@ -65,17 +66,17 @@ void PassageFold::run(const Fact& fact, const RunFact& run, const Corrections& c
     entry.after = outcome.after;
     entry.fullStreak = outcome.fullStreak;
     moved_ = moved_ || moving != Mark::voided;
-    remember(entry, outcome);
+    remember(std::move(entry), outcome);
 }
 
-void PassageFold::remember(const Entry& entry, const Outcome& outcome) {
+void PassageFold::remember(Entry entry, const Outcome& outcome) {
     record_.standing = outcome.after;
     if (outcome.fullStreak) {
         record_.best = record_.best ? std::max(*record_.best, entry.tempo) : entry.tempo;
         record_.lastFullStreak = entry.tempo;
     }
     if (outcome.secure) record_.secures.push_back({entry.at.date(), entry.tempo});
-    record_.entries.push_back(entry);
+    record_.entries.push_back(std::move(entry));
 }
 
 void PassageFold::tempo(const Fact& fact, const TempoFact& tempo) {

@@ -35,7 +35,7 @@ private:
     void tempo(const Fact& fact, const TempoFact& tempo);
     void edit(const PassageFact& edit);
     void turnTo(Date date);
-    void remember(const Entry& entry, const Outcome& outcome);
+    void remember(Entry entry, const Outcome& outcome);
 
     PassageRecord record_;
     bool moved_ = false; ///< a run counted or a tempo was set: an edited start no longer moves the standing

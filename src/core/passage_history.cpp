@@ -45,7 +45,8 @@ void PassageHistory::add(Fact fact) {
 
 void PassageHistory::fold() {
     if (stale_) {
-        std::sort(facts_.begin(), facts_.end(), standsBefore);
+        if (!std::is_sorted(facts_.begin(), facts_.end(), standsBefore))
+            std::sort(facts_.begin(), facts_.end(), standsBefore);
         corrections_ = correctionsOf(facts_);
         fold_.reset();
         folded_ = 0;
