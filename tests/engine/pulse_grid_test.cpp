@@ -79,6 +79,33 @@ TEST_CASE("every pulse falls on the sample nearest to its exact place") {
         }
 }
 
+// floor(k·60000·rate / (thousandths·n) + 1/2), worked out with Python 3.11's `fractions.Fraction`.
+TEST_CASE("single pulses far out fall where exact fractions of another program put them") {
+    struct Far {
+        std::int32_t thousandths;
+        std::int64_t perBeat;
+        std::int32_t hertz;
+        std::uint64_t k;
+        std::uint64_t sample;
+    };
+    const std::array pulses{Far{137'000, 7, 48'000, 1, 3'003},
+                            Far{137'000, 7, 48'000, 959, 2'880'000},
+                            Far{137'000, 7, 44'100, 57'539, 158'757'241},
+                            Far{137'000, 7, 96'000, 575'399, 3'455'993'994},
+                            Far{72'500, 4, 44'100, 17'399, 158'750'876},
+                            Far{184'000, 1, 96'000, 11'039, 345'568'696},
+                            Far{76'000, 3, 44'100, 13'679, 158'748'395},
+                            Far{10'001, 8, 192'000, 4'999, 719'784'022},
+                            Far{399'999, 5, 8'000, 119'999, 28'799'832},
+                            Far{208'000, 7, 48'000, 87'359, 172'798'022},
+                            Far{63'000, 6, 44'100, 22'679, 158'753'000},
+                            Far{84'125, 3, 48'000, 15'143, 172'805'706}};
+    for (const auto& far : pulses) {
+        const PulseGrid grid{{}, Tempo::clampedThousandths(far.thousandths), {far.hertz}, far.perBeat};
+        CHECK(grid.sampleOf(far.k) == far.sample);
+    }
+}
+
 TEST_CASE("a written track has every pulse at the nearest sample: 137 in septuplets, 7/8, 6/8, 72.5") {
     for (const int hertz : {44'100, 48'000, 96'000}) {
         checkTrack(Meter(), 7, Tempo::bpm(137), 200, {hertz});
