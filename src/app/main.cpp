@@ -1,13 +1,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/help.h"
+#include "app/telling.h"
 #include "app/verb.h"
 #include "app/window.h"
+#include "app/window_words.h"
 
-#include <string>
-#include <vector>
+namespace {
+
+using namespace piolo::app;
+
+int sayAndEnd(std::string_view text) {
+    const piolo::Done said = say(text);
+    return said ? exitDone : tell(said.fault());
+}
+
+} // namespace
 
 int main(int argc, char** argv) {
     const std::vector<std::string> words(argv + 1, argv + argc);
-    if (!words.empty() && piolo::app::isVerb(words.front()))
-        return piolo::app::runVerb(words.front(), std::span(words).subspan(1));
-    return piolo::app::runWindow(argc, argv, {});
+    if (!words.empty() && isVerb(words.front())) return runVerb(words.front(), std::span(words).subspan(1));
+    const auto read = readWindowWords(words);
+    if (!read) return tell(read.fault());
+    if (read->help) return sayAndEnd(helpOf(""));
+    if (read->version) return sayAndEnd("piolo " PIOLO_VERSION "\n");
+    return runWindow(argc, argv, read->options);
 }

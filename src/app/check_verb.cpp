@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/journal_check.h"
+#include "app/telling.h"
+#include "app/verb_list.h"
+#include "models/fault_text.h"
+
+#include <limits>
+
+namespace piolo::app {
+namespace {
+
+// A file that cannot be read is the command's own trouble; all else is what was asked for.
+Done report(const Fault& fault) {
+    if (fault.number == FaultNumber::cannotRead) {
+        tell(fault);
+        return done();
+    }
+    return say(models::faultLine(fault).toStdString() + '\n');
+}
+
+VerbEnd run(const Words& words) {
+    if (words.freeWords().empty())
+        return Fault{FaultNumber::missingOption, {"FILE-OR-FOLDER"}, {"~/spring-concert"}};
+    ExitCode end = exitDone;
+    for (const std::string& path : words.freeWords()) {
+        const auto files = journalFilesAt(path);
+        const std::vector<Fault> faults = files ? faultsOf(*files) : std::vector{files.fault()};
+        if (!faults.empty()) end = exitInput;
+        for (const Fault& fault : faults) {
+            const Done said = report(fault);
+            if (!said) return said.fault();
+        }
+    }
+    return end;
+}
+
+} // namespace
+
+Verb checkVerb() { return {"check", {"piolo check", {}, std::numeric_limits<std::size_t>::max()}, run}; }
+
+} // namespace piolo::app

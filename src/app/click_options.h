@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The options that click and track share: what is clicked, in which voice, at which rate.
+#pragma once
+
+#include "app/option_reader.h"
+#include "core/meter.h"
+#include "engine/click_track.h"
+
+namespace piolo::app {
+
+struct ClickOptions {
+    Meter meter;
+    std::int32_t subdivision = 1;
+    engine::SampleRate rate;
+    engine::Mix mix;
+};
+
+/// Reads --meter, --beat, --groups, --subdivision, --rate and --voice. Faults go to the reader.
+[[nodiscard]] ClickOptions readClickOptions(OptionReader& in);
+
+/// The exact time that so many bars take, rounded up to whole samples. 0 <= bars < 2^80.
+[[nodiscard]] unsigned __int128 framesOf(const ClickOptions& options, Tempo tempo, unsigned __int128 bars);
+
+/// Fault tooLarge at `path` when so many samples do not fit a WAV file.
+[[nodiscard]] Done fitsWav(const std::string& path, unsigned __int128 frames);
+
+/// A track without stretches yet.
+[[nodiscard]] engine::ClickTrack emptyTrack(const ClickOptions& options);
+
+} // namespace piolo::app

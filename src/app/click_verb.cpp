@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/click_options.h"
+#include "app/track_file.h"
+#include "app/verb_list.h"
+
+#include <limits>
+
+namespace piolo::app {
+namespace {
+
+constexpr OptionSpec options[] = {
+    {"--tempo", "137"},     {"--beat", "1/4"},  {"--meter", "4/4"},  {"--groups", "2+2+3"},
+    {"--subdivision", "7"}, {"--bars", "8"},    {"--count-in", "1"}, {"--rate", "48000"},
+    {"--voice", "impulse"}, {"--out", "x.wav"},
+};
+constexpr std::int64_t endless = std::numeric_limits<std::int64_t>::max();
+
+VerbEnd run(const Words& words) {
+    OptionReader in(words);
+    const Tempo tempo = in.tempo("--tempo");
+    const ClickOptions click = readClickOptions(in);
+    const std::int64_t bars = in.whole("--bars", {1, endless});
+    const std::int64_t countIn = in.whole("--count-in", {0, 4}, 0);
+    const std::string path = in.text("--out");
+    in.fileKind("--out", path, {".wav"});
+    if (in.fault()) return *in.fault();
+
+    using Frames = unsigned __int128;
+    const Done fits =
+        fitsWav(path, framesOf(click, tempo, static_cast<Frames>(bars) + static_cast<Frames>(countIn)));
+    if (!fits) return fits.fault();
+    engine::ClickTrack track = emptyTrack(click);
+    if (countIn > 0) track.stretches.push_back({tempo, countIn, true});
+    track.stretches.push_back({tempo, bars, false});
+    const Done written = writeTrackWav(path, track, click.rate);
+    if (!written) return written.fault();
+    return exitDone;
+}
+
+} // namespace
+
+Verb clickVerb() { return {"click", {"piolo click", options}, run}; }
+
+} // namespace piolo::app

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A passage's runs, tries and set tempi as comma-separated values.
+#pragma once
+
+#include "core/notebook.h"
+
+#include <string>
+
+namespace piolo::app {
+
+/// RFC 4180 with LF line ends, oldest first, under the header `time,date,kind,tempo,mark,streak_after,id`.
+/// `kind` is run, try or tempo; `mark` is clean, missed or void, and empty where a tempo was set.
+[[nodiscard]] std::string curveCsv(const PassageRecord& record);
+
+} // namespace piolo::app

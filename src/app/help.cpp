@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/help.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace piolo::app {
+namespace {
+
+struct HelpText {
+    std::string_view verb;
+    const char* text;
+};
+
+constexpr HelpText texts[] = {
+    {"",
+     QT_TRANSLATE_NOOP("Help", R"(piolo: a practice-room click that follows how cleanly a passage is played
+
+piolo [--folder DIR] [--drill PASSAGE]   opens the window
+piolo click    writes a click at one tempo as a WAV file
+piolo track    writes a click that climbs from tempo to tempo as a WAV or MIDI file
+piolo ladder   reads marks and prints the tempo that the rule gives after each
+piolo curve    draws a passage's tempo curve as SVG, PNG or CSV
+piolo check    says what is wrong with practice folders and journal files
+piolo VERB --help   tells more of one verb
+
+  --folder DIR     the practice folder; made when missing
+  --drill PASSAGE  opens the drill at this passage, by its title or id
+  --shot FILE      writes a PNG of the window there and ends
+  --size WxH       of that picture
+  --version        prints the version
+Exit code: 0 done, 1 input or output at fault, 2 wrong use.
+Example: piolo --folder ~/spring-concert --drill "Letter C, bars 41 to 48"
+)")},
+    {"click",
+     QT_TRANSLATE_NOOP("Help", R"(piolo click: writes a click at one tempo as a WAV file (float32, mono)
+
+  --tempo N        beats per minute, 10 to 400, up to three decimals
+  --bars N         how many bars
+  --out FILE.wav   where to; an old file is replaced only by a whole new one
+  --meter N/D      4/4 when not given
+  --beat N/D       what one beat is: 1/2, 1/4, 3/8, 1/8 or 3/4
+                   (when not given: 3/8 in 6/8, 9/8 and 12/8, else 1/D)
+  --groups A+B     how the bar is grouped, in notes of 1/D
+  --subdivision N  pulses to the beat, 1 to 8; 1 when not given
+  --count-in N     bars of beats before the first bar, 0 to 4; 0 when not given
+  --rate N         samples per second, 8000 to 192000; 48000 when not given
+  --voice NAME     impulse, wood, metal, reed or dry; wood when not given
+                   (impulse: one sample a pulse, for measuring)
+Example: piolo click --tempo 137 --subdivision 7 --bars 8 --out septuplets.wav
+)")},
+    {"track", QT_TRANSLATE_NOOP("Help", R"(piolo track: writes a click that climbs from tempo to tempo
+
+At each tempo, from start to target, come so many runs, each with its count-in.
+  --start N        first tempo, 10 to 400, up to three decimals
+  --target N       last tempo; the last step is shortened to end on it
+  --climb N        beats per minute from one tempo to the next, 1 to 100
+  --bars N         bars of one run
+  --runs N         runs at each tempo, 1 to 10000
+  --out FILE       FILE.wav, or FILE.mid for a MIDI file with the same onsets
+  --count-in N     bars of beats before each run, 0 to 4; 1 when not given
+  --meter --beat --groups --subdivision --rate --voice   as in piolo click
+Example: piolo track --start 60 --target 96 --climb 4 --bars 4 --runs 5 --out ladder.mid
+)")},
+    {"ladder", QT_TRANSLATE_NOOP(
+                   "Help", R"(piolo ladder: reads marks and prints the tempo that the rule gives after each
+
+Marks come from standard input, one a line: clean, miss, back, or tempo and a
+number. Rows of comma-separated values go to standard output.
+  --start N        where the passage begins, 10 to 400, up to three decimals
+  --target N       where it shall arrive
+  --drop N         how far a miss takes the tempo down, 1 to 100
+  --climb N        how far a full row of clean runs takes it up, 1 to 100
+  --clean-runs N   clean runs in a row for a climb, 1 to 100
+  --floor N        never below this; 40 or the start, if that is lower, when not given
+  --step WORD      bpm, or notches of the traditional metronome scale; bpm when not given
+Example: printf 'clean\nclean\nmiss\nback\n' | piolo ladder --start 72 --target 96 --drop 4 --climb 2 --clean-runs 5
+)")},
+    {"curve", QT_TRANSLATE_NOOP("Help", R"(piolo curve: draws a passage's tempo curve
+
+piolo curve PASSAGE --folder DIR --out FILE   PASSAGE is the exact title or the id
+  --folder DIR     the practice folder
+  --out FILE       FILE.svg, FILE.png, or FILE.csv for the runs as comma-separated values
+  --size WxH       of the picture, 64x64 to 8192x8192; 960x360 when not given
+Example: piolo curve "Letter C, bars 41 to 48" --folder ~/spring-concert --out curve.svg
+)")},
+    {"check",
+     QT_TRANSLATE_NOOP("Help", R"(piolo check: says what is wrong with practice folders and journal files
+
+piolo check FILE-OR-FOLDER…   one fault a line on standard output; nothing when all is well
+Nothing is changed. Exit code: 0 all is well, 1 something is wrong, 2 wrong use.
+Example: piolo check ~/spring-concert
+)")},
+};
+
+} // namespace
+
+std::string helpOf(std::string_view verb) {
+    const auto* const found = std::ranges::find(texts, verb, &HelpText::verb);
+    if (found == std::end(texts)) return {};
+    return QCoreApplication::translate("Help", found->text).toStdString();
+}
+
+} // namespace piolo::app

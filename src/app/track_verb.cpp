@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/click_options.h"
+#include "app/track_file.h"
+#include "app/verb_list.h"
+
+#include <limits>
+
+namespace piolo::app {
+namespace {
+
+constexpr OptionSpec options[] = {
+    {"--start", "60"},     {"--target", "96"},     {"--climb", "4"},    {"--bars", "4"},
+    {"--runs", "5"},       {"--count-in", "1"},    {"--meter", "4/4"},  {"--beat", "1/4"},
+    {"--groups", "2+2+3"}, {"--subdivision", "7"}, {"--rate", "48000"}, {"--voice", "impulse"},
+    {"--out", "x.wav"},
+};
+constexpr std::int64_t endless = std::numeric_limits<std::int64_t>::max();
+constexpr std::int64_t mostRuns = 10'000;
+
+using Frames = unsigned __int128;
+
+struct Climb {
+    std::vector<Tempo> tempi;
+    std::int64_t bars = 1;
+    std::int64_t runs = 1;
+    std::int64_t countIn = 1;
+};
+
+// Start, start + climb, … target; the last step is shortened.
+std::vector<Tempo> tempiOf(Tempo start, Tempo target, std::int64_t climb) {
+    std::vector<Tempo> tempi{start};
+    while (tempi.back() < target)
+        tempi.push_back(
+            std::min(target, Tempo::clampedThousandths(tempi.back().thousandths() + climb * 1000)));
+    return tempi;
+}
+
+Climb readClimb(OptionReader& in) {
+    const Tempo start = in.tempo("--start");
+    const Tempo target = in.tempo("--target");
+    const std::int64_t climb = in.whole("--climb", {1, 100});
+    Climb read;
+    read.bars = in.whole("--bars", {1, endless});
+    read.runs = in.whole("--runs", {1, mostRuns});
+    read.countIn = in.whole("--count-in", {0, 4}, 1);
+    in.inOrder("--start", start, "--target", target);
+    if (!in.fault()) read.tempi = tempiOf(start, target, climb);
+    return read;
+}
+
+Frames framesOf(const ClickOptions& click, const Climb& climb) {
+    const Frames barsPerRun = static_cast<Frames>(climb.bars) + static_cast<Frames>(climb.countIn);
+    Frames frames = 0;
+    for (const Tempo tempo : climb.tempi)
+        frames += framesOf(click, tempo, barsPerRun * static_cast<Frames>(climb.runs));
+    return frames;
+}
+
+engine::ClickTrack trackOf(const ClickOptions& click, const Climb& climb) {
+    engine::ClickTrack track = emptyTrack(click);
+    for (const Tempo tempo : climb.tempi) {
+        for (std::int64_t i = 0; i < climb.runs; ++i) {
+            if (climb.countIn > 0) track.stretches.push_back({tempo, climb.countIn, true});
+            track.stretches.push_back({tempo, climb.bars, false});
+        }
+    }
+    return track;
+}
+
+VerbEnd run(const Words& words) {
+    OptionReader in(words);
+    const Climb climb = readClimb(in);
+    const ClickOptions click = readClickOptions(in);
+    const std::string path = in.text("--out");
+    const bool midi = in.fileKind("--out", path, {".wav", ".mid"}) == 1;
+    if (in.fault()) return *in.fault();
+    const Done fits = fitsWav(path, framesOf(click, climb));
+    if (!fits) return fits.fault();
+    const engine::ClickTrack track = trackOf(click, climb);
+    const Done written =
+        midi ? writeTrackMidi(path, track, click.rate) : writeTrackWav(path, track, click.rate);
+    if (!written) return written.fault();
+    return exitDone;
+}
+
+} // namespace
+
+Verb trackVerb() { return {"track", {"piolo track", options}, run}; }
+
+} // namespace piolo::app

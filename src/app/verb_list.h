@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every verb of the command: its name, what may follow it, and what it does.
+#pragma once
+
+#include "app/verb.h"
+#include "app/words.h"
+
+namespace piolo::app {
+
+/// What a verb gives back: the exit code, or the fault that ends it.
+using VerbEnd = Result<ExitCode>;
+
+struct Verb {
+    std::string_view name;
+    Syntax syntax;
+    VerbEnd (*run)(const Words& words) = nullptr;
+};
+
+[[nodiscard]] Verb clickVerb();
+[[nodiscard]] Verb trackVerb();
+[[nodiscard]] Verb ladderVerb();
+[[nodiscard]] Verb curveVerb();
+[[nodiscard]] Verb checkVerb();
+
+} // namespace piolo::app

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window_words.h"
+
+#include "app/picture_size.h"
+
+#include <algorithm>
+
+namespace piolo::app {
+namespace {
+
+constexpr OptionSpec options[] = {{"--folder", "~/spring-concert"},
+                                  {"--drill", "\"Letter C, bars 41 to 48\""},
+                                  {"--shot", "window.png"},
+                                  {"--size", "1280x800"}};
+
+} // namespace
+
+Result<WindowWords> readWindowWords(std::span<const std::string> words) {
+    WindowWords read;
+    if (!words.empty() && words.front() == "--version") {
+        read.version = true;
+        return read;
+    }
+    if (!words.empty() && !words.front().starts_with("-"))
+        return Fault{FaultNumber::unknownVerb, {words.front()}, {}};
+    const auto sorted = Words::read({"piolo", options}, words);
+    if (!sorted) return sorted.fault();
+    read.help = sorted->helpAsked();
+    OptionReader in(*sorted);
+    const PictureSize size = readSize(in, {});
+    read.options = {in.text("--folder", ""), in.text("--drill", ""), in.text("--shot", ""), size.width,
+                    size.height};
+    if (in.fault() && !read.help) return *in.fault();
+    return read;
+}
+
+} // namespace piolo::app

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/fault_sentences.h"
+
+#include <QtGlobal>
+
+#include <algorithm>
+#include <iterator>
+
+namespace piolo::models {
+namespace {
+
+using enum FaultNumber;
+
+constexpr FaultSentence sentences[] = {
+    {unknownVerb, QT_TRANSLATE_NOOP("Fault", "is no verb; write click, track, ladder, curve or check, "
+                                             "or see piolo --help")},
+    {unknownOption, QT_TRANSLATE_NOOP("Fault", "is no option here; see %1 --help")},
+    {missingOption, QT_TRANSLATE_NOOP("Fault", "is missing; add it, for example %1")},
+    {missingValue, QT_TRANSLATE_NOOP("Fault", "has no value; write one after it, for example %1")},
+    {badNumber, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no whole number; write digits only, for example %2")},
+    {badTempo, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no tempo; write 10 to 400 with at most three decimals, "
+                                          "for example 72.5")},
+    {badMeter, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no meter that can be counted; write 1 to 32 over "
+                                          "1, 2, 4, 8 or 16, for example 7/8")},
+    {badBeat, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no beat; write 1/2, 1/4, 3/8, 1/8 or 3/4")},
+    {beatDoesNotDivide, QT_TRANSLATE_NOOP("Fault", "a bar of %2 is no whole number of %1 beats; choose a "
+                                                   "shorter beat or another meter")},
+    {badGroups, QT_TRANSLATE_NOOP("Fault", "\"%1\" are no groups of a %2 bar; write groups that fill it and "
+                                           "begin on beats, as 2+2+3 fills 7/8 in eighths")},
+    {badSubdivision, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no subdivision; write 1 to 8 pulses to the beat")},
+    {badVoice, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no voice; choose %2")},
+    {badRange, QT_TRANSLATE_NOOP("Fault", "%1 is out of range; choose %2 to %3")},
+    {badOrder, QT_TRANSLATE_NOOP("Fault", "%1 is above the %2 of %3; lower the one or raise the other")},
+    {badChoice, QT_TRANSLATE_NOOP("Fault", "\"%1\" does not fit here; write %2")},
+    {badFileKind, QT_TRANSLATE_NOOP("Fault", "\"%1\" names no kind of file that is written here; let the "
+                                             "name end in %2")},
+    {noSuchPassage,
+     QT_TRANSLATE_NOOP("Fault", "no passage has the id or title \"%1\"; check the spelling and the "
+                                "folder")},
+    {ambiguousPassage, QT_TRANSLATE_NOOP("Fault", "\"%1\" is the title of more than one passage; name one by "
+                                                  "its id: %2")},
+    {unexpectedWord, QT_TRANSLATE_NOOP("Fault", "is a word too many; leave it out, or see %1 --help")},
+    {badMark, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no mark; write clean, miss, back, or tempo and a "
+                                         "number")},
+    {badMarkTempo, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no tempo; write 10 to 400 with at most three "
+                                              "decimals, for example tempo 72.5")},
+    {badJson, QT_TRANSLATE_NOOP("Fault", "the line is no JSON object; it is kept and not counted, mend it "
+                                         "by hand or leave it")},
+    {badFact, QT_TRANSLATE_NOOP("Fault", "the key \"%1\" is missing; the line is kept and not counted, mend "
+                                         "it by hand or leave it")},
+    {badFactValue, QT_TRANSLATE_NOOP("Fault", "the key \"%1\" has a value that cannot be[: %2]; the line is "
+                                              "kept and not counted, mend it by hand or leave it")},
+    {newerFormat, QT_TRANSLATE_NOOP("Fault", "the line is of a newer format[ (%1)]; it is kept and not "
+                                             "counted, use a newer Piolo")},
+    {unknownKind, QT_TRANSLATE_NOOP("Fault", "\"%1\" is a kind of fact that is not known; the line is kept "
+                                             "and not counted, use a newer Piolo")},
+    {tornLine, QT_TRANSLATE_NOOP("Fault", "the last line was cut short; it is kept and not counted, wait "
+                                          "until the file has been copied whole")},
+    {repeatedId, QT_TRANSLATE_NOOP("Fault", "the id %1 stands for two different facts; one of them is "
+                                            "counted, take the wrong line out by hand")},
+    {notUtf8, QT_TRANSLATE_NOOP("Fault", "the line is not UTF-8 text; it is kept and not counted, mend it "
+                                         "by hand or leave it")},
+    {lineTooLong, QT_TRANSLATE_NOOP("Fault", "the line is longer than 65536 bytes; it is not counted, "
+                                             "shorten it or take it out")},
+    {unknownPassage, QT_TRANSLATE_NOOP("Fault", "the id %1 is named here and recorded nowhere; bring the "
+                                                "journal files of all devices into the folder")},
+    {badWav, QT_TRANSLATE_NOOP("Fault", "this is no WAV file of one channel in float32; give one as piolo "
+                                        "click writes it")},
+    {cannotRead, QT_TRANSLATE_NOOP("Fault", "cannot be read[ (%1)]; check the name and its permissions")},
+    {cannotWrite, QT_TRANSLATE_NOOP("Fault", "cannot be written[ (%1)]; check the folder and its "
+                                             "permissions")},
+    {cannotMakeFolder, QT_TRANSLATE_NOOP("Fault", "the folder cannot be made[ (%1)]; choose another or "
+                                                  "check its permissions")},
+    {tooLarge, QT_TRANSLATE_NOOP("Fault", "the sound would be larger than 4 GiB; ask for fewer bars or a "
+                                          "lower rate")},
+    {folderInUse, QT_TRANSLATE_NOOP("Fault", "another window writes in this folder; go on there, or close "
+                                             "it and open this one again")},
+    {notAPracticeFolder, QT_TRANSLATE_NOOP("Fault", "this is no practice folder; name a folder")},
+    {diskFull, QT_TRANSLATE_NOOP("Fault", "the disk is full; make room and try again")},
+    {noDisplay,
+     QT_TRANSLATE_NOOP("Fault", "there is no display to open the window on; start it in a graphical "
+                                "session, or see piolo --help for what works without one")},
+    {noSoundDevice, QT_TRANSLATE_NOOP("Fault", "there is no sound device; connect one or choose one in the "
+                                               "settings, the drill goes on in silence")},
+    {soundLost, QT_TRANSLATE_NOOP("Fault", "the sound device was lost; connect it again or choose another "
+                                           "in the settings")},
+    {soundNeedsRestart, QT_TRANSLATE_NOOP("Fault", "the sound does not come back by itself; close Piolo and "
+                                                   "open it again, nothing recorded is lost")},
+};
+
+} // namespace
+
+std::span<const FaultSentence> faultSentences() noexcept { return sentences; }
+
+const char* sentencePattern(FaultNumber number) noexcept {
+    const auto* const found = std::ranges::find(sentences, number, &FaultSentence::number);
+    return found == std::end(sentences) ? "" : found->pattern;
+}
+
+} // namespace piolo::models
