@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The middle of the stopped drill: the tempo, the bar, and what the keys do.
+import QtQuick
+import QtQuick.Layouts
+
+ColumnLayout {
+    id: desk
+
+    required property DrillModel drill
+    required property KeyBindings keys
+    readonly property bool roomy: height > 500
+
+    spacing: roomy ? Theme.gap : 8
+
+    Item {
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.minimumHeight: 90
+
+        Words {
+            anchors.fill: parent
+            text: desk.drill.tempoText
+            font.pixelSize: Math.max(20, Math.min(parent.height * 1.05, parent.width * 0.42))
+            font.weight: Font.Bold
+            fontSizeMode: Text.Fit
+            minimumPixelSize: 20
+            horizontalAlignment: Text.AlignHCenter
+            verticalAlignment: Text.AlignVCenter
+            Accessible.name: desk.drill.tempoLine
+        }
+    }
+    Words {
+        Layout.fillWidth: true
+        horizontalAlignment: Text.AlignHCenter
+        text: desk.drill.openingText === "" ? desk.drill.tempoLine
+              : qsTr("%1 · %2").arg(desk.drill.tempoLine).arg(desk.drill.openingText)
+        color: Theme.faint
+        font.pixelSize: Theme.body + 2
+        wrapMode: Text.WordWrap
+    }
+    BeatRow {
+        Layout.fillWidth: true
+        beats: desk.drill.beats
+        cellHeight: desk.roomy ? 60 : 40
+    }
+    GridLayout {
+        Layout.fillWidth: true
+        columns: 2
+        columnSpacing: 12
+        rowSpacing: desk.roomy ? 12 : 8
+
+        InkButton {
+            objectName: "start"
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            Layout.preferredHeight: desk.roomy ? 84 : 60
+            text: qsTr("Start")
+            mark: "▶"
+            key: desk.keys.markKeys
+            strong: true
+            size: 24
+            enabled: desk.drill.open
+            onClicked: desk.drill.start()
+        }
+        RowLayout {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            spacing: 12
+
+            InkButton {
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                Layout.preferredHeight: desk.roomy ? 84 : 60
+                text: qsTr("Slower")
+                mark: "−"
+                key: desk.keys.slowerKeys
+                onClicked: desk.drill.slower()
+            }
+            InkButton {
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                Layout.preferredHeight: desk.roomy ? 84 : 60
+                text: qsTr("Faster")
+                mark: "+"
+                key: desk.keys.fasterKeys
+                onClicked: desk.drill.faster()
+            }
+        }
+        InkButton {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            text: qsTr("Try one run at %1").arg(desk.drill.targetText)
+            key: desk.keys.tryKeys
+            onClicked: desk.drill.attempt()
+        }
+        InkButton {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            text: qsTr("Take back the last mark")
+            key: desk.keys.backKeys
+            onClicked: desk.drill.takeBack()
+        }
+    }
+    MarkLegend {
+        Layout.fillWidth: true
+        keys: desk.keys
+        openEnded: desk.drill.openEnded
+    }
+}

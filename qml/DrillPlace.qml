@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The drill: stopped, running or paused.
+import QtQuick
+
+FocusScope {
+    id: place
+
+    required property DrillModel drill
+    required property KeyBindings keys
+    property int unsaved: 0
+    property bool recorded: true
+
+    signal editWanted()
+
+    readonly property bool running: drill.state === DrillModel.Playing
+    readonly property bool paused: drill.state === DrillModel.Paused
+
+    // Has the keyboard while no control was chosen: the drill's keys go their own way.
+    Item {
+        id: ground
+        focus: true
+    }
+    DrillScreen {
+        anchors.fill: parent
+        visible: !place.running && !place.paused && place.drill.open
+        drill: place.drill
+        keys: place.keys
+        unsaved: place.unsaved
+        recorded: place.recorded
+        onEditWanted: place.editWanted()
+    }
+    PlayingScreen {
+        anchors.fill: parent
+        visible: place.running
+        drill: place.drill
+        keys: place.keys
+    }
+    PausePanel {
+        anchors.fill: parent
+        visible: place.paused
+        drill: place.drill
+        keys: place.keys
+    }
+    Words {
+        anchors.centerIn: parent
+        visible: !place.drill.open
+        text: qsTr("Choose a passage first.")
+        font.pixelSize: Theme.heading
+    }
+    onRunningChanged: ground.forceActiveFocus()
+    onPausedChanged: ground.forceActiveFocus()
+}

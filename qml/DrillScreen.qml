@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The drill while the click is stopped: where the passage stands, and how to go on.
+import QtQuick
+import QtQuick.Layouts
+
+Item {
+    id: screen
+
+    required property DrillModel drill
+    required property KeyBindings keys
+    property int unsaved: 0
+    property bool recorded: true
+
+    signal editWanted()
+
+    readonly property bool roomy: height > 640
+    readonly property real margin: width < 1200 ? Theme.gap : Theme.margin
+
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.margins: screen.margin
+        anchors.topMargin: screen.roomy ? Theme.gap : Theme.gap / 2
+        spacing: screen.roomy ? Theme.gap : Theme.gap / 2
+
+        RowLayout {
+            spacing: Theme.gap
+
+            ColumnLayout {
+                spacing: 2
+
+                Words {
+                    Layout.fillWidth: true
+                    text: screen.drill.title
+                    font.pixelSize: Theme.heading
+                    font.weight: Font.DemiBold
+                    elide: Text.ElideRight
+                    Accessible.role: Accessible.Heading
+                }
+                Words {
+                    Layout.fillWidth: true
+                    text: screen.drill.about
+                    color: Theme.faint
+                    elide: Text.ElideRight
+                }
+            }
+            InkButton {
+                text: qsTr("Edit passage")
+                onClicked: screen.editWanted()
+            }
+        }
+
+        RestNote {
+            Layout.fillWidth: true
+            visible: screen.drill.restDue
+            onRead: screen.drill.dismissRest()
+        }
+
+        RowLayout {
+            spacing: screen.margin
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            Card {
+                Layout.preferredWidth: Math.max(270, screen.width * 0.24)
+                Layout.fillHeight: true
+
+                ColumnLayout {
+                    anchors.fill: parent
+                    anchors.margins: Theme.gap
+                    spacing: 8
+
+                    LadderPicture {
+                        Layout.fillWidth: true
+                        Layout.fillHeight: true
+                        ladder: screen.drill.ladder
+                        streak: screen.drill.streak
+                        needed: screen.drill.cleanRuns
+                        streakWords: screen.drill.streakText
+                        leastStep: screen.roomy ? 36 : 30
+                    }
+                    Words {
+                        Layout.fillWidth: true
+                        horizontalAlignment: Text.AlignHCenter
+                        text: screen.drill.streakText
+                        color: Theme.clean
+                        font.weight: Font.DemiBold
+                    }
+                }
+            }
+
+            DrillDesk {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                drill: screen.drill
+                keys: screen.keys
+            }
+
+            ColumnLayout {
+                Layout.preferredWidth: Math.max(260, screen.width * 0.25)
+                Layout.maximumWidth: Math.max(260, screen.width * 0.25)
+                spacing: Theme.gap
+
+                Card {
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+
+                    Words {
+                        id: curveTitle
+                        x: Theme.gap
+                        y: Theme.gap
+                        text: qsTr("Tempo, last 14 days")
+                        font.weight: Font.DemiBold
+                        Accessible.role: Accessible.Heading
+                    }
+                    TempoCurve {
+                        anchors.fill: parent
+                        anchors.margins: Theme.gap
+                        anchors.topMargin: curveTitle.y + curveTitle.height + 8
+                        drill: screen.drill
+                        dark: Theme.dark
+                        family: Theme.family
+                        pixelSize: 12
+                        Accessible.role: Accessible.Graphic
+                        Accessible.name: qsTr("Curve of the tempo over the last 14 days, target %1").arg(screen.drill.targetText)
+                    }
+                }
+                TodayCard {
+                    Layout.fillWidth: true
+                    today: screen.drill.today
+                    unsaved: screen.unsaved
+                    recorded: screen.recorded
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One line when something is not well: sound, disk, or a folder that is only read.
+import QtQuick
+
+Rectangle {
+    id: line
+
+    property string text: ""
+
+    implicitHeight: text === "" ? 0 : words.implicitHeight + 16
+    visible: text !== ""
+    color: Theme.missWash
+    Accessible.role: Accessible.AlertMessage
+    Accessible.name: text
+    Accessible.ignored: text === ""
+
+    Words {
+        id: words
+        anchors.left: parent.left
+        anchors.leftMargin: Theme.gap
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.gap
+        anchors.verticalCenter: parent.verticalCenter
+        elide: Text.ElideRight
+        maximumLineCount: 1
+        text: "! " + line.text
+        color: Theme.miss
+        Accessible.ignored: true
+    }
+}

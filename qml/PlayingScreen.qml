@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The drill while the click runs: readable from the music stand, nothing else to look at.
+import QtQuick
+
+Item {
+    id: screen
+
+    required property DrillModel drill
+    required property KeyBindings keys
+
+    /// Nothing is smaller than this.
+    readonly property real least: height / 25
+    readonly property real margin: height / 16
+
+    Accessible.role: Accessible.Pane
+    Accessible.name: qsTr("The click runs. %1 marks a miss, %2 stops.").arg(keys.markKeys).arg(keys.stopKeys)
+
+    LadderPicture {
+        id: picture
+        x: screen.margin
+        y: screen.margin
+        width: Math.min(screen.width * 0.25, screen.height * 0.5)
+        height: screen.height - 2 * screen.margin
+        ladder: screen.drill.ladder
+        streakWords: screen.drill.streakText
+        dots: false
+        notes: false
+        figure: screen.least * 1.1
+        leastStep: screen.height / 9
+    }
+
+    Item {
+        id: desk
+        anchors.left: picture.right
+        anchors.leftMargin: screen.margin
+        anchors.right: parent.right
+        anchors.rightMargin: screen.margin
+        y: screen.margin
+        height: screen.height - 2 * screen.margin
+
+        Words {
+            id: tempo
+            width: parent.width
+            height: parent.height * 0.46
+            text: screen.drill.tempoText
+            font.pixelSize: height * 1.08
+            font.weight: Font.Bold
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: screen.least
+            horizontalAlignment: Text.AlignHCenter
+            verticalAlignment: Text.AlignVCenter
+            Accessible.name: screen.drill.tempoLine
+        }
+        StreakDots {
+            id: dots
+            anchors.horizontalCenter: parent.horizontalCenter
+            y: parent.height * 0.48
+            visible: !screen.drill.trying
+            size: Math.min(parent.height * 0.075, parent.width / (Math.min(10, needed) * 1.4))
+            streak: screen.drill.streak
+            needed: screen.drill.cleanRuns
+            words: screen.drill.streakText
+        }
+        Words {
+            anchors.centerIn: dots
+            visible: screen.drill.trying
+            text: qsTr("a try: moves nothing")
+            font.pixelSize: screen.least * 1.2
+            color: Theme.faint
+        }
+        BeatRow {
+            id: bar
+            width: parent.width
+            y: parent.height * 0.61
+            beats: screen.drill.beats
+            cellHeight: rows > 1 ? parent.height * 0.09 : parent.height * 0.16
+        }
+        Words {
+            anchors.left: parent.left
+            anchors.bottom: parent.bottom
+            height: parent.height * 0.16
+            width: parent.width * 0.5
+            verticalAlignment: Text.AlignVCenter
+            text: screen.drill.beats.placeText
+            font.pixelSize: Math.max(screen.least, screen.height * 0.075)
+            font.weight: Font.Bold
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: screen.least
+        }
+        FeedbackMark {
+            anchors.right: parent.right
+            anchors.bottom: parent.bottom
+            height: parent.height * 0.16
+            width: parent.width * 0.5
+            drill: screen.drill
+            size: Math.max(screen.least, screen.height * 0.06)
+        }
+    }
+
+    HoverHandler {
+        id: hand
+        onPointChanged: stopButton.show()
+    }
+    InkButton {
+        id: stopButton
+
+        function show() {
+            visible = true;
+            hiding.restart();
+        }
+
+        objectName: "stop"
+        visible: false
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.margins: screen.margin / 2
+        text: qsTr("Stop")
+        mark: "■"
+        size: screen.least
+        focusPolicy: Qt.NoFocus
+        onClicked: screen.drill.stop()
+
+        Timer {
+            id: hiding
+            interval: 3000
+            onTriggered: stopButton.visible = stopButton.hovered
+        }
+    }
+    TapHandler {
+        acceptedDevices: PointerDevice.TouchScreen
+        onTapped: {
+            stopButton.show();
+            screen.drill.missNow();
+        }
+    }
+}
