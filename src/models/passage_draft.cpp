@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/passage_draft.h"
+
+#include "models/formatter.h"
+#include "models/typed_values.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace piolo::models {
+
+namespace {
+
+QString words(const char* text) { return QCoreApplication::translate("PassageDraft", text); }
+
+QString usualGroups(const Meter& meter) {
+    const auto usual = Meter::make(meter.numerator(), meter.denominator(), meter.beat());
+    return usual ? QString::fromStdString(usual->groupsText()) : QString();
+}
+
+// Reads field by field; a faulty one leaves its line and gives the fallback.
+class DraftReader {
+public:
+    explicit DraftReader(const QVariantMap& draft) : draft_(draft) {}
+
+    [[nodiscard]] QString text(const char* field) const {
+        return draft_.value(QLatin1String(field)).toString().trimmed();
+    }
+    [[nodiscard]] bool flag(const char* field) const { return draft_.value(QLatin1String(field)).toBool(); }
+    [[nodiscard]] bool good(const char* field) const { return !faults_.contains(QLatin1String(field)); }
+    void refuse(const char* field, const QString& line) { faults_.insert(QLatin1String(field), line); }
+    [[nodiscard]] QVariantMap faults() const { return faults_; }
+
+    int count(const char* field, int least, int most, int fallback) {
+        const auto read = readCount(text(field), least, most);
+        if (!read) refuse(field, words("a whole number from %1 to %2").arg(least).arg(most));
+        return read.value_or(fallback);
+    }
+    Tempo tempo(const char* field, Tempo fallback) {
+        const auto read = readTempo(text(field));
+        if (!read) refuse(field, words("a tempo from 10 to 400, such as 84 or 72.5"));
+        return read.value_or(fallback);
+    }
+
+private:
+    const QVariantMap& draft_;
+    QVariantMap faults_;
+};
+
+Meter meterOf(DraftReader& reader) {
+    const std::string meter = reader.text("meter").toStdString();
+    const std::string beat = reader.text("beat").toStdString();
+    const std::string groups = reader.text("groups").remove(QLatin1Char(' ')).toStdString();
+    const auto whole = Meter::parse(meter, beat, groups);
+    if (whole) return *whole;
+    switch (whole.fault().number) {
+    case FaultNumber::badGroups:
+        reader.refuse("groups", words("groups that fill the bar and begin on beats, such as 2+2+3"));
+        break;
+    case FaultNumber::badBeat:
+    case FaultNumber::beatDoesNotDivide:
+        reader.refuse("beat", words("this beat does not fill a bar of that meter"));
+        break;
+    default:
+        reader.refuse("meter", words("a meter such as 4/4, 6/8 or 7/8"));
+    }
+    const auto plain = Meter::parse(meter, beat, "");
+    return plain ? *plain : Meter{};
+}
+
+Fraction pickupOf(DraftReader& reader, const Meter& meter) {
+    const QString text = reader.text("pickup");
+    if (text.isEmpty() || text == QLatin1String("0") || text == words("none")) return {};
+    const auto read = Fraction::parse(text.toStdString());
+    if (!read) {
+        reader.refuse("pickup", words("a length such as 1/8 or 1/4, or nothing"));
+        return {};
+    }
+    const bool shorter = std::int64_t{read->numerator} * meter.denominator() <
+                         std::int64_t{read->denominator} * meter.numerator();
+    if (!shorter) reader.refuse("pickup", words("a pick-up is shorter than a bar"));
+    return shorter ? *read : Fraction{};
+}
+
+Music musicOf(DraftReader& reader) {
+    const Music usual;
+    Music music;
+    music.meter = meterOf(reader);
+    music.subdivision = reader.count("subdivision", 1, 8, usual.subdivision);
+    music.pickup = pickupOf(reader, music.meter);
+    music.firstBar = reader.count("firstBar", 0, 9999, usual.firstBar);
+    music.bars = reader.flag("openEnded") ? 0 : reader.count("bars", 1, 999, usual.bars);
+    music.landing = reader.flag("landing");
+    music.countInBars = reader.count("countIn", 0, 4, usual.countInBars);
+    music.breathBeats = reader.count("breath", 0, 8, usual.breathBeats);
+    return music;
+}
+
+Tempo floorOf(DraftReader& reader, Tempo start) {
+    const Tempo usual = std::min(Tempo::bpm(40), start);
+    return reader.text("floor").isEmpty() ? usual : reader.tempo("floor", usual);
+}
+
+// What is typed may be out of order for a while; the passage shown meanwhile is not.
+void putInOrder(Tempi& tempi) {
+    tempi.rule.target = std::max(tempi.rule.target, tempi.start);
+    tempi.rule.floor = std::min(tempi.rule.floor, tempi.start);
+}
+
+Tempi tempiOf(DraftReader& reader) {
+    const Tempi usual = freshPassage().tempi;
+    Tempi tempi;
+    tempi.start = reader.tempo("start", usual.start);
+    Rule& rule = tempi.rule;
+    rule.target = reader.tempo("target", usual.rule.target);
+    rule.floor = floorOf(reader, tempi.start);
+    rule.step = reader.flag("notches") ? StepKind::notches : StepKind::bpm;
+    rule.drop = reader.count("drop", 1, 100, usual.rule.drop);
+    rule.climb = reader.count("climb", 1, 100, usual.rule.climb);
+    rule.cleanRuns = reader.count("cleanRuns", 1, 100, usual.rule.cleanRuns);
+    if (reader.good("start") && reader.good("target") && tempi.start > rule.target)
+        reader.refuse("target", words("at least the start, %1").arg(Formatter::tempo(tempi.start)));
+    if (reader.good("start") && reader.good("floor") && rule.floor > tempi.start)
+        reader.refuse("floor", words("at most the start, %1").arg(Formatter::tempo(tempi.start)));
+    putInOrder(tempi);
+    return tempi;
+}
+
+} // namespace
+
+Passage freshPassage() {
+    Passage passage;
+    passage.tempi.rule.target = Tempo::bpm(96);
+    return passage;
+}
+
+QVariantMap draftOf(const Passage& passage) {
+    const Music& music = passage.music;
+    const Rule& rule = passage.tempi.rule;
+    const QString groups = QString::fromStdString(music.meter.groupsText());
+    const QString meter = QString::fromStdString(music.meter.text());
+    const QString beat = QString::fromStdString(fractionOf(music.meter.beat()).text());
+    const bool open = music.bars == 0;
+    return {{"title", QString::fromStdString(passage.title.name)},
+            {"openEnded", open},
+            {"firstBar", QString::number(music.firstBar)},
+            {"bars", open ? QString() : QString::number(music.bars)},
+            {"pickup", music.pickup.isZero() ? QString() : QString::fromStdString(music.pickup.text())},
+            {"meter", meter},
+            {"groups", groups == usualGroups(music.meter) ? QString() : groups},
+            {"beat", beat == usualBeat(meter) ? QString() : beat},
+            {"subdivision", music.subdivision},
+            {"landing", music.landing},
+            {"countIn", QString::number(music.countInBars)},
+            {"breath", QString::number(music.breathBeats)},
+            {"start", Formatter::tempo(passage.tempi.start)},
+            {"target", Formatter::tempo(rule.target)},
+            {"floor", Formatter::tempo(rule.floor)},
+            {"drop", QString::number(rule.drop)},
+            {"climb", QString::number(rule.climb)},
+            {"cleanRuns", QString::number(rule.cleanRuns)},
+            {"notches", rule.step == StepKind::notches}};
+}
+
+DraftCheck checkDraft(const QVariantMap& draft) {
+    DraftReader reader(draft);
+    DraftCheck check;
+    check.passage.music = musicOf(reader);
+    check.passage.tempi = tempiOf(reader);
+    const QString title = reader.text("title");
+    // A passage without a name of its own is known by its bars.
+    check.passage.title.name = (title.isEmpty() ? Formatter::bars(check.passage.music) : title).toStdString();
+    if (title.size() > 120) reader.refuse("title", words("at most 120 letters"));
+    check.faults = reader.faults();
+    return check;
+}
+
+QString usualBeat(const QString& meter) {
+    const auto usual = Meter::parse(meter.trimmed().toStdString(), "", "");
+    return usual ? QString::fromStdString(fractionOf(usual->beat()).text()) : QString();
+}
+
+} // namespace piolo::models

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The form of a passage: checked as it is typed, told what it means in time and in clean runs.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QObject>
+#include <QString>
+#include <QVariantList>
+#include <QVariantMap>
+#include <QtQml/qqmlregistration.h>
+
+#include "models/passage_draft.h"
+#include "models/piece_editor.h"
+
+#include <map>
+
+namespace piolo::models {
+
+class PracticeBook;
+
+/// Window's thread. What was typed and not saved is kept when another passage is loaded, and is there again
+/// when its passage comes back, until the program ends.
+class PassageEditor : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by PracticeRoom")
+    /// The passage that is edited, "" for a new one.
+    Q_PROPERTY(QString passage READ passage NOTIFY loaded)
+    /// What is typed, by field (the fields are those of models/passage_draft.h).
+    Q_PROPERTY(QVariantMap draft READ draft NOTIFY edited)
+    /// One plain line by faulty field.
+    Q_PROPERTY(QVariantMap faults READ faults NOTIFY edited)
+    Q_PROPERTY(bool valid READ valid NOTIFY edited)
+    /// There is something to save.
+    Q_PROPERTY(bool changed READ changed NOTIFY edited)
+    Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
+
+    /// "" on its own, "new" for a new piece, or the piece's id.
+    Q_PROPERTY(QString pieceChoice READ pieceChoice WRITE setPieceChoice NOTIFY edited)
+    Q_PROPERTY(piolo::models::PieceEditor* piece READ piece CONSTANT)
+    /// Lists of {value, text}.
+    Q_PROPERTY(QVariantList pieces READ pieces NOTIFY piecesChanged)
+    Q_PROPERTY(QVariantList beats READ beats NOTIFY edited)
+    Q_PROPERTY(QVariantList subdivisions READ subdivisions NOTIFY edited)
+    Q_PROPERTY(QStringList meters READ meters CONSTANT)
+    /// The beat in force, also when none was chosen.
+    Q_PROPERTY(QString beat READ beat NOTIFY edited)
+    /// What stands for an empty field: the passage's bars, the usual groups, the usual floor.
+    Q_PROPERTY(QString usualTitle READ usualTitle NOTIFY edited)
+    Q_PROPERTY(QString usualGroups READ usualGroups NOTIFY edited)
+    Q_PROPERTY(QString usualFloor READ usualFloor NOTIFY edited)
+
+    /// "About 92 of 100 runs will be clean where this settles."
+    Q_PROPERTY(QString settleSentence READ settleSentence NOTIFY edited)
+    /// A run's seconds, the runs to the next climb, the time to the target, in one line.
+    Q_PROPERTY(QString timeSentence READ timeSentence NOTIFY edited)
+    /// What is proposed for a long run, or "".
+    Q_PROPERTY(QString proposal READ proposal NOTIFY edited)
+    /// Fewer clean runs that the proposal would take over, 0 for none.
+    Q_PROPERTY(int proposedCleanRuns READ proposedCleanRuns NOTIFY edited)
+    /// One run at the present tempo; 0 when open-ended.
+    Q_PROPERTY(double runSeconds READ runSeconds NOTIFY edited)
+    /// Minutes to the target, rounded, when no run is missed.
+    Q_PROPERTY(int minutesToTarget READ minutesToTarget NOTIFY edited)
+public:
+    explicit PassageEditor(PracticeBook& book, QObject* parent = nullptr);
+
+    [[nodiscard]] QString passage() const;
+    [[nodiscard]] QVariantMap draft() const { return typed_.values; }
+    [[nodiscard]] QVariantMap faults() const { return check_.faults; }
+    [[nodiscard]] bool valid() const;
+    [[nodiscard]] bool changed() const;
+    [[nodiscard]] bool readOnly() const;
+    [[nodiscard]] QString pieceChoice() const { return typed_.piece; }
+    void setPieceChoice(const QString& choice);
+    [[nodiscard]] PieceEditor* piece() { return &piece_; }
+    [[nodiscard]] QVariantList pieces() const;
+    [[nodiscard]] QVariantList beats() const;
+    [[nodiscard]] QVariantList subdivisions() const;
+    [[nodiscard]] QStringList meters() const;
+    [[nodiscard]] QString beat() const;
+    [[nodiscard]] QString usualTitle() const;
+    [[nodiscard]] QString usualGroups() const;
+    [[nodiscard]] QString usualFloor() const;
+    [[nodiscard]] QString settleSentence() const;
+    [[nodiscard]] QString timeSentence() const;
+    [[nodiscard]] QString proposal() const;
+    [[nodiscard]] int proposedCleanRuns() const;
+    [[nodiscard]] double runSeconds() const;
+    [[nodiscard]] int minutesToTarget() const;
+
+    /// Types into a field. Unknown fields are not taken.
+    Q_INVOKABLE void set(const QString& field, const QVariant& value);
+    /// The fault of a field, "" when it is good.
+    Q_INVOKABLE [[nodiscard]] QString faultOf(const QString& field) const;
+    /// Takes the proposal over.
+    Q_INVOKABLE void takeProposal();
+    /// The form of that passage; of a new one for an unknown id.
+    Q_INVOKABLE void load(const QString& id);
+    Q_INVOKABLE void startNew();
+    /// Throws away what is typed and not saved.
+    Q_INVOKABLE void revert();
+    /// Records the groups that changed, and the piece. The passage's id; "" when something is at fault.
+    Q_INVOKABLE QString save();
+
+signals:
+    void loaded();
+    void edited();
+    void piecesChanged();
+    /// Something was recorded.
+    void saved(const QString& passage);
+
+private:
+    struct Typed {
+        QVariantMap values;
+        QString piece;
+        PieceDraft pieceDraft;
+        bool operator==(const Typed&) const = default;
+    };
+    void open(Id passage);
+    void show(const Typed& typed);
+    void check();
+    void follow();
+    [[nodiscard]] Typed recorded() const;
+    [[nodiscard]] Typed typed() const;
+    [[nodiscard]] Standing standing() const;
+    [[nodiscard]] std::int64_t runLength() const;
+    void record(const Passage& wanted);
+
+    PracticeBook& book_;
+    PieceEditor piece_;
+    Id id_;
+    Typed typed_;
+    Typed before_;
+    DraftCheck check_;
+    std::map<Id, Typed> unsaved_;
+};
+
+} // namespace piolo::models

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A piece as it is typed: its name, the instrument it is played on, and the date it is due.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QObject>
+#include <QString>
+#include <QtQml/qqmlregistration.h>
+
+#include "core/passage.h"
+
+namespace piolo::models {
+
+class PracticeBook;
+
+/// What is typed for one piece.
+struct PieceDraft {
+    Id id; ///< none: a new piece
+    QString name;
+    QString instrument;
+    QString due; ///< as typed; empty: no date
+    bool operator==(const PieceDraft&) const = default;
+};
+
+/// Window's thread.
+class PieceEditor : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("belongs to the editor of passages")
+    Q_PROPERTY(QString name READ name WRITE setName NOTIFY edited)
+    Q_PROPERTY(QString instrument READ instrument WRITE setInstrument NOTIFY edited)
+    Q_PROPERTY(QString due READ due WRITE setDue NOTIFY edited)
+    /// One plain line, "" when the field is good.
+    Q_PROPERTY(QString nameFault READ nameFault NOTIFY edited)
+    Q_PROPERTY(QString dueFault READ dueFault NOTIFY edited)
+public:
+    explicit PieceEditor(PracticeBook& book, QObject* parent = nullptr);
+
+    [[nodiscard]] QString name() const { return draft_.name; }
+    [[nodiscard]] QString instrument() const { return draft_.instrument; }
+    [[nodiscard]] QString due() const { return draft_.due; }
+    void setName(const QString& name);
+    void setInstrument(const QString& instrument);
+    void setDue(const QString& due);
+    [[nodiscard]] QString nameFault() const;
+    [[nodiscard]] QString dueFault() const;
+    [[nodiscard]] bool valid() const { return nameFault().isEmpty() && dueFault().isEmpty(); }
+
+    [[nodiscard]] const PieceDraft& draft() const { return draft_; }
+    void setDraft(const PieceDraft& draft);
+    /// The draft of a piece as it is recorded; a fresh one for no id.
+    [[nodiscard]] PieceDraft recorded(Id piece) const;
+    /// Records what changed, a new piece with a new id. The piece's id; none when it is not valid.
+    Id save();
+
+signals:
+    void edited();
+
+private:
+    void put(QString PieceDraft::*field, const QString& text);
+
+    PracticeBook& book_;
+    PieceDraft draft_;
+};
+
+} // namespace piolo::models

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/settings_model.h"
+
+#include "models/fault_text.h"
+#include "models/practice_book.h"
+#include "models/setting_choices.h"
+
+#include <QEvent>
+#include <QGuiApplication>
+#include <QPalette>
+
+#include <algorithm>
+#include <utility>
+
+namespace piolo::models {
+
+SettingsModel::SettingsModel(PracticeBook& book, SoundPort& sound, journal::MachineSettings& machine,
+                             std::string configDir, QObject* parent)
+    : QObject(parent), book_(book), sound_(sound), machine_(machine), configDir_(std::move(configDir)),
+      layers_(machine) {
+    saving_.setSingleShot(true);
+    saving_.setInterval(200); // a slider in motion writes once
+    connect(&saving_, &QTimer::timeout, this, &SettingsModel::saveNow);
+    connect(&layers_, &MixModel::changed, this, [this] {
+        touched();
+        emit mixChanged();
+    });
+    connect(&book_, &PracticeBook::changed, this, [this](const QString& passage) {
+        if (passage.isEmpty()) emit practiceChanged();
+    });
+    QCoreApplication::instance()->installEventFilter(this);
+}
+
+SettingsModel::~SettingsModel() {
+    if (saving_.isActive()) saveNow();
+}
+
+bool SettingsModel::readOnly() const { return book_.readOnly(); }
+
+void SettingsModel::touched() {
+    saving_.start();
+    emit machineChanged();
+}
+
+void SettingsModel::saveNow() {
+    saving_.stop();
+    const auto saved = journal::saveMachineSettings(configDir_, machine_);
+    const QString fault = saved ? QString() : faultLine(saved.fault());
+    if (fault == fault_) return;
+    fault_ = fault;
+    emit faultChanged();
+}
+
+QVariantList SettingsModel::devices() const {
+    QVariantList list{choice(QString(), tr("The system's own choice"))};
+    for (const SoundOutput& output : sound_.outputs()) list << choice(output.id, output.name);
+    // A chosen device that is not plugged in stays chosen.
+    if (!hasChoice(list, device())) list << choice(device(), tr("%1 (not plugged in)").arg(device()));
+    return list;
+}
+
+void SettingsModel::setDevice(const QString& id) {
+    if (id == device()) return;
+    machine_.soundDevice = id.toStdString();
+    sound_.choose(id);
+    touched();
+}
+
+void SettingsModel::setOffsetMillis(int millis) {
+    const int clamped = std::clamp(millis, -500, 1000);
+    if (clamped == machine_.offsetMillis) return;
+    machine_.offsetMillis = clamped;
+    sound_.setOffsetMillis(clamped);
+    touched();
+}
+
+QVariantList SettingsModel::voices() const { return voiceChoices(); }
+
+void SettingsModel::setVoice(const QString& voice) {
+    if (voice == this->voice() || !hasChoice(voices(), voice)) return;
+    machine_.voice = voice.toStdString();
+    touched();
+    emit mixChanged();
+}
+
+QVariantList SettingsModel::themes() const { return themeChoices(); }
+
+void SettingsModel::setTheme(const QString& theme) {
+    if (theme == this->theme() || !hasChoice(themes(), theme)) return;
+    machine_.theme = theme.toStdString();
+    touched();
+}
+
+bool SettingsModel::dark() const {
+    if (machine_.theme != "system") return machine_.theme == "dark";
+    return QGuiApplication::palette().color(QPalette::Window).lightness() < 128;
+}
+
+bool SettingsModel::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::ApplicationPaletteChange && machine_.theme == "system")
+        emit machineChanged();
+    return QObject::eventFilter(watched, event);
+}
+
+void SettingsModel::setWelcomed(bool welcomed) {
+    if (welcomed == machine_.welcomed) return;
+    machine_.welcomed = welcomed;
+    touched();
+}
+
+const PracticeSettings& SettingsModel::practice() const { return book_.notebook().settings(); }
+
+template <typename Value>
+void SettingsModel::put(Value PracticeSettings::*field, Value value) {
+    PracticeSettings wanted = practice();
+    if (wanted.*field == value || readOnly()) return;
+    wanted.*field = value;
+    book_.record(SettingsFact{wanted});
+}
+
+int SettingsModel::gapMillis() const { return practice().gapMillisAfterMiss; }
+void SettingsModel::setGapMillis(int millis) {
+    put(&PracticeSettings::gapMillisAfterMiss, std::clamp(millis, 0, 30'000));
+}
+bool SettingsModel::playOn() const { return practice().playOn; }
+void SettingsModel::setPlayOn(bool on) { put(&PracticeSettings::playOn, on); }
+int SettingsModel::pauseAfterRuns() const { return practice().pauseAfterRuns; }
+void SettingsModel::setPauseAfterRuns(int runs) {
+    put(&PracticeSettings::pauseAfterRuns, std::clamp(runs, 0, 9999));
+}
+int SettingsModel::secureDays() const { return practice().secureDays; }
+void SettingsModel::setSecureDays(int days) { put(&PracticeSettings::secureDays, std::clamp(days, 1, 999)); }
+
+QVariantList SettingsModel::dayOpenings() const { return dayOpeningChoices(); }
+QString SettingsModel::dayOpening() const { return nameOfOpening(practice().dayOpening); }
+void SettingsModel::setDayOpening(const QString& opening) {
+    if (const auto named = openingNamed(opening)) put(&PracticeSettings::dayOpening, *named);
+}
+
+} // namespace piolo::models

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The settings: practice settings, which are facts and travel with the folder, and those of this machine.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QObject>
+#include <QString>
+#include <QTimer>
+#include <QVariantList>
+#include <QtQml/qqmlregistration.h>
+
+#include "core/passage.h"
+#include "engine/mix.h"
+#include "journal/machine_settings.h"
+#include "models/mix_model.h"
+#include "models/sound_port.h"
+
+#include <string>
+
+namespace piolo::models {
+
+class PracticeBook;
+
+/// Window's thread. A practice setting is recorded when it changes; the machine's are saved a moment after
+/// the last change, and when the model goes. Values out of range are clamped, unknown choices not taken.
+class SettingsModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by PracticeRoom")
+    // This machine.
+    Q_PROPERTY(QVariantList devices READ devices NOTIFY devicesChanged)
+    /// "": the system's own choice.
+    Q_PROPERTY(QString device READ device WRITE setDevice NOTIFY machineChanged)
+    Q_PROPERTY(int offsetMillis READ offsetMillis WRITE setOffsetMillis NOTIFY machineChanged)
+    Q_PROPERTY(QVariantList voices READ voices CONSTANT)
+    Q_PROPERTY(QString voice READ voice WRITE setVoice NOTIFY machineChanged)
+    Q_PROPERTY(piolo::models::MixModel* layers READ layers CONSTANT)
+    Q_PROPERTY(QVariantList themes READ themes CONSTANT)
+    /// "system", "light" or "dark".
+    Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY machineChanged)
+    /// The theme in force is dark.
+    Q_PROPERTY(bool dark READ dark NOTIFY machineChanged)
+    Q_PROPERTY(bool welcomed READ welcomed WRITE setWelcomed NOTIFY machineChanged)
+    /// Why the machine's settings could not be saved, "" when they were.
+    Q_PROPERTY(QString fault READ fault NOTIFY faultChanged)
+    // The practice folder.
+    Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
+    Q_PROPERTY(int gapMillis READ gapMillis WRITE setGapMillis NOTIFY practiceChanged)
+    Q_PROPERTY(bool playOn READ playOn WRITE setPlayOn NOTIFY practiceChanged)
+    Q_PROPERTY(int pauseAfterRuns READ pauseAfterRuns WRITE setPauseAfterRuns NOTIFY practiceChanged)
+    Q_PROPERTY(int secureDays READ secureDays WRITE setSecureDays NOTIFY practiceChanged)
+    Q_PROPERTY(QVariantList dayOpenings READ dayOpenings CONSTANT)
+    /// "twoRungsBelow", "asLeft" or "start".
+    Q_PROPERTY(QString dayOpening READ dayOpening WRITE setDayOpening NOTIFY practiceChanged)
+public:
+    /// `machine` and `sound` outlive the model.
+    SettingsModel(PracticeBook& book, SoundPort& sound, journal::MachineSettings& machine,
+                  std::string configDir, QObject* parent = nullptr);
+    ~SettingsModel() override;
+
+    [[nodiscard]] engine::Mix mix() const { return layers_.mix(); }
+    [[nodiscard]] MixModel* layers() { return &layers_; }
+
+    [[nodiscard]] QVariantList devices() const;
+    [[nodiscard]] QString device() const { return QString::fromStdString(machine_.soundDevice); }
+    void setDevice(const QString& id);
+    [[nodiscard]] int offsetMillis() const { return machine_.offsetMillis; }
+    void setOffsetMillis(int millis);
+    [[nodiscard]] QVariantList voices() const;
+    [[nodiscard]] QString voice() const { return QString::fromStdString(machine_.voice); }
+    void setVoice(const QString& voice);
+    [[nodiscard]] QVariantList themes() const;
+    [[nodiscard]] QString theme() const { return QString::fromStdString(machine_.theme); }
+    void setTheme(const QString& theme);
+    [[nodiscard]] bool dark() const;
+    [[nodiscard]] bool welcomed() const { return machine_.welcomed; }
+    void setWelcomed(bool welcomed);
+    [[nodiscard]] QString fault() const { return fault_; }
+    /// The machine's settings to disk now, when they changed.
+    void saveNow();
+
+    [[nodiscard]] bool readOnly() const;
+    [[nodiscard]] int gapMillis() const;
+    void setGapMillis(int millis);
+    [[nodiscard]] bool playOn() const;
+    void setPlayOn(bool on);
+    [[nodiscard]] int pauseAfterRuns() const;
+    void setPauseAfterRuns(int runs);
+    [[nodiscard]] int secureDays() const;
+    void setSecureDays(int days);
+    [[nodiscard]] QVariantList dayOpenings() const;
+    [[nodiscard]] QString dayOpening() const;
+    void setDayOpening(const QString& opening);
+
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+signals:
+    void devicesChanged();
+    void machineChanged();
+    void practiceChanged();
+    void faultChanged();
+    /// Voice, a level or a mute: the engine wants mix() again.
+    void mixChanged();
+
+private:
+    template <typename Value>
+    void put(Value PracticeSettings::*field, Value value);
+    [[nodiscard]] const PracticeSettings& practice() const;
+    void touched();
+
+    PracticeBook& book_;
+    SoundPort& sound_;
+    journal::MachineSettings& machine_;
+    std::string configDir_;
+    MixModel layers_;
+    QTimer saving_;
+    QString fault_;
+};
+
+} // namespace piolo::models
