@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "files/atomic_file.h"
+
+#include "scratch_folder.h"
+
+#include <doctest/doctest.h>
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+using namespace piolo;
+using namespace piolo::files;
+using piolo::test::contentOf;
+using piolo::test::put;
+using piolo::test::ScratchFolder;
+
+namespace {
+
+std::span<const std::byte> bytes(std::string_view text) { return std::as_bytes(std::span(text)); }
+
+mode_t modeOf(const std::string& path) {
+    struct stat found {};
+    return ::stat(path.c_str(), &found) == 0 ? found.st_mode & 07777 : 0;
+}
+
+} // namespace
+
+TEST_CASE("a file appears only at commit, whole, and leaves nothing beside it") {
+    const ScratchFolder folder;
+    auto file = AtomicFile::create(folder / "take.wav");
+    REQUIRE(file.ok());
+    REQUIRE(file.value().write(bytes("abc")).ok());
+    CHECK_FALSE(std::filesystem::exists(folder / "take.wav"));
+    REQUIRE(file.value().commit().ok());
+    CHECK(contentOf(folder / "take.wav") == "abc");
+    CHECK(folder.names() == std::vector<std::string>{"take.wav"});
+}
+
+TEST_CASE("while it is written, its part stands beside it under a hidden name") {
+    const ScratchFolder folder;
+    const auto file = AtomicFile::create(folder / "take.wav");
+    REQUIRE(file.ok());
+    const auto names = folder.names();
+    REQUIRE(names.size() == 1);
+    CHECK(names[0].starts_with(".take.wav."));
+    CHECK(names[0].ends_with(".part"));
+}
+
+TEST_CASE("dropped before commit, it leaves the old file and nothing else") {
+    const ScratchFolder folder;
+    put(folder / "take.wav", "old");
+    {
+        auto file = AtomicFile::create(folder / "take.wav");
+        REQUIRE(file.ok());
+        REQUIRE(file.value().write(bytes("half of the n")).ok());
+    }
+    CHECK(contentOf(folder / "take.wav") == "old");
+    CHECK(folder.names() == std::vector<std::string>{"take.wav"});
+}
+
+TEST_CASE("commit replaces the old file and keeps its permissions") {
+    const ScratchFolder folder;
+    put(folder / "settings.json", "a much longer old text");
+    REQUIRE(::chmod((folder / "settings.json").c_str(), 0640) == 0);
+    auto file = AtomicFile::create(folder / "settings.json");
+    REQUIRE(file.value().write(bytes("new")).ok());
+    REQUIRE(file.value().commit().ok());
+    CHECK(contentOf(folder / "settings.json") == "new");
+    CHECK(modeOf(folder / "settings.json") == 0640);
+}
+
+TEST_CASE("a link stays a link, and what it points at is replaced") {
+    const ScratchFolder folder;
+    put(folder / "real/list.csv", "old");
+    std::filesystem::create_symlink("real/list.csv", folder / "link.csv");
+    auto file = AtomicFile::create(folder / "link.csv");
+    REQUIRE(file.value().write(bytes("new")).ok());
+    REQUIRE(file.value().commit().ok());
+    CHECK(std::filesystem::is_symlink(folder / "link.csv"));
+    CHECK(contentOf(folder / "real/list.csv") == "new");
+}
+
+TEST_CASE("writeAt overwrites in the middle and later writes still append") {
+    const ScratchFolder folder;
+    auto file = AtomicFile::create(folder / "x");
+    REQUIRE(file.value().write(bytes("0000 bytes")).ok());
+    REQUIRE(file.value().writeAt(0, bytes("0007")).ok());
+    REQUIRE(file.value().write(bytes("!")).ok());
+    REQUIRE(file.value().commit().ok());
+    CHECK(contentOf(folder / "x") == "0007 bytes!");
+}
+
+TEST_CASE("a file moved from leaves one part, owned by the other") {
+    const ScratchFolder folder;
+    auto first = AtomicFile::create(folder / "x");
+    AtomicFile second = std::move(first).value();
+    REQUIRE(second.write(bytes("moved")).ok());
+    REQUIRE(second.commit().ok());
+    CHECK(contentOf(folder / "x") == "moved");
+}
+
+TEST_CASE("a folder that cannot be written to is told with the path and the system's words") {
+    const ScratchFolder folder;
+    put(folder / "file", "");
+    const std::string path = folder / "file/x.wav";
+    const auto file = AtomicFile::create(path);
+    REQUIRE_FALSE(file.ok());
+    CHECK(file.fault() == Fault{FaultNumber::cannotWrite, {path, 0}, {"Not a directory"}});
+    const auto missing = AtomicFile::create(folder / "none/x.wav");
+    REQUIRE_FALSE(missing.ok());
+    CHECK(missing.fault().arguments == std::vector<std::string>{"No such file or directory"});
+}
+
+TEST_CASE("a folder in the file's place is told and left alone") {
+    const ScratchFolder folder;
+    std::filesystem::create_directory(folder / "x.wav");
+    const auto file = AtomicFile::create(folder / "x.wav");
+    REQUIRE_FALSE(file.ok());
+    CHECK(file.fault().number == FaultNumber::cannotWrite);
+    CHECK(std::filesystem::is_directory(folder / "x.wav"));
+}
+
+TEST_CASE("a file without write permission is not replaced") {
+    if (::geteuid() == 0) return; // nothing is forbidden to root
+    const ScratchFolder folder;
+    put(folder / "kept", "old");
+    REQUIRE(::chmod((folder / "kept").c_str(), 0444) == 0);
+    CHECK_FALSE(AtomicFile::create(folder / "kept").ok());
+    CHECK(contentOf(folder / "kept") == "old");
+}
+
+TEST_CASE("what is no regular file is written straight: a full device says that it is full") {
+    auto file = AtomicFile::create("/dev/full");
+    REQUIRE(file.ok());
+    const auto written = file.value().write(bytes("x"));
+    REQUIRE_FALSE(written.ok());
+    CHECK(written.fault() == Fault{FaultNumber::diskFull, {"/dev/full", 0}, {"No space left on device"}});
+    CHECK(std::filesystem::is_character_file("/dev/full"));
+}
+
+TEST_CASE("a pipe gets the bytes themselves") {
+    const ScratchFolder folder;
+    REQUIRE(::mkfifo((folder / "pipe").c_str(), 0600) == 0);
+    const int reader = ::open((folder / "pipe").c_str(), O_RDONLY | O_NONBLOCK);
+    REQUIRE(reader >= 0);
+    auto file = AtomicFile::create(folder / "pipe");
+    REQUIRE(file.ok());
+    REQUIRE(file.value().write(bytes("tone")).ok());
+    REQUIRE(file.value().commit().ok());
+    std::string got(8, ' ');
+    CHECK(::read(reader, got.data(), got.size()) == 4);
+    CHECK(got.starts_with("tone"));
+    ::close(reader);
+    CHECK(folder.names() == std::vector<std::string>{"pipe"});
+}
+
+TEST_CASE("the longest name a folder takes can still be written") {
+    const ScratchFolder folder;
+    const std::string name(255, 'n');
+    auto file = AtomicFile::create(folder / name);
+    REQUIRE(file.ok());
+    REQUIRE(file.value().commit().ok());
+    CHECK(folder.names() == std::vector<std::string>{name});
+}
