@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the simulated player writes down: facts in their place, and the notebook they make.
+#pragma once
+
+#include "core/notebook.h"
+#include "seeded.h"
+
+#include <string>
+#include <vector>
+
+namespace piolo::samples {
+
+/// A wall clock that goes on only when told to.
+class WallClock {
+public:
+    /// Goes to a local time of day, in central European time with its summer time.
+    void turnTo(Date date, std::int64_t millisOfDay);
+    void pass(std::int64_t millis) { now_.utcMillis += millis; }
+    [[nodiscard]] Timestamp now() const { return now_; }
+    [[nodiscard]] Date today() const { return now_.date(); }
+
+private:
+    Timestamp now_;
+};
+
+class Diary {
+public:
+    Diary(std::string device, Seeded& random, const WallClock& clock);
+
+    Id record(FactBody body);
+    [[nodiscard]] const Notebook& notebook() const { return notebook_; }
+    [[nodiscard]] const std::vector<Fact>& facts() const { return facts_; }
+
+private:
+    std::string device_;
+    Seeded& random_;
+    const WallClock& clock_;
+    Notebook notebook_;
+    std::vector<Fact> facts_;
+};
+
+} // namespace piolo::samples

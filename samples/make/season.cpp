@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "season.h"
+
+#include "sitting.h"
+
+#include <algorithm>
+
+namespace piolo::samples {
+
+namespace {
+
+constexpr std::int64_t minute = 60'000;
+constexpr std::int64_t badDay = -75; // thousandths
+
+bool isIn(const std::vector<Date>& dates, Date date) {
+    return std::find(dates.begin(), dates.end(), date) != dates.end();
+}
+
+class Season {
+public:
+    explicit Season(std::uint64_t seed)
+        : random_(seed), programme_(springConcert(random_)), diary_(random_.id().text(), random_, clock_) {
+        for (const Lot& lot : programme_.lots) learners_.emplace_back(lot.difficulty);
+    }
+
+    std::vector<Fact> play() {
+        const std::int64_t first = programme_.season.first.daysSince1970();
+        for (std::int64_t day = first; day <= programme_.season.last.daysSince1970(); ++day) {
+            const Date date = Date::fromDaysSince1970(day);
+            if (!isIn(programme_.missedDays, date)) practise(date);
+            for (Learner& learner : learners_) learner.slept(date);
+        }
+        return diary_.facts();
+    }
+
+private:
+    void practise(Date date) {
+        // Weekends before lunch, other days after supper.
+        const bool weekend = (date.daysSince1970() + 4) % 7 == 0 || (date.daysSince1970() + 4) % 7 == 6;
+        clock_.turnTo(date, (weekend ? 10 * 60 : 19 * 60) * minute + random_.between(0, 40 * minute));
+        if (date == programme_.season.first) writePieces();
+        const std::int64_t form = isIn(programme_.badDays, date) ? badDay : random_.between(-14, 14);
+        for (std::size_t i = 0; i < programme_.lots.size(); ++i) {
+            const Lot& lot = programme_.lots[i];
+            const std::int64_t age = date.daysSince1970() - lot.begins.daysSince1970();
+            if (age < 0 || age % lot.everyDays != 0) continue;
+            if (age == 0) writePassage(lot.passage);
+            Sitting(lot, learners_[i], diary_, clock_, random_, form).play();
+            clock_.pass(random_.between(minute / 2, 3 * minute));
+        }
+    }
+
+    void writePieces() {
+        for (const Piece& piece : programme_.pieces) {
+            diary_.record(PieceFact{piece.id, piece.name, piece.instrument, piece.due});
+            clock_.pass(random_.between(8'000, 25'000));
+        }
+    }
+
+    void writePassage(const Passage& passage) {
+        diary_.record(PassageFact{passage.id, passage.title, passage.music, passage.tempi});
+        clock_.pass(random_.between(20'000, 50'000));
+    }
+
+    Seeded random_;
+    Programme programme_;
+    WallClock clock_;
+    Diary diary_;
+    std::vector<Learner> learners_;
+};
+
+} // namespace
+
+std::vector<Fact> playSeason(std::uint64_t seed) { return Season(seed).play(); }
+
+} // namespace piolo::samples

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/written_file.h"
+
+#include "files/atomic_file.h"
+
+#include <filesystem>
+#include <span>
+
+namespace piolo::app {
+
+Done writeWhole(const std::string& path, std::string_view bytes) {
+    const std::filesystem::path above = std::filesystem::path(path).parent_path();
+    std::error_code error;
+    if (!above.empty()) std::filesystem::create_directories(above, error);
+    if (error) return Fault{FaultNumber::cannotMakeFolder, {above.string()}, {error.message()}};
+    auto file = files::AtomicFile::create(path);
+    if (!file) return file.fault();
+    const Done written = file.value().write(std::as_bytes(std::span(bytes)));
+    return written ? file.value().commit() : written;
+}
+
+} // namespace piolo::app
