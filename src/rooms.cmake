@@ -51,7 +51,7 @@ foreach(FILE IN LISTS PIOLO_QML)
   endif()
 endforeach()
 qt_add_qml_module(piolo_models URI Piolo VERSION 1.0 RESOURCE_PREFIX /qt/qml QML_FILES ${PIOLO_QML}
-  OUTPUT_DIRECTORY ${QT_QML_OUTPUT_DIRECTORY}/Piolo)
+  DEPENDENCIES QtQuick OUTPUT_DIRECTORY ${QT_QML_OUTPUT_DIRECTORY}/Piolo)
 target_include_directories(piolo_models PRIVATE ${PROJECT_SOURCE_DIR}/src/models)
 # What Qt's compilers generate is not ours to hold to our warnings.
 get_target_property(PIOLO_GENERATED piolo_models SOURCES)

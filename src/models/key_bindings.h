@@ -25,9 +25,9 @@ class KeyBindings : public QAbstractListModel {
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the practice room")
     /// The screen wants the drill's keys: the drill is shown and no dialog is open.
-    Q_PROPERTY(bool listening READ listening WRITE setListening NOTIFY listeningChanged)
+    Q_PROPERTY(bool listening READ listening NOTIFY listeningChanged)
     /// The click runs: the drill's keys come before those of any focused control.
-    Q_PROPERTY(bool urgent READ urgent WRITE setUrgent NOTIFY listeningChanged)
+    Q_PROPERTY(bool urgent READ urgent NOTIFY listeningChanged)
     /// The action that waits for its new key; "" when none does.
     Q_PROPERTY(QString capturing READ capturing NOTIFY capturingChanged)
     /// Why the last key pressed for `capturing` was not taken; "" when it was.

@@ -5,6 +5,8 @@
 
 #include <QQmlEngine>
 
+#include <algorithm>
+
 namespace piolo::models {
 
 PracticeRoom* PracticeRoom::present_ = nullptr;
@@ -12,13 +14,14 @@ PracticeRoom* PracticeRoom::present_ = nullptr;
 PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
                            std::shared_ptr<engine::DrillEngine> engine, journal::MachineSettings settings,
                            std::string configDir, DrillSession::Reading reading)
-    : book_(std::move(book)), sound_(sound), settings_(std::move(settings)), configDir_(std::move(configDir)),
+    : book_(std::move(book)), sound_(sound), machine_(std::move(settings)),
+      settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
       session_(*book_, sound, std::move(engine), reading), drill_(*book_, sound, session_),
       keys_(
-          settings_.keys,
+          machine_.keys,
           [this](const KeyBindings::Keys& keys) {
-              settings_.keys = keys;
-              (void)journal::saveMachineSettings(configDir_, settings_);
+              machine_.keys = keys;
+              settings_.saveNow();
           },
           [this] { return sound_.nowNanos(); }) {
     present_ = this;
@@ -26,9 +29,15 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
     connect(book_.get(), &PracticeBook::troubleChanged, this, &PracticeRoom::noticeChanged);
     connect(book_.get(), &PracticeBook::changed, this, &PracticeRoom::minutesTodayChanged);
     connect(&keys_, &KeyBindings::pressed, this, &PracticeRoom::act);
+    connect(&drill_, &DrillModel::changed, this, &PracticeRoom::hearKeys);
+    connect(this, &PracticeRoom::screenChanged, this, &PracticeRoom::hearKeys);
     sound_.onChange([this] { emit noticeChanged(); });
-    sound_.setOffsetMillis(settings_.offsetMillis);
-    sound_.start(QString::fromStdString(settings_.soundDevice));
+    connect(&settings_, &SettingsModel::mixChanged, this, [this] { session_.setMix(settings_.mix()); });
+    connect(&settings_, &SettingsModel::faultChanged, this, &PracticeRoom::noticeChanged);
+    connect(&drill_, &DrillModel::wantsEdit, this, &PracticeRoom::edit);
+    session_.setMix(settings_.mix());
+    sound_.setOffsetMillis(machine_.offsetMillis);
+    sound_.start(QString::fromStdString(machine_.soundDevice));
     screen_ = book_->notebook().passages().empty() ? QStringLiteral("welcome") : QStringLiteral("passages");
     openLast();
 }
@@ -59,8 +68,15 @@ void PracticeRoom::openLast() {
     if (!last.isNone()) drill_.open(QString::fromStdString(last.text()));
 }
 
+// Only the drill has keys of its own; while the click runs they come before all else.
+void PracticeRoom::hearKeys() {
+    keys_.setListening(screen_ == QLatin1String("drill") && drill_.isOpen());
+    keys_.setUrgent(drill_.state() == DrillModel::State::Playing);
+}
+
 QString PracticeRoom::notice() const {
     if (book_->trouble()) return faultSentence(*book_->trouble());
+    if (!settings_.fault().isEmpty()) return settings_.fault();
     if (sound_.health() == SoundHealth::needsRestart)
         return tr("The sound is lost: the click goes on silently; start Piolo again to hear it.");
     if (sound_.health() == SoundHealth::silent)
@@ -88,6 +104,28 @@ int PracticeRoom::minutesToday() const {
 void PracticeRoom::openDrill(const QString& passage) {
     drill_.open(passage);
     setScreen(QStringLiteral("drill"));
+}
+
+void PracticeRoom::edit(const QString& passage, bool shorter) {
+    if (shorter)
+        loadFirstHalf(passage);
+    else
+        editor_.load(passage);
+    setScreen(QStringLiteral("passages"));
+    emit formWanted();
+}
+
+// The new passage is the player's to name and to cut otherwise; the old one stays as it is.
+void PracticeRoom::loadFirstHalf(const QString& passage) {
+    editor_.load(passage);
+    const QVariantMap whole = editor_.draft();
+    const QString piece = editor_.pieceChoice();
+    editor_.startNew();
+    editor_.setPieceChoice(piece);
+    for (auto field = whole.begin(); field != whole.end(); ++field) editor_.set(field.key(), field.value());
+    const int bars = whole.value(QStringLiteral("bars")).toString().toInt();
+    editor_.set(QStringLiteral("title"), QString());
+    editor_.set(QStringLiteral("bars"), QString::number(std::max(1, bars / 2)));
 }
 
 void PracticeRoom::attach(QQuickWindow* window) { keys_.watch(window); }

@@ -11,7 +11,10 @@
 #include "models/drill_model.h"
 #include "models/drill_session.h"
 #include "models/key_bindings.h"
+#include "models/passage_editor.h"
+#include "models/passage_list_model.h"
 #include "models/practice_book.h"
+#include "models/settings_model.h"
 #include "models/sound_port.h"
 
 #include <memory>
@@ -29,6 +32,9 @@ class PracticeRoom : public QObject {
     QML_ELEMENT
     QML_SINGLETON
     Q_PROPERTY(piolo::models::DrillModel* drill READ drill CONSTANT)
+    Q_PROPERTY(piolo::models::PassageListModel* passages READ passages CONSTANT)
+    Q_PROPERTY(piolo::models::PassageEditor* editor READ editor CONSTANT)
+    Q_PROPERTY(piolo::models::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(piolo::models::KeyBindings* keys READ keys CONSTANT)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
     /// One line; "" when all is well.
@@ -47,6 +53,9 @@ public:
     static PracticeRoom* create(QQmlEngine* engine, QJSEngine* scripts);
 
     [[nodiscard]] DrillModel* drill() { return &drill_; }
+    [[nodiscard]] PassageListModel* passages() { return &passages_; }
+    [[nodiscard]] PassageEditor* editor() { return &editor_; }
+    [[nodiscard]] SettingsModel* settings() { return &settings_; }
     [[nodiscard]] KeyBindings* keys() { return &keys_; }
     [[nodiscard]] PracticeBook& book() { return *book_; }
     [[nodiscard]] DrillSession& session() { return session_; }
@@ -59,11 +68,15 @@ public:
 
     /// Shows the drill at that passage (id of 32 digits).
     Q_INVOKABLE void openDrill(const QString& passage);
+    /// Loads the passage into the editor and shows its form; `shorter`: a new passage of its first half.
+    Q_INVOKABLE void edit(const QString& passage, bool shorter);
     /// Takes the keys of the window that shows the screens.
     void attach(QQuickWindow* window);
 
 signals:
     void noticeChanged();
+    /// The editor holds what the player wants to edit: show its form.
+    void formWanted();
     void unsavedChanged();
     void screenChanged();
     void minutesTodayChanged();
@@ -71,12 +84,16 @@ signals:
 private:
     void act(const QString& action, std::int64_t nanos);
     void openLast();
+    void hearKeys();
+    void loadFirstHalf(const QString& passage);
 
     static PracticeRoom* present_;
     std::unique_ptr<PracticeBook> book_;
     SoundPort& sound_;
-    journal::MachineSettings settings_;
-    std::string configDir_;
+    journal::MachineSettings machine_;
+    SettingsModel settings_;
+    PassageListModel passages_;
+    PassageEditor editor_;
     DrillSession session_;
     DrillModel drill_;
     KeyBindings keys_;
