@@ -73,7 +73,7 @@ struct ClickBank::State {
 
     void begin(const Sounding& click) noexcept {
         // No sounding click is ever cut: with no place left the new one stays silent.
-        if (click.gain <= 0.0F || click.rest.empty() || count == mostSounding) return;
+        if (!(click.gain > 0.0F) || click.rest.empty() || count == mostSounding) return;
         sounding[count++] = click;
     }
     void dropFinished() noexcept {

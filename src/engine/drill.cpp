@@ -54,7 +54,7 @@ void Drill::sectionBegins() noexcept {
     timeline_.setBegun();
     if (timeline_.section().phase != Phase::run) return;
     const auto* before = history_.newest();
-    const bool noGap = before != nullptr && before->endedAt == now_;
+    const bool noGap = before != nullptr && before->endedAt == now_ && before->mark != Mark::voided;
     run_ = {};
     run_.number = ++runs_;
     run_.beganAt = now_;

@@ -45,6 +45,7 @@ private:
     void missLate(RunRecord& run, std::uint64_t sample) noexcept;
     void clean(std::uint64_t sample) noexcept;
     void adopt(const Command& command) noexcept;
+    void followAdopted(std::uint64_t tick, bool moves) noexcept;
     void setTempo(Tempo tempo, Boundary boundary) noexcept;
     [[nodiscard]] bool isInPresentRun(std::uint64_t sample) const noexcept;
 

@@ -141,20 +141,30 @@ void Drill::adopt(const Command& command) noexcept {
         teller_.tell(event(Event::Kind::adoptRefused, now_));
         return;
     }
-    const bool moves = command.standing.tempo != tally_.standing.tempo;
+    const auto was = tally_.standing;
+    const bool moves = command.standing.tempo != was.tempo;
     const auto tick = timeline_.nextPulse();
-    if (moves && mode_ == Mode::running && timeline_.inRun() &&
-        !goesOnWithout(VoidReason::tempoChanged, timeline_.sampleOf(tick)))
-        return;
-    tally_ = {command.standing};
-    runsWithoutKey_ = 0;
-    history_.close();
+    if (!plan_.isTry) { // a try stands apart
+        if (moves && mode_ == Mode::running && timeline_.inRun())
+            endRun(Mark::voided, VoidReason::tempoChanged, timeline_.sampleOf(tick));
+        tally_ = {command.standing};
+        runsWithoutKey_ = 0;
+        history_.close();
+    }
     teller_.tell(event(Event::Kind::adopted, now_));
-    if (!moves) return;
-    teller_.tell(event(Event::Kind::tempoMoved, now_));
-    if (mode_ != Mode::running) return;
-    settlePendingTempo();
-    startAgain(tick);
+    if (tally_.standing == was) return;
+    if (moves) teller_.tell(event(Event::Kind::tempoMoved, now_));
+    if (mode_ == Mode::running) followAdopted(tick, moves);
+}
+
+void Drill::followAdopted(std::uint64_t tick, bool moves) noexcept {
+    if (moves) {
+        settlePendingTempo();
+        startAgain(tick);
+    } else if (!timeline_.inRun()) {
+        cues_.clear();
+        announce(now_);
+    }
 }
 
 void Drill::setTempo(Tempo tempo, Boundary boundary) noexcept {

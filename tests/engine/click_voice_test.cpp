@@ -201,6 +201,16 @@ TEST_CASE("a level scales a click and nothing else, a mute silences its layer al
     CHECK(peakOf(out) > 0.0F);
 }
 
+TEST_CASE("a level that is no number is silence") {
+    ClickBank bank;
+    bank.prepare({48'000});
+    bank.strike(mixOf(Voice::wood, std::nanf("")), Layer::beat, 0);
+    std::vector<float> out(480);
+    bank.mix(out);
+    CHECK(peakOf(out) == 0.0F);
+    CHECK(std::none_of(out.begin(), out.end(), [](float value) { return std::isnan(value); }));
+}
+
 TEST_CASE("rising and falling cues are two notes that rise and fall, and impulse has no cues") {
     const auto pitchIn = [](const std::vector<float>& sound, std::size_t from, std::size_t to) {
         return spectrumOf(std::span(sound).subspan(from, to - from), 48'000).peakHertz;

@@ -262,6 +262,23 @@ TEST_CASE("a try is one run that moves nothing, then silence") {
     }
 }
 
+TEST_CASE("a press heard inside a try whose end was rendered already is its miss, and moves nothing") {
+    DrillBench bench;
+    auto plan = benchPlan(Tempo::bpm(120), 4);
+    plan.isTry = true;
+    bench.start(plan);
+    bench.renderTo(13 * beat + 4'000);
+    bench.miss(12 * beat);
+    bench.renderTo(14 * beat);
+    const auto late = bench.last(Kind::lateMiss);
+    CHECK(late.isTry);
+    CHECK(late.run == 1);
+    CHECK(late.after == Standing{Tempo::bpm(120), 4});
+    bench.miss(); // in the silence after it: nothing
+    bench.renderTo(15 * beat);
+    CHECK(bench.count(Kind::lateMiss) == 1);
+}
+
 TEST_CASE("a start while a drill runs makes its run void and begins anew") {
     DrillBench bench;
     bench.start(benchPlan());

@@ -222,6 +222,16 @@ TEST_CASE("the run that would complete the streak is announced before its count-
     CHECK(heardAt(first, 0, Cue::lastOfStreak));
 }
 
+TEST_CASE("a streak given back in the gap announces the run that would complete it") {
+    DrillBench bench;
+    hearCuesOnly(bench);
+    bench.start(benchPlan(Tempo::bpm(120), 1));
+    bench.renderTo(13 * beat + 500);
+    bench.adopt({Tempo::bpm(120), 4}, 1);
+    bench.renderTo(15 * beat);
+    CHECK(heardAt(bench, 13 * beat + 500, Cue::lastOfStreak));
+}
+
 TEST_CASE("when a rise and an announcement meet, the announcement comes a little later") {
     DrillBench bench;
     hearCuesOnly(bench);

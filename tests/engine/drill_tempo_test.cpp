@@ -139,6 +139,33 @@ TEST_CASE("after a standing was taken over, the run before can no longer be miss
     CHECK(bench.count(Kind::lateMiss) == 0);
 }
 
+TEST_CASE("a try stands apart from a standing that is taken over") {
+    DrillBench bench;
+    auto plan = benchPlan();
+    plan.isTry = true;
+    bench.start(plan);
+    bench.renderTo(6 * beat + 100);
+    bench.adopt({Tempo::bpm(90), 2}, 0);
+    bench.renderTo(20 * beat);
+    CHECK(bench.count(Kind::adopted) == 1);
+    CHECK(bench.last(Kind::runEnded).mark == Mark::clean);
+    CHECK(bench.last(Kind::runEnded).tempo == Tempo::bpm(120));
+}
+
+TEST_CASE("after a tempo set by hand without a count-in, a press in the first beat is the new run's miss") {
+    DrillBench bench;
+    auto plan = benchPlan();
+    plan.countInBars = 0;
+    bench.start(plan);
+    bench.renderTo(2 * beat + 100);
+    bench.setTempo(Tempo::bpm(100), Boundary::beat);
+    bench.renderTo(3 * beat + 5'000);
+    bench.miss();
+    bench.renderTo(5 * beat);
+    CHECK(bench.last(Kind::runEnded).run == 2);
+    CHECK(bench.last(Kind::runEnded).mark == Mark::missed);
+}
+
 TEST_CASE("a pause stays a pause when a standing is taken over or a tempo set") {
     DrillBench bench;
     auto plan = benchPlan();
