@@ -3,8 +3,6 @@
 #include "app/track_file.h"
 #include "app/verb_list.h"
 
-#include <limits>
-
 namespace piolo::app {
 namespace {
 
@@ -13,13 +11,14 @@ constexpr OptionSpec options[] = {
     {"--subdivision", "7"}, {"--bars", "8"},    {"--count-in", "1"}, {"--rate", "48000"},
     {"--voice", "impulse"}, {"--out", "x.wav"},
 };
-constexpr std::int64_t endless = std::numeric_limits<std::int64_t>::max();
+// More than any file holds: what is too large is told as such.
+constexpr std::int64_t mostBars = 1'000'000'000'000;
 
 VerbEnd run(const Words& words) {
     OptionReader in(words);
     const Tempo tempo = in.tempo("--tempo");
     const ClickOptions click = readClickOptions(in);
-    const std::int64_t bars = in.whole("--bars", {1, endless});
+    const std::int64_t bars = in.whole("--bars", {1, mostBars});
     const std::int64_t countIn = in.whole("--count-in", {0, 4}, 0);
     const std::string path = in.text("--out");
     in.fileKind("--out", path, {".wav"});

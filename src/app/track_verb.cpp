@@ -3,7 +3,7 @@
 #include "app/track_file.h"
 #include "app/verb_list.h"
 
-#include <limits>
+#include <algorithm>
 
 namespace piolo::app {
 namespace {
@@ -14,7 +14,8 @@ constexpr OptionSpec options[] = {
     {"--groups", "2+2+3"}, {"--subdivision", "7"}, {"--rate", "48000"}, {"--voice", "impulse"},
     {"--out", "x.wav"},
 };
-constexpr std::int64_t endless = std::numeric_limits<std::int64_t>::max();
+// More than any file holds: what is too large is told as such.
+constexpr std::int64_t mostBars = 1'000'000'000'000;
 constexpr std::int64_t mostRuns = 10'000;
 
 using Frames = unsigned __int128;
@@ -40,7 +41,7 @@ Climb readClimb(OptionReader& in) {
     const Tempo target = in.tempo("--target");
     const std::int64_t climb = in.whole("--climb", {1, 100});
     Climb read;
-    read.bars = in.whole("--bars", {1, endless});
+    read.bars = in.whole("--bars", {1, mostBars});
     read.runs = in.whole("--runs", {1, mostRuns});
     read.countIn = in.whole("--count-in", {0, 4}, 1);
     in.inOrder("--start", start, "--target", target);
