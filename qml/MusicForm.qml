@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is played: bars, meter, beat, and what stands around a run.
+import QtQuick
+import QtQuick.Layouts
+import Piolo
+
+GridLayout {
+    id: form
+
+    required property PassageEditor editor
+
+    readonly property bool open: editor.draft.openEnded ?? false
+
+    columns: 4
+    columnSpacing: Theme.gap
+    rowSpacing: Theme.gap
+
+    component Cell: FormField {
+        editor: form.editor
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+        Layout.alignment: Qt.AlignTop
+    }
+
+    Cell {
+        name: "firstBar"
+        label: qsTr("First bar")
+    }
+    Cell {
+        name: "bars"
+        label: qsTr("Bars")
+        enabled: !form.open
+        placeholder: form.open ? qsTr("open") : ""
+        opacity: enabled ? 1 : 0.6
+    }
+    Tick {
+        objectName: "field-openEnded"
+        Layout.columnSpan: 2
+        Layout.fillWidth: true
+        Layout.preferredWidth: 2
+        Layout.alignment: Qt.AlignBottom
+        text: qsTr("Open-ended: I end each run")
+        enabled: !form.editor.readOnly
+        checked: form.open
+        onTicked: on => form.editor.set("openEnded", on)
+    }
+    Cell {
+        name: "meter"
+        label: qsTr("Meter")
+    }
+    Cell {
+        name: "groups"
+        label: qsTr("Groups")
+        placeholder: form.editor.usualGroups === "" ? qsTr("none") : form.editor.usualGroups
+    }
+    Choice {
+        objectName: "field-beat"
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+        Layout.alignment: Qt.AlignTop
+        label: qsTr("Beat")
+        options: form.editor.beats
+        value: form.editor.beat
+        fault: form.editor.faults.beat ?? ""
+        onChosen: value => form.editor.set("beat", value)
+    }
+    Choice {
+        objectName: "field-subdivision"
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+        Layout.alignment: Qt.AlignTop
+        label: qsTr("Subdivision")
+        options: form.editor.subdivisions
+        value: form.editor.draft.subdivision
+        onChosen: value => form.editor.set("subdivision", value)
+    }
+    Cell {
+        name: "pickup"
+        label: qsTr("Pick-up")
+        placeholder: qsTr("none, or 1/8")
+    }
+    Cell {
+        name: "countIn"
+        label: qsTr("Count-in, bars")
+    }
+    Cell {
+        name: "breath"
+        label: qsTr("Breath, beats")
+    }
+    Tick {
+        objectName: "field-landing"
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+        Layout.alignment: Qt.AlignBottom
+        text: qsTr("Landing note")
+        enabled: !form.editor.readOnly
+        checked: form.editor.draft.landing ?? false
+        onTicked: on => form.editor.set("landing", on)
+    }
+}

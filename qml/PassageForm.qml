@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Everything a passage has, checked as it is typed. What is typed and not saved is kept by the editor.
+import QtQuick
+import Piolo
+
+Card {
+    id: form
+
+    required property PassageEditor editor
+    readonly property bool fresh: editor.passage === ""
+
+    signal drillRequested(string passage)
+    signal removalRequested(string passage)
+
+    function take() {
+        name.take();
+    }
+    function drill() {
+        const passage = editor.changed || fresh ? editor.save() : editor.passage;
+        if (passage !== "")
+            drillRequested(passage);
+    }
+
+    Words {
+        id: title
+        anchors.left: parent.left
+        anchors.right: unsaved.left
+        anchors.top: parent.top
+        anchors.margins: Theme.gap
+        anchors.leftMargin: 24
+        text: form.fresh ? qsTr("A new passage") : form.editor.draft.title !== "" ? form.editor.draft.title : form.editor.usualTitle
+        font.pixelSize: 22
+        font.weight: Font.DemiBold
+        elide: Text.ElideRight
+        Accessible.role: Accessible.Heading
+    }
+    Words {
+        id: unsaved
+        anchors.right: parent.right
+        anchors.rightMargin: 24
+        anchors.baseline: title.baseline
+        visible: form.editor.changed
+        text: qsTr("not saved yet")
+        color: Theme.accent
+        font.pixelSize: Theme.small
+    }
+    Sheet {
+        id: sheet
+        anchors.top: title.bottom
+        anchors.topMargin: 12
+        anchors.left: parent.left
+        anchors.leftMargin: 24
+        anchors.right: parent.right
+        anchors.rightMargin: 8
+        anchors.bottom: buttons.top
+        anchors.bottomMargin: 12
+        spacing: Theme.gap
+
+        FormField {
+            id: name
+            width: parent.width
+            editor: form.editor
+            name: "title"
+            label: qsTr("Name")
+            placeholder: form.editor.usualTitle
+        }
+        PieceForm {
+            width: parent.width
+            editor: form.editor
+        }
+        MusicForm {
+            width: parent.width
+            editor: form.editor
+        }
+        RuleForm {
+            width: parent.width
+            editor: form.editor
+        }
+        RuleNote {
+            width: parent.width
+            editor: form.editor
+        }
+    }
+    Flow {
+        id: buttons
+        anchors.left: parent.left
+        anchors.right: removal.left
+        anchors.bottom: parent.bottom
+        anchors.margins: Theme.gap
+        anchors.leftMargin: 24
+        spacing: 12
+
+        InkButton {
+            objectName: "save"
+            text: qsTr("Save")
+            strong: enabled
+            enabled: form.editor.valid && !form.editor.readOnly && (form.editor.changed || form.fresh)
+            onClicked: form.editor.save()
+        }
+        InkButton {
+            objectName: "drillIt"
+            text: form.editor.changed || form.fresh ? qsTr("Save and drill") : qsTr("Drill it")
+            strong: enabled && !form.editor.changed && !form.fresh
+            enabled: form.editor.valid && !(form.editor.readOnly && (form.editor.changed || form.fresh))
+            onClicked: form.drill()
+        }
+        InkButton {
+            objectName: "revert"
+            visible: form.editor.changed
+            text: qsTr("Throw away changes")
+            onClicked: form.editor.revert()
+        }
+    }
+    InkButton {
+        id: removal
+        objectName: "remove"
+        anchors.right: parent.right
+        anchors.rightMargin: 24
+        anchors.verticalCenter: buttons.verticalCenter
+        visible: !form.fresh && !form.editor.readOnly
+        text: qsTr("Remove")
+        ink: Theme.miss
+        onClicked: form.removalRequested(form.editor.passage)
+    }
+}

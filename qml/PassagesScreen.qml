@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// All passages, and the form of the one that is chosen.
+import QtQuick
+import Piolo
+
+FocusScope {
+    id: screen
+
+    property PassageListModel passages: PracticeRoom.passages
+    property PassageEditor editor: PracticeRoom.editor
+
+    signal drillRequested(string passage)
+
+    function startNew() {
+        editor.startNew();
+        form.take();
+    }
+    function remove(passage) {
+        passages.remove(passage);
+        editor.startNew();
+        takeBack.forceActiveFocus(Qt.TabFocusReason);
+    }
+
+    onDrillRequested: passage => PracticeRoom.openDrill(passage)
+
+    Connections {
+        target: PracticeRoom
+        function onFormWanted() {
+            form.take();
+        }
+    }
+
+    Words {
+        id: heading
+        x: Theme.margin
+        y: 16
+        text: qsTr("Passages")
+        font.pixelSize: Theme.heading
+        font.weight: Font.DemiBold
+        Accessible.role: Accessible.Heading
+    }
+    Words {
+        anchors.left: heading.right
+        anchors.leftMargin: Theme.gap
+        anchors.baseline: heading.baseline
+        text: screen.passages.total > 0 ? Formatter.passages(screen.passages.total) : ""
+        color: Theme.faint
+    }
+    InkButton {
+        id: newPassage
+        objectName: "newPassage"
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.margin
+        anchors.verticalCenter: heading.verticalCenter
+        text: qsTr("New passage")
+        mark: "+"
+        ground: Theme.accent
+        ink: Theme.onAccent
+        enabled: !screen.editor.readOnly
+        onClicked: screen.startNew()
+    }
+
+    PassagePane {
+        id: pane
+        anchors.left: parent.left
+        anchors.leftMargin: Theme.margin
+        anchors.top: newPassage.bottom
+        anchors.topMargin: 12
+        anchors.bottom: undo.top
+        anchors.bottomMargin: 8
+        width: Math.round(Math.min(640, (screen.width - 2 * Theme.margin) * 0.46))
+        focus: true
+        passages: screen.passages
+        chosen: screen.editor.passage
+        onChoose: passage => screen.editor.load(passage)
+        onOpenDrill: passage => screen.drillRequested(passage)
+    }
+    Row {
+        id: undo
+        x: Theme.margin
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: screen.passages.lastRemoved === "" ? 0 : 16
+        height: screen.passages.lastRemoved === "" ? 8 : implicitHeight
+        visible: screen.passages.lastRemoved !== ""
+        spacing: Theme.gap
+
+        Words {
+            anchors.verticalCenter: parent.verticalCenter
+            width: Math.min(implicitWidth, pane.width - takeBack.width - Theme.gap)
+            text: qsTr("“%1” is removed.").arg(screen.passages.lastRemoved)
+            elide: Text.ElideRight
+        }
+        InkButton {
+            id: takeBack
+            objectName: "takeBack"
+            text: qsTr("Take it back")
+            onClicked: screen.passages.restoreLast()
+        }
+    }
+    PassageForm {
+        id: form
+        anchors.left: pane.right
+        anchors.leftMargin: Theme.gap
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.margin
+        anchors.top: pane.top
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: 16
+        editor: screen.editor
+        onDrillRequested: passage => screen.drillRequested(passage)
+        onRemovalRequested: passage => screen.remove(passage)
+    }
+
+    Component.onCompleted: {
+        if (editor.passage === "" && !editor.changed && passages.count > 0)
+            editor.load(passages.idAt(0));
+    }
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where the tempo begins and ends, and what moves it.
+import QtQuick
+import QtQuick.Layouts
+import Piolo
+
+GridLayout {
+    id: form
+
+    required property PassageEditor editor
+
+    readonly property bool notches: editor.draft.notches ?? false
+    readonly property string unit: notches ? qsTr("notches") : qsTr("BPM")
+
+    columns: 4
+    columnSpacing: Theme.gap
+    rowSpacing: Theme.gap
+
+    component Cell: FormField {
+        editor: form.editor
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+        Layout.alignment: Qt.AlignTop
+    }
+
+    Cell {
+        name: "start"
+        label: qsTr("Start at")
+    }
+    Cell {
+        name: "target"
+        label: qsTr("Target")
+    }
+    Cell {
+        name: "floor"
+        label: qsTr("Never below")
+        placeholder: form.editor.usualFloor
+    }
+    Choice {
+        objectName: "field-notches"
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+        Layout.alignment: Qt.AlignTop
+        label: qsTr("Steps in")
+        options: [
+            {value: false, text: qsTr("BPM")},
+            {value: true, text: qsTr("notches")}
+        ]
+        value: form.notches
+        onChosen: value => form.editor.set("notches", value)
+    }
+    Cell {
+        name: "drop"
+        label: qsTr("A miss drops")
+    }
+    Cell {
+        name: "cleanRuns"
+        label: qsTr("Clean in a row")
+    }
+    Cell {
+        name: "climb"
+        label: qsTr("then climb")
+    }
+    Words {
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+        Layout.topMargin: 30
+        Layout.alignment: Qt.AlignTop
+        text: form.unit
+        color: Theme.faint
+    }
+}

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A column that scrolls when it is longer than its place, by keyboard too, and follows the focus.
+import QtQuick
+import QtQuick.Templates as T
+
+Flickable {
+    id: sheet
+
+    default property alias content: column.data
+    property alias spacing: column.spacing
+    /// The sheet itself takes the focus: for pages of text.
+    property bool readable: false
+
+    readonly property Item focused: Window.activeFocusItem
+
+    contentWidth: width
+    contentHeight: column.height
+    boundsBehavior: Flickable.StopAtBounds
+    clip: true
+    activeFocusOnTab: readable
+
+    function scrollTo(y) {
+        contentY = Math.max(0, Math.min(y, contentHeight - height));
+    }
+    function holds(item) {
+        for (let up = item; up; up = up.parent)
+            if (up === column)
+                return true;
+        return false;
+    }
+    function reveal(item) {
+        const top = item.mapToItem(column, 0, 0).y;
+        if (top - Theme.gap < contentY)
+            scrollTo(top - 2 * Theme.gap);
+        else if (top + item.height + Theme.gap > contentY + height)
+            scrollTo(top + item.height + Theme.gap - height);
+    }
+
+    onFocusedChanged: if (focused && holds(focused)) reveal(focused)
+    Keys.onUpPressed: scrollTo(contentY - 60)
+    Keys.onDownPressed: scrollTo(contentY + 60)
+    Keys.onPressed: event => {
+        const pages = {};
+        pages[Qt.Key_PageUp] = contentY - height * 0.9;
+        pages[Qt.Key_PageDown] = contentY + height * 0.9;
+        pages[Qt.Key_Home] = 0;
+        pages[Qt.Key_End] = contentHeight;
+        if (!(event.key in pages))
+            return;
+        scrollTo(pages[event.key]);
+        event.accepted = true;
+    }
+
+    T.ScrollBar.vertical: T.ScrollBar {
+        id: bar
+        width: 10
+        padding: 2
+        policy: sheet.contentHeight > sheet.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
+        Accessible.ignored: true
+
+        contentItem: Rectangle {
+            visible: bar.policy === T.ScrollBar.AlwaysOn
+            radius: 3
+            color: Theme.faint
+        }
+    }
+
+    Rectangle {
+        parent: sheet
+        anchors.fill: parent
+        visible: sheet.readable && sheet.activeFocus
+        color: "transparent"
+        border.color: Theme.focus
+        border.width: 2
+        radius: 4
+    }
+
+    Column {
+        id: column
+        width: sheet.width - 16
+    }
+}
