@@ -59,6 +59,8 @@ Result<Id> findPassage(const Notebook& notebook, const CurveOptions& asked) {
 }
 
 QByteArray picture(const CurveOptions& asked, const PassageRecord& record) {
+    // Standard error holds faults alone, not Qt's remarks on a missing session.
+    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
     qputenv("QT_QPA_PLATFORM", "offscreen"); // draws without a display
     char name[] = "piolo";
     char* arguments[] = {name, nullptr};

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "command.h"
+#include "practice.h"
+
+#include <doctest/doctest.h>
+
+using namespace piolo;
+using namespace piolo::test;
+
+namespace {
+
+const Id letterC{1, 1};
+const std::string kept = "kept and not counted, mend it by hand or leave it\n";
+
+// A good line with one stretch put in place of another.
+std::string changed(const Fact& good, const std::string& from, const std::string& to) {
+    std::string line = journal::toLine(good);
+    const auto at = line.find(from);
+    REQUIRE(at != std::string::npos);
+    return line.replace(at, from.size(), to) + '\n';
+}
+
+Ended check(const std::string& path) { return runPiolo({"check", path}); }
+
+} // namespace
+
+TEST_CASE("a whole folder has nothing to tell") {
+    const Scratch scratch;
+    const std::string good = lines({defined(1, letterC, "Letter C"), run(2, letterC, 60, Mark::clean),
+                                    fact(3, LateMissFact{letterC, {9, 2}}),
+                                    fact(4, BackFact{letterC, {9, 3}}), fact(5, RemovalFact{letterC, true})});
+    scratch.put("journal/a-2026.jsonl", good);
+    scratch.put("journal/a-2026 (copy).jsonl", good);
+    scratch.put("takes/notes.txt", "not a journal");
+    for (const std::string name : {"", "journal", "journal/a-2026.jsonl"}) {
+        const Ended end = check(scratch.path(name));
+        CHECK(end.out == "");
+        CHECK(end.err == "");
+        CHECK(end.code == 0);
+    }
+}
+
+TEST_CASE("an empty folder has nothing to tell, and nothing is made in it") {
+    const Scratch scratch;
+    CHECK(check(scratch.path()).code == 0);
+    CHECK(scratch.names().empty());
+}
+
+TEST_CASE("every fault of a line is told with its file and line on standard output") {
+    const Scratch scratch;
+    const Fact good = run(2, letterC, 60, Mark::clean);
+    const std::string passage = letterC.text();
+    const std::string path =
+        scratch.put("a.jsonl", lines({defined(1, letterC, "Letter C")}) + "{\n" +
+                                   changed(good, "\"mark\":\"clean\",", "") + changed(good, "60000", "5") +
+                                   changed(good, "\"v\":1", "\"v\":7") +
+                                   changed(good, "\"kind\":\"run\"", "\"kind\":\"solo\"") + "\xff\n" +
+                                   std::string(70'000, 'x') + "\n" + journal::toLine(good).substr(0, 40));
+    const Ended end = check(path);
+    CHECK(end.code == 1);
+    CHECK(end.err == "");
+    CHECK(end.out ==
+          "E203: " + path + ":2: the line is no JSON object; it is " + kept + "E204: " + path +
+              ":3: the key \"mark\" is missing; the line is " + kept + "E205: " + path +
+              ":4: the key \"tempo\" has a value that cannot be: 5; the line is " + kept + "E206: " + path +
+              ":5: the line is of a newer format (7); it is kept and not counted, use a newer Piolo\n" +
+              "E207: " + path +
+              ":6: \"solo\" is a kind of fact that is not known; the line is kept and not counted, use a "
+              "newer Piolo\n" +
+              "E210: " + path + ":7: the line is not UTF-8 text; it is " + kept + "E211: " + path +
+              ":8: the line is longer than 65536 bytes; it is not counted, shorten it or take it out\n" +
+              "E208: " + path +
+              ":9: the last line was cut short; it is kept and not counted, wait until the file has been "
+              "copied whole\n");
+}
+
+TEST_CASE("one id for two facts is told, also across files; an identical copy is not") {
+    const Scratch scratch;
+    const Fact first = run(2, letterC, 60, Mark::clean);
+    scratch.put("journal/a.jsonl", lines({defined(1, letterC, "Letter C"), first, first}));
+    const std::string other =
+        scratch.put("journal/b.jsonl", lines({first, run(2, letterC, 60, Mark::missed)}));
+    const Ended end = check(scratch.path());
+    CHECK(end.code == 1);
+    CHECK(end.out ==
+          "E209: " + other + ":2: the id " + first.id.text() +
+              " stands for two different facts; one of them is counted, take the wrong line out by hand\n");
+    const Ended alone = check(other);
+    CHECK(alone.out == end.out);
+}
+
+TEST_CASE("passages and runs that are named and recorded nowhere are told") {
+    const Scratch scratch;
+    const std::string path = scratch.put(
+        "journal/a.jsonl", lines({run(1, letterC, 60, Mark::clean), fact(2, LateMissFact{{1, 2}, {9, 8}})}));
+    const std::string words =
+        " is named here and recorded nowhere; bring the journal files of all devices into the folder\n";
+    const std::string unknownC = "E212: " + path + ":1: the id " + letterC.text() + words;
+    const std::string others = "E212: " + path + ":2: the id " + Id{1, 2}.text() + words + "E212: " + path +
+                               ":2: the id " + Id{9, 8}.text() + words;
+    CHECK(check(scratch.path()).out == unknownC + others);
+    scratch.put("journal/b.jsonl", lines({defined(7, letterC, "Letter C")}));
+    CHECK(check(scratch.path()).out == others);
+    CHECK(check(path).out == others);
+}
+
+TEST_CASE("what cannot be read is told on standard error, and the rest is checked") {
+    const Scratch scratch;
+    const std::string bad = scratch.put("a.jsonl", "{\n");
+    const std::string missing = scratch.path("missing.jsonl");
+    const Ended end = runPiolo({"check", missing, bad});
+    CHECK(end.code == 1);
+    CHECK(end.err ==
+          "piolo: E301: " + missing +
+              ": cannot be read (No such file or directory); check the name and its permissions\n");
+    CHECK(end.out == "E203: " + bad + ":1: the line is no JSON object; it is " + kept);
+}
