@@ -28,6 +28,7 @@ struct CurveMark {
 struct CurveLayout {
     double textPixels = 12;
     double markSize = 8;
+    double lineWidth = 2;           ///< finer where runs crowd
     QRectF frame;                   ///< where the curve is
     QPolygonF line;                 ///< at most four points to a pixel column
     std::vector<CurveMark> marks;   ///< those that would hide each other stand once

@@ -65,7 +65,7 @@ void drawTarget(QPainter& painter, const CurveLayout& layout, const CurveStyle& 
 }
 
 void drawLine(QPainter& painter, const CurveLayout& layout, const CurveStyle& style) {
-    QPen pen(style.line, std::max(1.6, layout.textPixels / 6));
+    QPen pen(style.line, layout.lineWidth);
     pen.setJoinStyle(Qt::MiterJoin);
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A folder of a test's own that goes away with it.
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+#include <unistd.h>
+
+namespace piolo::samples {
+
+class Scratch {
+public:
+    Scratch() : path_(std::filesystem::temp_directory_path() / nextName()) {
+        std::filesystem::remove_all(path_);
+        std::filesystem::create_directories(path_);
+    }
+    ~Scratch() { std::filesystem::remove_all(path_); }
+    Scratch(const Scratch&) = delete;
+    Scratch& operator=(const Scratch&) = delete;
+
+    [[nodiscard]] std::string at(const std::string& name) const { return (path_ / name).string(); }
+
+private:
+    static std::string nextName() {
+        static int made = 0;
+        return "piolo-samples-" + std::to_string(::getpid()) + '-' + std::to_string(++made);
+    }
+    std::filesystem::path path_;
+};
+
+} // namespace piolo::samples
