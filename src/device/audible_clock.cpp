@@ -32,7 +32,7 @@ void AudibleClock::anchor(std::int64_t nanos, double sample, std::int32_t rate) 
     rate_ = rate;
     parked_ = false;
     corrections_ = 0;
-    publish({nanos, sample, static_cast<double>(rate), std::max(line_.floor, sample)});
+    publish({nanos, sample, static_cast<double>(rate), line_.floor});
 }
 
 void AudibleClock::correct(std::int64_t nanos, double measured) noexcept {

@@ -133,8 +133,12 @@ void Keeper::giveUpThread(std::int64_t now) {
     session_ = nullptr;
     ++threadsGivenUp_;
     needsRestart_ = needsRestart_ || threadsGivenUp_ >= threadLimit;
+    // Begins again with a later number, so that the session finds the gate closed if it ever wakes.
+    silence_.reset();
     goSilent(now + retryAfterLoss);
 }
+
+bool Keeper::isOpening() const { return session_ && session_->status() == Session::Status::opening; }
 
 SoundState Keeper::state() const {
     SoundState state;

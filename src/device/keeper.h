@@ -32,6 +32,8 @@ public:
     /// To be called about ten times a second: sees what became of the device and acts.
     void look(std::int64_t now);
     [[nodiscard]] SoundState state() const;
+    /// True while a device is being opened.
+    [[nodiscard]] bool isOpening() const;
 
     static constexpr std::int64_t second = 1'000'000'000;
     /// Opening may take so long, and a device that has just been opened may be quiet so long.

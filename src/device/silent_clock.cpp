@@ -26,7 +26,11 @@ constexpr std::int64_t longestCatchUp = SilentClock::rate;
 } // namespace
 
 SilentClock::SilentClock(std::shared_ptr<Stage> stage)
-    : stage_{std::move(stage)}, number_{stage_->gate().allot()}, thread_{[this] { run(); }} {}
+    : stage_{std::move(stage)}, number_{stage_->gate().allot()} {
+    // Claimed before anything else goes on, so that nobody with an earlier number can slip in.
+    stage_->gate().claim(number_);
+    thread_ = std::thread{[this] { run(); }};
+}
 
 SilentClock::~SilentClock() {
     {

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "device/sound_thread.h"
 
+#include <QCoreApplication>
+#include <QEvent>
 #include <QObject>
 #include <QThread>
 
+#include <deque>
+#include <memory>
 #include <mutex>
 #include <utility>
 #include <vector>
@@ -25,6 +29,37 @@ Left& left() {
 
 } // namespace
 
+/// Where work is handed over. The queue has a lock of its own, which the thread sanitizer can see; Qt's has
+/// one that it cannot.
+class SoundThread::Desk final : public QObject {
+public:
+    void put(std::function<void()> work) {
+        auto bell = std::make_unique<QEvent>(QEvent::User);
+        {
+            const std::lock_guard lock{mutex_};
+            works_.push_back(std::move(work));
+        }
+        QCoreApplication::postEvent(this, bell.release());
+    }
+
+    bool event(QEvent* event) override {
+        if (event->type() != QEvent::User) return QObject::event(event);
+        take()();
+        return true;
+    }
+
+private:
+    std::function<void()> take() {
+        const std::lock_guard lock{mutex_};
+        auto work = std::move(works_.front());
+        works_.pop_front();
+        return work;
+    }
+
+    std::mutex mutex_;
+    std::deque<std::function<void()>> works_;
+};
+
 SoundThread::~SoundThread() {
     if (thread_ == nullptr) return;
     thread_->quit();
@@ -40,11 +75,11 @@ void SoundThread::post(std::function<void()> work) {
     if (thread_ == nullptr) {
         thread_ = new QThread;
         thread_->setObjectName(QStringLiteral("sound"));
-        desk_ = new QObject;
+        desk_ = new Desk;
         desk_->moveToThread(thread_);
         thread_->start();
     }
-    QMetaObject::invokeMethod(desk_, std::move(work), Qt::QueuedConnection);
+    desk_->put(std::move(work));
 }
 
 void SoundThread::abandon() {

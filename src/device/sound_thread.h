@@ -2,10 +2,8 @@
 // The thread on which everything happens that may hang inside the sound system.
 #pragma once
 
-#include <atomic>
 #include <functional>
 
-class QObject;
 class QThread;
 
 namespace piolo::device {
@@ -33,8 +31,9 @@ public:
     [[nodiscard]] static SoundThread& ofProcess();
 
 private:
+    class Desk;
     QThread* thread_ = nullptr;
-    QObject* desk_ = nullptr; // lives on the thread
+    Desk* desk_ = nullptr; // lives on the thread
 };
 
 } // namespace piolo::device
