@@ -42,11 +42,8 @@ public:
         QCoreApplication::postEvent(this, bell.release());
     }
 
-    bool event(QEvent* event) override {
-        if (event->type() != QEvent::User) return QObject::event(event);
-        take()();
-        return true;
-    }
+protected:
+    void customEvent(QEvent* /*bell*/) override { take()(); }
 
 private:
     std::function<void()> take() {

@@ -49,6 +49,7 @@ public:
             if (feed.take(48'000)) script_->soundAfterWaking = true;
             drink(feed);
             script_->woken.release();
+            return {Opening::Kind::refused, {}, 0};
         }
         script_->ears = std::move(ears);
         script_->feed = &feed;
