@@ -93,6 +93,12 @@ class Window:
     def heard(self):
         return onsets(self.sound.samples())
 
+    def is_silent(self):
+        """For longer than from one beat to the next, and than what was rendered ahead."""
+        before = len(self.heard())
+        time.sleep(1)
+        return len(self.heard()) == before
+
     def runs(self):
         return practice.runs(self.folder)
 
@@ -141,9 +147,7 @@ def drill(window, held):
     wait("a missed run in the practice log", lambda: len(window.runs()) == 2)
     wait("a third run in the practice log", lambda: len(window.runs()) == 3)
     window.press("Escape")
-    quiet = len(window.heard())
-    time.sleep(1)  # what was rendered before the stop
-    wait("silence", lambda: len(window.heard()) in (quiet, len(window.heard())))
+    wait("silence after Escape", window.is_silent)
 
 
 def faults_of(window):
