@@ -3,6 +3,7 @@
 // Qt 6.4's linter does not see the ids around a delegate.
 // qmllint disable unqualified
 import QtQuick
+import Piolo
 
 Item {
     id: row
@@ -41,13 +42,11 @@ Item {
                 border.color: sounds ? Theme.accent : begins ? Theme.faint : Theme.edge
                 border.width: sounds && row.beats.counting ? 4 : begins ? 2 : 1
 
-                readonly property color ink: sounds && !row.beats.counting ? Theme.onAccent : Theme.ink
+                readonly property color ink: sounds && !row.beats.counting ? Theme.accentInk : Theme.ink
 
                 Words {
                     id: number
-                    anchors.left: cell.tight ? undefined : parent.left
-                    anchors.leftMargin: parent.width * 0.1
-                    anchors.horizontalCenter: cell.tight ? parent.horizontalCenter : undefined
+                    x: cell.tight ? (cell.width - width) / 2 : cell.width * 0.1
                     y: cell.tight ? parent.height * 0.08 : (parent.height - height) / 2
                     text: cell.index + 1
                     color: cell.ink
@@ -55,16 +54,13 @@ Item {
                     font.weight: Font.Bold
                     Accessible.ignored: true
                 }
-                Row {
+                Item {
                     id: ticks
-                    readonly property real room: cell.tight ? cell.width * 0.8 : cell.width * 0.8 - number.width - 8
-                    readonly property real step: room / row.beats.parts
-                    anchors.right: cell.tight ? undefined : parent.right
-                    anchors.rightMargin: parent.width * 0.1
-                    anchors.horizontalCenter: cell.tight ? parent.horizontalCenter : undefined
-                    y: cell.tight ? parent.height * 0.58 : (parent.height - height) / 2
-                    height: cell.height * (cell.tight ? 0.32 : 0.45)
-                    spacing: Math.min(8, step * 0.45)
+                    readonly property real pitch: width / row.beats.parts
+                    x: cell.tight ? cell.width * 0.1 : number.x + number.width + cell.width * 0.08
+                    y: cell.tight ? cell.height * 0.58 : (cell.height - height) / 2
+                    width: Math.max(8, cell.width * 0.92 - x)
+                    height: cell.height * (cell.tight ? 0.32 : 0.5)
 
                     Repeater {
                         model: row.beats.parts
@@ -72,12 +68,14 @@ Item {
                         Rectangle {
                             required property int index
                             readonly property bool heard: cell.sounds && index <= row.beats.part
-                            width: Math.max(2, Math.min(10, ticks.step - ticks.spacing))
-                            height: ticks.height * (index === 0 ? 1 : 0.65)
-                            anchors.bottom: parent ? parent.bottom : undefined
+                            x: ticks.pitch * (index + 0.5) - width / 2
+                            y: ticks.height - height
+                            width: Math.max(2, Math.min(cell.height * 0.12, ticks.pitch * 0.6))
+                            height: ticks.height * (index === 0 ? 1 : 0.62)
                             radius: width / 2
-                            color: heard ? cell.ink : Theme.rung
-                            opacity: cell.sounds && !heard ? 0.55 : 1
+                            color: heard ? cell.ink : cell.sounds ? "transparent" : Theme.rung
+                            border.color: cell.sounds ? cell.ink : "transparent"
+                            border.width: cell.sounds ? 1 : 0
                         }
                     }
                 }

@@ -2,6 +2,7 @@
 // The middle of the stopped drill: the tempo, the bar, and what the keys do.
 import QtQuick
 import QtQuick.Layouts
+import Piolo
 
 ColumnLayout {
     id: desk

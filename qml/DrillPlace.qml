@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The drill: stopped, running or paused.
 import QtQuick
+import Piolo
 
 FocusScope {
     id: place

@@ -2,6 +2,7 @@
 // The drill while the click is stopped: where the passage stands, and how to go on.
 import QtQuick
 import QtQuick.Layouts
+import Piolo
 
 Item {
     id: screen
@@ -76,7 +77,8 @@ Item {
                         streak: screen.drill.streak
                         needed: screen.drill.cleanRuns
                         streakWords: screen.drill.streakText
-                        leastStep: screen.roomy ? 36 : 30
+                        targetWords: qsTr("target %1 ↑", "further up").arg(screen.drill.targetText)
+                        leastStep: 26
                     }
                     Words {
                         Layout.fillWidth: true

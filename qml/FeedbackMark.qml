@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What became of the last run: a shape, a word and a colour.
 import QtQuick
+import Piolo
 
 Item {
     id: feedback

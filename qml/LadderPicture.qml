@@ -3,6 +3,7 @@
 // Qt 6.4's linter does not see the ids around a delegate.
 // qmllint disable unqualified
 import QtQuick
+import Piolo
 
 Item {
     id: picture
@@ -14,11 +15,18 @@ Item {
     /// Streak circles stand on the present rung.
     property bool dots: true
     property bool notes: true
+    /// Shown at the top when the target is out of sight.
+    property string targetWords: ""
     property real leastStep: 30
     property real figure: Theme.body
 
     readonly property real step: list.count < 1 ? leastStep : Math.max(leastStep, Math.min(leastStep * 2.2, height / list.count))
     readonly property real figureWidth: figure * 4
+
+    function centre() {
+        list.positionViewAtIndex(list.currentIndex, ListView.Center);
+    }
+    onVisibleChanged: centre()
 
     Accessible.role: Accessible.List
     Accessible.name: qsTr("Ladder of tempi")
@@ -34,10 +42,10 @@ Item {
         verticalLayoutDirection: ListView.BottomToTop
         model: picture.ladder
         currentIndex: picture.ladder.presentRow
-        highlightRangeMode: ListView.ApplyRange
-        preferredHighlightBegin: height / 2 - picture.step / 2
-        preferredHighlightEnd: height / 2 + picture.step / 2
-        highlightMoveDuration: 200
+        highlightFollowsCurrentItem: false
+        onCurrentIndexChanged: picture.centre()
+        onHeightChanged: picture.centre()
+        onContentHeightChanged: picture.centre()
         keyNavigationEnabled: false
         activeFocusOnTab: false
 
@@ -98,12 +106,31 @@ Item {
                 anchors.horizontalCenter: bar.horizontalCenter
                 anchors.bottom: bar.top
                 anchors.bottomMargin: 2
-                size: Math.min(picture.step * 0.5, (bar.width - 10) / (Math.min(10, Math.max(5, picture.needed)) * 1.4))
+                size: 2 * Math.round(Math.min(picture.step * 0.26, (bar.width - 10) / (Math.min(10, Math.max(5, picture.needed)) * 2.8)))
                 streak: picture.streak
                 needed: picture.needed
                 words: picture.streakWords
                 Accessible.ignored: true
             }
+        }
+    }
+
+    Rectangle {
+        visible: list.contentHeight > list.height && !list.atYBeginning && picture.targetWords !== ""
+        anchors.right: parent.right
+        width: target.implicitWidth + picture.figure
+        height: target.implicitHeight + 4
+        radius: height / 2
+        color: Theme.card
+        border.color: Theme.ink
+        border.width: 2
+
+        Words {
+            id: target
+            anchors.centerIn: parent
+            text: picture.targetWords
+            font.pixelSize: picture.figure
+            font.weight: Font.DemiBold
         }
     }
 }

@@ -4,6 +4,7 @@
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Layouts
+import Piolo
 
 Flow {
     id: legend

@@ -4,6 +4,7 @@
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Templates as T
+import Piolo
 
 Rectangle {
     id: bar

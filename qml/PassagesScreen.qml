@@ -55,7 +55,7 @@ FocusScope {
         text: qsTr("New passage")
         mark: "+"
         ground: Theme.accent
-        ink: Theme.onAccent
+        ink: Theme.accentInk
         enabled: !screen.editor.readOnly
         onClicked: screen.startNew()
     }

@@ -2,6 +2,7 @@
 // The drill has paused and asks.
 import QtQuick
 import QtQuick.Layouts
+import Piolo
 
 Rectangle {
     id: panel
@@ -81,6 +82,7 @@ Rectangle {
                     Layout.preferredHeight: 84
                     size: 22
                     text: qsTr("Half tempo: %1").arg(panel.drill.halfTempoText)
+                    key: panel.keys.slowerKeys
                     onClicked: panel.drill.halveTempo()
                 }
                 InkButton {

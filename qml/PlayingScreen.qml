@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The drill while the click runs: readable from the music stand, nothing else to look at.
 import QtQuick
+import Piolo
 
 Item {
     id: screen
@@ -24,6 +25,7 @@ Item {
         ladder: screen.drill.ladder
         streakWords: screen.drill.streakText
         dots: false
+        targetWords: qsTr("%1 ↑", "the target, further up").arg(screen.drill.targetText)
         notes: false
         figure: screen.least * 1.1
         leastStep: screen.height / 9
@@ -99,7 +101,18 @@ Item {
 
     HoverHandler {
         id: hand
-        onPointChanged: stopButton.show()
+
+        property bool here: false
+        property point resting
+
+        // A hand that moves, not one that lay there when the click began.
+        onPointChanged: {
+            const place = point.position;
+            const moved = Math.abs(place.x - resting.x) + Math.abs(place.y - resting.y);
+            if (here && moved > 8) stopButton.show();
+            if (!here || moved > 8) resting = place;
+            here = screen.visible;
+        }
     }
     InkButton {
         id: stopButton

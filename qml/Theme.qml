@@ -12,7 +12,7 @@ QtObject {
     readonly property color ink: dark ? "#f3ecdf" : "#1e2736"
     readonly property color faint: dark ? "#b5ad9e" : "#646b78"
     readonly property color accent: dark ? "#e0a448" : "#a66a12"
-    readonly property color onAccent: dark ? "#1b1a17" : "#ffffff"
+    readonly property color accentInk: dark ? "#1b1a17" : "#ffffff"
     readonly property color accentWash: dark ? "#4a3a1d" : "#f1dcb8"
     readonly property color clean: dark ? "#5cc4b4" : "#0f766b"
     readonly property color cleanWash: dark ? "#1d3d39" : "#d0e8e2"

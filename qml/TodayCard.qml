@@ -2,6 +2,7 @@
 // Today's figures of one passage, and whether all of it is on disk.
 import QtQuick
 import QtQuick.Layouts
+import Piolo
 
 Card {
     id: card

@@ -87,6 +87,7 @@ void DrillModel::faster() {
 }
 
 void DrillModel::slower() {
+    if (state_ == State::Paused && pauseKind_ != PauseKind::NoKey) return halveTempo();
     if (const PassageRecord* known = record())
         setHand(stepDown(shown_.tempo, known->passage.tempi.rule.step, 1));
 }

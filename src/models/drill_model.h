@@ -109,7 +109,7 @@ public:
     Q_INVOKABLE void cleanNow() { markClean(sound_.nowNanos()); }
     Q_INVOKABLE void stop();
     Q_INVOKABLE void takeBack();
-    /// One BPM or notch, only while stopped.
+    /// One BPM or notch, only while stopped. In a pause that offers it, slower() takes the half tempo.
     Q_INVOKABLE void faster();
     Q_INVOKABLE void slower();
 

@@ -2,6 +2,7 @@
 #include "models/key_bindings.h"
 
 #include <QKeySequence>
+#include <QQuickItem>
 
 #include <algorithm>
 

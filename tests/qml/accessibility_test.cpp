@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "accessible_walk.h"
+#include "screen_stage.h"
+
+#include <doctest/doctest.h>
+
+#include <QQmlComponent>
+
+using piolo::test::AccessibleWalk;
+using piolo::test::ScreenStage;
+using piolo::test::walkAccessibly;
+
+namespace {
+
+void checkNamed(ScreenStage& stage, int least) {
+    const AccessibleWalk walk = walkAccessibly(stage.window());
+    CHECK(walk.controls >= least);
+    CHECK(walk.nameless.join("\n").toStdString() == "");
+}
+
+} // namespace
+
+TEST_CASE("every control of every screen has a name for a screen reader") {
+    ScreenStage stage;
+    for (const auto* screen : {"passages", "settings", "help"}) {
+        CAPTURE(screen);
+        stage.room().setScreen(QString::fromLatin1(screen));
+        stage.play(0.1);
+        checkNamed(stage, 4);
+    }
+    stage.room().openDrill(QString::fromStdString(stage.passage().text()));
+    stage.play(0.1);
+    checkNamed(stage, 20);
+    stage.tap(Qt::Key_Space);
+    stage.play(6);
+    checkNamed(stage, 5);
+}
+
+TEST_CASE("the first start, too") {
+    ScreenStage stage(true);
+    checkNamed(stage, 4);
+}
+
+TEST_CASE("a nameless button is found") {
+    ScreenStage stage;
+    QQmlComponent component(qmlEngine(stage.find("other")));
+    component.setData("import QtQuick.Templates as T\nT.Button { implicitWidth: 40; implicitHeight: 40 }",
+                      QUrl());
+    const std::unique_ptr<QObject> button(component.create());
+    REQUIRE(button != nullptr);
+    const auto before = walkAccessibly(stage.window()).nameless.size();
+    qobject_cast<QQuickItem*>(button.get())->setParentItem(stage.window().contentItem());
+    CHECK(walkAccessibly(stage.window()).nameless.size() > before);
+}

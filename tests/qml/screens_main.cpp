@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#define DOCTEST_CONFIG_IMPLEMENT
+#include <doctest/doctest.h>
+
+#include <QGuiApplication>
+#include <QQmlExtensionPlugin>
+#include <QQuickStyle>
+
+#include <private/qguiapplication_p.h>
+#include <qpa/qplatformaccessibility.h>
+#include <qpa/qplatformintegration.h>
+
+Q_IMPORT_QML_PLUGIN(PioloPlugin)
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qputenv("QT_QUICK_BACKEND", "software");
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    const QGuiApplication application(argc, argv);
+    QLocale::setDefault(QLocale::c());
+    // Items make their accessible side only when somebody listens before they are loaded.
+    QGuiApplicationPrivate::platformIntegration()->accessibility()->setActive(true);
+    return doctest::Context(argc, argv).run();
+}

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Pictures of every screen, to be looked at: in the build folder's shots/.
+#include "screen_stage.h"
+
+#include <doctest/doctest.h>
+
+#include <QDir>
+#include <QSet>
+
+using piolo::test::ScreenStage;
+
+namespace {
+
+int colours(const QImage& image) {
+    QSet<QRgb> seen;
+    for (int y = 0; y < image.height(); y += 3)
+        for (int x = 0; x < image.width(); x += 3) seen.insert(image.pixel(x, y));
+    return static_cast<int>(seen.size());
+}
+
+/// The whole window at every size, in both themes.
+void shoot(ScreenStage& stage, const QString& name) {
+    REQUIRE(QDir().mkpath(PIOLO_SHOTS));
+    for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)}) {
+        stage.resize(size.width(), size.height());
+        for (const bool dark : {false, true}) {
+            stage.setDark(dark);
+            const QImage picture = stage.shot();
+            const QString file = QStringLiteral("%1/%2-%3x%4%5.png")
+                                     .arg(PIOLO_SHOTS, name)
+                                     .arg(size.width())
+                                     .arg(size.height())
+                                     .arg(dark ? QStringLiteral("-dark") : QString());
+            INFO(file.toStdString());
+            CHECK(picture.size() == size);
+            CHECK(colours(picture) > 8);
+            CHECK((picture.pixelColor(2, size.height() - 2).lightness() < 100) == dark);
+            CHECK(picture.save(file));
+        }
+    }
+    stage.setDark(false);
+}
+
+} // namespace
+
+TEST_CASE("every screen has a picture in both themes at every size, and QML has nothing to complain of") {
+    ScreenStage stage;
+    stage.room().openDrill(QString::fromStdString(stage.passage().text()));
+    stage.play(0.1);
+    shoot(stage, QStringLiteral("drill"));
+    stage.tap(Qt::Key_Space);
+    stage.play(3.5);
+    shoot(stage, QStringLiteral("count-in"));
+    stage.play(7.3);
+    shoot(stage, QStringLiteral("playing"));
+    stage.play(6);
+    shoot(stage, QStringLiteral("clean"));
+    stage.play(5);
+    stage.tap(Qt::Key_Space);
+    stage.play(0.3);
+    shoot(stage, QStringLiteral("missed"));
+    stage.play(10);
+    stage.tap(Qt::Key_Space);
+    stage.play(2);
+    CHECK(stage.room().drill()->state() == piolo::models::DrillModel::State::Paused);
+    shoot(stage, QStringLiteral("offer"));
+    stage.tap(Qt::Key_Escape);
+    stage.play(1);
+    for (const auto* screen : {"passages", "settings", "help"}) {
+        stage.room().setScreen(QString::fromLatin1(screen));
+        shoot(stage, QString::fromLatin1(screen));
+    }
+    CHECK(stage.warnings().join("\n").toStdString() == "");
+}
+
+TEST_CASE("the first start has a picture, too") {
+    ScreenStage stage(true);
+    CHECK(stage.room().screen() == "welcome");
+    shoot(stage, QStringLiteral("welcome"));
+    CHECK(stage.warnings().join("\n").toStdString() == "");
+}
