@@ -14,6 +14,7 @@
 #include <filesystem>
 #include <memory>
 #include <set>
+#include <vector>
 
 namespace piolo::app {
 
@@ -21,27 +22,32 @@ namespace {
 
 // Five clean runs climb; a miss drops; a late miss counts from where its run began; and on.
 constexpr const char* script = "cccccccmcccclcc";
-constexpr const char* demonstrationDevice = "d0d0d0d0d0d0d0d0d0d0d0d0d0d0d0d0";
+const std::string demonstrationDevice = "d0d0d0d0d0d0d0d0d0d0d0d0d0d0d0d0";
 constexpr QSize curveSize(900, 480);
 
 struct Places {
     std::string folder, state, click, curve, passage;
     explicit Places(const std::string& out)
-        : folder(out + "/folder"), state(out + "/state"), click(out + "/click.wav"),
+        : folder(out + "/drilled"), state(out + "/state"), click(out + "/click.wav"),
           curve(out + "/curve.png"), passage(out + "/passage") {}
 };
 
-/// Takes away what an earlier demonstration wrote: the files of the sample's devices and of its own.
+/// Takes away what an earlier demonstration wrote: the files of the sample's devices and of its own. With
+/// anything else there, all is left as it is.
 Done clearEarlier(const std::string& sampleDir, const std::string& folder) {
     std::set<std::string> devices{demonstrationDevice};
     const auto sample = journal::readFolder(sampleDir, {}, 0);
     if (!sample) return sample.fault();
     for (const Fact& fact : sample->facts) devices.insert(fact.device);
+    std::vector<std::filesystem::path> earlier;
     std::error_code error;
     for (const auto& file : std::filesystem::directory_iterator(folder + "/journal", error)) {
-        const std::string device = file.path().filename().string().substr(0, 32);
-        if (devices.contains(device)) std::filesystem::remove(file.path(), error);
+        const std::string device = file.path().filename().string().substr(0, demonstrationDevice.size());
+        if (!devices.contains(device))
+            return Fault{FaultNumber::cannotWrite, {folder}, {"it holds other practice"}};
+        earlier.push_back(file.path());
     }
+    for (const auto& path : earlier) std::filesystem::remove(path, error);
     return done();
 }
 

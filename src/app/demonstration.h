@@ -11,12 +11,12 @@ namespace piolo::app {
 /// The sample passage that is drilled, by its title.
 inline constexpr const char* demonstrationPassage = "Ferrywake Suite, II: bars 41–44";
 
-/// Drills it in a copy of `sampleDir` at outDir/folder, on the day after the copy's last one. Writes
+/// Drills it in a copy of `sampleDir` at outDir/drilled, on the day after the copy's last one. Writes
 /// outDir/click.wav (what was played), outDir/curve.png and outDir/passage (the title, for `--drill`); prints
 /// a table of the runs, where the files are, and in one line whether engine, log and fold agree. Gives the
 /// program's exit code: 1 when they do not agree or on a fault, which goes to standard error. An earlier
-/// demonstration in `outDir` is replaced; any other device's practice in outDir/folder is left alone and
-/// keeps the copy from being made anew. Makes a QGuiApplication of its own when there is none.
+/// demonstration in `outDir` is replaced; a folder there that holds any other practice is left alone (fault
+/// cannotWrite). Makes a QGuiApplication of its own when there is none.
 int runDemonstration(const std::string& sampleDir, const std::string& outDir);
 /// The same at a given time of the wall clock.
 int runDemonstration(const std::string& sampleDir, const std::string& outDir, Timestamp now);

@@ -127,7 +127,7 @@ CurveLayout layOut(const CurveSteps& steps, QSizeF size, const CurveStyle& style
     mapping.stepWidth =
         std::min(2.2 * made.textPixels, made.frame.width() / static_cast<double>(steps.steps.size()));
     made.markSize = std::clamp(0.9 * mapping.stepWidth, 0.55 * made.textPixels, 0.8 * made.textPixels);
-    made.lineWidth = std::clamp(0.5 * mapping.stepWidth, 1.0, std::max(1.6, made.textPixels / 6));
+    made.lineWidth = std::clamp(0.9 * mapping.stepWidth, 1.0, std::max(1.6, made.textPixels / 6));
     const double targetY = mapping.yOf(steps.target);
     made.target = QLineF(made.frame.left(), targetY, made.frame.right(), targetY);
     made.line = pathOf(steps, mapping);

@@ -5,6 +5,7 @@
 #include "app/drill_table.h"
 #include "app/sample_copy.h"
 #include "app/virtual_drill.h"
+#include "app/written_file.h"
 #include "files/wav.h"
 #include "files/whole_file.h"
 #include "journal/practice_folder.h"
@@ -135,7 +136,7 @@ TEST_CASE("the demonstration leaves a click, a curve and a practice folder, and 
         CHECK(click->samples.size() > 48'000U * 60U);
         CHECK(files::wholeFile(scratch.at("out/curve.png"))->substr(1, 3) == "PNG");
         CHECK(*files::wholeFile(scratch.at("out/passage")) == std::string(demonstrationPassage) + '\n');
-        const auto contents = journal::readFolder(scratch.at("out/folder"), device, noon.utcMillis);
+        const auto contents = journal::readFolder(scratch.at("out/drilled"), device, noon.utcMillis);
         const Notebook notebook = fold(contents->facts);
         CHECK(notebook.day(noon.date(), {}).runs == 15);
     }
@@ -144,4 +145,14 @@ TEST_CASE("the demonstration leaves a click, a curve and a practice folder, and 
 TEST_CASE("a demonstration without its sample is exit 1") {
     const Scratch scratch;
     CHECK(runDemonstration(scratch.at("nothing"), scratch.at("out"), noon) == 1);
+}
+
+TEST_CASE("a demonstration never touches other practice in its folder") {
+    const Scratch scratch;
+    REQUIRE(copySample(sample, scratch.at("out/drilled"), noon.date()));
+    const std::string own = scratch.at("out/drilled/journal/" + device + "-2026.jsonl");
+    REQUIRE(writeWhole(own, ""));
+    CHECK(runDemonstration(sample, scratch.at("out"), noon) == 1);
+    const std::filesystem::directory_iterator files(scratch.at("out/drilled/journal"));
+    CHECK(std::distance(begin(files), end(files)) == 2);
 }

@@ -98,6 +98,10 @@ TEST_CASE("a sample that cannot be read whole is not copied") {
     CHECK(broken.fault().place.line == 1);
     const auto missing = copySample(scratch.at("nothing"), scratch.at("to"), {2026, 11, 25});
     REQUIRE_FALSE(missing);
-    CHECK(missing.fault().number == FaultNumber::notAPracticeFolder);
+    CHECK(missing.fault().number == FaultNumber::cannotRead);
+    std::filesystem::create_directories(scratch.at("bare"));
+    const auto bare = copySample(scratch.at("bare"), scratch.at("to"), {2026, 11, 25});
+    REQUIRE_FALSE(bare);
+    CHECK(bare.fault().number == FaultNumber::notAPracticeFolder);
     CHECK_FALSE(std::filesystem::exists(scratch.at("to")));
 }

