@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/drill_session.h"
 
-#include <QMetaObject>
-
 #include <algorithm>
 #include <chrono>
 
@@ -28,11 +26,10 @@ bool asksForFold(engine::Event::Kind kind) {
 DrillSession::DrillSession(PracticeBook& book, SoundPort& sound, std::shared_ptr<engine::DrillEngine> engine,
                            Reading reading, QObject* parent)
     : QObject(parent), book_(book), sound_(sound), engine_(std::move(engine)),
-      reader_(book, sound, *engine_, [this, reading](const DrillNote& note) {
-          if (reading == Reading::byHand) return hear(note);
-          QMetaObject::invokeMethod(
-              this, [this, note] { hear(note); }, Qt::QueuedConnection);
-      }) {
+      reader_(book, sound, *engine_, [this](const DrillNote& note) { emit read(note); }) {
+    // From the reader's thread the note waits for the window's; by hand there is one thread only.
+    connect(this, &DrillSession::read, this, &DrillSession::hear,
+            reading == Reading::ownThread ? Qt::QueuedConnection : Qt::DirectConnection);
     if (reading == Reading::ownThread) thread_ = std::thread([this] { readOn(); });
 }
 

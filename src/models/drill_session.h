@@ -52,6 +52,8 @@ public:
 signals:
     /// An event was told by the engine (it may sound a little later); its fact is folded already.
     void told(const piolo::models::DrillNote& note);
+    /// The reader's own thread: an event was read and journalled.
+    void read(const piolo::models::DrillNote& note);
 
 private:
     void readOn();

@@ -21,6 +21,7 @@ QString textOf(const std::vector<int>& keys, QKeySequence::SequenceFormat format
 std::vector<int> keysIn(const std::string& text) {
     const auto sequence = QKeySequence::fromString(QString::fromStdString(text), QKeySequence::PortableText);
     std::vector<int> keys;
+    keys.reserve(static_cast<std::size_t>(sequence.count()));
     for (int at = 0; at < sequence.count(); ++at)
         keys.push_back(sequence[static_cast<uint>(at)].toCombined());
     return keys;
@@ -35,7 +36,7 @@ bool isModifier(int key) {
 // Enter on the number pad is Return, and the pad's keys are those of the same name.
 int combined(const QKeyEvent& event) {
     const int key = event.key() == Qt::Key_Enter ? static_cast<int>(Qt::Key_Return) : event.key();
-    return key | (event.modifiers() & ~Qt::KeypadModifier).toInt();
+    return QKeyCombination(event.modifiers() & ~Qt::KeypadModifier, static_cast<Qt::Key>(key)).toCombined();
 }
 
 } // namespace
