@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/settings_model.h"
+
+#include "book_fixture.h"
+#include "virtual_sound.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+
+using namespace piolo;
+using models::MixModel;
+using models::SettingsModel;
+using test::BookFixture;
+
+namespace {
+
+struct SettingsFixture : BookFixture {
+    journal::MachineSettings machine;
+    test::VirtualSound sound{std::make_shared<engine::DrillEngine>()};
+    SettingsModel settings{*book, sound, machine, path("config")};
+
+    [[nodiscard]] journal::MachineSettings onDisk() const {
+        Fault told;
+        auto random = journal::systemRandomness();
+        auto read = journal::loadMachineSettings(path("config"), *random, &told);
+        REQUIRE(read);
+        return std::move(read).value();
+    }
+};
+
+} // namespace
+
+TEST_CASE_FIXTURE(SettingsFixture, "a practice setting is recorded once, and only when it changes") {
+    const auto facts = [this] { return book->notebook().factCount(); };
+    settings.setGapMillis(settings.gapMillis());
+    settings.setPlayOn(false);
+    settings.setDayOpening("twoRungsBelow");
+    CHECK(facts() == 0);
+    settings.setGapMillis(6'000);
+    settings.setPlayOn(true);
+    settings.setPauseAfterRuns(0);
+    settings.setSecureDays(2);
+    settings.setDayOpening("asLeft");
+    CHECK(facts() == 5);
+    const PracticeSettings wanted{6'000, true, 0, 2, DayOpening::asLeft};
+    CHECK(book->notebook().settings() == wanted);
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "values out of range are clamped, unknown choices not taken") {
+    settings.setGapMillis(99'999);
+    CHECK(settings.gapMillis() == 30'000);
+    settings.setSecureDays(0);
+    CHECK(settings.secureDays() == 1);
+    settings.setOffsetMillis(5'000);
+    CHECK(settings.offsetMillis() == 1'000);
+    settings.setVoice("trumpet");
+    CHECK(settings.voice() == "wood");
+    settings.setVoice("impulse");
+    CHECK(settings.voice() == "wood");
+    settings.setTheme("sepia");
+    CHECK(settings.theme() == "system");
+    settings.setDayOpening("never");
+    CHECK(settings.dayOpening() == "twoRungsBelow");
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "the machine's settings are on disk after the last change") {
+    settings.setVoice("metal");
+    settings.setTheme("dark");
+    settings.setDevice("hall");
+    settings.layers()->setLevel(1, 0.5);
+    settings.layers()->setMuted(2, true);
+    settings.saveNow();
+    const auto read = onDisk();
+    CHECK(read.voice == "metal");
+    CHECK(read.theme == "dark");
+    CHECK(read.soundDevice == "hall");
+    CHECK(read.levels.at("downbeat") == doctest::Approx(0.5));
+    CHECK(read.muted.at("group") == true);
+    CHECK(sound.deviceName() == "hall");
+    CHECK(settings.fault().isEmpty());
+}
+
+TEST_CASE("settings changed a moment before the end are saved, too") {
+    BookFixture fixture;
+    journal::MachineSettings machine;
+    test::VirtualSound sound{std::make_shared<engine::DrillEngine>()};
+    {
+        SettingsModel settings(*fixture.book, sound, machine, fixture.path("config"));
+        settings.setVoice("reed");
+    }
+    Fault told;
+    auto random = journal::systemRandomness();
+    const auto read = journal::loadMachineSettings(fixture.path("config"), *random, &told);
+    REQUIRE(read);
+    CHECK(read.value().voice == "reed");
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "the mix follows voice, levels and mutes; sessions start low") {
+    CHECK(settings.mix() == engine::Mix{});
+    CHECK(settings.mix().level < 0.5F);
+    QSignalSpy changes(&settings, &SettingsModel::mixChanged);
+    settings.setVoice("dry");
+    settings.layers()->setLevel(0, 2.0);
+    settings.layers()->setMuted(4, true);
+    settings.layers()->setMuted(4, true);
+    CHECK(changes.size() == 3);
+    const engine::Mix mix = settings.mix();
+    CHECK(mix.voice == engine::Voice::dry);
+    CHECK(mix.level == doctest::Approx(1.0));
+    CHECK(mix.muted[static_cast<std::size_t>(engine::Layer::subdivision)]);
+    CHECK(mix.layerLevel[static_cast<std::size_t>(engine::Layer::subdivision)] == doctest::Approx(1.0));
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "the whole cannot be muted, and no level is told in dB") {
+    const QAbstractItemModelTester tester(settings.layers(),
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    MixModel& layers = *settings.layers();
+    REQUIRE(layers.rowCount() == 7);
+    layers.setMuted(0, true);
+    CHECK(!layers.data(layers.index(0), MixModel::Muted).toBool());
+    layers.setLevel(99, 1.0);
+    for (int row = 0; row < layers.rowCount(); ++row) {
+        CHECK(!layers.data(layers.index(row), MixModel::Words).toString().isEmpty());
+        CHECK(layers.data(layers.index(row), MixModel::LevelText).toString().endsWith("of 100"));
+    }
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "a chosen device that is not plugged in stays chosen") {
+    settings.setDevice("stage box");
+    const QVariantList devices = settings.devices();
+    REQUIRE(devices.size() == 3);
+    CHECK(devices[2].toMap().value("value") == "stage box");
+    settings.setDevice("");
+    CHECK(settings.devices().size() == 2);
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "light and dark are what was chosen") {
+    settings.setTheme("dark");
+    CHECK(settings.dark());
+    settings.setTheme("light");
+    CHECK(!settings.dark());
+}
