@@ -18,7 +18,7 @@ Done renderInto(files::WavWriter& file, engine::TrackPlayer& player) {
         const auto frames = static_cast<std::size_t>(std::min<std::uint64_t>(left, blockFrames));
         const auto part = std::span(block).first(frames);
         player.render(part);
-        const Done written = file.write(part);
+        Done written = file.write(part);
         if (!written) return written;
         left -= frames;
     }
