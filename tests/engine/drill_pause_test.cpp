@@ -81,6 +81,19 @@ TEST_CASE("after that many runs without a key the drill pauses at the gap's begi
     CHECK(bench.onsets(silence).front() == resumed);
 }
 
+TEST_CASE("with no gap, the run before a pause still gets its landing note") {
+    DrillBench bench;
+    auto plan = benchPlan();
+    plan.countInBars = 0;
+    plan.breathBeats = 0;
+    plan.pauseAfterRuns = 2;
+    bench.start(plan);
+    bench.renderTo(20 * beat);
+    CHECK(bench.all(Kind::runEnded)[0].sample == 8 * beat);
+    CHECK(bench.last(Kind::paused).sample == 17 * beat);
+    CHECK(bench.onsets().back() == 16 * beat);
+}
+
 TEST_CASE("any key begins the count of runs without a key anew") {
     DrillBench bench;
     auto plan = benchPlan();
