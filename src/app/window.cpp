@@ -2,11 +2,10 @@
 #include "app/window.h"
 
 #include "app/sound_adapter.h"
-#include "app/verb.h"
+#include "app/telling.h"
 #include "app/window_shot.h"
 #include "engine/drill_engine.h"
 #include "journal/machine_settings.h"
-#include "models/fault_text.h"
 #include "models/practice_book.h"
 #include "models/practice_room.h"
 
@@ -16,7 +15,6 @@
 #include <QQuickStyle>
 #include <QQuickWindow>
 
-#include <cstdio>
 #include <cstdlib>
 
 Q_IMPORT_QML_PLUGIN(PioloPlugin)
@@ -26,11 +24,6 @@ namespace piolo::app {
 namespace {
 
 constexpr int longestBlock = 16'384;
-
-int tell(const Fault& fault) {
-    std::fprintf(stderr, "piolo: %s\n", models::faultLine(fault).toUtf8().constData());
-    return static_cast<int>(fault.number) < 200 ? exitUse : exitInput;
-}
 
 bool hasDisplay() {
     const auto set = [](const char* name) { return !qEnvironmentVariableIsEmpty(name); };
@@ -59,14 +52,8 @@ int showScreens(models::PracticeRoom& room, const WindowOptions& options) {
     return QGuiApplication::exec();
 }
 
-} // namespace
-
-int runWindow(int& argc, char** argv, const WindowOptions& options) {
-    if (!hasDisplay()) return tell({FaultNumber::noDisplay, {}, {}});
-    QQuickStyle::setStyle(QStringLiteral("Basic"));
-    const QGuiApplication application(argc, argv);
-    QGuiApplication::setApplicationDisplayName(QStringLiteral("Piolo"));
-
+/// Plugs everything together; all of it is saved and gone again when this returns.
+int openWindow(const WindowOptions& options) {
     const auto places = journal::systemDirectories();
     Fault damaged;
     auto settings = journal::loadMachineSettings(places.config, *journal::systemRandomness(), &damaged);
@@ -88,6 +75,19 @@ int runWindow(int& argc, char** argv, const WindowOptions& options) {
         room.openDrill(QString::fromStdString(passage->text()));
     }
     return showScreens(room, options);
+}
+
+} // namespace
+
+int runWindow(int& argc, char** argv, const WindowOptions& options) {
+    if (!hasDisplay()) return tell({FaultNumber::noDisplay, {}, {}});
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    const QGuiApplication application(argc, argv);
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Piolo"));
+    const int code = openWindow(options);
+    // A sound thread stuck inside Qt would hold up Qt's own clean-up for good.
+    if (device::SoundOut::threadsLeftBehind()) std::quick_exit(code);
+    return code;
 }
 
 } // namespace piolo::app

@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window_shot.h"
 
-#include "app/verb.h"
-#include "core/fault.h"
-#include "models/fault_text.h"
+#include "app/telling.h"
 
 #include <QGuiApplication>
 #include <QImage>
 #include <QQuickWindow>
 #include <QTimer>
-
-#include <cstdio>
 
 namespace piolo::app {
 
@@ -21,9 +17,7 @@ constexpr int settleMillis = 600;
 
 int savePicture(QQuickWindow& window, const std::string& path) {
     if (window.grabWindow().save(QString::fromStdString(path), "PNG")) return exitDone;
-    const Fault fault{FaultNumber::cannotWrite, {path}, {"PNG"}};
-    std::fprintf(stderr, "piolo: %s\n", models::faultLine(fault).toUtf8().constData());
-    return exitInput;
+    return tell({FaultNumber::cannotWrite, {path}, {"PNG"}});
 }
 
 } // namespace
