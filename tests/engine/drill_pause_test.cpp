@@ -81,6 +81,22 @@ TEST_CASE("after that many runs without a key the drill pauses at the gap's begi
     CHECK(bench.onsets(silence).front() == resumed);
 }
 
+TEST_CASE("a press in a pause does nothing, also after a clean run") {
+    DrillBench bench;
+    auto plan = benchPlan();
+    plan.pauseAfterRuns = 1;
+    bench.start(plan);
+    REQUIRE(bench.renderUntil(Kind::paused));
+    bench.renderSeconds(1);
+    bench.miss();
+    bench.renderSeconds(1);
+    bench.resume();
+    bench.renderSeconds(1);
+    bench.miss(); // the pause asked about the run before it
+    bench.renderSeconds(0.5);
+    CHECK(bench.count(Kind::lateMiss) == 0);
+}
+
 TEST_CASE("with no gap, the run before a pause still gets its landing note") {
     DrillBench bench;
     auto plan = benchPlan();
