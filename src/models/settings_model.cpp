@@ -126,7 +126,7 @@ bool SettingsModel::playOn() const { return practice().playOn; }
 void SettingsModel::setPlayOn(bool on) { put(&PracticeSettings::playOn, on); }
 int SettingsModel::pauseAfterRuns() const { return practice().pauseAfterRuns; }
 void SettingsModel::setPauseAfterRuns(int runs) {
-    put(&PracticeSettings::pauseAfterRuns, std::clamp(runs, 0, 9999));
+    put(&PracticeSettings::pauseAfterRuns, std::clamp(runs, 0, 999));
 }
 int SettingsModel::secureDays() const { return practice().secureDays; }
 void SettingsModel::setSecureDays(int days) { put(&PracticeSettings::secureDays, std::clamp(days, 1, 999)); }
