@@ -38,7 +38,8 @@ std::map<std::string, std::string> filesOf(const std::vector<Fact>& facts) {
     std::map<std::string, std::string> files;
     for (const Fact& fact : facts) {
         const std::string year = fact.at.date().text().substr(0, 4);
-        files["journal/" + fact.device + '-' + year + ".jsonl"] += journal::toLine(fact) + '\n';
+        std::string& lines = files["journal/" + fact.device + '-' + year + ".jsonl"];
+        lines.append(journal::toLine(fact)).push_back('\n');
     }
     return files;
 }
