@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One of some values, each with its words: a list of {value, text} that drops down.
 // Qt 6.4's linter does not see the ids around a delegate.
-// qmllint disable unqualified
+// qmllint disable unqualified type
 import QtQuick
 import QtQuick.Templates as T
 
@@ -13,6 +13,7 @@ Column {
     property var value: undefined
     property string fault: ""
 
+    readonly property string shown: place >= 0 ? options[place].text : ""
     readonly property int place: options.findIndex(option => option.value === value)
 
     signal chosen(var value)
@@ -41,7 +42,7 @@ Column {
         onActivated: index => choice.chosen(choice.options[index].value)
         Accessible.role: Accessible.ComboBox
         Accessible.name: choice.label
-        Accessible.description: choice.fault !== "" ? choice.fault : shown.text
+        Accessible.description: choice.fault !== "" ? choice.fault : choice.shown
 
         background: Rectangle {
             radius: 8
@@ -50,16 +51,15 @@ Column {
             border.width: box.activeFocus || choice.fault !== "" ? 2 : 1
         }
         contentItem: Words {
-            id: shown
             leftPadding: 12
-            rightPadding: 28
+            rightPadding: 22
             verticalAlignment: Text.AlignVCenter
             elide: Text.ElideRight
-            text: choice.place >= 0 ? choice.options[choice.place].text : ""
+            text: choice.shown
             Accessible.ignored: true
         }
         indicator: Words {
-            x: box.width - width - 12
+            x: box.width - width - 8
             anchors.verticalCenter: box.verticalCenter
             text: "▾"
             color: Theme.faint

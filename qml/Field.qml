@@ -50,6 +50,9 @@ Column {
         Accessible.name: field.label
         Accessible.description: field.fault
         onTextEdited: field.typed(text)
+        // A long text shows its beginning until it is typed into.
+        onTextChanged: if (!activeFocus) cursorPosition = 0
+        onActiveFocusChanged: if (!activeFocus) cursorPosition = 0
         onAccepted: field.accepted()
 
         background: Rectangle {

@@ -27,43 +27,40 @@ FocusScope {
             Accessible.role: Accessible.Heading
         }
         Flow {
+            id: columns
+
+            readonly property real part: width >= 900 ? (width - spacing) / 2 : width
+
             width: parent.width
             spacing: Theme.gap
 
-            component Half: Chapter {
-                width: parent.width >= 1100 ? (parent.width - Theme.gap) / 2 : parent.width
-            }
+            Column {
+                width: columns.part
+                spacing: Theme.gap
 
-            Half {
-                title: qsTr("Your keys")
-                lines: [
-                    qsTr("%1: start; while the click runs, mark a miss.").arg(screen.keys.markKeys),
-                    qsTr("%1: end an open-ended run clean.").arg(screen.keys.cleanKeys),
-                    qsTr("%1: take back the last mark.").arg(screen.keys.backKeys),
-                    qsTr("%1 and %2: the tempo up and down, while stopped.").arg(screen.keys.fasterKeys).arg(screen.keys.slowerKeys),
-                    qsTr("%1: stop.").arg(screen.keys.stopKeys),
-                    qsTr("A page turner pedal works as a key. Change any of them in the settings.")
-                ]
+                Chapter {
+                    width: parent.width
+                    title: qsTr("Your keys")
+                    lines: [qsTr("%1: start; while the click runs, mark a miss.").arg(screen.keys.markKeys), qsTr("%1: end an open-ended run clean.").arg(screen.keys.cleanKeys), qsTr("%1: take back the last mark.").arg(screen.keys.backKeys), qsTr("%1 and %2: the tempo up and down, while stopped.").arg(screen.keys.fasterKeys).arg(screen.keys.slowerKeys), qsTr("%1: stop.").arg(screen.keys.stopKeys), qsTr("A page turner pedal works as a key. Change any of them in the settings.")]
+                }
+                Cautions {
+                    width: parent.width
+                }
             }
-            Half {
-                title: qsTr("The rule")
-                lines: [
-                    qsTr("Choose a tempo at which nothing goes wrong. Touch one key, and only for a miss: a run that reaches its last bar without one is clean."),
-                    qsTr("A miss drops the tempo, but never below the floor. A full row of clean runs climbs one step, but never past the target. A miss or a climb starts the row again."),
-                    qsTr("A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole; the settings change how many days."),
-                    qsTr("Pressed late? A press in the breath after a clean run makes that run a miss after all."),
-                    qsTr("A new day opens two rungs below the last full row. The rule makes for few mistakes and an honest record; nobody has shown that climbing step by step beats every other way to practise.")
-                ]
-            }
-            Half {
-                title: qsTr("What the practice log keeps")
-                lines: [
-                    qsTr("Every run with its tempo, its day and where a miss was marked; every tempo set by hand; every change to a passage. Marks taken back stay in the log as taken back."),
-                    qsTr("It is written to the practice folder on this computer and nowhere else. Nothing is sent away. Copy the folder, or let your own file sync carry it, and all is there.")
-                ]
-            }
-            Cautions {
-                width: parent.width >= 1100 ? (parent.width - Theme.gap) / 2 : parent.width
+            Column {
+                width: columns.part
+                spacing: Theme.gap
+
+                Chapter {
+                    width: parent.width
+                    title: qsTr("The rule")
+                    lines: [qsTr("Choose a tempo at which nothing goes wrong. Touch one key, and only for a miss: a run that reaches its last bar without one is clean."), qsTr("A miss drops the tempo, but never below the floor. A full row of clean runs climbs one step, but never past the target. A miss or a climb starts the row again."), qsTr("A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole; the settings change how many days."), qsTr("Pressed late? A press in the breath after a clean run makes that run a miss after all."), qsTr("A new day opens two rungs below the last full row. The rule makes for few mistakes and an honest record; nobody has shown that climbing step by step beats every other way to practise.")]
+                }
+                Chapter {
+                    width: parent.width
+                    title: qsTr("What the practice log keeps")
+                    lines: [qsTr("Every run with its tempo, its day and where a miss was marked; every tempo set by hand; every change to a passage. Marks taken back stay in the log as taken back."), qsTr("It is written to the practice folder on this computer and nowhere else. Nothing is sent away. Copy the folder, or let your own file sync carry it, and all is there.")]
+                }
             }
         }
     }

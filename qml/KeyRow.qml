@@ -19,10 +19,13 @@ Item {
         width: row.width * 0.42
         anchors.verticalCenter: parent.verticalCenter
         text: row.words
+        wrapMode: Text.Wrap
+        maximumLineCount: 2
         elide: Text.ElideRight
     }
     Words {
         anchors.left: name.right
+        anchors.leftMargin: 12
         anchors.right: add.left
         anchors.rightMargin: 8
         anchors.verticalCenter: parent.verticalCenter
@@ -35,7 +38,7 @@ Item {
         objectName: "bind-" + row.action
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
-        width: 180
+        width: 140
         text: row.waiting ? qsTr("Press a key…") : qsTr("Add a key")
         ground: row.waiting ? Theme.accentWash : Theme.card
         Accessible.name: row.waiting ? qsTr("%1: press a key now, Esc gives up").arg(row.words) : qsTr("%1: add a key").arg(row.words)

@@ -9,24 +9,21 @@ GridLayout {
 
     required property PassageEditor editor
 
-    readonly property bool open: editor.draft.openEnded ?? false
+    readonly property bool open: editor.draft["openEnded"] ?? false
 
     columns: 4
     columnSpacing: Theme.gap
-    rowSpacing: Theme.gap
+    rowSpacing: 12
 
-    component Cell: FormField {
+    FormCell {
         editor: form.editor
-        Layout.fillWidth: true
-        Layout.preferredWidth: 1
-        Layout.alignment: Qt.AlignTop
-    }
-
-    Cell {
+        Layout.preferredWidth: 3
         name: "firstBar"
         label: qsTr("First bar")
     }
-    Cell {
+    FormCell {
+        editor: form.editor
+        Layout.preferredWidth: 3
         name: "bars"
         label: qsTr("Bars")
         enabled: !form.open
@@ -37,18 +34,22 @@ GridLayout {
         objectName: "field-openEnded"
         Layout.columnSpan: 2
         Layout.fillWidth: true
-        Layout.preferredWidth: 2
+        Layout.preferredWidth: 8
         Layout.alignment: Qt.AlignBottom
         text: qsTr("Open-ended: I end each run")
         enabled: !form.editor.readOnly
         checked: form.open
         onTicked: on => form.editor.set("openEnded", on)
     }
-    Cell {
+    FormCell {
+        editor: form.editor
+        Layout.preferredWidth: 3
         name: "meter"
         label: qsTr("Meter")
     }
-    Cell {
+    FormCell {
+        editor: form.editor
+        Layout.preferredWidth: 3
         name: "groups"
         label: qsTr("Groups")
         placeholder: form.editor.usualGroups === "" ? qsTr("none") : form.editor.usualGroups
@@ -56,45 +57,51 @@ GridLayout {
     Choice {
         objectName: "field-beat"
         Layout.fillWidth: true
-        Layout.preferredWidth: 1
+        Layout.preferredWidth: 4
         Layout.alignment: Qt.AlignTop
         label: qsTr("Beat")
         options: form.editor.beats
         value: form.editor.beat
-        fault: form.editor.faults.beat ?? ""
+        fault: form.editor.faults["beat"] ?? ""
         onChosen: value => form.editor.set("beat", value)
     }
     Choice {
         objectName: "field-subdivision"
         Layout.fillWidth: true
-        Layout.preferredWidth: 1
+        Layout.preferredWidth: 4
         Layout.alignment: Qt.AlignTop
         label: qsTr("Subdivision")
         options: form.editor.subdivisions
-        value: form.editor.draft.subdivision
+        value: form.editor.draft["subdivision"]
         onChosen: value => form.editor.set("subdivision", value)
     }
-    Cell {
+    FormCell {
+        editor: form.editor
+        Layout.preferredWidth: 3
         name: "pickup"
         label: qsTr("Pick-up")
         placeholder: qsTr("none, or 1/8")
     }
-    Cell {
+    FormCell {
+        editor: form.editor
+        Layout.preferredWidth: 3
         name: "countIn"
         label: qsTr("Count-in, bars")
     }
-    Cell {
+    FormCell {
+        editor: form.editor
+        Layout.preferredWidth: 4
         name: "breath"
         label: qsTr("Breath, beats")
     }
     Tick {
         objectName: "field-landing"
         Layout.fillWidth: true
-        Layout.preferredWidth: 1
+        Layout.preferredWidth: 4
         Layout.alignment: Qt.AlignBottom
         text: qsTr("Landing note")
         enabled: !form.editor.readOnly
-        checked: form.editor.draft.landing ?? false
+        checked: form.editor.draft["landing"] ?? false
         onTicked: on => form.editor.set("landing", on)
     }
 }

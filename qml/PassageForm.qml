@@ -12,8 +12,11 @@ Card {
     signal drillRequested(string passage)
     signal removalRequested(string passage)
 
+    function name(typed) {
+        return typed === "" ? editor.usualTitle : typed;
+    }
     function take() {
-        name.take();
+        names.take();
     }
     function drill() {
         const passage = editor.changed || fresh ? editor.save() : editor.passage;
@@ -28,7 +31,7 @@ Card {
         anchors.top: parent.top
         anchors.margins: Theme.gap
         anchors.leftMargin: 24
-        text: form.fresh ? qsTr("A new passage") : form.editor.draft.title !== "" ? form.editor.draft.title : form.editor.usualTitle
+        text: form.fresh ? qsTr("A new passage") : form.name(form.editor.draft["title"])
         font.pixelSize: 22
         font.weight: Font.DemiBold
         elide: Text.ElideRight
@@ -39,8 +42,7 @@ Card {
         anchors.right: parent.right
         anchors.rightMargin: 24
         anchors.baseline: title.baseline
-        visible: form.editor.changed
-        text: qsTr("not saved yet")
+        text: form.editor.changed ? qsTr("not saved yet") : ""
         color: Theme.accent
         font.pixelSize: Theme.small
     }
@@ -54,17 +56,10 @@ Card {
         anchors.rightMargin: 8
         anchors.bottom: buttons.top
         anchors.bottomMargin: 12
-        spacing: Theme.gap
+        spacing: 12
 
-        FormField {
-            id: name
-            width: parent.width
-            editor: form.editor
-            name: "title"
-            label: qsTr("Name")
-            placeholder: form.editor.usualTitle
-        }
-        PieceForm {
+        NameForm {
+            id: names
             width: parent.width
             editor: form.editor
         }

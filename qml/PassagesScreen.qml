@@ -68,7 +68,7 @@ FocusScope {
         anchors.topMargin: 12
         anchors.bottom: undo.top
         anchors.bottomMargin: 8
-        width: Math.round(Math.min(640, (screen.width - 2 * Theme.margin) * 0.46))
+        width: Math.round(Math.min(640, (screen.width - 2 * Theme.margin) * 0.43))
         focus: true
         passages: screen.passages
         chosen: screen.editor.passage

@@ -7,8 +7,12 @@ SettingsCard {
     id: card
 
     required property KeyBindings keys
+    readonly property string mine: keys.markKeys
     property string learnt: ""
     readonly property bool waiting: keys.capturing === "mark"
+
+    onMineChanged: learnt = qsTr("✓ Your keys now: %1").arg(mine)
+    Component.onCompleted: learnt = ""
 
     title: qsTr("One key, or a pedal")
     note: qsTr("%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal.").arg(keys.markKeys)
@@ -26,11 +30,5 @@ SettingsCard {
         color: card.keys.conflict !== "" ? Theme.miss : Theme.clean
         wrapMode: Text.Wrap
         Accessible.role: Accessible.AlertMessage
-    }
-    Connections {
-        target: card.keys
-        function onBound(action, key) {
-            card.learnt = qsTr("✓ %1 is your key now.").arg(key);
-        }
     }
 }

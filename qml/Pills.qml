@@ -26,7 +26,7 @@ Flow {
 
             required property var modelData
 
-            implicitWidth: words.implicitWidth
+            implicitWidth: implicitContentWidth
             implicitHeight: Theme.touch
             text: modelData.text
             checked: modelData.value === pills.value
@@ -43,7 +43,6 @@ Flow {
                 border.width: pill.visualFocus ? 3 : 1
             }
             contentItem: Words {
-                id: words
                 leftPadding: 16
                 rightPadding: 16
                 verticalAlignment: Text.AlignVCenter

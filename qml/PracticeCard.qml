@@ -20,7 +20,7 @@ SettingsCard {
         to: 30000
         step: 500
         value: card.settings.gapMillis
-        words: card.settings.gapMillis === 0 ? qsTr("no pause") : qsTr("%1 s").arg(Number(card.settings.gapMillis / 1000).toLocaleString(Qt.locale(), "f", 1))
+        words: card.settings.gapMillis === 0 ? qsTr("no pause") : Formatter.seconds(card.settings.gapMillis)
         onMoved: value => card.settings.gapMillis = value
     }
     Tick {

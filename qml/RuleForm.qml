@@ -9,29 +9,25 @@ GridLayout {
 
     required property PassageEditor editor
 
-    readonly property bool notches: editor.draft.notches ?? false
+    readonly property bool notches: editor.draft["notches"] ?? false
     readonly property string unit: notches ? qsTr("notches") : qsTr("BPM")
 
     columns: 4
     columnSpacing: Theme.gap
-    rowSpacing: Theme.gap
+    rowSpacing: 12
 
-    component Cell: FormField {
+    FormCell {
         editor: form.editor
-        Layout.fillWidth: true
-        Layout.preferredWidth: 1
-        Layout.alignment: Qt.AlignTop
-    }
-
-    Cell {
         name: "start"
         label: qsTr("Start at")
     }
-    Cell {
+    FormCell {
+        editor: form.editor
         name: "target"
         label: qsTr("Target")
     }
-    Cell {
+    FormCell {
+        editor: form.editor
         name: "floor"
         label: qsTr("Never below")
         placeholder: form.editor.usualFloor
@@ -49,15 +45,18 @@ GridLayout {
         value: form.notches
         onChosen: value => form.editor.set("notches", value)
     }
-    Cell {
+    FormCell {
+        editor: form.editor
         name: "drop"
         label: qsTr("A miss drops")
     }
-    Cell {
+    FormCell {
+        editor: form.editor
         name: "cleanRuns"
         label: qsTr("Clean in a row")
     }
-    Cell {
+    FormCell {
+        editor: form.editor
         name: "climb"
         label: qsTr("then climb")
     }

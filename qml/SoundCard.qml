@@ -50,7 +50,7 @@ SettingsCard {
         to: 1000
         step: 10
         value: card.settings.offsetMillis
-        words: qsTr("%1 ms").arg(card.settings.offsetMillis)
+        words: Formatter.millis(card.settings.offsetMillis)
         onMoved: value => card.settings.offsetMillis = value
     }
 }

@@ -8,16 +8,15 @@ T.CheckBox {
 
     signal ticked(bool on)
 
-    implicitWidth: box.width + words.implicitWidth + 12
-    implicitHeight: Math.max(Theme.touch, words.implicitHeight)
+    implicitWidth: implicitContentWidth + 2
+    implicitHeight: Math.max(Theme.touch, implicitContentHeight)
     onToggled: ticked(checked)
     Accessible.role: Accessible.CheckBox
     Accessible.name: text
     Accessible.checked: checked
 
     indicator: Rectangle {
-        id: box
-        anchors.verticalCenter: parent.verticalCenter
+        y: (tick.height - height) / 2
         width: 24
         height: 24
         radius: 6
@@ -35,8 +34,7 @@ T.CheckBox {
         }
     }
     contentItem: Words {
-        id: words
-        leftPadding: box.width + 10
+        leftPadding: 34
         verticalAlignment: Text.AlignVCenter
         text: tick.text
         wrapMode: Text.Wrap

@@ -23,14 +23,6 @@ FocusScope {
 
     onDrillRequested: passage => PracticeRoom.openDrill(passage)
 
-    component Cell: FormField {
-        editor: screen.editor
-        Layout.fillWidth: true
-        Layout.preferredWidth: 1
-        Layout.alignment: Qt.AlignTop
-        onAccepted: screen.begin()
-    }
-
     Sheet {
         anchors.fill: parent
         anchors.leftMargin: Theme.margin
@@ -48,7 +40,7 @@ FocusScope {
         }
         Words {
             width: parent.width
-            text: qsTr("Take the part in front of you and the bars that go wrong. Everything else has a good beginning and can be changed later.")
+            text: qsTr("Take the bars that go wrong, and start at a tempo where nothing does. The rest has a good beginning and can be changed later.")
             color: Theme.faint
             wrapMode: Text.Wrap
         }
@@ -71,34 +63,46 @@ FocusScope {
                         columnSpacing: Theme.gap
                         rowSpacing: Theme.gap
 
-                        Cell {
+                        FormCell {
+                            editor: screen.editor
                             id: name
                             Layout.columnSpan: 3
                             Layout.preferredWidth: 3
                             focus: true
                             name: "title"
                             label: qsTr("Name")
+                            onAccepted: screen.begin()
                             placeholder: screen.editor.usualTitle
                         }
-                        Cell {
+                        FormCell {
+                            editor: screen.editor
                             name: "firstBar"
                             label: qsTr("First bar")
+                            onAccepted: screen.begin()
                         }
-                        Cell {
+                        FormCell {
+                            editor: screen.editor
                             name: "bars"
                             label: qsTr("How many bars")
+                            onAccepted: screen.begin()
                         }
-                        Cell {
+                        FormCell {
+                            editor: screen.editor
                             name: "meter"
                             label: qsTr("Meter")
+                            onAccepted: screen.begin()
                         }
-                        Cell {
+                        FormCell {
+                            editor: screen.editor
                             name: "start"
-                            label: qsTr("Start where nothing goes wrong")
+                            label: qsTr("Start at")
+                            onAccepted: screen.begin()
                         }
-                        Cell {
+                        FormCell {
+                            editor: screen.editor
                             name: "target"
                             label: qsTr("Target")
+                            onAccepted: screen.begin()
                         }
                         Choice {
                             Layout.fillWidth: true
@@ -106,7 +110,7 @@ FocusScope {
                             Layout.alignment: Qt.AlignTop
                             label: qsTr("Subdivision")
                             options: screen.editor.subdivisions
-                            value: screen.editor.draft.subdivision
+                            value: screen.editor.draft["subdivision"]
                             onChosen: value => screen.editor.set("subdivision", value)
                         }
                     }

@@ -104,6 +104,13 @@ QString Formatter::duration(qint64 millis) {
     return tr("%1 h %2 min").arg(figure(minutes / 60), figure(minutes % 60));
 }
 
+QString Formatter::seconds(int millis) {
+    const int decimals = millis % 1000 == 0 ? 0 : 1;
+    return tr("%1 s").arg(QLocale().toString(static_cast<double>(millis) / 1000.0, 'f', decimals));
+}
+
+QString Formatter::millis(int millis) { return tr("%1 ms").arg(figure(millis)); }
+
 QString Formatter::date(Date date, Date today) {
     const QString format = date.year == today.year ? tr("d MMMM", "a date of this year")
                                                    : tr("d MMMM yyyy", "a date of another year");

@@ -44,6 +44,10 @@ public:
 
     /// "0.4 s", "11 s", "1 min 20 s", "33 min", "1 h 5 min".
     Q_INVOKABLE static QString duration(qint64 millis);
+    /// "4 s", "4.5 s": a time that is set, not measured.
+    Q_INVOKABLE static QString seconds(int millis);
+    /// "120 ms".
+    Q_INVOKABLE static QString millis(int millis);
     /// "12 May", with the year when it is not `today`'s.
     static QString date(Date date, Date today);
     /// "today", "tomorrow", "in 23 days", "3 days ago".

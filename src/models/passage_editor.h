@@ -26,10 +26,10 @@ class PassageEditor : public QObject {
     QML_UNCREATABLE("made by PracticeRoom")
     /// The passage that is edited, "" for a new one.
     Q_PROPERTY(QString passage READ passage NOTIFY loaded)
-    /// What is typed, by field (the fields are those of models/passage_draft.h).
-    Q_PROPERTY(QVariantMap draft READ draft NOTIFY edited)
-    /// One plain line by faulty field.
-    Q_PROPERTY(QVariantMap faults READ faults NOTIFY edited)
+    /// A map: what is typed, by field (the fields are those of models/passage_draft.h).
+    Q_PROPERTY(QVariant draft READ draft NOTIFY edited)
+    /// A map: one plain line by faulty field.
+    Q_PROPERTY(QVariant faults READ faults NOTIFY edited)
     Q_PROPERTY(bool valid READ valid NOTIFY edited)
     /// There is something to save.
     Q_PROPERTY(bool changed READ changed NOTIFY edited)

@@ -106,6 +106,12 @@ TEST_CASE("durations are as fine as a player needs") {
     CHECK(said(Formatter::duration(65 * 60'000)) == "1 h 5 min");
 }
 
+TEST_CASE("times that are set read as they were set") {
+    CHECK(said(Formatter::seconds(4'000)) == "4 s");
+    CHECK(said(Formatter::seconds(4'500)) == "4.5 s");
+    CHECK(said(Formatter::millis(-120)) == "-120 ms");
+}
+
 TEST_CASE("a date of this year needs no year, and days are counted in words") {
     const Date today{2026, 4, 19};
     CHECK(said(Formatter::date({2026, 5, 12}, today)) == "12 May");

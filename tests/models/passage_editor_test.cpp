@@ -47,8 +47,8 @@ TEST_CASE_FIXTURE(EditorFixture, "each field is checked as it is typed, with one
         {"start", "97"},    {"target", "59"},     {"target", "401"},    {"floor", "61"}, {"drop", "0"},
         {"climb", "x"},     {"cleanRuns", "101"}, {"start", "60.1234"}, {"beat", "3/8"}};
     for (const auto& [field, value] : bad) {
-        CAPTURE(field);
-        CAPTURE(value);
+        CAPTURE(std::string(field));
+        CAPTURE(std::string(value));
         const QVariant good = editor.draft().value(field);
         editor.set(field, value);
         CHECK(editor.faults().size() == 1);

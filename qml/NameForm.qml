@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The passage's name and its piece: an existing one, a new one, or none.
+import QtQuick
+import Piolo
+
+Column {
+    id: form
+
+    required property PassageEditor editor
+    property bool pieceOpen: false
+
+    readonly property bool inPiece: editor.pieceChoice !== ""
+
+    function take() {
+        name.take();
+    }
+
+    spacing: 12
+
+    Row {
+        width: parent.width
+        spacing: Theme.gap
+
+        FormField {
+            id: name
+            width: (parent.width - Theme.gap) * 0.56
+            editor: form.editor
+            name: "title"
+            label: qsTr("Name")
+            placeholder: form.editor.usualTitle
+        }
+        Choice {
+            objectName: "field-piece"
+            width: (parent.width - Theme.gap) * 0.44
+            label: qsTr("Piece")
+            options: form.editor.pieces
+            value: form.editor.pieceChoice
+            onChosen: value => form.editor.pieceChoice = value
+        }
+    }
+    Tick {
+        objectName: "pieceOpen"
+        visible: form.inPiece && form.editor.pieceChoice !== "new"
+        text: qsTr("Change the piece itself: its name, instrument, date")
+        checked: form.pieceOpen
+        onTicked: on => form.pieceOpen = on
+    }
+    PieceForm {
+        width: parent.width
+        visible: form.inPiece && (form.pieceOpen || form.editor.pieceChoice === "new" || faulty)
+        piece: form.editor.piece
+        readOnly: form.editor.readOnly
+    }
+}

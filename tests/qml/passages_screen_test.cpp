@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The passages' screens by mouse and keys: what is typed is checked, kept, saved, and can be taken back.
+#include "screen_stage.h"
+
+#include <doctest/doctest.h>
+
+#include <QDir>
+#include <QTest>
+
+using namespace piolo;
+using piolo::test::ScreenStage;
+
+namespace {
+
+void press(ScreenStage& stage, const char* name) {
+    QQuickItem* item = stage.find(QString::fromLatin1(name));
+    CAPTURE(std::string(name));
+    REQUIRE(item != nullptr);
+    const QPointF centre = item->mapToScene({item->width() / 2, item->height() / 2});
+    QTest::mouseClick(&stage.window(), Qt::LeftButton, Qt::NoModifier, centre.toPoint());
+    stage.play(0.05);
+}
+
+QQuickItem* inputOf(QQuickItem* item) {
+    if (item->inherits("QQuickTextField")) return item;
+    for (QQuickItem* child : item->childItems())
+        if (QQuickItem* found = inputOf(child)) return found;
+    return nullptr;
+}
+
+/// Types over what stands in that field, as a player would.
+void type(ScreenStage& stage, const char* field, const QString& text) {
+    QQuickItem* item = stage.find(QStringLiteral("field-") + QLatin1String(field));
+    CAPTURE(std::string(field));
+    REQUIRE(item != nullptr);
+    QQuickItem* input = inputOf(item);
+    REQUIRE(input != nullptr);
+    input->forceActiveFocus(Qt::TabFocusReason);
+    QTest::keyClick(&stage.window(), Qt::Key_A, Qt::ControlModifier);
+    QTest::keyClick(&stage.window(), Qt::Key_Delete);
+    for (const QChar letter : text) QTest::keyClick(&stage.window(), letter.toLatin1());
+    stage.play(0.05);
+}
+
+QStringList textsShown(const ScreenStage& stage) {
+    QStringList texts;
+    for (QQuickItem* item : stage.shown())
+        if (item->inherits("QQuickText")) texts << item->property("text").toString();
+    return texts;
+}
+
+bool enabled(const ScreenStage& stage, const char* name) {
+    QQuickItem* item = stage.find(QString::fromLatin1(name));
+    return item != nullptr && item->isEnabled();
+}
+
+void shoot(ScreenStage& stage, const QString& name) {
+    REQUIRE(QDir().mkpath(PIOLO_SHOTS));
+    for (const QSize size : {QSize(1280, 800), QSize(1024, 640)}) {
+        stage.resize(size.width(), size.height());
+        const QImage picture = stage.shot();
+        CHECK(picture.size() == size);
+        CHECK(picture.save(QStringLiteral("%1/%2-%3.png").arg(PIOLO_SHOTS, name).arg(size.width())));
+    }
+}
+
+struct Passages {
+    explicit Passages(bool emptyFolder = false) : stage(emptyFolder) {
+        stage.room().setScreen("passages");
+        stage.play(0.1);
+    }
+    ~Passages() { CHECK(stage.warnings().join("\n").toStdString() == ""); }
+    [[nodiscard]] models::PassageEditor& editor() { return *stage.room().editor(); }
+    [[nodiscard]] const PassageRecord& record(Id id) { return *stage.room().book().notebook().passage(id); }
+    ScreenStage stage;
+};
+
+} // namespace
+
+TEST_CASE("a fault is told at its field as it is typed, and the passage cannot be saved meanwhile") {
+    Passages screen;
+    type(screen.stage, "firstBar", "x9");
+    CHECK(textsShown(screen.stage).contains("▲ a whole number from 0 to 9999"));
+    CHECK(textsShown(screen.stage).contains("not saved yet"));
+    CHECK(!enabled(screen.stage, "save"));
+    CHECK(!enabled(screen.stage, "drillIt"));
+    shoot(screen.stage, "passages-fault");
+    type(screen.stage, "firstBar", "43");
+    CHECK(enabled(screen.stage, "save"));
+    press(screen.stage, "save");
+    CHECK(screen.record(screen.stage.passage()).passage.music.firstBar == 43);
+    CHECK(!textsShown(screen.stage).contains("not saved yet"));
+}
+
+TEST_CASE("a new passage is typed and drilled at once") {
+    Passages screen;
+    press(screen.stage, "newPassage");
+    type(screen.stage, "title", "coda");
+    type(screen.stage, "target", "132");
+    press(screen.stage, "drillIt");
+    CHECK(screen.stage.room().screen() == "drill");
+    CHECK(screen.stage.room().drill()->title().contains("coda"));
+    CHECK(screen.stage.room().passages()->total() == 3);
+}
+
+TEST_CASE("a removal can be taken back on the spot") {
+    Passages screen;
+    press(screen.stage, "remove");
+    CHECK(screen.record(screen.stage.passage()).removed);
+    CHECK(screen.stage.room().passages()->count() == 1);
+    shoot(screen.stage, "passages-removed");
+    press(screen.stage, "takeBack");
+    CHECK(!screen.record(screen.stage.passage()).removed);
+    CHECK(screen.stage.find("takeBack") == nullptr);
+}
+
+TEST_CASE("the proposal for a long run is taken over by its button") {
+    Passages screen;
+    type(screen.stage, "bars", "8");
+    QQuickItem* button = screen.stage.find("takeProposal");
+    REQUIRE(button != nullptr);
+    button->forceActiveFocus(Qt::TabFocusReason);
+    QTest::keyClick(&screen.stage.window(), Qt::Key_Space);
+    CHECK(screen.editor().draft().value("cleanRuns") == "3");
+}
+
+TEST_CASE("long names, many clean runs and an empty search have a picture") {
+    Passages screen;
+    models::PassageEditor& editor = screen.editor();
+    editor.startNew();
+    editor.set("title", "The very long transition between the second and the third movement, second ending");
+    editor.set("cleanRuns", "40");
+    editor.set("bars", "16");
+    editor.setPieceChoice("new");
+    editor.piece()->setName("Concert piece with an uncommonly long name for a spring evening by the river");
+    REQUIRE(!editor.save().isEmpty());
+    shoot(screen.stage, "passages-long");
+    screen.stage.room().passages()->setSearch("nothing has this name");
+    shoot(screen.stage, "passages-not-found");
+}
+
+TEST_CASE("an empty folder's list says where the first passage is made") {
+    Passages screen(true);
+    CHECK(textsShown(screen.stage).contains("No passages yet: the form on the right makes the first."));
+    shoot(screen.stage, "passages-empty");
+}
+
+TEST_CASE("the first start: a name, a target, Return, and the drill is there") {
+    ScreenStage stage(true);
+    REQUIRE(stage.room().screen() == "welcome");
+    stage.play(0.1);
+    for (const char letter : std::string("coda")) QTest::keyClick(&stage.window(), letter);
+    type(stage, "target", "104");
+    QTest::keyClick(&stage.window(), Qt::Key_Return);
+    stage.play(0.1);
+    CHECK(stage.room().screen() == "drill");
+    CHECK(stage.room().drill()->title().contains("coda"));
+    CHECK(stage.room().settings()->welcomed());
+    CHECK(stage.warnings().join("\n").toStdString() == "");
+}
+
+TEST_CASE("the first start says the cautions in plain words") {
+    ScreenStage stage(true);
+    const QString all = textsShown(stage).join('\n');
+    CHECK(all.contains("Pain, tingling or numbness means stop, and see a professional"));
+    CHECK(all.contains("Add minutes gradually"));
+    CHECK(all.contains("Rest your lip and your ears"));
+    CHECK(!all.contains("dB"));
+}
+
+TEST_CASE("the pages scroll by keyboard, and the focus is never out of sight") {
+    ScreenStage stage;
+    stage.resize(1024, 640);
+    stage.room().setScreen("settings");
+    stage.play(0.1);
+    int stops = 0;
+    for (int tab = 0; tab < 60; ++tab) {
+        QTest::keyClick(&stage.window(), Qt::Key_Tab);
+        QQuickItem* item = stage.window().activeFocusItem();
+        if (item == nullptr || item->height() > 200) continue;
+        ++stops;
+        const QPointF top = item->mapToScene({0, 0});
+        CAPTURE(item->objectName().toStdString());
+        CHECK(top.y() >= 0);
+        CHECK(top.y() + item->height() <= 641);
+    }
+    CHECK(stops > 20);
+    shoot(stage, "settings-end");
+}
