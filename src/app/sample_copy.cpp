@@ -62,7 +62,7 @@ Result<SampleCopy> copySample(const std::string& from, const std::string& to, Da
     const std::int64_t days = today.daysSince1970() - 1 - facts.back().at.date().daysSince1970();
     facts = movedByDays(std::move(facts), days);
     for (const auto& [path, lines] : filesOf(facts)) {
-        const Done written = writeWhole(to + '/' + path, lines);
+        const Done written = writeWhole(std::filesystem::path(to) / path, lines);
         if (!written) return written.fault();
     }
     return SampleCopy{true, days, facts.size()};
