@@ -22,6 +22,13 @@ Item {
 
     readonly property real step: list.count < 1 ? leastStep : Math.max(leastStep, Math.min(leastStep * 2.2, height / list.count))
     readonly property real figureWidth: figure * 4
+    /// Not all rungs fit: only whole ones are shown, the present one in the middle, below a place for the target.
+    readonly property bool longer: list.count * step > height + 1
+    readonly property real pillHeight: target.implicitHeight + 4
+    readonly property int wholeRungs: {
+        const fit = Math.max(1, Math.floor((height - pillHeight - 6) / step));
+        return fit % 2 === 0 ? fit - 1 : fit;
+    }
 
     function centre() {
         list.positionViewAtIndex(list.currentIndex, ListView.Center);
@@ -35,8 +42,8 @@ Item {
         id: list
         objectName: "rungs"
         width: parent.width
-        height: Math.min(parent.height, count * picture.step)
-        anchors.verticalCenter: parent.verticalCenter
+        height: (picture.longer ? Math.min(count, picture.wholeRungs) : count) * picture.step
+        y: picture.longer ? picture.pillHeight + 6 + (parent.height - picture.pillHeight - 6 - height) / 2 : (parent.height - height) / 2
         clip: true
         interactive: contentHeight > height
         verticalLayoutDirection: ListView.BottomToTop
@@ -116,10 +123,10 @@ Item {
     }
 
     Rectangle {
-        visible: list.contentHeight > list.height && !list.atYBeginning && picture.targetWords !== ""
+        visible: picture.longer && list.contentY - list.originY > picture.step / 2 && picture.targetWords !== ""
         anchors.right: parent.right
         width: target.implicitWidth + picture.figure
-        height: target.implicitHeight + 4
+        height: picture.pillHeight
         radius: height / 2
         color: Theme.card
         border.color: Theme.ink

@@ -7,7 +7,7 @@ Rectangle {
 
     property string text: ""
 
-    implicitHeight: text === "" ? 0 : words.implicitHeight + 16
+    implicitHeight: text === "" ? 0 : Math.round(Theme.body * 2.25)
     visible: text !== ""
     color: Theme.missWash
     Accessible.role: Accessible.AlertMessage
@@ -17,9 +17,9 @@ Rectangle {
     Words {
         id: words
         anchors.left: parent.left
-        anchors.leftMargin: Theme.gap
+        anchors.leftMargin: Theme.margin
         anchors.right: parent.right
-        anchors.rightMargin: Theme.gap
+        anchors.rightMargin: Theme.margin
         anchors.verticalCenter: parent.verticalCenter
         elide: Text.ElideRight
         maximumLineCount: 1

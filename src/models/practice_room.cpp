@@ -80,7 +80,8 @@ QString PracticeRoom::notice() const {
     if (sound_.health() == SoundHealth::needsRestart)
         return tr("The sound is lost: the click goes on silently; start Piolo again to hear it.");
     if (sound_.health() == SoundHealth::silent)
-        return tr("No sound device: the click goes on silently; plug one in or choose one in the settings.");
+        return tr("No sound device: the click goes on silently; plug one in, choose one in the settings, or "
+                  "start Piolo again.");
     if (book_->readOnly())
         return tr("Another window writes to this practice folder: nothing is recorded here.");
     if (!book_->readFaults().empty())
