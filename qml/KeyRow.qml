@@ -31,6 +31,8 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         text: row.keys
         font.weight: Font.DemiBold
+        wrapMode: Text.Wrap
+        maximumLineCount: 2
         elide: Text.ElideRight
     }
     InkButton {

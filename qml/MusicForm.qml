@@ -17,13 +17,13 @@ GridLayout {
 
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 3
+        Layout.preferredWidth: 4
         name: "firstBar"
         label: qsTr("First bar")
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 3
+        Layout.preferredWidth: 4
         name: "bars"
         label: qsTr("Bars")
         enabled: !form.open
@@ -34,8 +34,9 @@ GridLayout {
         objectName: "field-openEnded"
         Layout.columnSpan: 2
         Layout.fillWidth: true
-        Layout.preferredWidth: 8
-        Layout.alignment: Qt.AlignBottom
+        Layout.preferredWidth: 10
+        Layout.alignment: Qt.AlignTop
+        Layout.topMargin: 21
         text: qsTr("Open-ended: I end each run")
         enabled: !form.editor.readOnly
         checked: form.open
@@ -43,13 +44,13 @@ GridLayout {
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 3
+        Layout.preferredWidth: 4
         name: "meter"
         label: qsTr("Meter")
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 3
+        Layout.preferredWidth: 4
         name: "groups"
         label: qsTr("Groups")
         placeholder: form.editor.usualGroups === "" ? qsTr("none") : form.editor.usualGroups
@@ -57,7 +58,7 @@ GridLayout {
     Choice {
         objectName: "field-beat"
         Layout.fillWidth: true
-        Layout.preferredWidth: 4
+        Layout.preferredWidth: 5
         Layout.alignment: Qt.AlignTop
         label: qsTr("Beat")
         options: form.editor.beats
@@ -68,7 +69,7 @@ GridLayout {
     Choice {
         objectName: "field-subdivision"
         Layout.fillWidth: true
-        Layout.preferredWidth: 4
+        Layout.preferredWidth: 5
         Layout.alignment: Qt.AlignTop
         label: qsTr("Subdivision")
         options: form.editor.subdivisions
@@ -77,28 +78,29 @@ GridLayout {
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 3
+        Layout.preferredWidth: 4
         name: "pickup"
         label: qsTr("Pick-up")
-        placeholder: qsTr("none, or 1/8")
+        placeholder: qsTr("none")
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 3
+        Layout.preferredWidth: 4
         name: "countIn"
         label: qsTr("Count-in, bars")
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 4
+        Layout.preferredWidth: 5
         name: "breath"
         label: qsTr("Breath, beats")
     }
     Tick {
         objectName: "field-landing"
         Layout.fillWidth: true
-        Layout.preferredWidth: 4
-        Layout.alignment: Qt.AlignBottom
+        Layout.preferredWidth: 5
+        Layout.alignment: Qt.AlignTop
+        Layout.topMargin: 21
         text: qsTr("Landing note")
         enabled: !form.editor.readOnly
         checked: form.editor.draft["landing"] ?? false

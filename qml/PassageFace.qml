@@ -103,7 +103,7 @@ Item {
         StreakDots {
             streak: face.streak
             needed: face.cleanRuns
-            size: face.cleanRuns > 6 ? 8 : face.roomy ? 12 : 9
+            size: face.cleanRuns > 10 ? Theme.small : face.cleanRuns > 6 ? 8 : face.roomy ? 12 : 9
             words: Formatter.streak(face.streak, face.cleanRuns)
             Accessible.ignored: true
         }

@@ -31,9 +31,8 @@ int MixModel::rowCount(const QModelIndex& parent) const {
 QVariant MixModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
     const int row = index.row();
-    const std::array words{tr("Everything"), tr("First beat of the bar"), tr("Groups"),
-                           tr("Beats"),      tr("Subdivisions"),          tr("Count-in"),
-                           tr("Short tunes")};
+    const std::array words{tr("Everything"),   tr("Downbeats"), tr("Groups"),       tr("Beats"),
+                           tr("Subdivisions"), tr("Count-in"),  tr("Short signals")};
     switch (role) {
     case Qt::DisplayRole:
     case Words:
