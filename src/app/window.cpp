@@ -47,8 +47,8 @@ int showScreens(models::PracticeRoom& room, const WindowOptions& options) {
     screens.load(QUrl(QStringLiteral("qrc:/qt/qml/Piolo/Main.qml")));
     if (screens.rootObjects().isEmpty()) return exitInput;
     auto* window = qobject_cast<QQuickWindow*>(screens.rootObjects().constFirst());
+    if (!options.shot.empty()) return shootWindow(*window, options); // a picture opens no sound device
     room.attach(window);
-    if (!options.shot.empty()) return shootWindow(*window, options);
     return QGuiApplication::exec();
 }
 

@@ -36,8 +36,6 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
     connect(&settings_, &SettingsModel::faultChanged, this, &PracticeRoom::noticeChanged);
     connect(&drill_, &DrillModel::wantsEdit, this, &PracticeRoom::edit);
     session_.setMix(settings_.mix());
-    sound_.setOffsetMillis(machine_.offsetMillis);
-    sound_.start(QString::fromStdString(machine_.soundDevice));
     screen_ = book_->notebook().passages().empty() ? QStringLiteral("welcome") : QStringLiteral("passages");
     openLast();
 }
@@ -129,7 +127,11 @@ void PracticeRoom::loadFirstHalf(const QString& passage) {
     editor_.set(QStringLiteral("bars"), QString::number(std::max(1, bars / 2)));
 }
 
-void PracticeRoom::attach(QQuickWindow* window) { keys_.watch(window); }
+void PracticeRoom::attach(QQuickWindow* window) {
+    keys_.watch(window);
+    sound_.setOffsetMillis(machine_.offsetMillis);
+    sound_.start(QString::fromStdString(machine_.soundDevice));
+}
 
 void PracticeRoom::act(const QString& action, std::int64_t nanos) {
     if (action == QLatin1String("mark")) return drill_.strike(nanos);

@@ -70,7 +70,7 @@ public:
     Q_INVOKABLE void openDrill(const QString& passage);
     /// Loads the passage into the editor and shows its form; `shorter`: a new passage of its first half.
     Q_INVOKABLE void edit(const QString& passage, bool shorter);
-    /// Takes the keys of the window that shows the screens.
+    /// Takes the keys of the window that shows the screens, and opens the sound device.
     void attach(QQuickWindow* window);
 
 signals:
