@@ -3,7 +3,6 @@
 // Qt 6.4's linter does not see the ids around a delegate.
 // qmllint disable unqualified
 import QtQuick
-import QtQuick.Layouts
 import Piolo
 
 Flow {
