@@ -11,7 +11,7 @@ file(REMOVE_RECURSE ${FOLDER})
 file(WRITE ${FOLDER}/CMakeLists.txt
   "cmake_minimum_required(VERSION 3.25)\nproject(planted LANGUAGES NONE)\ninclude(rooms.cmake)\n")
 file(WRITE ${FOLDER}/rooms.cmake "${PLANTED}")
-execute_process(COMMAND ${CMAKE_COMMAND} -S ${FOLDER} -B ${FOLDER}/build RESULT_VARIABLE CODE ERROR_VARIABLE SAID OUTPUT_QUIET)
+execute_process(COMMAND ${CMAKE_COMMAND} -G Ninja -S ${FOLDER} -B ${FOLDER}/build RESULT_VARIABLE CODE ERROR_VARIABLE SAID OUTPUT_QUIET)
 file(REMOVE_RECURSE ${FOLDER})
 if(CODE EQUAL 0 OR NOT SAID MATCHES "src/core may not see src/engine")
   message(FATAL_ERROR "a forbidden arrow was not refused:\n${SAID}")
