@@ -75,20 +75,13 @@ QByteArray picture(const CurveOptions& asked, const PassageRecord& record) {
     return plots::svgBytes(size, QString::fromStdString(record.passage.title.name), drawing);
 }
 
-Done replaceFile(const std::string& path, std::span<const std::byte> bytes) {
-    auto file = files::AtomicFile::create(path);
-    if (!file) return file.fault();
-    const Done written = file.value().write(bytes);
-    return written ? file.value().commit() : written;
-}
-
 Done writeCurve(const CurveOptions& asked, const PassageRecord& record) {
     if (asked.kind == CurveKind::csv)
-        return replaceFile(asked.path, std::as_bytes(std::span<const char>(curveCsv(record))));
+        return files::replaceFile(asked.path, std::as_bytes(std::span<const char>(curveCsv(record))));
     const QByteArray bytes = picture(asked, record);
     if (bytes.isEmpty()) return Fault{FaultNumber::cannotWrite, {asked.path}, {}};
     const std::span all(bytes.constData(), static_cast<std::size_t>(bytes.size()));
-    return replaceFile(asked.path, std::as_bytes(all));
+    return files::replaceFile(asked.path, std::as_bytes(all));
 }
 
 VerbEnd run(const Words& words) {

@@ -13,10 +13,7 @@ Done writeWhole(const std::string& path, std::string_view bytes) {
     std::error_code error;
     if (!above.empty()) std::filesystem::create_directories(above, error);
     if (error) return Fault{FaultNumber::cannotMakeFolder, {above.string()}, {error.message()}};
-    auto file = files::AtomicFile::create(path);
-    if (!file) return file.fault();
-    const Done written = file.value().write(std::as_bytes(std::span(bytes)));
-    return written ? file.value().commit() : written;
+    return files::replaceFile(path, std::as_bytes(std::span(bytes)));
 }
 
 } // namespace piolo::app

@@ -140,4 +140,11 @@ Done AtomicFile::writeAt(std::size_t offset, std::span<const std::byte> bytes) {
 
 Done AtomicFile::commit() { return body_->outcome(body_->place()); }
 
+Done replaceFile(const std::string& path, std::span<const std::byte> bytes) {
+    auto file = AtomicFile::create(path);
+    if (!file) return file.fault();
+    const Done written = file.value().write(bytes);
+    return written ? file.value().commit() : written;
+}
+
 } // namespace piolo::files

@@ -34,4 +34,7 @@ private:
     std::unique_ptr<Body> body_;
 };
 
+/// The whole file at once, in place of an old one. Faults as AtomicFile's.
+Done replaceFile(const std::string& path, std::span<const std::byte> bytes);
+
 } // namespace piolo::files

@@ -20,10 +20,7 @@ constexpr int mostSetAside = 1000;
 std::string fileOf(const std::string& configDir) { return configDir + "/settings.json"; }
 
 Done writeWhole(const std::string& path, const std::string& text) {
-    auto file = files::AtomicFile::create(path);
-    if (!file) return file.fault();
-    if (auto written = file.value().write(std::as_bytes(std::span(text))); !written) return written;
-    return file.value().commit();
+    return files::replaceFile(path, std::as_bytes(std::span(text)));
 }
 
 /// A copy under the first free name, so that nothing the player wrote is lost.
