@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/fact_line.h"
+#include "journal/passage_groups.h"
 #include "journal/words.h"
 
 #include <nlohmann/json.hpp>
@@ -53,40 +54,11 @@ void put(Json& line, const BackFact& back) {
     line["retracts"] = back.retracts.text();
 }
 
-Json titleOf(const Title& title) {
-    Json group{{"name", title.name}};
-    if (!title.piece.isNone()) group["piece"] = title.piece.text();
-    return group;
-}
-
-Json musicOf(const Music& music) {
-    Json group{{"meter", music.meter.text()}, {"beat", fractionOf(music.meter.beat()).text()}};
-    if (!music.meter.groups().empty()) group["groups"] = music.meter.groupsText();
-    group["subdivision"] = music.subdivision;
-    if (!music.pickup.isZero()) group["pickup"] = music.pickup.text();
-    group["firstBar"] = music.firstBar;
-    group["bars"] = music.bars;
-    group["landing"] = music.landing;
-    group["countInBars"] = music.countInBars;
-    group["breathBeats"] = music.breathBeats;
-    return group;
-}
-
-Json tempiOf(const Tempi& tempi) {
-    return {{"start", tempi.start.thousandths()},
-            {"target", tempi.rule.target.thousandths()},
-            {"floor", tempi.rule.floor.thousandths()},
-            {"step", wordOf(tempi.rule.step)},
-            {"drop", tempi.rule.drop},
-            {"climb", tempi.rule.climb},
-            {"cleanRuns", tempi.rule.cleanRuns}};
-}
-
 void put(Json& line, const PassageFact& edit) {
     line["passage"] = edit.passage.text();
-    if (edit.title) line["title"] = titleOf(*edit.title);
-    if (edit.music) line["music"] = musicOf(*edit.music);
-    if (edit.tempi) line["tempi"] = tempiOf(*edit.tempi);
+    if (edit.title) line["title"] = groupOf(*edit.title);
+    if (edit.music) line["music"] = groupOf(*edit.music);
+    if (edit.tempi) line["tempi"] = groupOf(*edit.tempi);
 }
 
 void put(Json& line, const PieceFact& edit) {

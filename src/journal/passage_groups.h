@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The groups of a passage fact, read and checked.
+// The groups of a passage, read and checked, and written: the same in the journal and in passage files.
 #pragma once
 
 #include "core/passage.h"
@@ -7,8 +7,14 @@
 
 namespace piolo::journal {
 
+/// A value that cannot be used is told where the object keeps its faults.
 [[nodiscard]] Title titleOf(JsonObject group);
 [[nodiscard]] Music musicOf(JsonObject group);
 [[nodiscard]] Tempi tempiOf(JsonObject group);
+
+/// Keys in a fixed order; those that may be missing are, when they say nothing.
+[[nodiscard]] nlohmann::ordered_json groupOf(const Title& title);
+[[nodiscard]] nlohmann::ordered_json groupOf(const Music& music);
+[[nodiscard]] nlohmann::ordered_json groupOf(const Tempi& tempi);
 
 } // namespace piolo::journal
