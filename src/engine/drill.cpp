@@ -8,7 +8,7 @@ namespace piolo::engine {
 void Drill::prepare(SampleRate rate) {
     if (prepared_ && rate == rate_) return;
     bank_.prepare(rate);
-    if (mode_ == Mode::running) soundLost(rate);
+    if (mode_ == Mode::running) changeRate(rate);
     rate_ = rate;
     prepared_ = true;
 }
@@ -24,6 +24,13 @@ void Drill::render(std::span<float> out) noexcept {
     }
 }
 
+void Drill::setHeard(bool heard) noexcept {
+    if (heard == heard_) return;
+    heard_ = heard;
+    muted_ = !heard || mode_ == Mode::running;
+    if (!heard && mode_ == Mode::running) soundLost();
+}
+
 std::uint64_t Drill::nextSample() const noexcept {
     if (mode_ != Mode::running) return cues_.nextSample();
     const auto next = std::min(timeline_.nextSample(), cues_.nextSample());
@@ -33,7 +40,7 @@ std::uint64_t Drill::nextSample() const noexcept {
 /// One thing that is due at this sample; false when there is none left.
 bool Drill::happensNow() noexcept {
     if (const auto cue = cues_.take(now_)) {
-        bank_.cue(mix_, *cue, 0);
+        if (!muted_) bank_.cue(mix_, *cue, 0);
         return true;
     }
     if (mode_ != Mode::running || nextSample() > now_) return false;
@@ -95,7 +102,8 @@ void Drill::pulse() noexcept {
         told.part = place.part;
         told.run = timeline_.inRun() ? run_.number : 0;
         teller_.tellPulse(told);
-        bank_.strike(mix_, told.layer, 0, place.beat == 0);
+        if (heard_ && place.beat == 0 && place.part == 0) muted_ = false;
+        if (!muted_) bank_.strike(mix_, told.layer, 0, place.beat == 0);
     }
     timeline_.passPulse();
 }

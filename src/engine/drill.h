@@ -26,6 +26,8 @@ public:
     void prepare(SampleRate rate);
     void obey(const Command& command) noexcept;
     void render(std::span<float> out) noexcept;
+    /// As Renderer::setHeard().
+    void setHeard(bool heard) noexcept;
     [[nodiscard]] std::uint64_t now() const noexcept { return now_; }
 
 private:
@@ -64,7 +66,8 @@ private:
     void settlePendingTempo() noexcept;
     void moveStanding(Standing standing, std::uint64_t sample) noexcept;
     void announce(std::uint64_t sample) noexcept;
-    void soundLost(SampleRate rate) noexcept;
+    void soundLost() noexcept;
+    void changeRate(SampleRate rate) noexcept;
 
     // drill.cpp: what sounds when
     [[nodiscard]] std::uint64_t nextSample() const noexcept;
@@ -80,6 +83,8 @@ private:
     ClickBank bank_;
     SampleRate rate_;
     bool prepared_ = false;
+    bool heard_ = true;
+    bool muted_ = false; // not heard, or heard again and waiting for a bar to begin
     std::uint64_t now_ = 0;
 
     Mix mix_;

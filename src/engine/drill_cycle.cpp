@@ -150,8 +150,17 @@ void Drill::announce(std::uint64_t sample) noexcept {
     cues_.add(another ? sample + later : sample, Cue::lastOfStreak);
 }
 
-/// The rate became another one. The way to the next bar is measured anew; from there on nothing is rounded.
-void Drill::soundLost(SampleRate rate) noexcept {
+/// On the same grid: a run that could not be heard is void, all else goes on.
+void Drill::soundLost() noexcept {
+    if (!timeline_.inRun()) return;
+    const auto bar = timeline_.boundary(Boundary::bar);
+    if (!goesOnWithout(VoidReason::soundLost, now_)) return;
+    settlePendingTempo();
+    startAgain(bar);
+}
+
+/// The way to the next bar is measured anew; from there on nothing is rounded.
+void Drill::changeRate(SampleRate rate) noexcept {
     const auto bar = timeline_.sampleOf(timeline_.boundary(Boundary::bar));
     if (timeline_.inRun() && !goesOnWithout(VoidReason::soundLost, now_)) return;
     settlePendingTempo();

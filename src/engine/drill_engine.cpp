@@ -38,6 +38,8 @@ void DrillEngine::render(std::span<float> out) noexcept {
     state_->rendered.store(state_->drill.now(), std::memory_order_release);
 }
 
+void DrillEngine::setHeard(bool heard) noexcept { state_->drill.setHeard(heard); }
+
 bool DrillEngine::send(const Command& command) noexcept { return state_->commands.push(command); }
 bool DrillEngine::read(Event& event) noexcept { return state_->teller.read(event); }
 std::uint64_t DrillEngine::rendered() const noexcept {

@@ -23,6 +23,7 @@ public:
     /// Audio thread. Real-time-safe. Any split into blocks gives the same samples and events, bit for bit,
     /// when the commands reach it at the same samples.
     void render(std::span<float> out) noexcept override;
+    void setHeard(bool heard) noexcept override;
 
     /// Sender's thread (one). Lock-free. False when the queue is full: nothing was sent.
     bool send(const Command& command) noexcept;

@@ -23,6 +23,10 @@ public:
     /// Fills `out` (any length) with the next samples. Audio thread. Real-time-safe: no memory, lock, system
     /// call or log.
     virtual void render(std::span<float> out) noexcept = 0;
+    /// Whether what is rendered from now on is heard; true at first. The thread that renders, between blocks.
+    /// Real-time-safe. No longer heard: the run inside is void and the count-in comes again with the next
+    /// bar. Heard again: what runs is silent up to the beginning of a bar.
+    virtual void setHeard(bool /*heard*/) noexcept {}
 };
 
 } // namespace piolo::engine
