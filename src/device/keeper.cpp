@@ -89,6 +89,11 @@ void Keeper::lookAtSession(std::int64_t now) {
     case Session::Status::playing:
         lookAtPlaying(now);
         break;
+    case Session::Status::noServer:
+        lostAt_ = now; // Qt's time to come back counts from the server's return
+        close();
+        goSilent(now + retryAfterLoss);
+        break;
     case Session::Status::noDevice:
         close();
         goSilent(now + retryWhenSilent);
@@ -117,7 +122,7 @@ void Keeper::lookAtPlaying(std::int64_t now) {
 }
 
 void Keeper::refused(std::int64_t now) {
-    needsRestart_ = needsRestart_ || (lostAt_ && now - *lostAt_ > serverGoneAfter);
+    needsRestart_ = needsRestart_ || (lostAt_ && now - *lostAt_ > backWithin);
     close();
     goSilent(now + (lostAt_ && !needsRestart_ ? retryAfterLoss : retryWhenSilent));
 }
@@ -145,7 +150,6 @@ SoundState Keeper::state() const {
     state.underruns = pastUnderruns_ + (session_ ? session_->underruns() : 0);
     if (running_ && silence_) {
         state.kind = needsRestart_ ? SoundState::Kind::needsRestart : SoundState::Kind::silent;
-        state.rate = SilentClock::rate;
     } else if (running_ && session_ && session_->status() == Session::Status::playing) {
         state.kind = SoundState::Kind::playing;
         state.deviceName = session_->opening().deviceName;

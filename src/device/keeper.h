@@ -43,8 +43,8 @@ public:
     static constexpr std::uint64_t coldFills = 50;
     static constexpr std::int64_t retryAfterLoss = second;
     static constexpr std::int64_t retryWhenSilent = 2 * second;
-    /// A sound server that comes back does so within this; later only a restart helps.
-    static constexpr std::int64_t serverGoneAfter = 6 * second;
+    /// Where a server answers, a lost device comes back within this, or only a restart helps.
+    static constexpr std::int64_t backWithin = 6 * second;
     /// So many threads are given up before the sound system is.
     static constexpr int threadLimit = 3;
 
@@ -69,7 +69,7 @@ private:
     bool running_ = false;
     bool needsRestart_ = false;
     int threadsGivenUp_ = 0;             // since sound last came through
-    std::optional<std::int64_t> lostAt_; // when a device that played was lost
+    std::optional<std::int64_t> lostAt_; // when a device that played was lost, or no server answered last
     std::int64_t retryAt_ = 0;
     std::uint64_t pastUnderruns_ = 0; // of sessions that are over
 };

@@ -2,6 +2,7 @@
 #include "device/qt_sink.h"
 
 #include "device/pull_device.h"
+#include "device/server_door.h"
 
 #include <QAudioDevice>
 #include <QAudioFormat>
@@ -61,6 +62,7 @@ private:
 };
 
 Opening QtSink::open(const std::string& deviceId, Feed& feed, Ears ears) {
+    if (!ServerDoor::ofSystem().answers()) return {Opening::Kind::noServer, {}, 0};
     const auto device = find(deviceId);
     if (device.isNull()) return {Opening::Kind::noDevice, {}, 0};
     const auto format = formatFor(device);
@@ -97,6 +99,7 @@ std::unique_ptr<Sink> makeQtSink() { return std::make_unique<QtSink>(); }
 
 std::vector<Output> qtOutputs() {
     std::vector<Output> outputs;
+    if (!ServerDoor::ofSystem().answers()) return outputs;
     for (const auto& device : QMediaDevices::audioOutputs())
         outputs.push_back({device.id().toStdString(), device.description().toStdString()});
     return outputs;

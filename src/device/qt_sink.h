@@ -13,7 +13,8 @@ namespace piolo::device {
 /// A QAudioSink in pull mode. Sound thread only, as every Sink.
 [[nodiscard]] std::unique_ptr<Sink> makeQtSink();
 
-/// The outputs Qt knows of now. Sound thread only: the first call connects to the sound server.
+/// The outputs Qt knows of now; none while no sound server answers. Sound thread only: the first call
+/// connects to the server.
 [[nodiscard]] std::vector<Output> qtOutputs();
 
 } // namespace piolo::device

@@ -12,6 +12,7 @@ void Session::open(const SinkMaker& maker) {
     sink_ = maker();
     const auto underrun = [this] { underruns_.fetch_add(1, std::memory_order_relaxed); };
     opening_ = sink_->open(deviceId_, feed_, {underrun, [this] { become(Status::ended); }});
+    if (opening_.kind == Opening::Kind::noServer) return become(Status::noServer);
     if (opening_.kind == Opening::Kind::noDevice) return become(Status::noDevice);
     if (opening_.kind == Opening::Kind::refused) return become(Status::refused);
     // Only a device that runs takes over: until here whoever rendered before goes on undisturbed.

@@ -17,7 +17,7 @@ namespace piolo::device {
 /// thread hangs inside it, it is left to that thread.
 class Session {
 public:
-    enum class Status { opening, playing, noDevice, refused, ended, closed };
+    enum class Status { opening, playing, noServer, noDevice, refused, ended, closed };
 
     Session(const std::shared_ptr<Stage>& stage, std::string deviceId);
 

@@ -13,14 +13,11 @@ namespace {
 
 constexpr std::chrono::milliseconds nap{10};
 // Rendered this far ahead of what is told as audible, so that a late wake-up does not stop the beat.
-constexpr std::int64_t lead = SilentClock::rate / 25;
+constexpr std::int64_t leadsPerSecond = 25;
 constexpr std::int64_t nanosPerSecond = 1'000'000'000;
-// After a longer sleep of the whole machine or process, time goes on from where it stood.
-constexpr std::int64_t longestCatchUp = SilentClock::rate;
 
-[[nodiscard]] std::int64_t framesIn(std::int64_t nanos) {
-    return nanos / nanosPerSecond * SilentClock::rate +
-           nanos % nanosPerSecond * SilentClock::rate / nanosPerSecond;
+[[nodiscard]] std::int64_t framesIn(std::int64_t nanos, std::int64_t rate) {
+    return nanos / nanosPerSecond * rate + nanos % nanosPerSecond * rate / nanosPerSecond;
 }
 
 } // namespace
@@ -47,13 +44,18 @@ bool SilentClock::sleep() {
 }
 
 void SilentClock::run() {
-    if (!stage_->take(number_, rate)) return;
+    const auto taken = stage_->takeSilently(number_);
+    if (!taken) return;
+    const std::int64_t rate = *taken;
+    const auto lead = rate / leadsPerSecond;
+    // After a longer sleep of the whole machine or process, time goes on from where it stood.
+    const auto longestCatchUp = rate;
     std::array<float, Stage::maxBlock> discarded{};
     auto began = monotonicNanos();
     std::int64_t done = 0;
     stage_->pace(number_, began);
     do {
-        auto due = framesIn(monotonicNanos() - began) + lead - done;
+        auto due = framesIn(monotonicNanos() - began, rate) + lead - done;
         if (due > longestCatchUp) {
             began = monotonicNanos();
             done = 0;

@@ -15,8 +15,6 @@ namespace piolo::device {
 /// most.
 class SilentClock {
 public:
-    static constexpr std::int32_t rate = 48'000;
-
     explicit SilentClock(std::shared_ptr<Stage> stage);
     ~SilentClock();
     SilentClock(const SilentClock&) = delete;

@@ -13,7 +13,8 @@ namespace piolo::device {
 
 /// How an attempt to open a device ended.
 struct Opening {
-    enum class Kind { opened, noDevice, refused };
+    /// noServer: nobody answers who could have a device.
+    enum class Kind { opened, noServer, noDevice, refused };
     Kind kind = Kind::noDevice;
     std::string deviceName;
     std::int32_t rate = 0; ///< at which the device asks for frames

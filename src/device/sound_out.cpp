@@ -2,14 +2,13 @@
 #include "device/sound_out.h"
 
 #include "device/keeper.h"
+#include "device/output_list.h"
 #include "device/qt_sink.h"
 
 #include <QTimer>
 
 #include <atomic>
 #include <chrono>
-#include <future>
-#include <mutex>
 #include <utility>
 
 namespace piolo::device {
@@ -17,7 +16,6 @@ namespace {
 
 constexpr int lookEveryMillis = 50;
 constexpr std::int64_t nanosPerMilli = 1'000'000;
-constexpr std::chrono::seconds outputsWithin{1};
 
 } // namespace
 
@@ -56,6 +54,7 @@ SoundOut::~SoundOut() = default;
 
 void SoundOut::start(const std::string& deviceId) {
     body_->keeper.start(deviceId, monotonicNanos());
+    (void)outputs(); // asks, so that they are known when somebody wants to see them
     body_->looking.start(lookEveryMillis);
 }
 
@@ -80,15 +79,6 @@ void SoundOut::onChange(std::function<void()> heard) { body_->heard = std::move(
 
 bool SoundOut::threadsLeftBehind() noexcept { return SoundThread::leftBehind() > 0; }
 
-std::vector<Output> SoundOut::outputs() {
-    static std::mutex mutex;
-    static std::vector<Output> known;
-    const auto asked = std::make_shared<std::promise<std::vector<Output>>>();
-    auto answer = asked->get_future();
-    const std::lock_guard lock{mutex};
-    SoundThread::ofProcess().post([asked] { asked->set_value(qtOutputs()); });
-    if (answer.wait_for(outputsWithin) == std::future_status::ready) known = answer.get();
-    return known;
-}
+std::vector<Output> SoundOut::outputs() { return OutputList::ofProcess().known(monotonicNanos()); }
 
 } // namespace piolo::device

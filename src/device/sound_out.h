@@ -22,8 +22,8 @@ struct Output {
 struct SoundState {
     enum class Kind { starting, playing, silent, needsRestart };
     Kind kind = Kind::starting;
-    std::string deviceName; ///< of the device in use, "" when silent
-    std::int32_t rate = 0;
+    std::string deviceName;      ///< of the device in use, "" when silent
+    std::int32_t rate = 0;       ///< of the device in use, 0 when silent
     std::uint64_t underruns = 0; ///< since start()
     bool operator==(const SoundState&) const = default;
 };
@@ -55,8 +55,8 @@ public:
     /// Called on the window's thread (through Qt's event loop) when state() changed.
     void onChange(std::function<void()> heard);
 
-    /// The outputs there are now. Asks the sound thread and waits for up to a second; the outputs known
-    /// before when it does not answer.
+    /// The outputs known so far; asks the sound thread for what there is now and does not wait for it: look
+    /// again a moment later.
     [[nodiscard]] static std::vector<Output> outputs();
     /// True when an audio thread hung inside the sound system and had to be abandoned. The destructors of
     /// that system may then hang too: end the program with std::quick_exit after all is saved.

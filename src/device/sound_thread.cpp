@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "device/sound_thread.h"
 
+#include "device/server_door.h"
+
 #include <QCoreApplication>
 #include <QEvent>
 #include <QObject>
 #include <QThread>
 
+#include <chrono>
+#include <condition_variable>
 #include <deque>
 #include <memory>
 #include <mutex>
@@ -16,6 +20,7 @@ namespace piolo::device {
 namespace {
 
 constexpr unsigned long endWithinMillis = 1000;
+constexpr std::chrono::milliseconds askEvery{200};
 
 // Threads that hang are kept reachable and never destroyed: destroying a running QThread ends the program.
 struct Left {
@@ -33,32 +38,62 @@ Left& left() {
 /// one that it cannot.
 class SoundThread::Desk final : public QObject {
 public:
+    explicit Desk(std::function<bool()> qtMayTurn) : qtMayTurn_{std::move(qtMayTurn)} {}
+
     void put(std::function<void()> work) {
         auto bell = std::make_unique<QEvent>(QEvent::User);
         {
             const std::lock_guard lock{mutex_};
             works_.push_back(std::move(work));
         }
+        arrived_.notify_all();
         QCoreApplication::postEvent(this, bell.release());
+    }
+    void end() {
+        const std::lock_guard lock{mutex_};
+        over_ = true;
+        arrived_.notify_all();
     }
 
 protected:
-    void customEvent(QEvent* /*bell*/) override { take()(); }
+    void customEvent(QEvent* /*bell*/) override {
+        if (working_) return; // work that turns Qt's events inside: whoever called it goes on with the queue
+        working_ = true;
+        do {
+            workOff();
+        } while (qtMayTurn_ && !qtMayTurn_() && waitForWork());
+        working_ = false;
+    }
 
 private:
+    void workOff() {
+        while (const auto work = take()) work();
+    }
     std::function<void()> take() {
         const std::lock_guard lock{mutex_};
+        if (works_.empty()) return {};
         auto work = std::move(works_.front());
         works_.pop_front();
         return work;
     }
+    /// For a moment only. False at the end.
+    bool waitForWork() {
+        std::unique_lock lock{mutex_};
+        arrived_.wait_for(lock, askEvery, [this] { return over_ || !works_.empty(); });
+        return !over_;
+    }
 
+    std::function<bool()> qtMayTurn_;
+    bool working_ = false; // the thread's
     std::mutex mutex_;
+    std::condition_variable arrived_;
     std::deque<std::function<void()>> works_;
+    bool over_ = false; // under mutex_
 };
 
 SoundThread::~SoundThread() {
     if (thread_ == nullptr) return;
+    desk_->end();
     thread_->quit();
     if (!thread_->wait(endWithinMillis)) {
         abandon();
@@ -72,7 +107,7 @@ void SoundThread::post(std::function<void()> work) {
     if (thread_ == nullptr) {
         thread_ = new QThread;
         thread_->setObjectName(QStringLiteral("sound"));
-        desk_ = new Desk;
+        desk_ = new Desk{qtMayTurn_};
         desk_->moveToThread(thread_);
         thread_->start();
     }
@@ -93,7 +128,7 @@ int SoundThread::leftBehind() noexcept {
 }
 
 SoundThread& SoundThread::ofProcess() {
-    static auto* const thread = new SoundThread;
+    static auto* const thread = new SoundThread{[] { return ServerDoor::ofSystem().answers(); }};
     return *thread;
 }
 

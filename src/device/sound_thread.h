@@ -3,6 +3,7 @@
 #pragma once
 
 #include <functional>
+#include <utility>
 
 class QThread;
 
@@ -13,7 +14,9 @@ namespace piolo::device {
 /// it does when the server goes away may never return.
 class SoundThread {
 public:
-    SoundThread() = default;
+    /// `qtMayTurn` is asked on the thread after each piece of work; while it says no, only work that is
+    /// posted is done there and none of Qt's own events, timers included. Null: it always may.
+    explicit SoundThread(std::function<bool()> qtMayTurn = {}) : qtMayTurn_{std::move(qtMayTurn)} {}
     /// Ends the thread if it answers within a second, else leaves it behind.
     ~SoundThread();
     SoundThread(const SoundThread&) = delete;
@@ -27,11 +30,13 @@ public:
     /// Any thread. How many threads of this process were left behind.
     [[nodiscard]] static int leftBehind() noexcept;
 
-    /// The one of the process. Never destroyed, so that the end of the program does not wait for it.
+    /// The one of the process, where Qt may turn while a sound server answers. Never destroyed, so that the
+    /// end of the program does not wait for it.
     [[nodiscard]] static SoundThread& ofProcess();
 
 private:
     class Desk;
+    std::function<bool()> qtMayTurn_;
     QThread* thread_ = nullptr;
     Desk* desk_ = nullptr; // lives on the thread
 };

@@ -10,12 +10,23 @@ namespace piolo::device {
 
 Stage::Stage(std::shared_ptr<engine::Renderer> renderer) : renderer_{std::move(renderer)} {}
 
-bool Stage::take(Gate::Number number, std::int32_t rate) {
+bool Stage::take(Gate::Number number, std::int32_t rate) { return claim(number, rate, true); }
+
+std::optional<std::int32_t> Stage::takeSilently(Gate::Number number) {
+    if (!claim(number, 0, false)) return std::nullopt;
+    const Turn turn{gate_, number};
+    return turn ? std::optional{rate_} : std::nullopt;
+}
+
+/// `rate` 0: the one before.
+bool Stage::claim(Gate::Number number, std::int32_t rate, bool heard) {
     if (!gate_.claim(number)) return false;
     for (;;) {
         if (const Turn turn{gate_, number}) {
+            if (rate == 0) rate = rate_ == 0 ? usualRate : rate_;
             if (rate_ != rate) renderer_->prepare(engine::SampleRate{rate}, maxBlock);
             rate_ = rate;
+            renderer_->setHeard(heard);
             clock_.park(static_cast<double>(rendered()), rate);
             return true;
         }

@@ -7,6 +7,7 @@
 #include "engine/renderer.h"
 
 #include <memory>
+#include <optional>
 #include <span>
 
 namespace piolo::device {
@@ -21,9 +22,14 @@ public:
     explicit Stage(std::shared_ptr<engine::Renderer> renderer);
 
     [[nodiscard]] Gate& gate() noexcept { return gate_; }
-    /// Claims the gate, waits until the one before has left, prepares the renderer if the rate is a new one
-    /// and parks the clock. False when a later number has claimed meanwhile. Not real-time-safe.
+    static constexpr std::int32_t usualRate = 48'000;
+    /// Claims the gate for what is heard, waits until the one before has left, prepares the renderer if the
+    /// rate is a new one and parks the clock. False when a later number has claimed meanwhile. Not
+    /// real-time-safe.
     bool take(Gate::Number number, std::int32_t rate);
+    /// The same for what is not heard, at the rate of the one before, which is returned. Nothing when a later
+    /// number has claimed meanwhile.
+    std::optional<std::int32_t> takeSilently(Gate::Number number);
     /// Fills `out` (any length) with sound and true, or with silence and false when it is not `number`'s
     /// turn. Real-time-safe.
     bool render(Gate::Number number, std::span<float> out) noexcept;
@@ -42,6 +48,8 @@ public:
     [[nodiscard]] std::uint64_t audibleAt(std::int64_t nanos) const noexcept;
 
 private:
+    bool claim(Gate::Number number, std::int32_t rate, bool heard);
+
     std::shared_ptr<engine::Renderer> renderer_;
     Gate gate_;
     AudibleClock clock_;

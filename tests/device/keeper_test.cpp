@@ -24,6 +24,7 @@ struct Script {
     std::atomic<Opening::Kind> opens{Opening::Kind::opened};
     std::atomic<bool> hangsInOpen{false};
     std::atomic<bool> hangsInClose{false};
+    std::atomic<int> rate{48'000};
     std::atomic<int> made{0};
     std::atomic<int> hung{0};
     std::atomic<int> destroyed{0};
@@ -53,7 +54,7 @@ public:
         }
         script_->ears = std::move(ears);
         script_->feed = &feed;
-        return {script_->opens, "scripted " + deviceId, 48'000};
+        return {script_->opens, "scripted " + deviceId, script_->rate};
     }
 
 private:
@@ -214,13 +215,66 @@ TEST_CASE(
     house.script->opens = Opening::Kind::refused;
     house.script->ears.ended();
     REQUIRE(house.untilState(Kind::silent));
-    house.passSettled(Keeper::serverGoneAfter - Keeper::second);
+    house.passSettled(Keeper::backWithin - Keeper::second);
     CHECK(house.keeper.state().kind == Kind::silent);
     house.passSettled(3 * Keeper::second);
     REQUIRE(house.untilState(Kind::needsRestart));
     house.script->opens = Opening::Kind::opened;
     house.passSettled(Keeper::retryWhenSilent + look);
     CHECK(house.untilState(Kind::playing));
+}
+
+TEST_CASE("however long the sound server is away, its return needs no restart") {
+    House house;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::playing));
+    house.drink(Keeper::coldFills);
+    house.keeper.look(house.now);
+    house.script->opens = Opening::Kind::noServer;
+    house.script->ears.ended();
+    REQUIRE(house.untilState(Kind::silent));
+    house.passSettled(3600 * Keeper::second);
+    CHECK(house.keeper.state().kind == Kind::silent);
+    // There again, it needs a moment before it has a device.
+    house.script->opens = Opening::Kind::refused;
+    house.passSettled(Keeper::backWithin - Keeper::second);
+    CHECK(house.keeper.state().kind == Kind::silent);
+    house.script->opens = Opening::Kind::opened;
+    house.passSettled(Keeper::retryAfterLoss + look);
+    CHECK(house.untilState(Kind::playing));
+}
+
+TEST_CASE("a sound server that was not there at the start is taken up when it comes") {
+    House house;
+    house.script->opens = Opening::Kind::noServer;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::silent));
+    house.passSettled(60 * Keeper::second);
+    CHECK(house.keeper.state().kind == Kind::silent);
+    house.script->opens = Opening::Kind::opened;
+    house.passSettled(Keeper::retryAfterLoss + look);
+    CHECK(house.untilState(Kind::playing));
+}
+
+TEST_CASE("the silent clock keeps the rate of the device that was lost, and says that nothing is heard") {
+    House house;
+    house.script->rate = 44'100;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::playing));
+    house.drink(Keeper::coldFills);
+    house.keeper.look(house.now);
+    const auto before = house.stage->rendered();
+    house.script->opens = Opening::Kind::noServer;
+    house.script->ears.ended();
+    REQUIRE(house.untilState(Kind::silent));
+    REQUIRE(house.until([&] { return house.stage->rendered() > before; }));
+    house.keeper.stop();
+    CHECK(house.renderer->rates == std::vector<int>{44'100});
+    CHECK_FALSE(house.renderer->isHeard);
+    house.script->opens = Opening::Kind::opened;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::playing));
+    CHECK(house.renderer->isHeard);
 }
 
 TEST_CASE("after three threads that hang no more are made") {

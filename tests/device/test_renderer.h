@@ -28,6 +28,13 @@ public:
         leave();
     }
 
+    void setHeard(bool heard) noexcept override {
+        enter();
+        isHeard = heard;
+        leave();
+    }
+
+    bool isHeard = true;      // by whoever has the gate
     std::vector<int> rates;   // by whoever has the gate
     std::uint64_t frames = 0; // by whoever has the gate
     bool tooLong = false;     // by whoever has the gate

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "device/server_door.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <map>
+
+#include <sys/socket.h>
+#include <sys/un.h>
+#include <unistd.h>
+
+using namespace piolo::device;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A folder that is gone with the test.
+struct Folder {
+    Folder() {
+        std::string name = (fs::temp_directory_path() / "door-XXXXXX").string();
+        path = mkdtemp(name.data());
+    }
+    ~Folder() { fs::remove_all(path); }
+    Folder(const Folder&) = delete;
+    Folder& operator=(const Folder&) = delete;
+    fs::path path;
+};
+
+/// Somebody who listens on a socket; whoever goes without end() leaves the file behind, as a killed server
+/// does.
+class Listener {
+public:
+    explicit Listener(const fs::path& path) : line_{::socket(AF_UNIX, SOCK_STREAM, 0)} {
+        sockaddr_un address{};
+        address.sun_family = AF_UNIX;
+        const auto text = path.string();
+        std::copy(text.begin(), text.end(), address.sun_path);
+        REQUIRE(::bind(line_, reinterpret_cast<const sockaddr*>(&address), sizeof address) == 0);
+        REQUIRE(::listen(line_, 1) == 0);
+    }
+    ~Listener() { ::close(line_); }
+    Listener(const Listener&) = delete;
+    Listener& operator=(const Listener&) = delete;
+
+private:
+    int line_;
+};
+
+ServerDoor doorWith(const std::map<std::string, std::string>& values,
+                    const std::vector<std::string>& configurations = {}) {
+    return {[&values](const char* name) {
+                const auto found = values.find(name);
+                return found == values.end() ? std::string{} : found->second;
+            },
+            configurations};
+}
+
+} // namespace
+
+TEST_CASE("a door answers while somebody listens, and not before or after") {
+    const Folder folder;
+    fs::create_directory(folder.path / "pulse");
+    const auto door = doorWith({{"XDG_RUNTIME_DIR", folder.path.string()}});
+    CHECK_FALSE(door.answers());
+    {
+        const Listener listener{folder.path / "pulse" / "native"};
+        CHECK(door.answers());
+        for (int more = 0; more < 8; ++more) CHECK(door.answers()); // also when nobody takes the calls
+    }
+    CHECK(fs::exists(folder.path / "pulse" / "native"));
+    CHECK_FALSE(door.answers());
+}
+
+TEST_CASE("the server that is named comes before the usual places") {
+    const auto named =
+        doorWith({{"PULSE_SERVER", "{0123}unix:/run/a /run/b"}, {"XDG_RUNTIME_DIR", "/run/user/1"}});
+    CHECK(named.sockets() == std::vector<std::string>{"/run/a", "/run/b"});
+    const auto own = doorWith({{"PULSE_RUNTIME_PATH", "/run/own"}, {"XDG_RUNTIME_DIR", "/run/user/1"}});
+    CHECK(own.sockets().front() == "/run/own/native");
+    const auto usual = doorWith({{"XDG_RUNTIME_DIR", "/run/user/1"}});
+    CHECK(usual.sockets() == std::vector<std::string>{"/run/user/1/pulse/native", "/run/pulse/native"});
+}
+
+TEST_CASE("where nothing can be told the door counts as open, so that Qt is asked") {
+    CHECK(doorWith({}).answers());
+    CHECK(doorWith({{"PULSE_SERVER", "tcp:hall.example:4713"}}).answers());
+    CHECK(doorWith({{"PULSE_SERVER", "unix:/run/a tcp:hall.example"}}).answers());
+    const std::string tooLong(200, 'x');
+    CHECK(doorWith({{"PULSE_SERVER", "/" + tooLong}}).answers());
+}
+
+TEST_CASE("a configuration that names a server, or starts one on demand, leaves it to Qt") {
+    const Folder folder;
+    const std::map<std::string, std::string> values{{"XDG_RUNTIME_DIR", folder.path.string()}};
+    const auto file = (folder.path / "client.conf").string();
+    const auto answersWith = [&](const std::string& line) {
+        std::ofstream{file} << "; a comment\n" << line << '\n';
+        return doorWith(values, {file}).answers() && doorWith(values, {folder.path.string()}).answers();
+    };
+    CHECK_FALSE(doorWith(values, {file}).answers());
+    CHECK_FALSE(answersWith("; default-server = tcp:hall"));
+    CHECK_FALSE(answersWith("autospawn = no"));
+    CHECK(answersWith("default-server = tcp:hall"));
+    CHECK(answersWith("  autospawn=yes"));
+}

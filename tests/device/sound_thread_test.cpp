@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sound thread while Qt may not turn there: the order of things decides, not the time they take.
+#include "device/sound_thread.h"
+
+#include "application.h"
+
+#include <doctest/doctest.h>
+
+#include <QCoreApplication>
+#include <QTimer>
+
+#include <atomic>
+#include <future>
+
+using namespace piolo::device;
+
+namespace {
+
+/// Waits until the thread has done all that was posted before.
+void settle(SoundThread& thread) {
+    const auto done = std::make_shared<std::promise<void>>();
+    auto over = done->get_future();
+    thread.post([done] { done->set_value(); });
+    REQUIRE(over.wait_for(std::chrono::seconds{20}) == std::future_status::ready);
+}
+
+} // namespace
+
+TEST_CASE("while Qt may not turn, work that is posted is done and no timer of Qt's fires") {
+    needApplication();
+    std::atomic<bool> may{false};
+    std::promise<void> fired;
+    auto firing = fired.get_future();
+    SoundThread thread{[&may] { return may.load(); }};
+    thread.post([&fired] { QTimer::singleShot(0, [&fired] { fired.set_value(); }); });
+    for (int work = 0; work < 100; ++work) settle(thread);
+    CHECK(firing.wait_for(std::chrono::seconds{0}) == std::future_status::timeout);
+    may = true;
+    CHECK(firing.wait_for(std::chrono::seconds{20}) == std::future_status::ready);
+}
+
+TEST_CASE("work that turns Qt's events inside is ended before the work after it begins") {
+    needApplication();
+    std::atomic<bool> may{false};
+    SoundThread thread{[&may] { return may.load(); }};
+    std::atomic<int> inside{0};
+    std::atomic<bool> overlapped{false};
+    for (int work = 0; work < 50; ++work)
+        thread.post([&] {
+            overlapped = overlapped || inside++ != 0;
+            QCoreApplication::processEvents();
+            --inside;
+        });
+    settle(thread);
+    CHECK_FALSE(overlapped);
+    CHECK(inside == 0);
+}
+
+TEST_CASE("a thread on which Qt may not turn ends when it is asked to") {
+    needApplication();
+    const auto left = SoundThread::leftBehind();
+    {
+        SoundThread thread{[] { return false; }};
+        settle(thread);
+    }
+    CHECK(SoundThread::leftBehind() == left);
+}
