@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// render() takes no memory and no lock, calls no system, writes no log and throws nothing.
+#ifndef PIOLO_SANITIZED
+
+#include "drill_script.h"
+
+#include "engine/click_track.h"
+#include "engine/drill_engine.h"
+#include "tripwire/tripwire.h"
+
+#include <doctest/doctest.h>
+
+#include <array>
+#include <cstdio>
+#include <cstdlib>
+#include <mutex>
+#include <semaphore.h>
+#include <shared_mutex>
+#include <span>
+#include <stdexcept>
+#include <unistd.h>
+#include <vector>
+
+using namespace piolo;
+using namespace piolo::engine;
+using namespace piolo::tripwire;
+
+namespace {
+
+/// A drill that is asked everything, all the time, by one who does not always listen.
+class Ordeal {
+public:
+    explicit Ordeal(std::uint64_t seed) : random_(seed) { engine_.prepare({48'000}, 4'096); }
+
+    void renderBlocks(int count) noexcept {
+        for (int block = 0; block < count; ++block) {
+            sendSome();
+            engine_.render(std::span(out_).first(anySize()));
+            if (block % 250'000 < 100'000) listen(); // now and then nobody reads for minutes
+        }
+        listen();
+    }
+
+    std::array<std::uint64_t, 8> sent{};
+    std::uint64_t refused = 0;
+    std::uint64_t told = 0;
+    std::uint64_t runsTold = 0;
+    [[nodiscard]] const DrillEngine& engine() const { return engine_; }
+
+private:
+    std::size_t anySize() noexcept {
+        const auto most = random_() % 64 == 0 ? out_.size() : 300;
+        return 1 + random_() % most;
+    }
+
+    void sendSome() noexcept {
+        const auto count = random_() % 4096 == 0 ? 300 : random_() % 3; // more than the queue takes, at times
+        for (std::uint64_t i = 0; i < count; ++i) send();
+    }
+
+    void send() noexcept {
+        auto command = anyCommand(random_, engine_.rendered(), 48'000);
+        command.kind = anyKind();
+        command.plan = anyPlan(random_);
+        command.runsEnded = runsEnded_;
+        if (engine_.send(command))
+            ++sent.at(static_cast<std::size_t>(command.kind));
+        else
+            ++refused;
+    }
+
+    /// The mix moves all the time, and the rest seldom enough for runs to come to their end.
+    Command::Kind anyKind() noexcept {
+        using enum Command::Kind;
+        const auto choice = random_() % 10'000;
+        if (choice < 2) return stop;
+        if (choice < 10) return start;
+        if (choice < 60) return resume;
+        if (choice < 65) return miss;
+        if (choice < 85) return clean;
+        if (choice < 95) return setTempo;
+        return choice < 120 ? adopt : setMix;
+    }
+
+    void listen() noexcept {
+        for (Event event; engine_.read(event); ++told) {
+            runsEnded_ = event.runsEnded;
+            if (event.kind == Event::Kind::runEnded) ++runsTold;
+        }
+    }
+
+    Random random_;
+    DrillEngine engine_;
+    std::array<float, 4'096> out_{};
+    std::uint64_t runsEnded_ = 0;
+};
+
+} // namespace
+
+TEST_CASE("each wire trips, and only the one that was touched") {
+    std::mutex mutex;
+    std::shared_mutex shared;
+    sem_t semaphore;
+    ::sem_init(&semaphore, 0, 1);
+    CHECK(tripsOf([] {}) == Trips{});
+    CHECK(tripsOf([] { delete new std::vector<int>(10); }).of(Trip::memory) == 4);
+    void* volatile kept = nullptr; // or the compiler leaves the pair out
+    CHECK(tripsOf([&] { kept = std::malloc(8); }).of(Trip::memory) == 1);
+    CHECK(tripsOf([&] { kept = std::realloc(kept, 80'000); }).of(Trip::memory) == 1);
+    CHECK(tripsOf([&] { std::free(kept); }).of(Trip::memory) == 1);
+    CHECK(tripsOf([&] { kept = std::aligned_alloc(64, 64); }).of(Trip::memory) == 1);
+    std::free(kept);
+    CHECK(tripsOf([&] { const std::lock_guard lock(mutex); }).of(Trip::lock) == 2);
+    CHECK(tripsOf([&] { const std::shared_lock lock(shared); }).of(Trip::lock) == 2);
+    CHECK(tripsOf([&] { ::sem_wait(&semaphore); }).of(Trip::lock) == 1);
+    CHECK(tripsOf([] { std::fwrite("", 1, 0, stderr); }).of(Trip::log) == 1);
+    const auto thrown = tripsOf([] {
+        try {
+            throw std::runtime_error("on purpose");
+        } catch (const std::runtime_error&) {
+        }
+    });
+    CHECK(thrown.of(Trip::exception) == 1);
+    CHECK(thrown.of(Trip::lock) == 0);
+    ::sem_destroy(&semaphore);
+}
+
+TEST_CASE("a system call is caught, made all the same, and told by its number") {
+    long parent = 0;
+    const auto trips = tripsOf([&] { parent = ::getppid(); });
+    CHECK(trips.of(Trip::systemCall) == 1);
+    CHECK(trips.firstCall == 110); // Linux, arch/x86/entry/syscalls/syscall_64.tbl: getppid
+    CHECK(parent == ::getppid());
+    CHECK(tripsOf([] {}).of(Trip::systemCall) == 0);
+}
+
+TEST_CASE("a million blocks of odd sizes with commands arriving all the time trip no wire") {
+    const auto seed = seedOr(20'261);
+    MESSAGE("seed ", seed);
+    Ordeal ordeal(seed);
+    const auto trips = tripsOf([&] { ordeal.renderBlocks(1'000'000); });
+    INFO(textOf(trips));
+    CHECK(trips == Trips{});
+    for (const auto count : ordeal.sent) CHECK(count > 20);
+    CHECK(ordeal.refused > 0);
+    CHECK(ordeal.engine().pulsesNotTold() > 0);
+    CHECK(ordeal.told > 5'000);
+    CHECK(ordeal.runsTold > 300);
+}
+
+TEST_CASE("a written track trips no wire") {
+    ClickTrack track;
+    track.subdivision = 7;
+    track.stretches = {{Tempo::bpm(137), 1, true}, {Tempo::bpm(300), 40, false}};
+    TrackPlayer player(track);
+    player.prepare({48'000}, 512);
+    std::array<float, 509> out{};
+    const auto trips = tripsOf([&] {
+        for (int block = 0; block < 4'000; ++block) player.render(out);
+    });
+    INFO(textOf(trips));
+    CHECK(trips == Trips{});
+}
+
+#endif
