@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/id.h"
 
+#include <array>
+
 namespace piolo {
 
 namespace {
@@ -13,20 +15,31 @@ void append(std::string& text, std::uint64_t half) {
         text += hexDigits[(half >> static_cast<unsigned>(shift)) & 0xF];
 }
 
-std::optional<std::uint64_t> valueOf(char digit) {
-    if (digit >= '0' && digit <= '9') return static_cast<std::uint64_t>(digit - '0');
-    if (digit >= 'a' && digit <= 'f') return static_cast<std::uint64_t>(digit - 'a' + 10);
-    if (digit >= 'A' && digit <= 'F') return static_cast<std::uint64_t>(digit - 'A' + 10);
-    return std::nullopt;
+constexpr std::uint8_t noDigit = 0xFF;
+
+// By the character: reading ten years of journals asks this fifty million times.
+constexpr std::array<std::uint8_t, 256> valuesOfDigits() {
+    std::array<std::uint8_t, 256> values{};
+    values.fill(noDigit);
+    for (std::uint8_t value = 0; value < 16; ++value) {
+        const auto digit = static_cast<std::uint8_t>(hexDigits[value]);
+        values[digit] = value;
+        if (value >= 10) values[digit - 'a' + 'A'] = value;
+    }
+    return values;
 }
+
+constexpr auto digitValues = valuesOfDigits();
 
 std::optional<std::uint64_t> parseHalf(std::string_view text) {
     std::uint64_t half = 0;
+    std::uint8_t all = 0;
     for (const char digit : text) {
-        const auto value = valueOf(digit);
-        if (!value) return std::nullopt;
-        half = (half << 4U) | *value;
+        const std::uint8_t value = digitValues[static_cast<std::uint8_t>(digit)];
+        all |= value;
+        half = (half << 4U) | value;
     }
+    if (all > 0xF) return std::nullopt;
     return half;
 }
 
