@@ -67,6 +67,7 @@ struct PassageFact {
     std::optional<Title> title;
     std::optional<Music> music;
     std::optional<Tempi> tempi;
+    std::optional<ClickPattern> click{};
     bool operator==(const PassageFact&) const = default;
 };
 /// A piece was made or edited: only what changed. `due` holds nothing inside to take the date away.

@@ -2,6 +2,7 @@
 // What a piece and a passage are: the values that the player edits, in the groups in which they are recorded.
 #pragma once
 
+#include "core/click_pattern.h"
 #include "core/id.h"
 #include "core/meter.h"
 #include "core/rule.h"
@@ -45,6 +46,7 @@ struct Passage {
     Title title;
     Music music;
     Tempi tempi;
+    ClickPattern click{}; ///< how the click sounds while it is played
     bool operator==(const Passage&) const = default;
 };
 

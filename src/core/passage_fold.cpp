@@ -98,6 +98,7 @@ void PassageFold::edit(const PassageFact& edit) {
     Passage& passage = record_.passage;
     if (edit.title) passage.title = *edit.title;
     if (edit.music) passage.music = *edit.music;
+    if (edit.click) passage.click = *edit.click;
     if (!edit.tempi) return;
     passage.tempi = *edit.tempi;
     const Rule& rule = passage.tempi.rule;

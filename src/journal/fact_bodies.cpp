@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/fact_bodies.h"
 
+#include "journal/click_group.h"
+#include "journal/json_list.h"
 #include "journal/line_head.h"
 #include "journal/passage_groups.h"
 #include "journal/words.h"
@@ -30,25 +32,6 @@ std::optional<Id> runOf(const json& text) {
     if (!text.is_string()) return std::nullopt;
     const auto id = Id::parse(text.get_ref<const std::string&>());
     return id && !id->isNone() ? id : std::nullopt;
-}
-
-/// Every element through `read`; a fault when one cannot be read or there is no array.
-template <typename Element>
-std::vector<Element> listOf(JsonObject& line, const char* key, std::optional<Element> (*read)(const json&)) {
-    std::vector<Element> list;
-    const json& found = line.value(key);
-    if (!found.is_array())
-        line.refuse(key);
-    else
-        for (const json& element : found) {
-            const auto item = read(element);
-            if (!item) {
-                line.refuse(key);
-                break;
-            }
-            list.push_back(*item);
-        }
-    return list;
 }
 
 FactBody run(JsonObject& line) {
@@ -82,6 +65,7 @@ FactBody passage(JsonObject& line) {
     if (line.has("title")) fact.title = titleOf(line.object("title"));
     if (line.has("music")) fact.music = musicOf(line.object("music"));
     if (line.has("tempi")) fact.tempi = tempiOf(line.object("tempi"));
+    if (line.has("click")) fact.click = clickOf(line.object("click"));
     return fact;
 }
 

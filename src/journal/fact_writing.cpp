@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/click_group.h"
 #include "journal/fact_line.h"
 #include "journal/passage_groups.h"
 #include "journal/words.h"
@@ -59,6 +60,7 @@ void put(Json& line, const PassageFact& edit) {
     if (edit.title) line["title"] = groupOf(*edit.title);
     if (edit.music) line["music"] = groupOf(*edit.music);
     if (edit.tempi) line["tempi"] = groupOf(*edit.tempi);
+    if (edit.click) line["click"] = groupOf(*edit.click);
 }
 
 void put(Json& line, const PieceFact& edit) {

@@ -92,6 +92,23 @@ TEST_CASE("a passage's line carries only the groups that changed") {
                    R"("cleanRuns":5})"));
 }
 
+TEST_CASE("a click's line spells out accents, swing and breath places only when there are any") {
+    const std::string numbers = R"("barsOn":1,"barsOff":0,"silentBars":0,"leftOutBeats":0,"seed":1)";
+    CHECK(lineOf(PassageFact{passage, {}, {}, {}, ClickPattern{}}) ==
+          expected(R"("passage",)" + aPassage + R"(,"click":{"on":"beats",)" + numbers + "}"));
+    ClickPattern click;
+    click.on = ClickOn::downbeats;
+    click.accents = {Accent::strong, Accent::silent};
+    click.swing = {2, 1};
+    click.breaths = {{3, 1, 2}, {5, 4, 1}};
+    click.breathBelow = Tempo::bpm(84);
+    CHECK(lineOf(PassageFact{passage, {}, {}, {}, click}) ==
+          expected(
+              R"("passage",)" + aPassage +
+              R"(,"click":{"on":"downbeats","accents":["strong","silent"],"swing":"2:1","swung":"eighths",)" +
+              numbers + R"(,"breaths":[[3,1,2],[5,4,1]],"breathBelow":84000})"));
+}
+
 TEST_CASE("a due date that is taken away is null; one that did not change is not there") {
     const std::string aPiece = R"("piece","piece":"000000000000000000000000000000ab")";
     CHECK(lineOf(PieceFact{passage, {}, {}, {}}) == expected(aPiece));

@@ -31,13 +31,17 @@ std::vector<json> fullLines() {
     Music music;
     music.meter = Meter::parse("7/8", "1/8", "2+2+3").value();
     music.pickup = {1, 8};
+    ClickPattern click;
+    click.accents = {Accent::strong};
+    click.swing = {2, 1};
+    click.breaths = {{3, 1, 2}};
     const std::vector<FactBody> bodies{
         RunFact{{0, 1}, Tempo::bpm(60), Mark::voided, Reason::stopped, true, 5, {{1, 1}}},
         LateMissFact{{0, 1}, {0, 2}},
         DoubtFact{{0, 1}, {{0, 2}}},
         TempoFact{{0, 1}, Tempo::bpm(60), Reason::hand},
         BackFact{{0, 1}, {0, 2}},
-        PassageFact{{0, 1}, Title{"Trio", {0, 5}}, music, Tempi{}},
+        PassageFact{{0, 1}, Title{"Trio", {0, 5}}, music, Tempi{}, click},
         PieceFact{{0, 1}, "March", "Oboe", std::optional<Date>{Date{2026, 5, 30}}},
         RemovalFact{{0, 1}, true},
         SettingsFact{}};
@@ -75,7 +79,7 @@ bool fits(const std::string& key, const json& value) {
     if (value.is_null()) return key == "due";
     if (value.is_boolean()) return isOneOf(key, {"try", "landing", "music.landing", "removed", "playOn"});
     if (value.is_string()) return isOneOf(key, {"name", "instrument", "title.name"});
-    return value == json::array() && isOneOf(key, {"spots", "runs"});
+    return value == json::array() && isOneOf(key, {"spots", "runs", "click.accents", "click.breaths"});
 }
 
 std::string nested(const char* open, const char* close, int depth) {
@@ -131,7 +135,8 @@ TEST_CASE("a missing key is one fault that names it, unless it may be missing") 
             CAPTURE(changed.dump());
             const bool mayBeMissing =
                 isOneOf(key, {"try", "spots", "title", "title.piece", "music", "music.groups", "music.pickup",
-                              "tempi", "name", "instrument", "due"}) ||
+                              "tempi", "click", "click.accents", "click.swing", "click.breaths", "name",
+                              "instrument", "due"}) ||
                 (key == "reason" && line["kind"] == "run");
             if (mayBeMissing)
                 CHECK(fromLine(changed.dump(), place).ok());
@@ -179,6 +184,20 @@ TEST_CASE("every bound holds: the value beyond it is refused, the value on it is
         {5, "/tempi/step", "notches", "steps"},
         {5, "/tempi/start", 120'000, 120'001},
         {5, "/tempi/floor", 60'000, 60'001},
+        {5, "/click/on", "offbeats", "upbeats"},
+        {5, "/click/accents", json::parse(R"(["strong","group","plain","silent"])"),
+         json::parse(R"(["loud"])")},
+        {5, "/click/swing", "3:1", "4:1"},
+        {5, "/click/swung", "sixteenths", "quarters"},
+        {5, "/click/barsOn", 99, 0},
+        {5, "/click/barsOff", 0, 100},
+        {5, "/click/silentBars", 100, 101},
+        {5, "/click/leftOutBeats", 0, -1},
+        {5, "/click/seed", 999'999'999, 1'000'000'000},
+        {5, "/click/breaths", json::parse("[[-1,1,1],[0,32,8]]"), json::parse("[[-2,1,1]]")},
+        {5, "/click/breaths", json::parse("[[3,1,2],[3,2,1]]"), json::parse("[[3,1,2],[3,1,1]]")},
+        {5, "/click/breaths", json::parse("[[3,1,8]]"), json::parse("[[3,1,9]]")},
+        {5, "/click/breathBelow", 10'000, 9999},
         {6, "/due", "2028-02-29", "2027-02-29"},
         {8, "/gapMs", 30'000, 30'001},
         {8, "/pauseAfterRuns", 0, -1},

@@ -83,11 +83,32 @@ Tempi RandomFacts::tempi() {
     return made;
 }
 
+ClickPattern RandomFacts::click() {
+    ClickPattern made;
+    made.on = static_cast<ClickOn>(number(0, 3));
+    for (auto count = number(0, 4); count > 0; --count)
+        made.accents.push_back(static_cast<Accent>(number(0, 3)));
+    const auto shorter = small(1, 33);
+    if (coin()) made.swing = {small(shorter, 3 * std::int64_t{shorter}), shorter};
+    if (coin()) made.swung = SwungNotes::sixteenths;
+    made.barsOn = small(1, 99);
+    made.barsOff = small(0, 99);
+    made.silentBars = small(0, 100);
+    made.leftOutBeats = small(0, 100);
+    made.seed = small(0, ClickPattern::mostSeed);
+    for (std::int32_t bar = small(-1, 9000); coin(); ++bar)
+        if (made.breaths.size() < ClickPattern::mostBreaths)
+            made.breaths.push_back({bar, small(1, 32), small(1, 8)});
+    if (coin()) made.breathBelow = tempo();
+    return made;
+}
+
 PassageFact RandomFacts::passage() {
     PassageFact fact{id(), {}, {}, {}};
     if (coin()) fact.title = Title{text(), coin() ? id() : Id{}};
     if (coin()) fact.music = music();
     if (coin()) fact.tempi = tempi();
+    if (coin()) fact.click = click();
     return fact;
 }
 

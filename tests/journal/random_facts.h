@@ -34,6 +34,7 @@ private:
     RunFact run();
     Music music();
     Tempi tempi();
+    ClickPattern click();
     PassageFact passage();
     PieceFact piece();
     SettingsFact settings();

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/click_pattern.h"
+
+#include "core/digits.h"
+
+#include <algorithm>
+#include <array>
+#include <tuple>
+
+namespace piolo {
+
+namespace {
+
+// Each word stands at the place of its value.
+constexpr std::array<std::string_view, 4> places{"beats", "downbeats", "backbeats", "offbeats"};
+constexpr std::array<std::string_view, 4> strengths{"strong", "group", "plain", "silent"};
+constexpr std::array<std::string_view, 2> notes{"eighths", "sixteenths"};
+
+template <typename Value, std::size_t Count>
+std::optional<Value> named(const std::array<std::string_view, Count>& names, std::string_view name) noexcept {
+    for (std::size_t i = 0; i < Count; ++i)
+        if (names[i] == name) return static_cast<Value>(i);
+    return std::nullopt;
+}
+
+template <std::size_t Count, typename Value>
+std::string_view at(const std::array<std::string_view, Count>& names, Value value) noexcept {
+    const auto place = static_cast<std::size_t>(value);
+    return place < Count ? names[place] : std::string_view{};
+}
+
+bool dividesInThree(BeatUnit beat) noexcept {
+    return beat == BeatUnit::dottedQuarter || beat == BeatUnit::dottedHalf;
+}
+
+Fraction noteOf(SwungNotes swung) noexcept {
+    return swung == SwungNotes::eighths ? Fraction{1, 8} : Fraction{1, 16};
+}
+
+bool isBefore(const BreathPlace& a, const BreathPlace& b) noexcept {
+    return std::tie(a.bar, a.beat) < std::tie(b.bar, b.beat);
+}
+
+} // namespace
+
+std::string_view nameOf(ClickOn on) noexcept { return at(places, on); }
+std::string_view nameOf(Accent accent) noexcept { return at(strengths, accent); }
+std::string_view nameOf(SwungNotes swung) noexcept { return at(notes, swung); }
+std::optional<ClickOn> clickOnNamed(std::string_view name) noexcept { return named<ClickOn>(places, name); }
+std::optional<Accent> accentNamed(std::string_view name) noexcept { return named<Accent>(strengths, name); }
+std::optional<SwungNotes> swungNotesNamed(std::string_view name) noexcept {
+    return named<SwungNotes>(notes, name);
+}
+
+bool isSwing(Fraction swing) noexcept {
+    const auto [longer, shorter] = swing;
+    return shorter >= 1 && longer >= shorter && longer <= ClickPattern::mostSwingPart &&
+           longer <= 3 * std::int64_t{shorter};
+}
+
+std::optional<Fraction> parseSwing(std::string_view text) {
+    const std::size_t colon = text.find(':');
+    if (colon == std::string_view::npos) return std::nullopt;
+    const auto longer = digitsOf(text.substr(0, colon), 1, 2);
+    const auto shorter = digitsOf(text.substr(colon + 1), 1, 2);
+    if (!longer || !shorter) return std::nullopt;
+    const Fraction swing{static_cast<std::int32_t>(*longer), static_cast<std::int32_t>(*shorter)};
+    return isSwing(swing) ? std::optional(swing) : std::nullopt;
+}
+
+std::string swingText(Fraction swing) {
+    return std::to_string(swing.numerator) + ':' + std::to_string(swing.denominator);
+}
+
+bool isInRange(const BreathPlace& place) noexcept {
+    return place.bar >= -1 && place.bar <= ClickPattern::lastBar && place.beat >= 1 && place.beat <= 32 &&
+           place.beats >= 1 && place.beats <= ClickPattern::mostWait;
+}
+
+bool areBreaths(const std::vector<BreathPlace>& list) noexcept {
+    const bool ordered = std::adjacent_find(list.begin(), list.end(), [](const auto& a, const auto& b) {
+                             return !isBefore(a, b);
+                         }) == list.end();
+    return ordered && list.size() <= ClickPattern::mostBreaths &&
+           std::all_of(list.begin(), list.end(), isInRange);
+}
+
+int pulsesToTheBeat(const ClickPattern& pattern, BeatUnit beat, int subdivision) noexcept {
+    if (pattern.on != ClickOn::offbeats) return subdivision;
+    return dividesInThree(beat) ? 3 : 2;
+}
+
+Fraction swingOf(const ClickPattern& pattern, BeatUnit beat, int pulses) noexcept {
+    const Fraction length = ratio(fractionOf(beat), {pulses, 1});
+    const bool bends = pulses % 2 == 0 && length == noteOf(pattern.swung) && isSwing(pattern.swing);
+    return bends ? pattern.swing.reduced() : Fraction{1, 1};
+}
+
+} // namespace piolo

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/click_group.h"
+
+#include "journal/json_list.h"
+
+namespace piolo::journal {
+
+namespace {
+
+using nlohmann::json;
+using Json = nlohmann::ordered_json;
+
+std::int32_t small(JsonObject& group, const char* key, std::int64_t least, std::int64_t most) {
+    return static_cast<std::int32_t>(group.integer(key, least, most));
+}
+
+std::optional<Accent> accentOf(const json& word) {
+    return word.is_string() ? accentNamed(word.get_ref<const std::string&>()) : std::nullopt;
+}
+
+std::optional<BreathPlace> breathOf(const json& numbers) {
+    if (!numbers.is_array() || numbers.size() != 3) return std::nullopt;
+    const auto bar = integerIn(numbers[0], -1, ClickPattern::lastBar);
+    const auto beat = integerIn(numbers[1], 1, ClickPattern::mostAccents);
+    const auto beats = integerIn(numbers[2], 1, ClickPattern::mostWait);
+    if (!bar || !beat || !beats) return std::nullopt;
+    return BreathPlace{static_cast<std::int32_t>(*bar), static_cast<std::int32_t>(*beat),
+                       static_cast<std::int32_t>(*beats)};
+}
+
+std::vector<Accent> accentsOf(JsonObject& group) {
+    auto accents = listOf<Accent>(group, "accents", accentOf);
+    if (accents.size() > ClickPattern::mostAccents) group.refuse("accents");
+    return accents;
+}
+
+std::vector<BreathPlace> breathsOf(JsonObject& group) {
+    auto breaths = listOf<BreathPlace>(group, "breaths", breathOf);
+    if (!areBreaths(breaths)) group.refuse("breaths");
+    return breaths;
+}
+
+Fraction swingOf(JsonObject& group) {
+    const auto swing = parseSwing(group.text("swing"));
+    if (!swing) group.refuse("swing");
+    return swing.value_or(Fraction{1, 1});
+}
+
+} // namespace
+
+ClickPattern clickOf(JsonObject group) {
+    ClickPattern click;
+    click.on = group.choice("on", clickOnNamed);
+    if (group.has("accents")) click.accents = accentsOf(group);
+    if (group.has("swing")) {
+        click.swing = swingOf(group);
+        click.swung = group.choice("swung", swungNotesNamed);
+    }
+    click.barsOn = small(group, "barsOn", 1, ClickPattern::mostBarsInTurn);
+    click.barsOff = small(group, "barsOff", 0, ClickPattern::mostBarsInTurn);
+    click.silentBars = small(group, "silentBars", 0, 100);
+    click.leftOutBeats = small(group, "leftOutBeats", 0, 100);
+    click.seed = small(group, "seed", 0, ClickPattern::mostSeed);
+    if (group.has("breaths")) {
+        click.breaths = breathsOf(group);
+        click.breathBelow = group.tempo("breathBelow");
+    }
+    return click;
+}
+
+Json groupOf(const ClickPattern& click) {
+    const ClickPattern usual;
+    Json group{{"on", nameOf(click.on)}};
+    for (const Accent accent : click.accents) group["accents"].push_back(nameOf(accent));
+    if (click.swing != usual.swing || click.swung != usual.swung) {
+        group["swing"] = swingText(click.swing);
+        group["swung"] = nameOf(click.swung);
+    }
+    group["barsOn"] = click.barsOn;
+    group["barsOff"] = click.barsOff;
+    group["silentBars"] = click.silentBars;
+    group["leftOutBeats"] = click.leftOutBeats;
+    group["seed"] = click.seed;
+    if (!click.breaths.empty() || click.breathBelow != usual.breathBelow) {
+        group["breaths"] = Json::array();
+        for (const auto& [bar, beat, beats] : click.breaths)
+            group["breaths"].push_back(Json::array({bar, beat, beats}));
+        group["breathBelow"] = click.breathBelow.thousandths();
+    }
+    return group;
+}
+
+} // namespace piolo::journal
