@@ -29,15 +29,16 @@ struct Accent {
     double peak;
 };
 
-constexpr std::array woodPartials{Partial{1.0, 1.0}, Partial{1.43, 0.35}, Partial{2.19, 0.2}};
+// Far enough apart that a saxophone's line never covers them all (docs/sound.md has the measure).
+constexpr std::array woodPartials{Partial{1.0, 1.0}, Partial{1.95, 0.35}, Partial{2.45, 0.6}};
 constexpr std::array metalPartials{Partial{1.0, 1.0}, Partial{1.5037, 0.8}, Partial{1.78, 0.4},
                                    Partial{2.31, 0.35}};
 constexpr std::array reedPartials{Partial{1.0, 1.0}, Partial{2.0, 0.75}, Partial{3.0, 0.55},
                                   Partial{4.0, 0.3}};
-// Close neighbours that begin in step and fall out of it within a millisecond: a tick with hardly a tone.
-constexpr std::array dryPartials{Partial{0.80, 0.4}, Partial{0.88, 0.6}, Partial{0.93, 0.8},
-                                 Partial{1.0, 1.0},  Partial{1.06, 0.8}, Partial{1.135, 0.6},
-                                 Partial{1.19, 0.4}};
+// Neighbours that begin in step and fall out of it within a millisecond: a tick with hardly a tone. It is
+// over before they can fall into step again, which would sound like a second tick.
+constexpr std::array dryPartials{Partial{1.0, 1.0}, Partial{1.31, 0.75}, Partial{1.46, 0.8},
+                                 Partial{1.6, 0.55}};
 
 constexpr Recipe recipeOf(Voice voice) {
     switch (voice) {
@@ -46,12 +47,12 @@ constexpr Recipe recipeOf(Voice voice) {
     case Voice::reed:
         return {1050.0, 0.010, 0.045, reedPartials};
     case Voice::dry:
-        return {2300.0, 0.004, 0.020, dryPartials};
+        return {2200.0, 0.003, 0.018, dryPartials};
     case Voice::wood:
     case Voice::impulse:
         break;
     }
-    return {1700.0, 0.007, 0.040, woodPartials};
+    return {1350.0, 0.0085, 0.045, woodPartials};
 }
 
 constexpr Accent accentOf(Stroke stroke) {
