@@ -7,17 +7,11 @@ namespace piolo {
 
 std::vector<Tempo> rungs(const Rule& rule, Tempo present) {
     std::vector<Tempo> ladder{present};
-    while (ladder.back() > rule.floor) {
-        const Tempo below = std::max(stepDown(ladder.back(), rule.step, rule.climb), rule.floor);
-        if (below == ladder.back()) break;
-        ladder.push_back(below);
-    }
+    while (ladder.back() > rule.floor)
+        ladder.push_back(std::max(stepDown(ladder.back(), rule.step, rule.climb), rule.floor));
     std::reverse(ladder.begin(), ladder.end());
-    while (ladder.back() < rule.target) {
-        const Tempo above = std::min(stepUp(ladder.back(), rule.step, rule.climb), rule.target);
-        if (above == ladder.back()) break;
-        ladder.push_back(above);
-    }
+    while (ladder.back() < rule.target)
+        ladder.push_back(std::min(stepUp(ladder.back(), rule.step, rule.climb), rule.target));
     return ladder;
 }
 

@@ -9,7 +9,8 @@
 namespace piolo {
 
 /// The rungs through `present`, lowest first: down by climbs to the floor, up by climbs to the target (the
-/// last steps shortened). `present` is always among them, also below the floor or above the target.
+/// last steps shortened). `present` is always among them, also below the floor or above the target. The rule
+/// must keep its bounds: a climb below 1 would never arrive.
 [[nodiscard]] std::vector<Tempo> rungs(const Rule& rule, Tempo present);
 
 } // namespace piolo

@@ -18,7 +18,7 @@ Outcome afterClean(Standing before, const Rule& rule) noexcept {
         return outcome;
     }
     outcome.after.tempo = std::min(stepUp(before.tempo, rule.step, rule.climb), rule.target);
-    outcome.climbed = outcome.after.tempo > before.tempo;
+    outcome.climbed = true;
     return outcome;
 }
 
@@ -27,7 +27,7 @@ Outcome afterMiss(Standing before, const Rule& rule) noexcept {
     outcome.after = {before.tempo, 0};
     if (before.tempo <= rule.floor) return outcome;
     outcome.after.tempo = std::max(stepDown(before.tempo, rule.step, rule.drop), rule.floor);
-    outcome.dropped = outcome.after.tempo < before.tempo;
+    outcome.dropped = true;
     return outcome;
 }
 
