@@ -8,10 +8,11 @@ suits its mean and its worst best ("delay chosen freely").
 
 Sources: Csound 6.18 (manual, `--sample-accurate`), TiMidity 2.14 (timidity(1)), Debian 12's packages csound and timidity.
 
-    test_nearest.py PIOLO
+    test_nearest.py PIOLO [COUNT SEED]    COUNT random clicks in place of the fixed ones
 """
 import math
 import pathlib
+import random
 import sys
 import tempfile
 
@@ -93,9 +94,21 @@ def promises(ours, other):
              "with the delay chosen freely Piolo is at least as near")]
 
 
+def drawn(count, seed):
+    """Clicks whose places lie all over between samples: where they do not, another program can be as near."""
+    draw = random.Random(seed)
+    clicks = []
+    while len(clicks) < count:
+        click = SteadyClick(str(draw.randint(20, 300)), draw.randint(1, 8), draw.choice((44_100, 48_000, 96_000)))
+        if click.place_of(1).denominator > 10:
+            clicks.append(click)
+    return clicks
+
+
 def main():
+    clicks = drawn(int(sys.argv[2]), int(sys.argv[3])) if len(sys.argv) > 3 else CLICKS
     with tempfile.TemporaryDirectory() as folder:
-        finish([result for click in CLICKS for result in compare(click, sys.argv[1], pathlib.Path(folder))])
+        finish([result for click in clicks for result in compare(click, sys.argv[1], pathlib.Path(folder))])
 
 
 if __name__ == "__main__":
