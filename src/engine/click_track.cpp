@@ -2,7 +2,8 @@
 #include "engine/click_track.h"
 
 #include "engine/click_voice.h"
-#include "engine/pulse_grid.h"
+#include "engine/drill_plan.h"
+#include "engine/section.h"
 
 #include <algorithm>
 #include <optional>
@@ -11,71 +12,92 @@ namespace piolo::engine {
 
 namespace {
 
-Layer layerOf(const Meter& meter, std::int64_t beat, std::int32_t part) {
-    if (part != 0) return Layer::subdivision;
-    const auto inBar = beat % meter.beatsPerBar();
-    if (inBar == 0) return Layer::downbeat;
-    return ((meter.groupStarts() >> inBar) & 1U) != 0 ? Layer::group : Layer::beat;
+DrillPlan planOf(const ClickTrack& track) {
+    Passage passage;
+    passage.music.meter = track.meter;
+    passage.music.subdivision = track.subdivision;
+    passage.music.bars = 0;
+    passage.click = track.click;
+    return inRange(engine::planOf(passage, {}, {}));
+}
+
+std::int64_t beatsIn(const Stretch& stretch, const DrillPlan& plan) noexcept {
+    const auto beats = stretch.bars * plan.beatsPerBar;
+    return stretch.countIn ? beats
+                           : beats + plan.breaths.beatsIn(stretch.bars, plan.beatsPerBar, stretch.tempo);
+}
+
+/// A stretch from `start` on, in the track's measure.
+Section sectionOf(const Stretch& stretch, const DrillPlan& plan, const DrillMeasure& measure,
+                  std::uint64_t start) noexcept {
+    Section section;
+    section.phase = stretch.countIn ? Phase::countIn : Phase::run;
+    section.start = start;
+    section.breathes = !stretch.countIn && stretch.tempo < plan.breaths.below;
+    section.end = start + static_cast<std::uint64_t>(beatsIn(stretch, plan)) * measure.perBeat;
+    return section;
 }
 
 /// Walks through the pulses of a track. Stretches of one tempo in a row share their origin, so that nothing
 /// is rounded between them.
 class Walk {
 public:
-    Walk(const ClickTrack& track, SampleRate rate) : track_(&track) {
+    Walk(const ClickTrack& track, SampleRate rate)
+        : stretches_(track.stretches), plan_(planOf(track)), measure_(DrillMeasure::of(plan_)) {
         grid_.rate = rate;
-        grid_.perBeat = track.subdivision;
+        grid_.perBeat = static_cast<std::int64_t>(measure_.perBeat);
         enter(0);
     }
 
-    [[nodiscard]] bool atEnd() const noexcept { return stretch_ == track_->stretches.size(); }
+    [[nodiscard]] bool atEnd() const noexcept { return stretch_ == stretches_.size(); }
     /// The pulse the walk stands on. Not at the end.
     [[nodiscard]] TrackPulse pulse() const noexcept {
-        const auto subdivision = static_cast<std::uint64_t>(track_->subdivision);
-        const auto beat = static_cast<std::int64_t>(pulse_ / subdivision);
-        const auto part = static_cast<std::int32_t>(pulse_ % subdivision);
-        const auto layer =
-            track_->stretches[stretch_].countIn ? Layer::countIn : layerOf(track_->meter, beat, part);
-        return {grid_.sampleOf(base_ + pulse_), layer, stretch_, beat, part};
+        const auto place = section_.placeOf(tick_, measure_);
+        const auto click = section_.phase == Phase::countIn
+                               ? Click{Layer::countIn, true}
+                               : plan_.click.at(run_, place.bar, place.beat, place.part, plan_.groupStarts);
+        const auto beat = static_cast<std::int64_t>((tick_ - section_.start) / measure_.perBeat);
+        return {grid_.sampleOf(tick_), click.layer, stretch_, beat, place.part, click.sounds && !place.waits};
     }
     void advance() noexcept {
-        const auto& stretch = track_->stretches[stretch_];
-        pulse_ += stretch.countIn ? static_cast<std::uint64_t>(track_->subdivision) : 1U;
-        if (pulse_ < pulsesIn(stretch)) return;
-        base_ += pulsesIn(stretch);
-        enter(stretch_ + 1);
+        tick_ = section_.phase == Phase::countIn ? section_.nextBeat(tick_ + 1, measure_)
+                                                 : section_.nextPulse(tick_ + 1, measure_);
+        if (tick_ >= section_.end) leave();
     }
+    /// To the beginning of the next stretch.
+    void leave() noexcept { enter(stretch_ + 1); }
     /// At the end: the sample nearest to it.
-    [[nodiscard]] std::uint64_t endSample() const noexcept { return grid_.sampleOf(base_); }
+    [[nodiscard]] std::uint64_t endSample() const noexcept { return grid_.sampleOf(tick_); }
 
 private:
-    [[nodiscard]] std::uint64_t pulsesIn(const Stretch& stretch) const noexcept {
-        return static_cast<std::uint64_t>(stretch.bars) *
-               static_cast<std::uint64_t>(track_->meter.beatsPerBar()) *
-               static_cast<std::uint64_t>(track_->subdivision);
-    }
     void enter(std::size_t stretch) noexcept {
         stretch_ = stretch;
-        pulse_ = 0;
-        while (!atEnd() && track_->stretches[stretch_].bars <= 0) ++stretch_;
-        if (atEnd() || track_->stretches[stretch_].tempo == grid_.tempo) return;
-        grid_.origin = grid_.originAt(base_);
-        grid_.tempo = track_->stretches[stretch_].tempo;
-        base_ = 0;
+        tick_ = section_.end;
+        while (!atEnd() && stretches_[stretch_].bars <= 0) ++stretch_;
+        if (atEnd()) return;
+        const auto& entered = stretches_[stretch_];
+        if (!entered.countIn) ++run_;
+        if (entered.tempo != grid_.tempo) {
+            grid_.origin = grid_.originAt(tick_);
+            grid_.tempo = entered.tempo;
+            tick_ = 0;
+        }
+        section_ = sectionOf(entered, plan_, measure_, tick_);
     }
 
-    const ClickTrack* track_;
+    const std::vector<Stretch>& stretches_;
+    DrillPlan plan_;
+    DrillMeasure measure_;
     PulseGrid grid_;
-    std::uint64_t base_ = 0; // the grid's pulse with which the stretch begins
-    std::uint64_t pulse_ = 0;
+    Section section_{.end = 0};
+    std::uint64_t tick_ = 0;
+    std::uint64_t run_ = 0; // from 1; count-ins are none
     std::size_t stretch_ = 0;
 };
 
 std::uint64_t lengthOf(const ClickTrack& track, SampleRate rate) {
-    ClickTrack bars = track;
-    bars.subdivision = 1;
-    Walk walk(bars, rate);
-    while (!walk.atEnd()) walk.advance();
+    Walk walk(track, rate);
+    while (!walk.atEnd()) walk.leave();
     return walk.endSample();
 }
 
@@ -89,8 +111,8 @@ struct TrackPlayer::State {
     std::uint64_t length = 0;
 
     void strike(const TrackPulse& pulse) noexcept {
-        bank.strike(track.mix, pulse.layer, 0,
-                    pulse.part == 0 && pulse.beat % track.meter.beatsPerBar() == 0);
+        const bool barBegins = pulse.part == 0 && pulse.beat % track.meter.beatsPerBar() == 0;
+        if (pulse.sounds) bank.strike(track.mix, pulse.layer, 0, barBegins);
         walk->advance();
     }
 };
@@ -131,5 +153,11 @@ std::vector<TrackPulse> pulsesOf(const ClickTrack& track, SampleRate rate) {
     for (Walk walk(track, rate); !walk.atEnd(); walk.advance()) pulses.push_back(walk.pulse());
     return pulses;
 }
+
+std::int64_t beatsOf(const ClickTrack& track, const Stretch& stretch) {
+    return beatsIn(stretch, planOf(track));
+}
+
+BeatParts partsOf(const ClickTrack& track) { return DrillMeasure::of(planOf(track)).parts; }
 
 } // namespace piolo::engine

@@ -3,8 +3,8 @@
 // offline.
 #pragma once
 
-#include "core/meter.h"
-#include "core/tempo.h"
+#include "core/click_pattern.h"
+#include "engine/beat_parts.h"
 #include "engine/mix.h"
 #include "engine/renderer.h"
 
@@ -14,7 +14,7 @@
 
 namespace piolo::engine {
 
-/// Bars of one tempo. A count-in clicks the beats only.
+/// Bars of one tempo, below 2^31 of them. A count-in clicks the beats only.
 struct Stretch {
     Tempo tempo = Tempo::bpm(60);
     std::int64_t bars = 1;
@@ -28,6 +28,7 @@ struct ClickTrack {
     std::int32_t subdivision = 1;
     std::vector<Stretch> stretches;
     Mix mix;
+    ClickPattern click{}; ///< of every stretch but the count-ins, each of which is a run from bar 1 on
 };
 
 /// One pulse of a track.
@@ -35,8 +36,9 @@ struct TrackPulse {
     std::uint64_t sample = 0;
     Layer layer = Layer::beat;
     std::size_t stretch = 0;
-    std::int64_t beat = 0; ///< since the stretch began, from 0
+    std::int64_t beat = 0; ///< since the stretch began, from 0, beats of waiting included
     std::int32_t part = 0; ///< inside the beat
+    bool sounds = true;    ///< false: the click pattern leaves it out
 };
 
 /// Renders a ClickTrack from its first to its last sample; silence after that.
@@ -58,5 +60,9 @@ private:
 
 /// Every pulse of a track at that rate, in order.
 [[nodiscard]] std::vector<TrackPulse> pulsesOf(const ClickTrack& track, SampleRate rate);
+/// How many beats a stretch of a track lasts, its waits included.
+[[nodiscard]] std::int64_t beatsOf(const ClickTrack& track, const Stretch& stretch);
+/// Where the pulses of the track's beats lie.
+[[nodiscard]] BeatParts partsOf(const ClickTrack& track);
 
 } // namespace piolo::engine

@@ -94,32 +94,36 @@ void Drill::sectionEnds() noexcept {
 void Drill::pulse() noexcept {
     const auto tick = timeline_.nextPulse();
     const auto place = timeline_.section().placeOf(tick, measure_);
-    if (sounds(tick, place)) {
+    if (isTold(tick, place)) {
+        const auto click = clickAt(tick, place);
         auto told = event(Event::Kind::pulse, now_);
-        told.layer = layerAt(place);
+        told.layer = click.layer;
+        told.sounds = click.sounds;
+        told.waits = place.waits;
         told.bar = place.bar;
         told.beat = place.beat;
         told.part = place.part;
         told.run = timeline_.inRun() ? run_.number : 0;
         teller_.tellPulse(told);
         if (heard_ && place.beat == 0 && place.part == 0) muted_ = false;
-        if (!muted_) bank_.strike(mix_, told.layer, 0, place.beat == 0);
+        if (!muted_ && click.sounds) bank_.strike(mix_, click.layer, 0, place.beat == 0);
     }
     timeline_.passPulse();
 }
 
-bool Drill::sounds(std::uint64_t tick, BarPlace place) const noexcept {
+bool Drill::isTold(std::uint64_t tick, BarPlace place) const noexcept {
     const auto& section = timeline_.section();
-    if (section.phase == Phase::countIn) return place.part == 0;
+    if (section.phase == Phase::countIn || place.waits) return place.part == 0;
     return section.phase == Phase::run && tick <= section.landing;
 }
 
-Layer Drill::layerAt(BarPlace place) const noexcept {
-    if (timeline_.section().phase == Phase::countIn) return Layer::countIn;
-    if (place.part != 0) return Layer::subdivision;
-    if (place.beat == 0) return Layer::downbeat;
-    return ((plan_.groupStarts >> static_cast<std::uint32_t>(place.beat)) & 1U) != 0 ? Layer::group
-                                                                                     : Layer::beat;
+Click Drill::clickAt(std::uint64_t tick, BarPlace place) const noexcept {
+    const auto& section = timeline_.section();
+    if (section.phase == Phase::countIn) return {Layer::countIn, true};
+    if (tick == section.landing) return {plan_.click.landing(), true};
+    auto click = plan_.click.at(run_.number, place.bar, place.beat, place.part, plan_.groupStarts);
+    click.sounds = click.sounds && !place.waits;
+    return click;
 }
 
 Event Drill::event(Event::Kind kind, std::uint64_t sample) const noexcept {

@@ -75,8 +75,8 @@ private:
     void sectionBegins() noexcept;
     void sectionEnds() noexcept;
     void pulse() noexcept;
-    [[nodiscard]] Layer layerAt(BarPlace place) const noexcept;
-    [[nodiscard]] bool sounds(std::uint64_t tick, BarPlace place) const noexcept;
+    [[nodiscard]] bool isTold(std::uint64_t tick, BarPlace place) const noexcept;
+    [[nodiscard]] Click clickAt(std::uint64_t tick, BarPlace place) const noexcept;
     [[nodiscard]] Event event(Event::Kind kind, std::uint64_t sample) const noexcept;
 
     Teller& teller_;

@@ -39,8 +39,9 @@ void Drill::enterRun(std::uint64_t tick) noexcept {
     run.start = tick;
     run.offset = measure_.lead;
     run.firstBar = measure_.pickup > 0 ? -1 : 0;
+    run.breathes = timeline_.tempo() < plan_.breaths.below && !measure_.waits.none();
     if (plan_.bars > 0) {
-        run.end = tick + measure_.pickup + measure_.bars;
+        run.end = tick + measure_.pickup + measure_.bars + (run.breathes ? measure_.waits.total() : 0);
         if (plan_.landing) run.landing = run.end;
         run.end += landingTicks();
     }

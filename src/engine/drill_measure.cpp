@@ -2,7 +2,6 @@
 #include "engine/drill_measure.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace piolo::engine {
 
@@ -13,6 +12,21 @@ std::uint64_t ticks(std::int64_t count) noexcept { return static_cast<std::uint6
 bool fits(Fraction pickup, std::int32_t beats) noexcept {
     return pickup.numerator > 0 && pickup.denominator > 0 && pickup.denominator <= 999 &&
            pickup.numerator < std::int64_t{beats} * pickup.denominator;
+}
+
+/// The waits that lie inside the run: after its first note, up to the landing note.
+Waits waitsOf(const DrillPlan& plan, const DrillMeasure& measure) noexcept {
+    const std::int64_t barsBefore = measure.pickup > 0 ? 1 : 0;
+    const auto last = ticks(barsBefore) * measure.bar + measure.bars;
+    Waits waits;
+    for (std::size_t i = 0; i < plan.breaths.count; ++i) {
+        const auto& place = plan.breaths.places[i];
+        if (place.bar + barsBefore < 0 || place.beat >= plan.beatsPerBar) continue;
+        const auto at = ticks(place.bar + barsBefore) * measure.bar + ticks(place.beat) * measure.perBeat;
+        const bool inside = plan.bars == 0 || at < last || (plan.landing && at == last);
+        if (at > measure.lead && inside) waits.add({at, ticks(place.beats) * measure.perBeat});
+    }
+    return waits;
 }
 
 Rule inRange(Rule rule) noexcept {
@@ -26,9 +40,8 @@ Rule inRange(Rule rule) noexcept {
 
 DrillMeasure DrillMeasure::of(const DrillPlan& plan) noexcept {
     DrillMeasure measure;
-    measure.perBeat =
-        ticks(std::lcm(std::int64_t{plan.subdivision}, std::int64_t{plan.pickupBeats.denominator}));
-    measure.step = measure.perBeat / ticks(plan.subdivision);
+    measure.parts = BeatParts::of(plan.subdivision, plan.swing, plan.pickupBeats.denominator);
+    measure.perBeat = measure.parts.perBeat;
     measure.bar = measure.perBeat * ticks(plan.beatsPerBar);
     measure.pickup =
         measure.perBeat * ticks(plan.pickupBeats.numerator) / ticks(plan.pickupBeats.denominator);
@@ -36,6 +49,7 @@ DrillMeasure DrillMeasure::of(const DrillPlan& plan) noexcept {
     measure.countIn = measure.bar * ticks(plan.countInBars) + measure.lead;
     measure.breath = measure.perBeat * ticks(plan.breathBeats);
     measure.bars = measure.bar * ticks(plan.bars);
+    measure.waits = waitsOf(plan, measure);
     return measure;
 }
 
@@ -43,6 +57,9 @@ DrillPlan inRange(DrillPlan plan) noexcept {
     plan.beatsPerBar = std::clamp(plan.beatsPerBar, 1, 32);
     plan.groupStarts |= 1U;
     plan.subdivision = std::clamp(plan.subdivision, 1, 8);
+    plan.swing = plan.subdivision % 2 == 0 && isSwing(plan.swing) ? plan.swing.reduced() : Fraction{1, 1};
+    plan.click = plan.click.inRange();
+    plan.breaths = plan.breaths.inRange();
     plan.bars = std::clamp(plan.bars, 0, 999);
     plan.countInBars = std::clamp(plan.countInBars, 0, 4);
     plan.breathBeats = std::clamp(plan.breathBeats, 0, 8);

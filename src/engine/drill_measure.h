@@ -2,7 +2,9 @@
 // The lengths of a drill's parts, in ticks of its grid: what fits both the subdivision and the pick-up.
 #pragma once
 
+#include "engine/beat_parts.h"
 #include "engine/drill_plan.h"
+#include "engine/waits.h"
 
 #include <cstdint>
 
@@ -11,13 +13,14 @@ namespace piolo::engine {
 /// All lengths are in ticks, `perBeat` of them to the beat. Real-time-safe.
 struct DrillMeasure {
     std::uint64_t perBeat = 1;
-    std::uint64_t step = 1; ///< from pulse to pulse
+    BeatParts parts; ///< where the pulses of a beat lie
     std::uint64_t bar = 4;
     std::uint64_t pickup = 0;
     std::uint64_t lead = 0;    ///< of the bar with the pick-up: what comes before it
     std::uint64_t countIn = 0; ///< the bars and the lead
     std::uint64_t breath = 0;
-    std::uint64_t bars = 0; ///< the whole bars of a run; 0: open-ended
+    std::uint64_t bars = 0; ///< the whole bars of a run, without its waits; 0: open-ended
+    Waits waits;            ///< of a run below the tempo at which nobody waits
 
     static DrillMeasure of(const DrillPlan& plan) noexcept;
 };

@@ -8,7 +8,10 @@ DrillPlan planOf(const Passage& passage, Standing standing, const PracticeSettin
     DrillPlan plan;
     plan.beatsPerBar = music.meter.beatsPerBar();
     plan.groupStarts = music.meter.groupStarts();
-    plan.subdivision = music.subdivision;
+    plan.subdivision = pulsesToTheBeat(passage.click, music.meter.beat(), music.subdivision);
+    plan.swing = swingOf(passage.click, music.meter.beat(), plan.subdivision);
+    plan.click = ClickChoice::of(passage.click, music.meter.beat());
+    plan.breaths = Breaths::of(passage.click, music.firstBar);
     plan.pickupBeats = ratio(music.pickup, fractionOf(music.meter.beat()));
     plan.bars = music.bars;
     plan.landing = music.landing;

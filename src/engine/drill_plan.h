@@ -3,6 +3,8 @@
 #pragma once
 
 #include "core/passage.h"
+#include "engine/breaths.h"
+#include "engine/click_choice.h"
 
 #include <cstdint>
 #include <type_traits>
@@ -13,8 +15,11 @@ struct DrillPlan {
     std::int32_t beatsPerBar = 4;  ///< 1…32
     std::uint32_t groupStarts = 1; ///< bit b: a group begins on beat b
     std::int32_t subdivision = 1;  ///< pulses to the beat, 1…8
-    Fraction pickupBeats;          ///< in beats, lowest terms, shorter than a bar
-    std::int32_t bars = 4;         ///< 0: open-ended
+    Fraction swing{1, 1};          ///< long : short of each pair of pulses; 1:1 when they are odd
+    ClickChoice click;
+    Breaths breaths;
+    Fraction pickupBeats;  ///< in beats, lowest terms, shorter than a bar
+    std::int32_t bars = 4; ///< 0: open-ended
     bool landing = true;
     std::int32_t countInBars = 1; ///< 0…4
     std::int32_t breathBeats = 2; ///< 0…8

@@ -22,7 +22,7 @@ enum class Phase : std::uint8_t { idle, gap, countIn, run, paused };
 struct Event {
     enum class Kind : std::uint8_t {
         started,      ///< the drill began
-        pulse,        ///< a pulse sounds: layer, bar, beat, part, phase
+        pulse,        ///< a pulse: layer, bar, beat, part, phase; whether it `sounds`, or `waits`
         runBegan,     ///< the first note of a run; `run` counts from 1
         runEnded,     ///< mark, standing before and after; never told for a run that was cancelled. Of a
                       ///< missed run: bar and beat of the (first) press
@@ -56,6 +56,8 @@ struct Event {
     std::int32_t beat = 0;     ///< from 0
     std::int32_t part = 0;     ///< pulse inside the beat, from 0
     std::uint64_t beganAt = 0; ///< of runEnded: the sample of the run's first note
+    bool sounds = true;        ///< false: the click pattern leaves this pulse out
+    bool waits = false;        ///< a beat of breath before `bar` and `beat`: nothing sounds, the bars stand
     bool fullStreak = false;
     bool secure = false;
     bool isTry = false;

@@ -14,7 +14,7 @@ struct Distance {
     std::uint64_t divisor;
 };
 
-// Below 2^48 pulses: 60000·rate < 2^34 and tempo·perBeat < 2^35, so nothing here passes 2^101.
+// Below 2^52 pulses: 60000·rate < 2^34 and tempo·perBeat < 2^43, so nothing here passes 2^109.
 Distance distanceTo(const PulseGrid& grid, std::uint64_t k) noexcept {
     const auto divisor =
         static_cast<std::uint64_t>(grid.tempo.thousandths()) * static_cast<std::uint64_t>(grid.perBeat);

@@ -22,9 +22,9 @@ struct PulseGrid {
     Origin origin;
     Tempo tempo = Tempo::bpm(60);
     SampleRate rate;
-    std::int64_t perBeat = 1; ///< n: 1…65536 (subdivision times what a pick-up needs)
+    std::int64_t perBeat = 1; ///< n: 1…2^24 (what subdivision, swing and pick-up need)
 
-    /// The sample nearest to pulse k (halves up). Real-time-safe. 0 <= k < 2^48.
+    /// The sample nearest to pulse k (halves up). Real-time-safe. 0 <= k < 2^52.
     [[nodiscard]] std::uint64_t sampleOf(std::uint64_t k) const noexcept;
     /// The exact place of pulse k as the origin of what follows, rounded into the fraction once.
     /// Real-time-safe.

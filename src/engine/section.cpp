@@ -3,16 +3,35 @@
 
 namespace piolo::engine {
 
-BarPlace Section::placeOf(std::uint64_t tick, const DrillMeasure& measure) const noexcept {
-    const auto place = inBars(tick);
-    return {static_cast<std::int32_t>(place / measure.bar) + firstBar,
-            static_cast<std::int32_t>(place % measure.bar / measure.perBeat),
-            static_cast<std::int32_t>(place % measure.perBeat / measure.step)};
+Waits::Stand Section::standAt(std::uint64_t tick, const DrillMeasure& measure) const noexcept {
+    if (!breathes) return {sinceBar(tick), false};
+    return measure.waits.after(sinceBar(tick));
 }
 
-std::uint64_t Section::next(std::uint64_t tick, std::uint64_t unit) const noexcept {
-    const auto beyond = inBars(tick) % unit;
-    return beyond == 0 ? tick : tick + unit - beyond;
+BarPlace Section::placeOf(std::uint64_t tick, const DrillMeasure& measure) const noexcept {
+    const auto [place, waits] = standAt(tick, measure);
+    const auto inBeat = waits ? sinceBar(tick) % measure.perBeat : place % measure.perBeat;
+    return {static_cast<std::int32_t>(place / measure.bar) + firstBar,
+            static_cast<std::int32_t>(place % measure.bar / measure.perBeat), measure.parts.partAt(inBeat),
+            waits};
+}
+
+std::uint64_t Section::nextPulse(std::uint64_t tick, const DrillMeasure& measure) const noexcept {
+    // Waits are whole beats: the pulses inside a beat do not know of them.
+    const auto inBeat = sinceBar(tick) % measure.perBeat;
+    return tick - inBeat + measure.parts.next(inBeat);
+}
+
+std::uint64_t Section::nextBeat(std::uint64_t tick, const DrillMeasure& measure) const noexcept {
+    const auto inBeat = sinceBar(tick) % measure.perBeat;
+    return inBeat == 0 ? tick : tick + measure.perBeat - inBeat;
+}
+
+std::uint64_t Section::nextBar(std::uint64_t tick, const DrillMeasure& measure) const noexcept {
+    const auto place = standAt(tick, measure).place;
+    const auto bar = (place + measure.bar - 1) / measure.bar * measure.bar;
+    const auto waited = breathes ? measure.waits.before(bar) : 0;
+    return start + bar + waited - offset;
 }
 
 BarPlace placeAt(std::uint64_t sample, const Section& section, const PulseGrid& grid,

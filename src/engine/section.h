@@ -16,6 +16,7 @@ struct BarPlace {
     std::int32_t bar = -2; ///< from 0; a pick-up is bar -1; -2: no place
     std::int32_t beat = 0; ///< from 0
     std::int32_t part = 0; ///< pulse inside the beat, from 0
+    bool waits = false;    ///< it is the place before which the run waits to breathe
 };
 
 /// Ticks of a grid from `start` to `end`. Real-time-safe.
@@ -28,11 +29,18 @@ struct Section {
     std::uint64_t offset = 0;      ///< the first tick's place in its bar
     std::uint64_t landing = never; ///< the tick of the landing note
     std::int32_t firstBar = 0;
+    bool breathes = false; ///< the measure's waits lie inside
 
-    [[nodiscard]] std::uint64_t inBars(std::uint64_t tick) const noexcept { return tick - start + offset; }
     [[nodiscard]] BarPlace placeOf(std::uint64_t tick, const DrillMeasure& measure) const noexcept;
-    /// The first tick at or after `tick` that is a whole number of `unit` from a bar's beginning.
-    [[nodiscard]] std::uint64_t next(std::uint64_t tick, std::uint64_t unit) const noexcept;
+    /// The first pulse, beat or beginning of a bar at or after `tick`.
+    [[nodiscard]] std::uint64_t nextPulse(std::uint64_t tick, const DrillMeasure& measure) const noexcept;
+    [[nodiscard]] std::uint64_t nextBeat(std::uint64_t tick, const DrillMeasure& measure) const noexcept;
+    [[nodiscard]] std::uint64_t nextBar(std::uint64_t tick, const DrillMeasure& measure) const noexcept;
+
+private:
+    /// From the beginning of the first bar, waits included.
+    [[nodiscard]] std::uint64_t sinceBar(std::uint64_t tick) const noexcept { return tick - start + offset; }
+    [[nodiscard]] Waits::Stand standAt(std::uint64_t tick, const DrillMeasure& measure) const noexcept;
 };
 
 /// The place that sounds at `sample`, inside `section` on `grid`.

@@ -22,7 +22,7 @@ void Timeline::enter(const Section& section) noexcept {
     begun_ = false;
     startSample_ = sampleOf(section.start);
     endSample_ = sampleOf(section.end);
-    find(section.next(section.start, measure_.step));
+    find(section.nextPulse(section.start, measure_));
 }
 
 void Timeline::extend(std::uint64_t ticks) noexcept {
@@ -30,7 +30,7 @@ void Timeline::extend(std::uint64_t ticks) noexcept {
     endSample_ = sampleOf(section_.end);
 }
 
-void Timeline::passPulse() noexcept { find(pulse_ + measure_.step); }
+void Timeline::passPulse() noexcept { find(section_.nextPulse(pulse_ + 1, measure_)); }
 
 void Timeline::find(std::uint64_t pulse) noexcept {
     pulse_ = pulse;
@@ -42,10 +42,10 @@ std::uint64_t Timeline::sampleOf(std::uint64_t tick) const noexcept {
 }
 
 std::uint64_t Timeline::boundary(Boundary kind) const noexcept {
-    std::uint64_t unit = measure_.step;
-    if (kind == Boundary::beat) unit = measure_.perBeat;
-    if (kind == Boundary::bar) unit = measure_.bar;
-    return std::min(section_.next(pulse_, unit), section_.end);
+    auto next = pulse_;
+    if (kind == Boundary::beat) next = section_.nextBeat(pulse_, measure_);
+    if (kind == Boundary::bar) next = section_.nextBar(pulse_, measure_);
+    return std::min(next, section_.end);
 }
 
 std::uint64_t Timeline::nextSample() const noexcept {

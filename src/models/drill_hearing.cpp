@@ -39,7 +39,7 @@ void DrillModel::sound(const engine::Event& event) {
     if (state_ == State::Stopped || awaitsStart_) return;
     switch (event.kind) {
     case Kind::pulse:
-        return beats_.sound(event);
+        return event.waits ? beats_.breathe() : beats_.sound(event);
     case Kind::runBegan:
         if (sound_.nowNanos() - feedbackSince_ > feedbackNanos) setFeedback(Feedback::None);
         return;

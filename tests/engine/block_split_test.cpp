@@ -48,7 +48,8 @@ auto fieldsOf(const Event& event) {
     return std::tuple(event.kind, event.sample, event.run, event.runsEnded, event.tempo, event.before.tempo,
                       event.before.streak, event.after.tempo, event.after.streak, event.mark,
                       event.voidReason, event.pause, event.phase, event.layer, event.bar, event.beat,
-                      event.part, event.beganAt, event.fullStreak, event.secure, event.isTry);
+                      event.part, event.sounds, event.waits, event.beganAt, event.fullStreak, event.secure,
+                      event.isTry);
 }
 
 bool sameBits(const std::vector<float>& a, const std::vector<float>& b) {
@@ -97,7 +98,11 @@ TEST_CASE("one sample at a time sounds as all at once") {
 
 TEST_CASE("a written track does not depend on its blocks either") {
     ClickTrack track;
-    track.subdivision = 7;
+    track.subdivision = 4;
+    track.click.swing = {5, 3};
+    track.click.swung = SwungNotes::sixteenths;
+    track.click.leftOutBeats = 20;
+    track.click.breaths = {{2, 1, 1}};
     track.stretches = {{Tempo::bpm(137), 1, true}, {Tempo::bpm(137), 2, false}, {Tempo::bpm(251), 2, false}};
     const auto render = [&](std::size_t block) {
         TrackPlayer player(track);

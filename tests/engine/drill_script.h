@@ -31,6 +31,28 @@ inline std::int64_t between(Random& random, std::int64_t least, std::int64_t mos
 
 inline Tempo anyTempo(Random& random) { return Tempo::clampedThousandths(between(random, 120'000, 400'000)); }
 
+/// One pattern in three is the usual one.
+inline void anyClick(Random& random, DrillPlan& plan) {
+    const auto small = [&](std::int64_t least, std::int64_t most) {
+        return static_cast<std::int32_t>(between(random, least, most));
+    };
+    if (small(0, 2) == 0) return;
+    plan.click.on = static_cast<ClickOn>(small(0, 3));
+    plan.click.offbeat = plan.subdivision - 1;
+    plan.click.accented = small(0, 5);
+    for (auto& accent : plan.click.accents) accent = static_cast<Accent>(small(0, 3));
+    plan.click.barsOn = small(1, 2);
+    plan.click.barsOff = small(0, 1);
+    plan.click.silentBars = small(0, 1) * 30;
+    plan.click.leftOutBeats = small(0, 1) * 30;
+    plan.click.seed = small(0, 999);
+    const auto shorter = small(1, 33);
+    plan.swing = {small(shorter, 3 * std::int64_t{shorter}), shorter};
+    for (std::int32_t bar = -1; bar < 3; ++bar)
+        plan.breaths.places[plan.breaths.count++] = {bar, small(0, 4), small(1, 3)};
+    plan.breaths.below = anyTempo(random);
+}
+
 inline DrillPlan anyPlan(Random& random) {
     DrillPlan plan;
     plan.beatsPerBar = static_cast<std::int32_t>(between(random, 1, 5));
@@ -50,6 +72,7 @@ inline DrillPlan anyPlan(Random& random) {
     plan.rule.target = Tempo::bpm(400);
     plan.start = Tempo::bpm(150);
     plan.standing = {anyTempo(random), 0};
+    anyClick(random, plan);
     return plan;
 }
 
