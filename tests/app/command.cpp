@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command.h"
 
+#include "../files/kept_files.h"
+
 #include <algorithm>
 #include <cstdlib>
 #include <fcntl.h>
@@ -77,6 +79,7 @@ Scratch::Scratch() {
 
 Scratch::~Scratch() {
     std::error_code error;
+    keepWritten(folder_);
     fs::remove_all(folder_, error);
 }
 

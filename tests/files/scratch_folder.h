@@ -2,6 +2,8 @@
 // A folder of a test's own, gone when the test is.
 #pragma once
 
+#include "kept_files.h"
+
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
@@ -23,7 +25,9 @@ public:
     ScratchFolder& operator=(const ScratchFolder&) = delete;
     ~ScratchFolder() {
         std::error_code error;
-        if (!path_.empty()) std::filesystem::remove_all(path_, error);
+        if (path_.empty()) return;
+        keepWritten(path_);
+        std::filesystem::remove_all(path_, error);
     }
 
     [[nodiscard]] const std::string& path() const { return path_; }

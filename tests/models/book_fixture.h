@@ -2,6 +2,7 @@
 // An open practice book in a folder of its own, with a clock that stands still until the test moves it.
 #pragma once
 
+#include "../files/kept_files.h"
 #include "models/practice_book.h"
 
 #include <doctest/doctest.h>
@@ -53,6 +54,7 @@ public:
 
     static constexpr const char* device = "0123456789abcdef0123456789abcdef";
     QTemporaryDir scratch;
+    KeptFiles kept{scratch.path().toStdString()};
     std::shared_ptr<StillClock> clock = std::make_shared<StillClock>();
     std::unique_ptr<models::PracticeBook> book;
 };

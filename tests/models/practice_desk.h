@@ -2,6 +2,7 @@
 // A practice folder of its own, the engine in virtual time, and a drill on top of both.
 #pragma once
 
+#include "../files/kept_files.h"
 #include "journal/practice_folder.h"
 #include "models/drill_model.h"
 #include "virtual_sound.h"
@@ -98,6 +99,7 @@ public:
     [[nodiscard]] std::string state() const { return scratch.filePath("state").toStdString(); }
 
     QTemporaryDir scratch;
+    KeptFiles kept{scratch.path().toStdString()};
     std::shared_ptr<engine::DrillEngine> engine = std::make_shared<engine::DrillEngine>();
     VirtualSound sound{engine};
     std::shared_ptr<DeskClock> clock = std::make_shared<DeskClock>(*engine);
