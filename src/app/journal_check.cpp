@@ -52,11 +52,13 @@ private:
     std::unordered_set<Id> described_;
 };
 
-void addReadingFaults(const std::string& path, std::vector<Fault>& faults) {
+/// False when the file cannot be read at all: a device that never ends is not read a second time.
+bool addReadingFaults(const std::string& path, std::vector<Fault>& faults) {
     // Every order counts here, however far ahead.
     const auto contents = journal::readJournalFile(path, {}, std::numeric_limits<std::int32_t>::max());
     if (!contents) faults.push_back(contents.fault());
     if (contents) faults.insert(faults.end(), contents->faults.begin(), contents->faults.end());
+    return contents.ok();
 }
 
 void addUnknownIds(const PlacedFact& placed, const Known& known, std::vector<Fault>& faults) {
@@ -70,8 +72,8 @@ void sortOnce(std::vector<Fault>& faults) {
         return std::tie(fault.place.file, fault.place.line, fault.number, fault.arguments);
     };
     std::ranges::sort(faults, [&](const Fault& a, const Fault& b) { return key(a) < key(b); });
-    const auto rest = std::ranges::unique(faults);
-    faults.erase(rest.begin(), rest.end());
+    const auto rest = std::unique(faults.begin(), faults.end());
+    faults.erase(rest, faults.end());
 }
 
 } // namespace
@@ -82,7 +84,7 @@ std::vector<Fault> faultsOf(const JournalFiles& files) {
     std::vector<PlacedFact> checked;
     Known known;
     for (const std::string& path : files.checked) {
-        addReadingFaults(path, faults);
+        if (!addReadingFaults(path, faults)) continue;
         for (PlacedFact& placed : placedFacts(path)) {
             known.take(placed, faults);
             checked.push_back(std::move(placed));

@@ -29,7 +29,8 @@ Meter meterOf(JsonObject& group) {
 
 Fraction pickupOf(JsonObject& group, const Meter& meter) {
     const auto read = Fraction::parse(group.text("pickup"));
-    const Fraction pickup = read.value_or(Fraction{});
+    // Nothing is nothing, whatever it is counted in: "0/8" is no other fact than no pick-up.
+    const Fraction pickup = read && read->numerator != 0 ? *read : Fraction{};
     const bool shorter = std::int64_t{pickup.numerator} * meter.denominator() <
                          std::int64_t{pickup.denominator} * meter.numerator();
     if (!read || !shorter) group.refuse("pickup");

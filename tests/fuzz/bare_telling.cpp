@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The targets look at what comes back, not at what is printed: neither output nor Qt is needed.
+#include "app/telling.h"
+
+namespace piolo::app {
+
+ExitCode tell(const Fault& fault) { return static_cast<int>(fault.number) < 200 ? exitUse : exitInput; }
+
+Done say(std::string_view /*text*/) { return done(); }
+
+} // namespace piolo::app

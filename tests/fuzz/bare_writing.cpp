@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sound is not made here: the verbs are tried up to the point where they would write.
+#include "app/track_file.h"
+
+namespace piolo::app {
+
+Done writeTrackWav(const std::string& path, const engine::ClickTrack& /*track*/,
+                   engine::SampleRate /*rate*/) {
+    return Fault{FaultNumber::cannotWrite, {path}, {}};
+}
+
+Done writeTrackMidi(const std::string& path, const engine::ClickTrack& /*track*/,
+                    engine::SampleRate /*rate*/) {
+    return Fault{FaultNumber::cannotWrite, {path}, {}};
+}
+
+} // namespace piolo::app

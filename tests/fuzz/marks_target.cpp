@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "scratch_file.h"
+#include "target.h"
+
+#include "app/mark_lines.h"
+
+#include <cstdio>
+#include <memory>
+
+namespace piolo::fuzz {
+
+namespace {
+
+struct Close {
+    void operator()(std::FILE* file) const { std::fclose(file); }
+};
+
+} // namespace
+
+void runMarks(std::string_view bytes) {
+    const auto path = scratchFile("marks", bytes);
+    const std::unique_ptr<std::FILE, Close> file(std::fopen(path.c_str(), "rb"));
+    app::MarkReader reader(file.get());
+    for (;;) {
+        const auto mark = reader.next();
+        if (!mark) {
+            hold(mark.fault().place.file == "-" && mark.fault().place.line > 0, "a fault names its line");
+            return;
+        }
+        if (!*mark) return;
+        const auto again = app::MarkLine::parse((*mark)->text());
+        hold(again && again->kind == (*mark)->kind && again->tempo == (*mark)->tempo,
+             "a mark is read as it is written");
+    }
+}
+
+} // namespace piolo::fuzz

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What hostile bytes are put into. Each target has its laws; bytes that break one are a find.
+#pragma once
+
+#include <span>
+#include <stdexcept>
+#include <string_view>
+
+namespace piolo::fuzz {
+
+struct Target {
+    std::string_view name; ///< also the folder of its finds and seeds
+    void (*run)(std::string_view bytes);
+};
+
+/// In the order of their names.
+[[nodiscard]] std::span<const Target> targets() noexcept;
+
+void runCommand(std::string_view bytes);  ///< words, one a line: a verb with its options, or the window's
+void runFolder(std::string_view bytes);   ///< a practice folder of up to three files, and its check
+void runLine(std::string_view bytes);     ///< one line of a journal
+void runMarks(std::string_view bytes);    ///< what `piolo ladder` reads
+void runSettings(std::string_view bytes); ///< the machine's settings
+void runWav(std::string_view bytes);      ///< a WAV file
+
+/// A law of a target.
+inline void hold(bool law, const char* what) {
+    if (!law) throw std::logic_error(what);
+}
+
+} // namespace piolo::fuzz

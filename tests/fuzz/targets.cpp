@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "target.h"
+
+namespace piolo::fuzz {
+
+namespace {
+
+constexpr Target all[] = {{"command", runCommand}, {"folder", runFolder},     {"line", runLine},
+                          {"marks", runMarks},     {"settings", runSettings}, {"wav", runWav}};
+
+} // namespace
+
+std::span<const Target> targets() noexcept { return all; }
+
+} // namespace piolo::fuzz
