@@ -1,0 +1,108 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""A click in septuplets at 137 BPM, 48 kHz, mono: rendered and thrown away, and written as a WAV file."""
+from page import table
+from picture import Panel
+from place import processor_seconds, told, told_seconds
+from ratios import Ratio, short, slope, take_turns
+
+from steady_click import SOUNDFONT, SteadyClick
+
+TEMPO, PARTS, RATE, VOICE = 137, 7, 48_000, "wood"
+BEATS_PER_BAR = 4
+MINUTES = (1, 2, 4, 8, 16)
+WHOLE = 8  # minutes, for the ratios
+OURS, COPY, CSOUND, TIMIDITY, FLUIDSYNTH = "Piolo", "copy loop", "Csound", "TiMidity", "FluidSynth"
+
+
+class Track:
+    """So many minutes of it, as each program wants to be told."""
+
+    def __init__(self, where, minutes):
+        self.where, self.minutes = where, minutes
+        self.bars = round(minutes * TEMPO / BEATS_PER_BAR)
+        self.seconds = self.bars * BEATS_PER_BAR * 60 / TEMPO
+        click = SteadyClick(TEMPO, PARTS, RATE, 60 * minutes)
+        self.score, self.midi = where.path(f"{minutes}.csd"), where.path(f"{minutes}.mid")
+        with open(self.score, "w", encoding="ascii") as file:
+            file.write(click.csound_score())
+        with open(self.midi, "wb") as file:
+            file.write(click.midi())
+        with open(where.path("timidity.cfg"), "w", encoding="ascii") as file:
+            file.write(f"soundfont {SOUNDFONT}\n")
+
+    def in_memory(self, what):
+        return [self.where.program("click_in_memory"), what, self.bars, VOICE]
+
+    def csound(self, *out):
+        """256 samples a turn: of 64, 128, 256, 512 and 1024 none was faster by more than its own spread."""
+        return ["csound", "-d", "-m0", "--sample-accurate", "--ksmps=256", *out, self.score]
+
+    def timidity(self, out):
+        return ["timidity", "-c", self.where.path("timidity.cfg"), "-OwM", "-s", RATE, "-EFreverb=0", "-EFchorus=0", "-o", out,
+                self.midi]
+
+    def fluidsynth(self, kind, out):
+        return ["fluidsynth", "-ni", "-R", "0", "-C", "0", "-r", RATE, "-z", "1024", "-T", kind, "-F", out, SOUNDFONT, self.midi]
+
+    def rendered(self):
+        """Each program from start to end, its sound thrown away."""
+        return {OURS: self.in_memory("ours"), COPY: self.in_memory("copy"), CSOUND: self.csound("-n"),
+                TIMIDITY: self.timidity("/dev/null"), FLUIDSYNTH: self.fluidsynth("raw", "/dev/null")}
+
+    def written(self):
+        """The same into a file; the copy loop's part is played by cp."""
+        ours = self.where.path("ours.wav")
+        return {OURS: [self.where.program("piolo"), "click", "--tempo", TEMPO, "--subdivision", PARTS, "--bars", self.bars,
+                       "--voice", VOICE, "--out", ours],
+                "cp of that file": ["cp", ours, self.where.path("copy.wav")],
+                CSOUND: self.csound("-W", "-f", "-o", self.where.path("csound.wav")),
+                TIMIDITY: self.timidity(self.where.path("timidity.wav")),
+                FLUIDSYNTH: self.fluidsynth("wav", self.where.path("fluidsynth.wav"))}
+
+
+def turns(words, rounds):
+    return take_turns({name: lambda line=line: processor_seconds(line) for name, line in words.items()}, rounds)
+
+
+def loops(track, rounds):
+    """Inside one program each, without its start: rendering, and copying what was rendered before."""
+    return take_turns({what: lambda what=what: told_seconds(track.in_memory(what)) for what in ("ours", "copy")}, rounds)
+
+
+def measure(where):
+    if told(Track(where, 1).in_memory("same")) != ["same"]:
+        raise SystemExit("the copy loop makes other samples: nothing to compare")
+    rendered = {minutes: turns(Track(where, minutes).rendered(), where.rounds) for minutes in MINUTES}
+    track = Track(where, WHOLE)
+    written = turns(track.written(), where.rounds)
+    inside = loops(track, where.rounds)
+    return page_of(track, rendered, written, inside), [panel_of(rendered)]
+
+
+def page_of(track, rendered, written, inside):
+    rows = [[name, str(Ratio(rendered[WHOLE][name], rendered[WHOLE][OURS])), short(growth(rendered, name) / growth(rendered, OURS)),
+             real_time(track, rendered[WHOLE][name])] for name in rendered[WHOLE]]
+    text = table([f"{WHOLE} minutes, thrown away", "time as a multiple of Piolo's", "the same for each further minute, start left out",
+                  "× real time"], rows)
+    rows = [[name, str(Ratio(times, written[OURS])), real_time(track, times)] for name, times in written.items()]
+    text += "\n" + table([f"{WHOLE} minutes, into a WAV file", "time as a multiple of Piolo's", "× real time"], rows)
+    frames = track.seconds * RATE
+    text += (f"\nRendering alone, without the program's start: {real_time(track, inside['ours'])} × real time, "
+             f"{Ratio(inside['ours'], inside['copy'])} times as long as the copy loop "
+             f"({frames / RATE / 60:.1f} minutes of sound).\n")
+    return text
+
+
+def growth(rendered, name):
+    return slope(MINUTES, [sorted(rendered[m][name])[len(rendered[m][name]) // 2] for m in MINUTES])
+
+
+def real_time(track, times):
+    return short(track.seconds / sorted(times)[len(times) // 2])
+
+
+def panel_of(rendered):
+    """Time against Piolo's for the shortest track."""
+    base = rendered[MINUTES[0]][OURS]
+    return Panel("Rendering a click track", "minutes of sound", {
+        name: [(m, Ratio(rendered[m][name], base).median) for m in MINUTES] for name in rendered[MINUTES[0]]})

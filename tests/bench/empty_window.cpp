@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The least that Qt Quick can show: one empty window of the practice window's size.
+#include <QGuiApplication>
+#include <QQuickWindow>
+
+int main(int argc, char** argv) {
+    const QGuiApplication application(argc, argv);
+    QQuickWindow window;
+    window.resize(1280, 800);
+    window.show();
+    return QGuiApplication::exec();
+}

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Opens a practice log and folds it: `open_journal journal|bytes FOLDER` or `open_journal sqlite|fill FOLDER
+// BASE`. `fill` puts the folder's facts into a new SQLite base, `sqlite` opens that one, `bytes` only reads
+// the journal's bytes. Prints the facts (or bytes) and the nanoseconds.
+#include "core/notebook.h"
+#include "journal/own_file.h"
+#include "journal/practice_folder.h"
+#include "sqlite_log.h"
+#include "stopwatch.h"
+
+#include <chrono>
+#include <cstdint>
+#include <cstdlib>
+#include <fcntl.h>
+#include <filesystem>
+#include <string_view>
+#include <unistd.h>
+
+namespace {
+
+using namespace piolo;
+
+[[noreturn]] void fail(const char* what) {
+    std::perror(what);
+    std::exit(1);
+}
+
+std::vector<Fact> factsOf(const std::string& folder) {
+    constexpr std::int64_t farAhead = 4'000'000'000'000; // every order of the folder counts
+    auto read = journal::readFolder(folder, {}, farAhead);
+    if (!read || !read->faults.empty()) fail("the folder has faults");
+    return std::move(std::move(read).value().facts);
+}
+
+/// What a program must do to stand where the window stands: the records of all passages.
+std::size_t folded(const std::vector<Fact>& facts) {
+    const Notebook notebook = fold(facts);
+    std::size_t entries = 0;
+    for (const Id& id : notebook.passages(true))
+        if (const auto* record = notebook.passage(id)) entries += record->entries.size();
+    return entries;
+}
+
+std::uint64_t bytesOf(const std::filesystem::path& path) {
+    std::vector<char> piece(1U << 20U);
+    const int file = ::open(path.c_str(), O_RDONLY);
+    if (file < 0) fail("open");
+    std::uint64_t all = 0;
+    ssize_t got = 0;
+    while ((got = ::read(file, piece.data(), piece.size())) > 0) all += static_cast<std::uint64_t>(got);
+    ::close(file);
+    return all;
+}
+
+template <typename Load>
+void openAndFold(Load load) {
+    std::size_t entries = 0;
+    bench::timed(1, [&] { entries = folded(load()); });
+    std::printf("%zu entries\n", entries);
+}
+
+void fill(const std::string& folder, const std::string& base) {
+    bench::SqliteLog log(base, "wal");
+    log.begin();
+    for (const Fact& fact : factsOf(folder)) log.add(fact);
+    log.commit();
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    if (argc < 3) return 2;
+    const std::string_view who = argv[1];
+    const std::string folder = argv[2];
+    const std::string base = argc > 3 ? argv[3] : "";
+    if (who == "journal") openAndFold([&] { return factsOf(folder); });
+    if (who == "sqlite") openAndFold([&] { return bench::SqliteLog(base, "wal").all(); });
+    if (who == "fill") fill(folder, base);
+    if (who == "bytes")
+        bench::timed(1, [&] {
+            for (const auto& entry : std::filesystem::directory_iterator(journal::journalFolder(folder)))
+                bytesOf(entry.path());
+        });
+    return 0;
+}
