@@ -68,6 +68,7 @@ struct PassageFact {
     std::optional<Music> music;
     std::optional<Tempi> tempi;
     std::optional<ClickPattern> click{};
+    bool imported = false; ///< taken from a passage file, not edited by hand
     bool operator==(const PassageFact&) const = default;
 };
 /// A piece was made or edited: only what changed. `due` holds nothing inside to take the date away.

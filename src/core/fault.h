@@ -44,6 +44,15 @@ enum class FaultNumber {
     lineTooLong = 211,
     badWav = 213,
     unknownPassage = 212,
+    wrongSum = 214,
+    // What a passage file holds.
+    notAPassageFile = 221,
+    passageKeyMissing = 222,
+    passageValue = 223,
+    newerPassageFile = 224,
+    idTwice = 225,
+    pieceNotInFile = 226,
+    passageFileTooLarge = 227,
     // Files and folders.
     cannotRead = 301,
     cannotWrite = 302,
@@ -53,6 +62,9 @@ enum class FaultNumber {
     notAPracticeFolder = 306,
     diskFull = 307,
     noDisplay = 308,
+    folderOpenElsewhere = 321,
+    nothingToExport = 322,
+    notSavedInTime = 323,
     // Sound.
     noSoundDevice = 401,
     soundLost = 402,

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/fact.h"
+#include "core/group_marks.h"
 
 #include <memory>
 #include <span>
@@ -40,6 +41,7 @@ struct Secure {
 struct PassageRecord {
     Passage passage;
     bool removed = false;
+    GroupMarks editedHere; ///< edited by hand after they had been imported
     Standing standing;
     std::optional<Tempo> best;           ///< the highest tempo with a full streak
     std::optional<Tempo> lastFullStreak; ///< the tempo of the newest full streak

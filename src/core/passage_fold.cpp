@@ -94,7 +94,20 @@ void PassageFold::tempo(const Fact& fact, const TempoFact& tempo) {
     moved_ = true;
 }
 
+void PassageFold::markEdited(const PassageFact& edit) {
+    const auto mark = [&](bool given, bool& imported, bool& editedHere) {
+        if (!given) return;
+        imported = imported || edit.imported;
+        editedHere = imported && !edit.imported;
+    };
+    mark(edit.title.has_value(), imported_.title, record_.editedHere.title);
+    mark(edit.music.has_value(), imported_.music, record_.editedHere.music);
+    mark(edit.tempi.has_value(), imported_.tempi, record_.editedHere.tempi);
+    mark(edit.click.has_value(), imported_.click, record_.editedHere.click);
+}
+
 void PassageFold::edit(const PassageFact& edit) {
+    markEdited(edit);
     Passage& passage = record_.passage;
     if (edit.title) passage.title = *edit.title;
     if (edit.music) passage.music = *edit.music;

@@ -34,11 +34,13 @@ private:
     void run(const Fact& fact, const RunFact& run, const Corrections& corrections);
     void tempo(const Fact& fact, const TempoFact& tempo);
     void edit(const PassageFact& edit);
+    void markEdited(const PassageFact& edit);
     void turnTo(Date date);
     void remember(Entry entry, const Outcome& outcome);
 
     PassageRecord record_;
-    bool moved_ = false; ///< a run counted or a tempo was set: an edited start no longer moves the standing
+    GroupMarks imported_; ///< were imported at some time
+    bool moved_ = false;  ///< a run counted or a tempo was set: an edited start no longer moves the standing
 };
 
 } // namespace piolo

@@ -4,20 +4,26 @@
 #include "files/descriptor.h"
 #include "files/file_fault.h"
 
+#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <fcntl.h>
+#include <limits>
 #include <unistd.h>
 
 namespace piolo::files {
 
 Result<std::string> wholeFile(const std::string& path) {
+    return wholeFile(path, std::numeric_limits<std::size_t>::max());
+}
+
+Result<std::string> wholeFile(const std::string& path, std::size_t most) {
     const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
     if (!file.isOpen()) return readFault(path, errno);
     std::string text;
     std::array<char, 65'536> block{};
     for (;;) {
-        const auto count = ::read(file.number(), block.data(), block.size());
+        const auto count = ::read(file.number(), block.data(), std::min(block.size(), most - text.size()));
         if (count == 0) return text;
         if (count > 0)
             text.append(block.data(), static_cast<std::size_t>(count));

@@ -62,6 +62,7 @@ FactBody back(JsonObject& line) { return BackFact{line.id("passage"), line.id("r
 FactBody passage(JsonObject& line) {
     PassageFact fact;
     fact.passage = line.id("passage");
+    if (line.has("imported")) fact.imported = line.flag("imported");
     if (line.has("title")) fact.title = titleOf(line.object("title"));
     if (line.has("music")) fact.music = musicOf(line.object("music"));
     if (line.has("tempi")) fact.tempi = tempiOf(line.object("tempi"));

@@ -61,6 +61,7 @@ void put(Json& line, const PassageFact& edit) {
     if (edit.music) line["music"] = groupOf(*edit.music);
     if (edit.tempi) line["tempi"] = groupOf(*edit.tempi);
     if (edit.click) line["click"] = groupOf(*edit.click);
+    if (edit.imported) line["imported"] = true;
 }
 
 void put(Json& line, const PieceFact& edit) {

@@ -66,6 +66,25 @@ constexpr FaultSentence sentences[] = {
                                                 "journal files of all devices into the folder")},
     {badWav, QT_TRANSLATE_NOOP("Fault", "this is no WAV file of one channel in float32; give one as piolo "
                                         "click writes it")},
+    {wrongSum,
+     QT_TRANSLATE_NOOP("Fault", "the line is not as it was written; it is kept and not counted, put "
+                                "it back from a copy or take its \"sum\" out")},
+    {notAPassageFile,
+     QT_TRANSLATE_NOOP("Fault", "this is no passage file, or one that was cut short; nothing "
+                                "was taken from it, have it sent again")},
+    {passageKeyMissing, QT_TRANSLATE_NOOP("Fault", "the key \"%1\" is missing; nothing was taken from the "
+                                                   "file, mend it by hand or have it sent again")},
+    {passageValue, QT_TRANSLATE_NOOP("Fault", "the key \"%1\" has a value that cannot be[: %2]; nothing was "
+                                              "taken from the file, mend it by hand or have it sent again")},
+    {newerPassageFile, QT_TRANSLATE_NOOP("Fault", "the file is of a newer format[ (%1)]; nothing was taken "
+                                                  "from it, use a newer Piolo")},
+    {idTwice, QT_TRANSLATE_NOOP("Fault", "the id %1 stands here for the second time; nothing was taken from "
+                                         "the file, take one of the two out by hand")},
+    {pieceNotInFile, QT_TRANSLATE_NOOP("Fault", "the passage \"%1\" belongs to a piece that is not in the "
+                                                "file[ (%2)]; nothing was taken from it, have it sent again "
+                                                "with its piece")},
+    {passageFileTooLarge, QT_TRANSLATE_NOOP("Fault", "this is more than a passage file holds[ (%1)]; make "
+                                                     "several files of it, or shorten its names")},
     {cannotRead, QT_TRANSLATE_NOOP("Fault", "cannot be read[ (%1)]; check the name and its permissions")},
     {cannotWrite, QT_TRANSLATE_NOOP("Fault", "cannot be written[ (%1)]; check the folder and its "
                                              "permissions")},
@@ -80,6 +99,12 @@ constexpr FaultSentence sentences[] = {
     {noDisplay,
      QT_TRANSLATE_NOOP("Fault", "there is no display to open the window on; start it in a graphical "
                                 "session, or see piolo --help for what works without one")},
+    {folderOpenElsewhere,
+     QT_TRANSLATE_NOOP("Fault", "a window has this folder open; close it and try again")},
+    {nothingToExport, QT_TRANSLATE_NOOP("Fault", "the folder holds no passages and no pieces; name the "
+                                                 "practice folder they are in")},
+    {notSavedInTime, QT_TRANSLATE_NOOP("Fault", "not everything could be saved in time; look after the disk "
+                                                "and import the file again, what is saved counts once")},
     {noSoundDevice, QT_TRANSLATE_NOOP("Fault", "there is no sound device; connect one or choose one in the "
                                                "settings, the drill goes on in silence")},
     {soundLost, QT_TRANSLATE_NOOP("Fault", "the sound device was lost; connect it again or choose another "

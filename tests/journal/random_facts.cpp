@@ -109,6 +109,7 @@ PassageFact RandomFacts::passage() {
     if (coin()) fact.music = music();
     if (coin()) fact.tempi = tempi();
     if (coin()) fact.click = click();
+    fact.imported = coin();
     return fact;
 }
 

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/difference.h"
+
+#include <utility>
+
+namespace piolo {
+
+namespace {
+
+std::string textOf(bool value) { return value ? "yes" : "no"; }
+std::string textOf(std::int32_t value) { return std::to_string(value); }
+std::string textOf(Tempo value) { return value.text(); }
+std::string textOf(StepKind value) { return value == StepKind::bpm ? "bpm" : "notches"; }
+std::string textOf(Id value) { return value.isNone() ? std::string{} : value.text(); }
+std::string textOf(Fraction value) { return value.isZero() ? std::string{} : value.text(); }
+std::string textOf(ClickOn value) { return std::string(nameOf(value)); }
+std::string textOf(SwungNotes value) { return std::string(nameOf(value)); }
+std::string textOf(const std::string& value) { return value; }
+std::string textOf(const std::optional<Date>& value) { return value ? value->text() : std::string{}; }
+
+std::string textOf(const std::vector<Accent>& accents) {
+    std::string text;
+    for (const Accent accent : accents) text.append(text.empty() ? "" : " ").append(nameOf(accent));
+    return text;
+}
+
+std::string textOf(const std::vector<BreathPlace>& breaths) {
+    std::string text;
+    for (const auto& [bar, beat, beats] : breaths) {
+        if (!text.empty()) text += ", ";
+        text += "bar " + std::to_string(bar) + " beat " + std::to_string(beat) + " waits " +
+                std::to_string(beats);
+    }
+    return text;
+}
+
+/// Gathers what differs.
+class Comparison {
+public:
+    template <typename Value>
+    void compare(const char* key, const Value& from, const Value& to) {
+        if (from != to) found.push_back({key, textOf(from), textOf(to)});
+    }
+    std::vector<Difference> found;
+};
+
+void compare(Comparison& in, const Title& from, const Title& to) {
+    in.compare("title.name", from.name, to.name);
+    in.compare("title.piece", from.piece, to.piece);
+}
+
+void compare(Comparison& in, const Music& from, const Music& to) {
+    in.compare("music.meter", from.meter.text(), to.meter.text());
+    in.compare("music.beat", fractionOf(from.meter.beat()), fractionOf(to.meter.beat()));
+    in.compare("music.groups", from.meter.groupsText(), to.meter.groupsText());
+    in.compare("music.subdivision", from.subdivision, to.subdivision);
+    in.compare("music.pickup", from.pickup, to.pickup);
+    in.compare("music.firstBar", from.firstBar, to.firstBar);
+    in.compare("music.bars", from.bars, to.bars);
+    in.compare("music.landing", from.landing, to.landing);
+    in.compare("music.countInBars", from.countInBars, to.countInBars);
+    in.compare("music.breathBeats", from.breathBeats, to.breathBeats);
+}
+
+void compare(Comparison& in, const Tempi& from, const Tempi& to) {
+    in.compare("tempi.start", from.start, to.start);
+    in.compare("tempi.target", from.rule.target, to.rule.target);
+    in.compare("tempi.floor", from.rule.floor, to.rule.floor);
+    in.compare("tempi.step", from.rule.step, to.rule.step);
+    in.compare("tempi.drop", from.rule.drop, to.rule.drop);
+    in.compare("tempi.climb", from.rule.climb, to.rule.climb);
+    in.compare("tempi.cleanRuns", from.rule.cleanRuns, to.rule.cleanRuns);
+}
+
+void compare(Comparison& in, const ClickPattern& from, const ClickPattern& to) {
+    in.compare("click.on", from.on, to.on);
+    in.compare("click.accents", from.accents, to.accents);
+    in.compare("click.swing", swingText(from.swing), swingText(to.swing));
+    in.compare("click.swung", from.swung, to.swung);
+    in.compare("click.barsOn", from.barsOn, to.barsOn);
+    in.compare("click.barsOff", from.barsOff, to.barsOff);
+    in.compare("click.silentBars", from.silentBars, to.silentBars);
+    in.compare("click.leftOutBeats", from.leftOutBeats, to.leftOutBeats);
+    in.compare("click.seed", from.seed, to.seed);
+    in.compare("click.breaths", from.breaths, to.breaths);
+    in.compare("click.breathBelow", from.breathBelow, to.breathBelow);
+}
+
+} // namespace
+
+std::vector<Difference> differences(const Piece& from, const Piece& to) {
+    Comparison in;
+    in.compare("name", from.name, to.name);
+    in.compare("instrument", from.instrument, to.instrument);
+    in.compare("due", from.due, to.due);
+    return std::move(in.found);
+}
+
+std::vector<Difference> differences(const Passage& from, const Passage& to) {
+    Comparison in;
+    compare(in, from.title, to.title);
+    compare(in, from.music, to.music);
+    compare(in, from.tempi, to.tempi);
+    compare(in, from.click, to.click);
+    return std::move(in.found);
+}
+
+GroupMarks differingGroups(const Passage& from, const Passage& to) noexcept {
+    return {from.title != to.title, from.music != to.music, from.tempi != to.tempi, from.click != to.click};
+}
+
+} // namespace piolo

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which groups of a passage: a mark for each.
+#pragma once
+
+namespace piolo {
+
+/// The groups in which a passage is recorded.
+struct GroupMarks {
+    bool title = false;
+    bool music = false;
+    bool tempi = false;
+    bool click = false;
+    bool operator==(const GroupMarks&) const noexcept = default;
+
+    [[nodiscard]] bool any() const noexcept { return title || music || tempi || click; }
+    /// True when a group is marked in both.
+    [[nodiscard]] bool meets(const GroupMarks& other) const noexcept {
+        return (title && other.title) || (music && other.music) || (tempi && other.tempi) ||
+               (click && other.click);
+    }
+};
+
+} // namespace piolo

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "files/atomic_file.h"
+#include "journal/click_group.h"
+#include "journal/passage_file.h"
+#include "journal/passage_groups.h"
+
+namespace piolo::journal {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json jsonOf(const Piece& piece) {
+    Json object{{"id", piece.id.text()}, {"name", piece.name}, {"instrument", piece.instrument}};
+    if (piece.due) object["due"] = piece.due->text();
+    return object;
+}
+
+Json jsonOf(const Passage& passage) {
+    Json object{{"id", passage.id.text()}};
+    object["title"] = groupOf(passage.title);
+    object["music"] = groupOf(passage.music);
+    object["tempi"] = groupOf(passage.tempi);
+    if (passage.click != ClickPattern{}) object["click"] = groupOf(passage.click);
+    return object;
+}
+
+template <typename Item>
+std::string linesOf(const std::vector<Item>& items) {
+    std::string lines;
+    for (const Item& item : items) {
+        lines += lines.empty() ? "\n" : ",\n";
+        lines += jsonOf(item).dump(-1, ' ', false, Json::error_handler_t::replace);
+    }
+    return lines.empty() ? lines : lines + '\n';
+}
+
+} // namespace
+
+std::string passageFileText(const PassageSet& set) {
+    return "{\n\"v\": " + std::to_string(passageFileVersion) + ",\n\"pieces\": [" + linesOf(set.pieces) +
+           "],\n\"passages\": [" + linesOf(set.passages) + "]\n}\n";
+}
+
+Done writePassageFile(const std::string& path, const PassageSet& set) {
+    const std::string text = passageFileText(set);
+    const auto readBack = readPassages(text, path);
+    if (!readBack) return readBack.fault();
+    return files::replaceFile(path, std::as_bytes(std::span<const char>(text)));
+}
+
+} // namespace piolo::journal
