@@ -231,6 +231,32 @@ TEST_CASE("rising and falling cues are two notes that rise and fall, and impulse
     }
 }
 
+TEST_CASE("a cue begins and ends without a step and stands on zero") {
+    for (const auto cue : {Cue::rise, Cue::fall, Cue::lastOfStreak}) {
+        const auto sound = cueSound(cue, 48'000);
+        const auto length = lengthOf(sound);
+        double sum = 0;
+        for (const float value : sound) sum += static_cast<double>(value);
+        CHECK(std::abs(sound[0]) < 0.01F * peakOf(sound));
+        CHECK(std::abs(sound[length - 1]) < 0.01F * peakOf(sound));
+        CHECK(std::abs(sum) / static_cast<double>(length) < 0.005 * static_cast<double>(peakOf(sound)));
+    }
+}
+
+TEST_CASE("all layers and all cues at one sample do not pass full scale, in any voice") {
+    for (const auto voice : voices) {
+        ClickBank bank;
+        bank.prepare({48'000});
+        for (const auto layer : layers) bank.strike(mixOf(voice), layer, 0);
+        for (const auto cue : {Cue::rise, Cue::fall, Cue::lastOfStreak}) bank.cue(mixOf(voice), cue, 0);
+        std::vector<float> out(24'000);
+        bank.mix(out);
+        CAPTURE(nameOf(voice));
+        CHECK(peakOf(out) > 0.9F);
+        CHECK(peakOf(out) <= 1.0F);
+    }
+}
+
 TEST_CASE("an offset begins a click later, also past the block in hand") {
     ClickBank bank;
     bank.prepare({48'000});
