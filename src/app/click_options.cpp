@@ -60,10 +60,12 @@ ClickOptions readClickOptions(OptionReader& in) {
     return options;
 }
 
-unsigned __int128 framesOf(const ClickOptions& options, Tempo tempo, unsigned __int128 bars) {
-    const auto beats = bars * static_cast<unsigned>(options.meter.beatsPerBar());
-    const auto samples = beats * 60'000U * static_cast<unsigned>(options.rate.hertz);
-    const auto perBeat = static_cast<unsigned>(tempo.thousandths());
+unsigned __int128 framesOf(const engine::ClickTrack& track, engine::SampleRate rate,
+                           const engine::Stretch& stretch, std::int64_t times) {
+    const auto beats = static_cast<unsigned __int128>(engine::beatsOf(track, stretch)) *
+                       static_cast<unsigned __int128>(times);
+    const auto samples = beats * 60'000U * static_cast<unsigned>(rate.hertz);
+    const auto perBeat = static_cast<unsigned>(stretch.tempo.thousandths());
     return (samples + perBeat - 1) / perBeat;
 }
 
@@ -72,8 +74,8 @@ Done fitsWav(const std::string& path, unsigned __int128 frames) {
     return Fault{FaultNumber::tooLarge, {path}, {}};
 }
 
-engine::ClickTrack emptyTrack(const ClickOptions& options) {
-    return {options.meter, options.subdivision, {}, options.mix};
+engine::ClickTrack emptyTrack(const ClickOptions& options, const ClickPattern& pattern) {
+    return {options.meter, options.subdivision, {}, options.mix, pattern};
 }
 
 } // namespace piolo::app

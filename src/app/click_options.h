@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/option_reader.h"
-#include "core/meter.h"
+#include "core/click_pattern.h"
 #include "engine/click_track.h"
 
 namespace piolo::app {
@@ -18,13 +18,14 @@ struct ClickOptions {
 /// Reads --meter, --beat, --groups, --subdivision, --rate and --voice. Faults go to the reader.
 [[nodiscard]] ClickOptions readClickOptions(OptionReader& in);
 
-/// The exact time that so many bars take, rounded up to whole samples. 0 <= bars < 2^80.
-[[nodiscard]] unsigned __int128 framesOf(const ClickOptions& options, Tempo tempo, unsigned __int128 bars);
+/// The exact time that `times` such stretches of the track take, rounded up to whole samples.
+[[nodiscard]] unsigned __int128 framesOf(const engine::ClickTrack& track, engine::SampleRate rate,
+                                         const engine::Stretch& stretch, std::int64_t times = 1);
 
 /// Fault tooLarge at `path` when so many samples do not fit a WAV file.
 [[nodiscard]] Done fitsWav(const std::string& path, unsigned __int128 frames);
 
 /// A track without stretches yet.
-[[nodiscard]] engine::ClickTrack emptyTrack(const ClickOptions& options);
+[[nodiscard]] engine::ClickTrack emptyTrack(const ClickOptions& options, const ClickPattern& pattern);
 
 } // namespace piolo::app

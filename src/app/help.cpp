@@ -48,6 +48,17 @@ Example: piolo --folder ~/spring-concert --drill "Letter C, bars 41 to 48"
   --rate N         samples per second, 8000 to 192000; 48000 when not given
   --voice NAME     impulse, wood, metal, reed or dry; wood when not given
                    (impulse: one sample a pulse, for measuring)
+Where and how it clicks; the count-in always clicks its beats:
+  --click WORD     beats, downbeats, backbeats (on 2 and 4) or offbeats; beats when not given
+  --accents A,B…   strong, group, plain or silent for each beat of the bar
+  --swing L:S      long to short of each pair of eighths or sixteenths, 1:1 to 3:1
+  --bars-on N      so many bars click, 1 to 99 …
+  --bars-off N     … and then so many do not, 0 to 99, in turn
+  --silent-bars N  so many bars of a hundred are silent, at random
+  --left-out N     so many beats of a hundred are left out, at random
+  --seed N         another number, other bars and beats; 1 when not given
+  --breath LIST    BAR:BEAT:BEATS,…: before that beat the click waits so many beats
+  --breath-below N only at tempi below this one; below 400 when not given
 Example: piolo click --tempo 137 --subdivision 7 --bars 8 --out septuplets.wav
 )")},
     {"track", QT_TRANSLATE_NOOP("Help", R"(piolo track: writes a click that climbs from tempo to tempo
@@ -61,6 +72,8 @@ At each tempo, from start to target, come so many runs, each with its count-in.
   --out FILE       FILE.wav, or FILE.mid for a MIDI file with the same onsets
   --count-in N     bars of beats before each run, 0 to 4; 1 when not given
   --meter --beat --groups --subdivision --rate --voice   as in piolo click
+  --click --accents --swing --bars-on --bars-off --silent-bars --left-out --seed
+  --breath --breath-below   as in piolo click; chance chooses anew in every run
 Example: piolo track --start 60 --target 96 --climb 4 --bars 4 --runs 5 --out ladder.mid
 )")},
     {"ladder", QT_TRANSLATE_NOOP(

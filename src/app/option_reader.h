@@ -30,6 +30,7 @@ public:
     /// Keeps `fault` unless there is one already; an empty place becomes `option`.
     void fail(Fault fault, std::string_view option);
 
+    [[nodiscard]] bool isGiven(std::string_view option) const { return words_.valueOf(option) != nullptr; }
     std::string text(std::string_view option);
     std::string text(std::string_view option, std::string_view fallback);
     /// Faults: badTempo.

@@ -34,18 +34,43 @@ Strike strikeOf(Layer layer) {
     return {claves, 96};
 }
 
-std::uint64_t ticksPerBeat(const Meter& meter) {
-    const Fraction quarters = ratio(fractionOf(meter.beat()), {1, 4});
-    return static_cast<std::uint64_t>(files::ticksPerQuarter) *
-           static_cast<std::uint64_t>(quarters.numerator) / static_cast<std::uint64_t>(quarters.denominator);
+/// The beats of the file: how many ticks they have, and where their pulses lie.
+struct MidiBeat {
+    std::int32_t division;
+    std::uint64_t ticks;
+    std::vector<std::uint64_t> at;
+    bool exact = true; ///< every pulse falls on a tick
+};
+
+MidiBeat beatOf(const engine::ClickTrack& track, std::int32_t division) {
+    const Fraction quarters = ratio(fractionOf(track.meter.beat()), {1, 4});
+    const auto parts = engine::partsOf(track);
+    MidiBeat beat{division,
+                  static_cast<std::uint64_t>(division) * static_cast<std::uint64_t>(quarters.numerator) /
+                      static_cast<std::uint64_t>(quarters.denominator),
+                  {}};
+    for (std::int32_t part = 0; part < parts.count; ++part) {
+        const auto scaled = parts.at.at(static_cast<std::size_t>(part)) * beat.ticks;
+        beat.exact = beat.exact && scaled % parts.perBeat == 0;
+        beat.at.push_back(scaled / parts.perBeat);
+    }
+    return beat;
+}
+
+/// The usual division, or for a swing that does not fit it one that does: pairs are quarters or eighths, and
+/// a multiple of twice the ratio's sum divides both.
+MidiBeat beatOf(const engine::ClickTrack& track) {
+    auto usual = beatOf(track, files::ticksPerQuarter);
+    if (usual.exact) return usual;
+    const Fraction swing = track.click.swing.reduced();
+    return beatOf(track, 96 * (swing.numerator + swing.denominator));
 }
 
 // The tick on which each stretch begins, and last the one on which all ends.
 std::vector<std::uint64_t> beginnings(const engine::ClickTrack& track, std::uint64_t perBeat) {
     std::vector<std::uint64_t> ticks{0};
-    const std::uint64_t perBar = perBeat * static_cast<std::uint64_t>(track.meter.beatsPerBar());
     for (const auto& stretch : track.stretches)
-        ticks.push_back(ticks.back() + perBar * static_cast<std::uint64_t>(stretch.bars));
+        ticks.push_back(ticks.back() + perBeat * static_cast<std::uint64_t>(beatsOf(track, stretch)));
     return ticks;
 }
 
@@ -60,20 +85,22 @@ void addTempi(files::MidiTrack& midi, const engine::ClickTrack& track,
 } // namespace
 
 Done writeTrackMidi(const std::string& path, const engine::ClickTrack& track, engine::SampleRate rate) {
-    const std::uint64_t perBeat = ticksPerBeat(track.meter);
-    const std::uint64_t perPart = perBeat / static_cast<std::uint64_t>(track.subdivision);
-    const auto begins = beginnings(track, perBeat);
+    const MidiBeat beat = beatOf(track);
+    const auto begins = beginnings(track, beat.ticks);
     files::MidiTrack midi{track.meter.numerator(),
                           track.meter.denominator(),
                           fractionOf(track.meter.beat()),
                           {},
                           {},
-                          begins.back()};
+                          begins.back(),
+                          beat.division};
     addTempi(midi, track, begins);
     for (const auto& pulse : engine::pulsesOf(track, rate)) {
+        if (!pulse.sounds) continue;
         const Strike strike = strikeOf(pulse.layer);
-        const std::uint64_t tick = begins[pulse.stretch] + static_cast<std::uint64_t>(pulse.beat) * perBeat +
-                                   static_cast<std::uint64_t>(pulse.part) * perPart;
+        const std::uint64_t tick = begins[pulse.stretch] +
+                                   static_cast<std::uint64_t>(pulse.beat) * beat.ticks +
+                                   beat.at[static_cast<std::size_t>(pulse.part)];
         midi.clicks.push_back({tick, strike.key, strike.velocity});
     }
     return files::writeMidi(path, midi);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/click_options.h"
+#include "app/pattern_options.h"
 #include "app/track_file.h"
 #include "app/verb_list.h"
 
@@ -9,16 +10,16 @@ namespace piolo::app {
 namespace {
 
 constexpr OptionSpec options[] = {
-    {"--start", "60"},     {"--target", "96"},     {"--climb", "4"},    {"--bars", "4"},
-    {"--runs", "5"},       {"--count-in", "1"},    {"--meter", "4/4"},  {"--beat", "1/4"},
-    {"--groups", "2+2+3"}, {"--subdivision", "7"}, {"--rate", "48000"}, {"--voice", "impulse"},
-    {"--out", "x.wav"},
+    {"--start", "60"},     {"--target", "96"},     {"--climb", "4"},         {"--bars", "4"},
+    {"--runs", "5"},       {"--count-in", "1"},    {"--meter", "4/4"},       {"--beat", "1/4"},
+    {"--groups", "2+2+3"}, {"--subdivision", "7"}, {"--rate", "48000"},      {"--voice", "impulse"},
+    {"--out", "x.wav"},    {"--click", "beats"},   {"--swing", "2:1"},       {"--accents", "strong,plain"},
+    {"--bars-on", "3"},    {"--bars-off", "1"},    {"--left-out", "10"},     {"--silent-bars", "25"},
+    {"--seed", "7"},       {"--breath", "4:3:1"},  {"--breath-below", "84"},
 };
 // More than any file holds: what is too large is told as such.
 constexpr std::int64_t mostBars = 1'000'000'000'000;
 constexpr std::int64_t mostRuns = 10'000;
-
-using Frames = unsigned __int128;
 
 struct Climb {
     std::vector<Tempo> tempi;
@@ -49,35 +50,36 @@ Climb readClimb(OptionReader& in) {
     return read;
 }
 
-Frames framesOf(const ClickOptions& click, const Climb& climb) {
-    const Frames barsPerRun = static_cast<Frames>(climb.bars) + static_cast<Frames>(climb.countIn);
-    Frames frames = 0;
-    for (const Tempo tempo : climb.tempi)
-        frames += framesOf(click, tempo, barsPerRun * static_cast<Frames>(climb.runs));
+unsigned __int128 framesOfAll(const engine::ClickTrack& track, engine::SampleRate rate, const Climb& climb) {
+    unsigned __int128 frames = 0;
+    for (const Tempo tempo : climb.tempi) {
+        frames += framesOf(track, rate, {tempo, climb.countIn, true}, climb.runs);
+        frames += framesOf(track, rate, {tempo, climb.bars, false}, climb.runs);
+    }
     return frames;
 }
 
-engine::ClickTrack trackOf(const ClickOptions& click, const Climb& climb) {
-    engine::ClickTrack track = emptyTrack(click);
+void addStretches(engine::ClickTrack& track, const Climb& climb) {
     for (const Tempo tempo : climb.tempi) {
         for (std::int64_t i = 0; i < climb.runs; ++i) {
             if (climb.countIn > 0) track.stretches.push_back({tempo, climb.countIn, true});
             track.stretches.push_back({tempo, climb.bars, false});
         }
     }
-    return track;
 }
 
 VerbEnd run(const Words& words) {
     OptionReader in(words);
     const Climb climb = readClimb(in);
     const ClickOptions click = readClickOptions(in);
+    const ClickPattern pattern = readClickPattern(in, click, climb.bars);
     const std::string path = in.text("--out");
     const bool midi = in.fileKind("--out", path, {".wav", ".mid"}) == 1;
     if (in.fault()) return *in.fault();
-    const Done fits = fitsWav(path, framesOf(click, climb));
+    engine::ClickTrack track = emptyTrack(click, pattern);
+    const Done fits = fitsWav(path, framesOfAll(track, click.rate, climb));
     if (!fits) return fits.fault();
-    const engine::ClickTrack track = trackOf(click, climb);
+    addStretches(track, climb);
     const Done written =
         midi ? writeTrackMidi(path, track, click.rate) : writeTrackWav(path, track, click.rate);
     if (!written) return written.fault();

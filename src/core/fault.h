@@ -30,6 +30,11 @@ enum class FaultNumber {
     noSuchPassage = 117,
     ambiguousPassage = 118,
     unexpectedWord = 119,
+    badAccents = 120,
+    badSwing = 121,
+    swingNeedsPairs = 122,
+    badBreath = 123,
+    noBackbeat = 124,
     // Input: what a file or standard input holds.
     badMark = 201,
     badMarkTempo = 202,

@@ -13,8 +13,8 @@ namespace piolo::files {
 namespace {
 
 constexpr std::uint32_t clocksPerWhole = 96;
-constexpr std::uint32_t longestClick = ticksPerQuarter / 16;
-constexpr std::uint8_t noteOn = 0x99; // channel 10
+constexpr std::uint32_t clicksToTheQuarter = 16; // a click is at most so long
+constexpr std::uint8_t noteOn = 0x99;            // channel 10
 constexpr std::uint8_t noteOff = 0x89;
 
 void putText(Bytes& out, std::string_view text) { out.insert(out.end(), text.begin(), text.end()); }
@@ -70,6 +70,7 @@ void putTempi(Bytes& out, const MidiTrack& track) {
 
 void putClicks(Bytes& out, const MidiTrack& track) {
     TrackBytes events;
+    const auto longestClick = static_cast<std::uint64_t>(track.division) / clicksToTheQuarter;
     for (std::size_t i = 0; i < track.clicks.size(); ++i) {
         const auto& click = track.clicks[i];
         const auto next = i + 1 < track.clicks.size() ? track.clicks[i + 1].tick : track.length;
@@ -88,7 +89,7 @@ std::vector<std::uint8_t> midiBytes(const MidiTrack& track) {
     putBig(out, 6, 4);
     putBig(out, 1, 2);
     putBig(out, 2, 2);
-    putBig(out, ticksPerQuarter, 2);
+    putBig(out, static_cast<std::uint32_t>(track.division), 2);
     putTempi(out, track);
     putClicks(out, track);
     return out;

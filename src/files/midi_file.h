@@ -28,10 +28,11 @@ struct MidiClick {
 struct MidiTrack {
     int numerator = 4;
     int denominator = 4;
-    Fraction beat{1, 4};           ///< the note that tempi count and the metronome clock ticks
-    std::vector<MidiTempo> tempi;  ///< in order
-    std::vector<MidiClick> clicks; ///< in order, channel 10
-    std::uint64_t length = 0;      ///< ticks
+    Fraction beat{1, 4};                     ///< the note that tempi count and the metronome clock ticks
+    std::vector<MidiTempo> tempi;            ///< in order
+    std::vector<MidiClick> clicks;           ///< in order, channel 10
+    std::uint64_t length = 0;                ///< ticks
+    std::int32_t division = ticksPerQuarter; ///< ticks to the quarter, 16…32767
 };
 
 /// The file's bytes. Tempi are rounded to whole microseconds a quarter.

@@ -40,6 +40,17 @@ constexpr FaultSentence sentences[] = {
     {ambiguousPassage, QT_TRANSLATE_NOOP("Fault", "\"%1\" is the title of more than one passage; name one by "
                                                   "its id: %2")},
     {unexpectedWord, QT_TRANSLATE_NOOP("Fault", "is a word too many; leave it out, or see %1 --help")},
+    {badAccents,
+     QT_TRANSLATE_NOOP("Fault", "\"%1\" are no accents of a bar of %2 beats; write strong, group, "
+                                "plain or silent for each beat, with commas between")},
+    {badSwing, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no swing; write long:short from 1:1 to 3:1, as in 2:1")},
+    {swingNeedsPairs, QT_TRANSLATE_NOOP("Fault", "the beat has no pairs of eighths or sixteenths to swing; "
+                                                 "divide it into an even number of them with --subdivision")},
+    {badBreath,
+     QT_TRANSLATE_NOOP("Fault", "\"%1\" are no breath places in bars 1 to %2 of %3 beats; write "
+                                "BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2")},
+    {noBackbeat, QT_TRANSLATE_NOOP("Fault", "a bar of one beat has no beat 2; count it in shorter beats with "
+                                            "--beat")},
     {badMark, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no mark; write clean, miss, back, or tempo and a "
                                          "number")},
     {badMarkTempo, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no tempo; write 10 to 400 with at most three "

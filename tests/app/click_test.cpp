@@ -142,3 +142,46 @@ TEST_CASE("a locale with decimal commas changes nothing") {
     REQUIRE(runPiolo(words, german).code == 0);
     CHECK(readSound(path).onsets().at(1).sample == nearestSample(1, 48'000, 72'500, 1));
 }
+
+TEST_CASE("a click on 2 and 4, on downbeats or on off-beats has those onsets and no others") {
+    struct Row {
+        const char* on;
+        std::vector<Onset> bar; // of beats of 30000 samples: 96 BPM
+    };
+    const Row rows[] = {{"downbeats", {{0, 1.0F}}},
+                        {"backbeats", {{30'000, 0.75F}, {90'000, 0.75F}}},
+                        {"offbeats", {{15'000, 0.75F}, {45'000, 0.75F}, {75'000, 0.75F}, {105'000, 0.75F}}}};
+    for (const auto& [on, bar] : rows) {
+        CAPTURE(on);
+        Click click{"96", 96'000};
+        click.bars = 2;
+        click.more = {"--click", on};
+        std::vector<Onset> expected = bar;
+        for (const Onset& onset : bar) expected.push_back({onset.sample + 120'000, onset.level});
+        CHECK(render(click).onsets() == expected);
+    }
+}
+
+TEST_CASE("the same seed leaves out the same beats, another one others") {
+    const auto heard = [](const char* seed) {
+        Click click{"240", 240'000};
+        click.bars = 40;
+        click.more = {"--left-out", "30", "--silent-bars", "20", "--seed", seed};
+        return render(click).onsets();
+    };
+    CHECK(heard("5") == heard("5"));
+    CHECK(heard("5") != heard("6"));
+    CHECK(heard("5").size() < 160);
+}
+
+TEST_CASE("a breath place makes the file longer by what it waits, and moves what follows") {
+    Click click{"96", 96'000};
+    click.bars = 2;
+    click.more = {"--breath", "2:2:3"};
+    const WavSound sound = render(click);
+    CHECK(sound.samples.size() == 11 * 30'000);
+    const std::vector<Onset> found = sound.onsets();
+    REQUIRE(found.size() == 8);
+    CHECK(found[4] == Onset{4 * 30'000, 1.0F});
+    CHECK(found[5] == Onset{8 * 30'000, 0.75F});
+}

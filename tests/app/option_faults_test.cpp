@@ -110,6 +110,46 @@ TEST_CASE("click refuses wrong options, one line each, and writes nothing") {
           scratch);
 }
 
+TEST_CASE("a click pattern that cannot be is refused where it stands") {
+    const Scratch scratch;
+    const Args good = with(goodClick(scratch), {"--bars", "8"});
+    const std::string accents = "\" are no accents of a bar of 4 beats; write strong, group, plain or silent "
+                                "for each beat, with commas between";
+    const std::string swing = "\" is no swing; write long:short from 1:1 to 3:1, as in 2:1";
+    const std::string pairs =
+        "E122: --swing: the beat has no pairs of eighths or sixteenths to swing; divide "
+        "it into an even number of them with --subdivision";
+    const std::string breath =
+        "\" are no breath places in bars 1 to 8 of 4 beats; write BAR:BEAT:BEATS after "
+        "the first beat, in order, as in 4:3:1,8:1:2";
+    std::vector<Wrong> wrongs{
+        {with(good, {"--click", "evens"}),
+         "E115: --click: \"evens\" does not fit here; write beats, downbeats, backbeats or offbeats"},
+        {with(good, {"--click", "backbeats", "--meter", "3/4", "--beat", "3/4"}),
+         "E124: --click: a bar of one beat has no beat 2; count it in shorter beats with --beat"},
+        {with(good, {"--swing", "2:1"}), pairs},
+        {with(good, {"--swing", "2:1", "--subdivision", "3"}), pairs},
+        {with(good, {"--bars-on", "2"}), "E103: --bars-off: is missing; add it, for example --bars-off 1"},
+        {with(good, {"--bars-off", "100"}), "E113: --bars-off: 100 is out of range; choose 0 to 99"},
+        {with(good, {"--bars-on", "0", "--bars-off", "1"}),
+         "E113: --bars-on: 0 is out of range; choose 1 to 99"},
+        {with(good, {"--silent-bars", "101"}), "E113: --silent-bars: 101 is out of range; choose 0 to 100"},
+        {with(good, {"--left-out", "-1"}), "E113: --left-out: -1 is out of range; choose 0 to 100"},
+        {with(good, {"--seed", "1000000000"}),
+         "E113: --seed: 1000000000 is out of range; choose 0 to 999999999"},
+        {with(good, {"--breath-below", "9"}), "E106: --breath-below: \"9\" " + tempoWords}};
+    for (const char* text : {"strong", "strong,plain,plain,loud", "strong,plain,plain,plain,plain", ",,,",
+                             "strong,plain,plain,plain,"})
+        wrongs.push_back(
+            {with(good, {"--accents", text}), "E120: --accents: \"" + std::string(text) + accents});
+    for (const char* text : {"2", "4:1", "1:2", "0:0", "100:50", "2:1:1", "two:one"})
+        wrongs.push_back({with(good, {"--swing", text}), "E121: --swing: \"" + std::string(text) + swing});
+    for (const char* text : {"3", "1:1:1", "0:1:1", "9:1:1", "2:5:1", "2:1:0", "2:1:9", "2:1:1,2:1:1",
+                             "3:1:1,2:1:1", "2:1:1,", "2:1:1:1", "2:-1:1", "99999999999:1:1"})
+        wrongs.push_back({with(good, {"--breath", text}), "E123: --breath: \"" + std::string(text) + breath});
+    check(wrongs, scratch);
+}
+
 TEST_CASE("a tempo out of 10 to 400, with a fourth decimal or no number is refused") {
     const Scratch scratch;
     std::vector<Wrong> wrongs;

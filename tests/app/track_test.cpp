@@ -120,6 +120,42 @@ TEST_CASE("every subdivision of every beat keeps its onsets in MIDI") {
     }
 }
 
+TEST_CASE("every swing keeps its onsets in MIDI, one that no usual division holds included") {
+    for (const char* swing : {"3:2", "2:1", "3:1", "11:9", "29:21", "99:97"})
+        for (const char* n : {"2", "4"}) {
+            CAPTURE(swing);
+            const Track track = render({"--start", "71.3", "--target", "75", "--climb", "2", "--bars", "2",
+                                        "--runs", "2", "--subdivision", n, "--swing", swing});
+            CHECK(track.midi.division <= 32'767);
+            checkSameOnsets(track);
+            // The second note of a pair is exact in ticks: long of long + short.
+            const auto pair = static_cast<std::uint64_t>(track.midi.division) * 2 / std::stoul(n);
+            const std::string text = swing;
+            const auto longer = std::stoul(text);
+            const auto shorter = std::stoul(text.substr(text.find(':') + 1));
+            const auto first = track.midi.notes.at(4).tick; // the count-in has four
+            CHECK((track.midi.notes.at(5).tick - first) * (longer + shorter) == pair * longer);
+        }
+}
+
+TEST_CASE("a pattern leaves the same clicks out of WAV and MIDI, and its waits are in both") {
+    for (const char* on : {"beats", "downbeats", "backbeats", "offbeats"}) {
+        CAPTURE(on);
+        const Track track = render(
+            {"--start",        "100", "--target",   "104", "--climb",       "4",
+             "--bars",         "6",   "--runs",     "2",   "--subdivision", "2",
+             "--click",        on,    "--swing",    "2:1", "--accents",     "strong,silent,group,plain",
+             "--bars-on",      "2",   "--bars-off", "1",   "--silent-bars", "20",
+             "--left-out",     "20",  "--seed",     "5",   "--breath",      "2:3:1,5:1:2",
+             "--breath-below", "104"});
+        checkSameOnsets(track);
+        CHECK(track.midi.notes.size() < 4 * (4 + 6 * 4 * 2) / 2);
+        // Two runs at 100 with three beats of waiting, two at 104 without.
+        const double beats = 2 * (4 + 24 + 3) / 100.0 + 2 * (4 + 24) / 104.0;
+        CHECK(track.wav.samples.size() == static_cast<std::size_t>(std::floor(beats * 60 * 48'000 + 0.5)));
+    }
+}
+
 TEST_CASE("in MIDI count-in, downbeat, beat and subdivision are told apart") {
     const Track track = render({"--start", "60", "--target", "60", "--climb", "4", "--bars", "1", "--runs",
                                 "1", "--subdivision", "2", "--rate", "8000"});
