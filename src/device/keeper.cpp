@@ -54,6 +54,7 @@ void Keeper::cutOff() {
 
 void Keeper::open(std::int64_t now) {
     session_ = std::make_shared<Session>(stage_, deviceId_);
+    proven_ = false;
     vigil_ = {};
     vigil_.look(now, session_->fills());
     thread_.post([session = session_, maker = maker_] { session->open(maker); });
@@ -86,6 +87,9 @@ void Keeper::lookAtSession(std::int64_t now) {
     case Session::Status::opening:
         if (vigil_.look(now, session_->fills()) > openingLimit) giveUpThread(now);
         break;
+    case Session::Status::proving:
+        lookAtProving(now);
+        break;
     case Session::Status::playing:
         lookAtPlaying(now);
         break;
@@ -106,6 +110,16 @@ void Keeper::lookAtSession(std::int64_t now) {
         lose(now);
         break;
     }
+}
+
+void Keeper::lookAtProving(std::int64_t now) {
+    if (!proven_ && session_->fills() >= provenFills) {
+        proven_ = true;
+        thread_.post([session = session_] { session->take(); });
+    }
+    if (vigil_.look(now, session_->fills()) <= openingLimit) return;
+    close();
+    goSilent(now + retryAfterLoss);
 }
 
 void Keeper::lookAtPlaying(std::int64_t now) {
@@ -143,7 +157,11 @@ void Keeper::giveUpThread(std::int64_t now) {
     goSilent(now + retryAfterLoss);
 }
 
-bool Keeper::isOpening() const { return session_ && session_->status() == Session::Status::opening; }
+bool Keeper::isOpening() const {
+    if (!session_) return false;
+    return session_->status() == Session::Status::opening ||
+           (session_->status() == Session::Status::proving && session_->fills() >= provenFills);
+}
 
 SoundState Keeper::state() const {
     SoundState state;

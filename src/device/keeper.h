@@ -32,7 +32,7 @@ public:
     /// To be called about ten times a second: sees what became of the device and acts.
     void look(std::int64_t now);
     [[nodiscard]] SoundState state() const;
-    /// True while a device is being opened.
+    /// True while the sound thread is at work on a device: opens it, or hands it the sound.
     [[nodiscard]] bool isOpening() const;
 
     static constexpr std::int64_t second = 1'000'000'000;
@@ -41,6 +41,9 @@ public:
     /// A device that has asked for sound `coldFills` times may be quiet so long.
     static constexpr std::int64_t quietLimit = second;
     static constexpr std::uint64_t coldFills = 50;
+    /// So often it must ask before it gets sound: more than its buffer holds, as a device that has stopped
+    /// asks until that is full. Until then whoever rendered before goes on undisturbed.
+    static constexpr std::uint64_t provenFills = 15;
     static constexpr std::int64_t retryAfterLoss = second;
     static constexpr std::int64_t retryWhenSilent = 2 * second;
     /// Where a server answers, a lost device comes back within this, or only a restart helps.
@@ -53,6 +56,7 @@ private:
     void close();
     void goSilent(std::int64_t retryAt);
     void lookAtSession(std::int64_t now);
+    void lookAtProving(std::int64_t now);
     void lookAtPlaying(std::int64_t now);
     void refused(std::int64_t now);
     void lose(std::int64_t now);
@@ -67,6 +71,7 @@ private:
     std::optional<SilentClock> silence_;
     Vigil vigil_;
     bool running_ = false;
+    bool proven_ = false; // the session was told to take
     bool needsRestart_ = false;
     int threadsGivenUp_ = 0;             // since sound last came through
     std::optional<std::int64_t> lostAt_; // when a device that played was lost, or no server answered last

@@ -2,13 +2,15 @@
 #include "device/server_door.h"
 
 #include <algorithm>
-#include <cerrno>
 #include <cstdlib>
 #include <cstring>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
 
+#include <linux/sockios.h>
+#include <poll.h>
+#include <sys/ioctl.h>
 #include <sys/socket.h>
 #include <sys/un.h>
 #include <unistd.h>
@@ -17,6 +19,9 @@ namespace piolo::device {
 namespace {
 
 namespace fs = std::filesystem;
+
+constexpr int looks = 20;
+constexpr int lookEveryMillis = 10;
 
 /// The sockets in a list such as "unix:/run/a {machine}unix:/run/b"; none when one of them is no local
 /// socket.
@@ -55,16 +60,28 @@ bool anyDecides(const std::vector<std::string>& configurations) {
     return false;
 }
 
-bool listens(const std::string& socket) noexcept {
+/// True when the byte that is sent is read soon: a server that listens and does not run yet, or hangs, leaves
+/// it lying, and a crowd of such callers would even keep Qt out.
+bool isRead(int line) noexcept {
+    if (::send(line, "", 1, MSG_NOSIGNAL | MSG_DONTWAIT) != 1) return false;
+    for (int look = 0; look < looks; ++look) {
+        int unread = 0;
+        if (::ioctl(line, SIOCOUTQ, &unread) != 0) return false;
+        if (unread == 0) return true;
+        ::poll(nullptr, 0, lookEveryMillis);
+    }
+    return false;
+}
+
+bool takesCalls(const std::string& socket) noexcept {
     sockaddr_un address{};
     address.sun_family = AF_UNIX;
     if (socket.size() >= sizeof address.sun_path) return true;
     std::copy(socket.begin(), socket.end(), address.sun_path);
     const int line = ::socket(AF_UNIX, SOCK_STREAM | SOCK_NONBLOCK | SOCK_CLOEXEC, 0);
     if (line < 0) return false;
-    // EAGAIN: so many are waiting that somebody must be there.
     const bool open =
-        ::connect(line, reinterpret_cast<const sockaddr*>(&address), sizeof address) == 0 || errno == EAGAIN;
+        ::connect(line, reinterpret_cast<const sockaddr*>(&address), sizeof address) == 0 && isRead(line);
     ::close(line);
     return open;
 }
@@ -97,7 +114,7 @@ const ServerDoor& ServerDoor::ofSystem() {
 }
 
 bool ServerDoor::answers() const noexcept {
-    return sockets_.empty() || std::any_of(sockets_.begin(), sockets_.end(), listens);
+    return sockets_.empty() || std::any_of(sockets_.begin(), sockets_.end(), takesCalls);
 }
 
 } // namespace piolo::device

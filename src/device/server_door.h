@@ -20,7 +20,7 @@ public:
     /// This process's.
     [[nodiscard]] static const ServerDoor& ofSystem();
 
-    /// Any thread; never waits. True when somebody listens, and when nothing can be told.
+    /// Any thread; waits for 0.2 s at most. True when somebody takes calls, and when nothing can be told.
     [[nodiscard]] bool answers() const noexcept;
     /// The sockets that are tried; none when nothing can be told.
     [[nodiscard]] const std::vector<std::string>& sockets() const noexcept { return sockets_; }

@@ -15,8 +15,11 @@ void Session::open(const SinkMaker& maker) {
     if (opening_.kind == Opening::Kind::noServer) return become(Status::noServer);
     if (opening_.kind == Opening::Kind::noDevice) return become(Status::noDevice);
     if (opening_.kind == Opening::Kind::refused) return become(Status::refused);
-    // Only a device that runs takes over: until here whoever rendered before goes on undisturbed.
-    become(feed_.take(opening_.rate) ? Status::playing : Status::ended);
+    become(Status::proving);
+}
+
+void Session::take() {
+    if (status() == Status::proving) become(feed_.take(opening_.rate) ? Status::playing : Status::ended);
 }
 
 void Session::close() {

@@ -17,12 +17,15 @@ namespace piolo::device {
 /// thread hangs inside it, it is left to that thread.
 class Session {
 public:
-    enum class Status { opening, playing, noServer, noDevice, refused, ended, closed };
+    /// proving: it gets silence until it has shown that it drinks.
+    enum class Status { opening, proving, playing, noServer, noDevice, refused, ended, closed };
 
     Session(const std::shared_ptr<Stage>& stage, std::string deviceId);
 
     /// Sound thread.
     void open(const SinkMaker& maker);
+    /// Sound thread. The device has proved itself: it gets sound from now on.
+    void take();
     /// Sound thread. Destroys the sink.
     void close();
 
@@ -32,7 +35,7 @@ public:
     [[nodiscard]] std::uint64_t underruns() const noexcept {
         return underruns_.load(std::memory_order_relaxed);
     }
-    /// Any thread, once status() is not opening any more.
+    /// Any thread, once status() is not opening any more. What it opened with.
     [[nodiscard]] const Opening& opening() const noexcept { return opening_; }
     /// Any other thread. True when closed within that time.
     [[nodiscard]] bool waitClosed(std::chrono::milliseconds limit) const;

@@ -22,6 +22,7 @@ constexpr std::int64_t look = 100'000'000;
 /// What the next sinks do, and what they met. Outlives threads that are left behind.
 struct Script {
     std::atomic<Opening::Kind> opens{Opening::Kind::opened};
+    std::atomic<int> asks{static_cast<int>(Keeper::provenFills)}; // for sound, once it is open
     std::atomic<bool> hangsInOpen{false};
     std::atomic<bool> hangsInClose{false};
     std::atomic<int> rate{48'000};
@@ -54,6 +55,7 @@ public:
         }
         script_->ears = std::move(ears);
         script_->feed = &feed;
+        for (int ask = 0; ask < script_->asks; ++ask) drink(feed);
         return {script_->opens, "scripted " + deviceId, script_->rate};
     }
 
@@ -275,6 +277,27 @@ TEST_CASE("the silent clock keeps the rate of the device that was lost, and says
     house.keeper.start("", house.now);
     REQUIRE(house.untilState(Kind::playing));
     CHECK(house.renderer->isHeard);
+}
+
+TEST_CASE("a device that opens and never drinks leaves the silent clock alone") {
+    House house;
+    house.script->opens = Opening::Kind::noServer;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::silent));
+    REQUIRE(house.until([&] { return house.stage->rendered() > 0; }));
+    house.script->opens = Opening::Kind::opened;
+    house.script->asks = static_cast<int>(Keeper::provenFills) - 1;
+    for (int turn = 0; turn < 20; ++turn) {
+        house.passSettled(Keeper::second);
+        const auto before = house.stage->rendered();
+        CHECK(house.keeper.state().kind == Kind::silent);
+        REQUIRE(house.until([&] { return house.stage->rendered() > before; }));
+    }
+    CHECK(house.script->made >= 4);
+    CHECK_FALSE(house.renderer->isHeard);
+    house.script->asks = static_cast<int>(Keeper::provenFills);
+    house.passSettled(2 * Keeper::openingLimit);
+    CHECK(house.untilState(Kind::playing));
 }
 
 TEST_CASE("after three threads that hang no more are made") {

@@ -8,6 +8,7 @@
 #include <filesystem>
 #include <fstream>
 #include <map>
+#include <thread>
 
 #include <sys/socket.h>
 #include <sys/un.h>
@@ -31,24 +32,39 @@ struct Folder {
     fs::path path;
 };
 
-/// Somebody who listens on a socket; whoever goes without end() leaves the file behind, as a killed server
-/// does.
+/// Somebody who listens on a socket and, when `awake`, reads what callers send. Leaves the file behind, as a
+/// killed server does.
 class Listener {
 public:
-    explicit Listener(const fs::path& path) : line_{::socket(AF_UNIX, SOCK_STREAM, 0)} {
+    Listener(const fs::path& path, bool awake) : line_{::socket(AF_UNIX, SOCK_STREAM, 0)} {
         sockaddr_un address{};
         address.sun_family = AF_UNIX;
         const auto text = path.string();
         std::copy(text.begin(), text.end(), address.sun_path);
         REQUIRE(::bind(line_, reinterpret_cast<const sockaddr*>(&address), sizeof address) == 0);
         REQUIRE(::listen(line_, 1) == 0);
+        if (awake) reader_ = std::thread{[this] { read(); }};
     }
-    ~Listener() { ::close(line_); }
+    ~Listener() {
+        ::shutdown(line_, SHUT_RDWR); // wakes the reader
+        if (reader_.joinable()) reader_.join();
+        ::close(line_);
+    }
     Listener(const Listener&) = delete;
     Listener& operator=(const Listener&) = delete;
 
 private:
+    void read() const {
+        for (;;) {
+            const int caller = ::accept(line_, nullptr, nullptr);
+            if (caller < 0) return;
+            char said = 0;
+            (void)!::read(caller, &said, 1);
+            ::close(caller);
+        }
+    }
     int line_;
+    std::thread reader_;
 };
 
 ServerDoor doorWith(const std::map<std::string, std::string>& values,
@@ -62,18 +78,25 @@ ServerDoor doorWith(const std::map<std::string, std::string>& values,
 
 } // namespace
 
-TEST_CASE("a door answers while somebody listens, and not before or after") {
+TEST_CASE("a door answers while somebody takes calls, and not before or after") {
     const Folder folder;
     fs::create_directory(folder.path / "pulse");
     const auto door = doorWith({{"XDG_RUNTIME_DIR", folder.path.string()}});
     CHECK_FALSE(door.answers());
     {
-        const Listener listener{folder.path / "pulse" / "native"};
-        CHECK(door.answers());
-        for (int more = 0; more < 8; ++more) CHECK(door.answers()); // also when nobody takes the calls
+        const Listener listener{folder.path / "pulse" / "native", true};
+        for (int call = 0; call < 8; ++call) CHECK(door.answers());
     }
     CHECK(fs::exists(folder.path / "pulse" / "native"));
     CHECK_FALSE(door.answers());
+}
+
+TEST_CASE("a door behind which nobody takes calls does not answer") {
+    const Folder folder;
+    const auto socket = (folder.path / "native").string();
+    const auto door = doorWith({{"PULSE_SERVER", socket}});
+    const Listener listener{socket, false};
+    for (int call = 0; call < 4; ++call) CHECK_FALSE(door.answers());
 }
 
 TEST_CASE("the server that is named comes before the usual places") {

@@ -35,11 +35,15 @@ def write_settings(config):
         json.dump({"device": PLAYER, "voice": "impulse", "levels": {"whole": 1.0}, "welcomed": True}, file)
 
 
-def runs(folder):
-    """(tempo in BPM, mark) of every run the player's device wrote, in the order of writing."""
+def facts(folder):
+    """Every whole fact that the player's device wrote, in the order of writing."""
     found = []
     for path in sorted(glob.glob(os.path.join(folder, "journal", f"{PLAYER}-*.jsonl"))):
         with open(path, encoding="utf-8") as file:
-            facts = [json.loads(line) for line in file.read().splitlines() if line.endswith("}")]
-        found += [(fact["tempo"] / 1000, fact["mark"]) for fact in facts if fact["kind"] == "run"]
+            found += [json.loads(line) for line in file.read().splitlines() if line.endswith("}")]
     return found
+
+
+def runs(folder):
+    """(tempo in BPM, mark) of every run."""
+    return [(fact["tempo"] / 1000, fact["mark"]) for fact in facts(folder) if fact["kind"] == "run"]

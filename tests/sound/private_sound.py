@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """A private sound server whose only output is a pipe that is recorded, bit for bit. Works as root without a session."""
 import array
+import contextlib
 import os
 import select
 import shutil
@@ -23,6 +24,10 @@ def require(*programs):
 class PrivateSound:
     """Use as a context: starts the server, records until the end, cleans up whatever happens."""
 
+    def __init__(self, started=True):
+        """`started`: the server is there from the beginning."""
+        self.started = started
+
     def __enter__(self):
         require("pulseaudio", "pactl")
         self.folder = tempfile.mkdtemp(prefix="sound-")
@@ -36,13 +41,16 @@ class PrivateSound:
         self._over = threading.Event()
         os.mkfifo(self.pipe)
         self.server = None
-        self.start_server()
+        if self.started:
+            self.start_server()
         self._recorder = threading.Thread(target=self._record, daemon=True)
         self._recorder.start()
         return self
 
     def start_server(self, rate=RATE):
-        """Starts the server, and returns when it answers."""
+        """Starts the server, also in place of one that was killed, and returns when it answers."""
+        with contextlib.suppress(FileNotFoundError):
+            os.unlink(os.path.join(self.folder, "native"))
         self.server = subprocess.Popen([
             "pulseaudio", "-n", "--daemonize=no", "--exit-idle-time=-1", "--use-pid-file=no", "--realtime=no",
             "--high-priority=no", "-L", f"module-native-protocol-unix socket={self.folder}/native auth-anonymous=1",
@@ -58,6 +66,11 @@ class PrivateSound:
     def pactl(self, *arguments):
         return subprocess.run(["pactl", *arguments], env=self.env, stdout=subprocess.DEVNULL,
                               stderr=subprocess.DEVNULL, check=False)
+
+    def listed(self, kind):
+        """The indices of what there is: `sinks`, `sink-inputs` …"""
+        said = subprocess.run(["pactl", "list", "short", kind], env=self.env, capture_output=True, text=True, check=True)
+        return [line.split()[0] for line in said.stdout.splitlines()]
 
     def stop_server(self, kill=False):
         if self.server is not None:
@@ -79,6 +92,10 @@ class PrivateSound:
         heard = array.array("f")
         heard.frombytes(data[:len(data) // 4 * 4])
         return heard
+
+    def forget(self):
+        """What was heard so far counts no more: a long recording costs its reader time."""
+        del self._data[:len(self._data) // 4 * 4]
 
     def __exit__(self, *_):
         self.stop_server()

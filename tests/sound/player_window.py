@@ -1,0 +1,129 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The window under a virtual display, with real key presses and a folder and settings of its own."""
+import os
+import shutil
+import signal
+import subprocess
+import tempfile
+import time
+
+import practice
+from private_sound import RATE
+from recording import onsets
+
+
+class Gone(Exception):
+    pass
+
+
+def wait(what, so, seconds=60):
+    """Waits until so() is true. Generous: it bounds a hang, it measures nothing."""
+    limit = time.monotonic() + seconds
+    while time.monotonic() < limit:
+        value = so()
+        if value:
+            return value
+        time.sleep(0.05)
+    raise Gone(f"{what} did not come within {seconds} s")
+
+
+class Display:
+    """A virtual screen."""
+
+    def __enter__(self):
+        ours, its = os.pipe()
+        self.server = subprocess.Popen(["Xvfb", "-displayfd", str(its), "-screen", "0", "1280x800x24", "-nolisten", "tcp"],
+                                       pass_fds=[its], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+        os.close(its)
+        with os.fdopen(ours) as told:
+            number = told.readline().strip()
+        if not number:
+            raise SystemExit("the virtual display did not start")
+        self.name = f":{number}"
+        return self
+
+    def __exit__(self, *_):
+        self.server.terminate()
+        self.server.wait()
+
+
+class Window:
+    """piolo in front of a passage, on a folder and settings of its own."""
+
+    def __init__(self, command, sound, display):
+        """`command`: the program, with whatever runs it in front."""
+        self.home = tempfile.mkdtemp(prefix="player-")
+        self.folder = os.path.join(self.home, "folder")
+        practice.write_folder(self.folder)
+        practice.write_settings(os.path.join(self.home, "config"))
+        self.sound = sound
+        self.env = dict(sound.env, DISPLAY=display.name, QT_QPA_PLATFORM="xcb", QT_QUICK_BACKEND="software",
+                        HOME=self.home, XDG_CONFIG_HOME=f"{self.home}/config", XDG_STATE_HOME=f"{self.home}/state",
+                        XDG_DATA_HOME=f"{self.home}/data", XDG_CACHE_HOME=f"{self.home}/cache", LC_ALL="C.UTF-8")
+        self.log = open(os.path.join(self.home, "log"), "w+", encoding="utf-8")
+        self.process = subprocess.Popen([*command, "--drill", practice.TITLE, "--folder", self.folder],
+                                        env=self.env, stdout=self.log, stderr=self.log)
+        self.id = None
+
+    def _xdotool(self, *arguments):
+        done = subprocess.run(["xdotool", *arguments], env=self.env, capture_output=True, text=True, check=False)
+        return done.stdout.split()
+
+    def appear(self):
+        def found():
+            if self.process.poll() is not None:
+                raise Gone(f"the window ended with {self.process.returncode}")
+            return self._xdotool("search", "--onlyvisible", "--name", "Piolo")
+        self.id = wait("the window", found)[0]
+        self._xdotool("windowfocus", "--sync", self.id)
+
+    def play(self):
+        """Appears, with a device that plays."""
+        self.appear()
+        wait("a device that plays", lambda: len(self.sound.samples()) > RATE)
+
+    def press(self, key):
+        self._xdotool("key", key)
+
+    def heard(self):
+        return onsets(self.sound.samples())
+
+    def is_silent(self):
+        """For longer than from one beat to the next, and than what was rendered ahead."""
+        before = len(self.heard())
+        time.sleep(1)
+        return len(self.heard()) == before
+
+    def runs(self):
+        return practice.runs(self.folder)
+
+    def hold(self):
+        """Holds the window's thread for two seconds, and is sure of it."""
+        self.process.send_signal(signal.SIGUSR1)
+        first = self._children()[0]
+        wait("the held thread", lambda: self._state(first, first) == "t", 5)
+        others = [self._state(first, thread) for thread in os.listdir(f"/proc/{first}/task") if thread != first]
+        if not others or "t" in others:
+            raise Gone(f"other threads were held too: {others}")
+        wait("the end of the hold", lambda: self._state(first, first) != "t", 20)
+
+    def _children(self):
+        with open(f"/proc/{self.process.pid}/task/{self.process.pid}/children", encoding="ascii") as file:
+            return file.read().split()
+
+    @staticmethod
+    def _state(process, thread):
+        with open(f"/proc/{process}/task/{thread}/stat", encoding="utf-8") as file:
+            return file.read().rsplit(")", 1)[1].split()[0]
+
+    def close(self):
+        self.process.terminate()
+        try:
+            self.process.wait(10)
+        except subprocess.TimeoutExpired:
+            self.process.kill()
+            self.process.wait()
+        self.log.seek(0)
+        said = self.log.read()
+        shutil.rmtree(self.home, ignore_errors=True)
+        return said
