@@ -2,8 +2,10 @@
 #include "app/journal_check.h"
 #include "app/telling.h"
 #include "app/verb_list.h"
+#include "journal/passage_file.h"
 #include "models/fault_text.h"
 
+#include <filesystem>
 #include <limits>
 
 namespace piolo::app {
@@ -18,13 +20,22 @@ Done report(const Fault& fault) {
     return say(models::faultLine(fault).toStdString() + '\n');
 }
 
+std::vector<Fault> faultsAt(const std::string& path) {
+    std::error_code unknown;
+    if (journal::isPassageFile(path) && !std::filesystem::is_directory(path, unknown)) {
+        const auto set = journal::readPassageFile(path);
+        return set ? std::vector<Fault>() : std::vector{set.fault()};
+    }
+    const auto files = journalFilesAt(path);
+    return files ? faultsOf(*files) : std::vector{files.fault()};
+}
+
 VerbEnd run(const Words& words) {
     if (words.freeWords().empty())
         return Fault{FaultNumber::missingOption, {"FILE-OR-FOLDER"}, {"~/spring-concert"}};
     ExitCode end = exitDone;
     for (const std::string& path : words.freeWords()) {
-        const auto files = journalFilesAt(path);
-        const std::vector<Fault> faults = files ? faultsOf(*files) : std::vector{files.fault()};
+        const std::vector<Fault> faults = faultsAt(path);
         if (!faults.empty()) end = exitInput;
         for (const Fault& fault : faults) {
             const Done said = report(fault);

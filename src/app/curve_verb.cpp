@@ -2,11 +2,9 @@
 #include "app/curve_csv.h"
 #include "app/option_reader.h"
 #include "app/picture_size.h"
-#include "app/telling.h"
+#include "app/practice_notebook.h"
 #include "app/verb_list.h"
 #include "files/atomic_file.h"
-#include "journal/ports.h"
-#include "journal/practice_folder.h"
 #include "plots/plot_file.h"
 
 #include <QGuiApplication>
@@ -38,24 +36,6 @@ CurveOptions readOptions(OptionReader& in, const Words& words) {
     read.kind = static_cast<CurveKind>(in.fileKind("--out", read.path, {".svg", ".png", ".csv"}));
     read.size = readSize(in, {960, 360});
     return read;
-}
-
-// What could not be read is told; the curve shows the rest.
-Result<Notebook> readNotebook(const std::string& folder) {
-    const std::int64_t now = journal::systemClock()->now().utcMillis;
-    const auto contents = journal::readFolder(folder, {}, now);
-    if (!contents) return contents.fault();
-    for (const Fault& fault : contents->faults) tell(fault);
-    return fold(contents->facts);
-}
-
-Result<Id> findPassage(const Notebook& notebook, const CurveOptions& asked) {
-    const std::vector<Id> found = notebook.find(asked.passage);
-    if (found.size() == 1) return found.front();
-    if (found.empty()) return Fault{FaultNumber::noSuchPassage, {"PASSAGE"}, {asked.passage}};
-    std::string ids;
-    for (const Id id : found) ids.append(ids.empty() ? "" : ", ").append(id.text());
-    return Fault{FaultNumber::ambiguousPassage, {"PASSAGE"}, {asked.passage, ids}};
 }
 
 QByteArray picture(const CurveOptions& asked, const PassageRecord& record) {
@@ -90,7 +70,7 @@ VerbEnd run(const Words& words) {
     if (in.fault()) return *in.fault();
     const auto notebook = readNotebook(asked.folder);
     if (!notebook) return notebook.fault();
-    const auto id = findPassage(*notebook, asked);
+    const auto id = passageNamed(*notebook, asked.passage, "PASSAGE");
     if (!id) return id.fault();
     const Done written = writeCurve(asked, *notebook->passage(*id));
     if (!written) return written.fault();

@@ -22,7 +22,9 @@ piolo click    writes a click at one tempo as a WAV file
 piolo track    writes a click that climbs from tempo to tempo as a WAV or MIDI file
 piolo ladder   reads marks and prints the tempo that the rule gives after each
 piolo curve    draws a passage's tempo curve as SVG, PNG or CSV
-piolo check    says what is wrong with practice folders and journal files
+piolo check    says what is wrong with practice folders, journal files and passage files
+piolo export   writes passages and their pieces as a file for another player
+piolo import   takes pieces and passages from such a file
 piolo VERB --help   tells more of one verb
 
   --folder DIR     the practice folder; made when missing
@@ -99,11 +101,33 @@ piolo curve PASSAGE --folder DIR --out FILE   PASSAGE is the exact title or the 
 Example: piolo curve "Letter C, bars 41 to 48" --folder ~/spring-concert --out curve.svg
 )")},
     {"check",
-     QT_TRANSLATE_NOOP("Help", R"(piolo check: says what is wrong with practice folders and journal files
+     QT_TRANSLATE_NOOP(
+         "Help", R"(piolo check: says what is wrong with practice folders, journal files and passage files
 
 piolo check FILE-OR-FOLDER…   one fault a line on standard output; nothing when all is well
+FILE.piolo.json is read as a passage file, any other file as a journal file.
 Nothing is changed. Exit code: 0 all is well, 1 something is wrong, 2 wrong use.
 Example: piolo check ~/spring-concert
+)")},
+    {"export",
+     QT_TRANSLATE_NOOP("Help", R"(piolo export: writes passages and their pieces as a file for another player
+
+piolo export [PASSAGE…] --folder DIR --out FILE.piolo.json
+Each PASSAGE is an exact title or an id; without any, all passages and pieces are written.
+What was played is not in the file.
+  --folder DIR            the practice folder
+  --out FILE.piolo.json   where to; an old file is replaced only by a whole new one
+Example: piolo export "Letter C, bars 41 to 48" --folder ~/spring-concert --out sectional.piolo.json
+)")},
+    {"import",
+     QT_TRANSLATE_NOOP("Help", R"(piolo import: takes pieces and passages from a file that piolo export wrote
+
+piolo import FILE --folder DIR [--replace]
+What is new is added. What differs from the folder, or was removed there, is told and left
+alone. The same file twice changes nothing. Close the window on that folder first.
+  --folder DIR   the practice folder; made when missing
+  --replace      takes what differs from the file
+Example: piolo import sectional.piolo.json --folder ~/spring-concert
 )")},
 };
 

@@ -12,7 +12,8 @@ namespace piolo::app {
 namespace {
 
 std::optional<Verb> verbNamed(std::string_view name) {
-    for (const Verb& verb : std::array{clickVerb(), trackVerb(), ladderVerb(), curveVerb(), checkVerb()})
+    for (const Verb& verb : std::array{clickVerb(), trackVerb(), ladderVerb(), curveVerb(), checkVerb(),
+                                       exportVerb(), importVerb()})
         if (verb.name == name) return verb;
     return std::nullopt;
 }

@@ -21,5 +21,7 @@ struct Verb {
 [[nodiscard]] Verb ladderVerb();
 [[nodiscard]] Verb curveVerb();
 [[nodiscard]] Verb checkVerb();
+[[nodiscard]] Verb exportVerb();
+[[nodiscard]] Verb importVerb();
 
 } // namespace piolo::app

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window.h"
 
+#include "app/practice_notebook.h"
 #include "app/sound_adapter.h"
 #include "app/telling.h"
 #include "app/window_shot.h"
@@ -28,16 +29,6 @@ constexpr int longestBlock = 16'384;
 bool hasDisplay() {
     const auto set = [](const char* name) { return !qEnvironmentVariableIsEmpty(name); };
     return set("DISPLAY") || set("WAYLAND_DISPLAY") || set("QT_QPA_PLATFORM");
-}
-
-/// The passage that `wanted` (id or exact title) names.
-Result<Id> passageNamed(const Notebook& notebook, const std::string& wanted) {
-    const auto found = notebook.find(wanted);
-    if (found.empty()) return Fault{FaultNumber::noSuchPassage, {"--drill"}, {wanted}};
-    if (found.size() == 1) return found.front();
-    std::string ids;
-    for (const Id& id : found) ids += (ids.empty() ? "" : ", ") + id.text();
-    return Fault{FaultNumber::ambiguousPassage, {"--drill"}, {wanted, ids}};
 }
 
 /// Shows the screens until the window is closed.
@@ -70,7 +61,7 @@ int openWindow(const WindowOptions& options) {
     models::PracticeRoom room(std::move(book).value(), sound, engine, std::move(settings).value(),
                               places.config);
     if (!options.passage.empty()) {
-        const auto passage = passageNamed(room.book().notebook(), options.passage);
+        const auto passage = passageNamed(room.book().notebook(), options.passage, "--drill");
         if (!passage) return tell(passage.fault());
         room.openDrill(QString::fromStdString(passage->text()));
     }

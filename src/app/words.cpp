@@ -45,8 +45,9 @@ Done Words::takeOption(std::span<const std::string>& rest) {
     if (help_) return done();
     const auto equals = word.find('=');
     const std::string name = word.substr(0, equals);
-    if (find(syntax_, name) == nullptr)
-        return Fault{FaultNumber::unknownOption, {name}, {std::string(syntax_.command)}};
+    const OptionSpec* spec = find(syntax_, name);
+    if (spec == nullptr) return Fault{FaultNumber::unknownOption, {name}, {std::string(syntax_.command)}};
+    if (spec->example.empty()) return takeSwitch(word, name);
     if (equals != std::string::npos) {
         values_[name] = word.substr(equals + 1);
         return done();
@@ -55,6 +56,12 @@ Done Words::takeOption(std::span<const std::string>& rest) {
         return Fault{FaultNumber::missingValue, {name}, {syntax_.exampleOf(name)}};
     rest = rest.subspan(1);
     values_[name] = rest.front();
+    return done();
+}
+
+Done Words::takeSwitch(const std::string& word, const std::string& name) {
+    if (word != name) return Fault{FaultNumber::unexpectedWord, {word}, {std::string(syntax_.command)}};
+    values_[name];
     return done();
 }
 

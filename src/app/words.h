@@ -12,10 +12,10 @@
 
 namespace piolo::app {
 
-/// An option that takes a value, with an example of it for the faults.
+/// An option, with an example of its value for the faults. One without an example takes no value.
 struct OptionSpec {
     std::string_view name;    ///< "--tempo"
-    std::string_view example; ///< "137"
+    std::string_view example; ///< "137"; "": takes no value
 };
 
 /// What may follow a verb (or the program's own name, without a verb).
@@ -36,7 +36,7 @@ public:
     static Result<Words> read(const Syntax& syntax, std::span<const std::string> words);
 
     [[nodiscard]] bool helpAsked() const { return help_; }
-    /// Nothing when the option was not given.
+    /// Nothing when the option was not given; empty for one that takes no value.
     [[nodiscard]] const std::string* valueOf(std::string_view option) const;
     [[nodiscard]] const std::vector<std::string>& freeWords() const { return free_; }
     [[nodiscard]] const Syntax& syntax() const { return syntax_; }
@@ -44,6 +44,7 @@ public:
 private:
     explicit Words(const Syntax& syntax) : syntax_(syntax) {}
     Done takeOption(std::span<const std::string>& rest);
+    Done takeSwitch(const std::string& word, const std::string& name);
     Done takeFree(const std::string& word);
 
     Syntax syntax_;

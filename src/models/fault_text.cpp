@@ -10,16 +10,6 @@ namespace {
 
 constexpr qsizetype longestArgument = 200;
 
-// One line whatever was typed: control characters would break it or colour a terminal.
-QString onOneLine(const std::string& raw) {
-    QString text = QString::fromStdString(raw);
-    for (QChar& c : text) {
-        if (c.unicode() < 0x20 || (c.unicode() >= 0x7F && c.unicode() < 0xA0)) c = QChar(0xFFFD);
-        if (c.unicode() == 0x2028 || c.unicode() == 0x2029) c = QChar(0xFFFD);
-    }
-    return text;
-}
-
 QString shortened(QString text) {
     if (text.size() <= longestArgument) return text;
     return text.left(longestArgument) + QChar(0x2026);
@@ -57,6 +47,16 @@ QString withoutEmptyBrackets(QString pattern, const Fault& fault) {
 }
 
 } // namespace
+
+// Control characters would break the line or colour a terminal.
+QString onOneLine(const std::string& raw) {
+    QString text = QString::fromStdString(raw);
+    for (QChar& c : text) {
+        if (c.unicode() < 0x20 || (c.unicode() >= 0x7F && c.unicode() < 0xA0)) c = QChar(0xFFFD);
+        if (c.unicode() == 0x2028 || c.unicode() == 0x2029) c = QChar(0xFFFD);
+    }
+    return text;
+}
 
 QString faultSentence(const Fault& fault) {
     const QString pattern = QCoreApplication::translate("Fault", sentencePattern(fault.number));

@@ -60,8 +60,11 @@ const Args goodLadder{"ladder", "--start", "72", "--target",     "96", "--drop",
 TEST_CASE("an unknown word is told, with what can be written") {
     const Scratch scratch;
     check({{{"klick"},
-            "E101: klick: is no verb; write click, track, ladder, curve or check, or see piolo --help"},
-           {{""}, "E101: is no verb; write click, track, ladder, curve or check, or see piolo --help"},
+            "E101: klick: is no verb; write click, track, ladder, curve, check, export or import, or see "
+            "piolo --help"},
+           {{""},
+            "E101: is no verb; write click, track, ladder, curve, check, export or import, or see piolo "
+            "--help"},
            {{"--wibble"}, "E102: --wibble: is no option here; see piolo --help"},
            {{"--folder"},
             "E104: --folder: has no value; write one after it, for example --folder ~/spring-concert"},
@@ -268,4 +271,28 @@ TEST_CASE("curve and check refuse wrong use") {
          {good,
           "E117: PASSAGE: no passage has the id or title \"Letter C\"; check the spelling and the folder"}},
         scratch);
+}
+
+TEST_CASE("export and import refuse wrong use before they touch a folder") {
+    const Scratch scratch;
+    const Args out{"export", "--folder", scratch.path("none"), "--out", scratch.path("x.piolo.json")};
+    const Args in{"import", "x.piolo.json", "--folder", scratch.path("none")};
+    check({{without(out, "--folder"),
+            "E103: --folder: is missing; add it, for example --folder ~/spring-concert"},
+           {without(out, "--out"), "E103: --out: is missing; add it, for example --out sectional.piolo.json"},
+           {with(out, {"--out", "x.json"}), "E116: --out: \"x.json\" names no kind of file that is written "
+                                            "here; let the name end in .piolo.json"},
+           {with(out, {"--replace"}), "E102: --replace: is no option here; see piolo export --help"},
+           {out,
+            "E301: " + scratch.path("none") +
+                ": cannot be read (No such file or directory); check the name and its permissions",
+            1},
+           {without(in, "--folder"),
+            "E103: --folder: is missing; add it, for example --folder ~/spring-concert"},
+           {{"import", "--folder", "x"}, "E103: FILE: is missing; add it, for example sectional.piolo.json"},
+           {with(in, {"y.piolo.json"}),
+            "E119: y.piolo.json: is a word too many; leave it out, or see piolo import --help"},
+           {with(in, {"--replace=yes"}),
+            "E119: --replace=yes: is a word too many; leave it out, or see piolo import --help"}},
+          scratch);
 }
