@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/notebook.h"
 
+#include "core/id_index.h"
 #include "core/passage_history.h"
 #include "core/piece_shelf.h"
 
 #include <algorithm>
+#include <deque>
 #include <unordered_map>
-#include <unordered_set>
 
 namespace piolo {
 
@@ -51,7 +52,9 @@ int PassageRecord::secureDays() const {
 }
 
 struct Notebook::Body {
-    std::unordered_set<Id> known;
+    IdIndex known;
+    std::deque<Fact> own;                 ///< what passages look at: where facts never move
+    std::vector<std::vector<Fact>> whole; ///< the same, as they were given
     std::unordered_map<Id, PassageHistory> passages;
     PieceShelf shelf;
     Removals removals;
@@ -68,10 +71,11 @@ struct Notebook::Body {
         if (record != nullptr) record->removed = removals.removed(id);
         return record;
     }
-    void add(Fact fact);
+    /// True when a passage looks at the fact from now on, which then must stay where it is.
+    bool add(const Fact& fact);
 };
 
-void Notebook::Body::add(Fact fact) {
+bool Notebook::Body::add(const Fact& fact) {
     if (const auto* piece = std::get_if<PieceFact>(&fact.body))
         shelf.add(fact, *piece);
     else if (const auto* removal = std::get_if<RemovalFact>(&fact.body))
@@ -80,8 +84,10 @@ void Notebook::Body::add(Fact fact) {
         if (newestSettings.offer(fact)) settings = change->settings;
     } else {
         const Id passage = passageOf(fact.body);
-        passages.try_emplace(passage, passage).first->second.add(std::move(fact));
+        passages.try_emplace(passage, passage).first->second.add(fact);
+        return true;
     }
+    return false;
 }
 
 Notebook::Notebook() : body_(std::make_unique<Body>()) {}
@@ -90,9 +96,16 @@ Notebook::Notebook(Notebook&&) noexcept = default;
 Notebook& Notebook::operator=(Notebook&&) noexcept = default;
 
 bool Notebook::add(Fact fact) {
-    if (!body_->known.insert(fact.id).second) return false;
-    body_->add(std::move(fact));
+    if (!body_->known.keep(fact.id, 0).second) return false;
+    body_->own.push_back(std::move(fact));
+    if (!body_->add(body_->own.back())) body_->own.pop_back();
     return true;
+}
+
+void Notebook::addAll(std::vector<Fact>&& facts) {
+    const std::vector<Fact>& kept = body_->whole.emplace_back(std::move(facts));
+    for (const Fact& fact : kept)
+        if (body_->known.keep(fact.id, 0).second) body_->add(fact);
 }
 
 std::size_t Notebook::factCount() const { return body_->known.size(); }
@@ -107,9 +120,9 @@ std::vector<Piece> Notebook::pieces(bool removedToo) const {
 std::vector<Id> Notebook::passages(bool removedToo) const {
     std::vector<std::pair<const Fact*, Id>> made;
     for (auto& [id, history] : body_->passages) {
-        const Fact* const definition = history.definition();
-        if (definition != nullptr && (removedToo || !body_->removals.removed(id)))
-            made.emplace_back(definition, id);
+        // Asked in this order, passages that nobody sees any more are never folded.
+        if (!removedToo && body_->removals.removed(id)) continue;
+        if (const Fact* const definition = history.definition()) made.emplace_back(definition, id);
     }
     std::sort(made.begin(), made.end(),
               [](const auto& a, const auto& b) { return standsBefore(*a.first, *b.first); });
@@ -141,7 +154,8 @@ DayFigures Notebook::day(Date date, Id passage) const {
         count(body_->record(passage), date, figures);
         return figures;
     }
-    for (auto& [id, history] : body_->passages) count(history.record(), date, figures);
+    for (auto& [id, history] : body_->passages)
+        if (history.reaches(date)) count(history.record(), date, figures);
     return figures;
 }
 
@@ -159,6 +173,12 @@ std::optional<Tempo> Notebook::opening(Id passage, Date date) const {
 Notebook fold(std::span<const Fact> facts) {
     Notebook notebook;
     for (const Fact& fact : facts) notebook.add(fact);
+    return notebook;
+}
+
+Notebook fold(std::vector<Fact>&& facts) {
+    Notebook notebook;
+    notebook.addAll(std::move(facts));
     return notebook;
 }
 

@@ -83,6 +83,8 @@ public:
 
     /// False when a fact of that id is there already (nothing changes).
     bool add(Fact fact);
+    /// Adds all of them, and keeps them where they are: nothing is copied.
+    void addAll(std::vector<Fact>&& facts);
     [[nodiscard]] std::size_t factCount() const;
 
     /// Pieces in the order of their names, then ids; removed ones only when asked for.
@@ -113,5 +115,7 @@ private:
 
 /// A notebook of all these facts.
 [[nodiscard]] Notebook fold(std::span<const Fact> facts);
+/// The same, without a copy of each.
+[[nodiscard]] Notebook fold(std::vector<Fact>&& facts);
 
 } // namespace piolo

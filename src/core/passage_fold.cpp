@@ -17,15 +17,15 @@ Mark markNow(Id id, Mark recorded, const Corrections& corrections) {
 
 } // namespace
 
-Corrections correctionsOf(std::span<const Fact> facts) {
+Corrections correctionsOf(std::span<const Fact* const> facts) {
     Corrections corrections;
-    for (const Fact& fact : facts)
-        if (const auto* back = std::get_if<BackFact>(&fact.body))
+    for (const Fact* fact : facts)
+        if (const auto* back = std::get_if<BackFact>(&fact->body))
             corrections.retracted.insert(back->retracts);
-    for (const Fact& fact : facts) {
-        if (corrections.retracted.contains(fact.id)) continue;
-        if (const auto* late = std::get_if<LateMissFact>(&fact.body)) corrections.missed.insert(late->run);
-        if (const auto* doubt = std::get_if<DoubtFact>(&fact.body))
+    for (const Fact* fact : facts) {
+        if (corrections.retracted.contains(fact->id)) continue;
+        if (const auto* late = std::get_if<LateMissFact>(&fact->body)) corrections.missed.insert(late->run);
+        if (const auto* doubt = std::get_if<DoubtFact>(&fact->body))
             corrections.doubted.insert(doubt->runs.begin(), doubt->runs.end());
     }
     return corrections;

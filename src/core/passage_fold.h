@@ -17,7 +17,7 @@ struct Corrections {
 
 /// The corrections that all of `facts` make, in whatever order they come. A back that names a back changes
 /// nothing: backs are never looked up among the retracted.
-[[nodiscard]] Corrections correctionsOf(std::span<const Fact> facts);
+[[nodiscard]] Corrections correctionsOf(std::span<const Fact* const> facts);
 
 /// Grows a record by facts that come in their order.
 class PassageFold {

@@ -14,7 +14,8 @@ class PassageHistory {
 public:
     explicit PassageHistory(Id passage) : passage_(passage) {}
 
-    void add(Fact fact);
+    /// `fact` outlives this: ten years of them stand in memory once.
+    void add(const Fact& fact);
     /// The record, or nothing while no fact with tempi stands. Good until the next add().
     PassageRecord* record();
     /// The fact that first gave tempi; nothing when record() is nothing. Good until the next add().
@@ -23,13 +24,17 @@ public:
     Id backTarget(std::string_view device);
     /// Whether `date` needs no opening: a run or tempo of that date stands, or its opening was taken back.
     bool opened(Date date);
+    /// False: no run and no tempo of that date is among the facts. True: there may be one. Folds nothing.
+    [[nodiscard]] bool reaches(Date date) const noexcept { return first_ <= date && date <= last_; }
 
 private:
     void fold();
     [[nodiscard]] bool stands(const Fact& fact) const { return !corrections_.retracted.contains(fact.id); }
 
     Id passage_;
-    std::vector<Fact> facts_;
+    std::vector<const Fact*> facts_;
+    Date first_{9999, 12, 31}; ///< of the runs and tempi
+    Date last_{1, 1, 1};
     Corrections corrections_;
     std::optional<PassageFold> fold_;
     std::size_t folded_ = 0;   ///< so many of facts_ are in fold_

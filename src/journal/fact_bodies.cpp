@@ -2,12 +2,12 @@
 #include "journal/fact_bodies.h"
 
 #include "journal/click_group.h"
+#include "journal/fact_bounds.h"
 #include "journal/json_list.h"
 #include "journal/line_head.h"
 #include "journal/passage_groups.h"
 #include "journal/words.h"
 
-#include <algorithm>
 #include <array>
 #include <utility>
 
@@ -17,13 +17,10 @@ namespace {
 
 using nlohmann::json;
 
-constexpr std::int64_t mostBars = 999'999; // an open-ended run goes on as long as it likes
-constexpr std::int64_t mostBeats = 32;
-
 std::optional<Spot> spotOf(const json& pair) {
     if (!pair.is_array() || pair.size() != 2) return std::nullopt;
-    const auto bar = integerIn(pair[0], -1, mostBars);
-    const auto beat = integerIn(pair[1], 1, mostBeats);
+    const auto bar = integerIn(pair[0], leastSpotBar, mostSpotBar);
+    const auto beat = integerIn(pair[1], 1, mostSpotBeat);
     if (!bar || !beat) return std::nullopt;
     return Spot{static_cast<std::int32_t>(*bar), static_cast<std::int32_t>(*beat)};
 }
@@ -52,8 +49,7 @@ FactBody doubt(JsonObject& line) { return DoubtFact{line.id("passage"), listOf<I
 
 FactBody tempo(JsonObject& line) {
     TempoFact fact{line.id("passage"), line.tempo("tempo"), line.choice("reason", reasonOf)};
-    const auto usual = {Reason::hand, Reason::newDay, Reason::offer};
-    if (std::find(usual.begin(), usual.end(), fact.reason) == usual.end()) line.refuse("reason");
+    if (!setsTempo(fact.reason)) line.refuse("reason");
     return fact;
 }
 

@@ -4,8 +4,10 @@
 #include "journal/fact_bodies.h"
 #include "journal/json_object.h"
 #include "journal/line_head.h"
+#include "journal/line_sum.h"
 #include "journal/utf8.h"
 #include "journal/words.h"
+#include "journal/written_line.h"
 
 namespace piolo::journal {
 
@@ -14,6 +16,7 @@ namespace {
 using nlohmann::json;
 
 constexpr std::size_t longestWord = 60;
+constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 
 LineHead headOf(const json& line, const Place& place) {
     FirstFault ignored{place, {}};
@@ -41,16 +44,22 @@ Timestamp timeOf(JsonObject& object) {
     return at.value_or(Timestamp{});
 }
 
-} // namespace
+/// A newer format may sum in another way.
+bool isOfThisFormat(const json& line) {
+    const auto version = line.find("v");
+    return version == line.end() || integerIn(*version, 1, formatVersion).has_value();
+}
 
-Result<Fact> readLine(std::string_view line, const Place& place, LineHead& head) {
-    if (line.size() > longestLine) return Fault{FaultNumber::lineTooLong, place, {}};
+/// The long way: any JSON object.
+Result<Fact> readObject(std::string_view line, const Place& place, LineHead& head) {
     if (!isUtf8(line)) return Fault{FaultNumber::notUtf8, place, {}};
     const auto parsed = parseJson(line);
     if (!parsed) return Fault{FaultNumber::badJson, place, {}};
-    head = headOf(*parsed, place);
     FirstFault first{place, {}};
     JsonObject object(*parsed, "", first);
+    if (sumOf(line).state == SumState::wrong && isOfThisFormat(*parsed))
+        return Fault{FaultNumber::wrongSum, place, {}};
+    head = headOf(*parsed, place);
     const auto kind = kindOf(object, first);
     if (!kind) return *first.fault;
     Fact fact;
@@ -62,6 +71,17 @@ Result<Fact> readLine(std::string_view line, const Place& place, LineHead& head)
     fact.body = bodyOf(*kind, object);
     if (first.fault) return *first.fault;
     return fact;
+}
+
+} // namespace
+
+Result<Fact> readLine(std::string_view line, const Place& place, LineHead& head) {
+    if (line.size() > longestLine) return Fault{FaultNumber::lineTooLong, place, {}};
+    if (line.starts_with(byteOrderMark)) line.remove_prefix(byteOrderMark.size());
+    auto written = writtenFact(line);
+    if (!written) return readObject(line, place, head);
+    head = {written->device, written->seq, written->order};
+    return *std::move(written);
 }
 
 Result<Fact> fromLine(std::string_view line, const Place& place) {

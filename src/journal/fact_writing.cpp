@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/click_group.h"
 #include "journal/fact_line.h"
+#include "journal/line_sum.h"
 #include "journal/passage_groups.h"
 #include "journal/words.h"
 
@@ -96,7 +97,7 @@ std::string toLine(const Fact& fact) {
     line["at"] = fact.at.text();
     line["kind"] = kindOf(fact.body);
     std::visit([&line](const auto& body) { put(line, body); }, fact.body);
-    return line.dump(-1, ' ', false, Json::error_handler_t::replace);
+    return withSum(line.dump(-1, ' ', false, Json::error_handler_t::replace));
 }
 
 } // namespace piolo::journal

@@ -54,6 +54,7 @@ Result<std::unique_ptr<Journal>> Journal::open(JournalPlace place, JournalHearer
 }
 
 const FolderContents& Journal::contents() const { return body_->contents; }
+std::vector<Fact> Journal::takeFacts() { return std::exchange(body_->contents.facts, {}); }
 bool Journal::readOnly() const { return body_->writer == nullptr; }
 const std::string& Journal::device() const { return body_->place.device; }
 Timestamp Journal::now() const { return body_->ports.clock->now(); }

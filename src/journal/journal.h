@@ -49,6 +49,9 @@ public:
     Journal& operator=(const Journal&) = delete;
 
     [[nodiscard]] const FolderContents& contents() const;
+    /// Hands over the facts that were read: contents() then has none. Ten years of them need not stand in
+    /// memory twice.
+    [[nodiscard]] std::vector<Fact> takeFacts();
     /// Another window writes this folder: record() then gives its fact, which is not written.
     [[nodiscard]] bool readOnly() const;
     [[nodiscard]] const std::string& device() const;

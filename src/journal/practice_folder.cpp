@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/practice_folder.h"
 
+#include "core/id_index.h"
 #include "files/file_fault.h"
 #include "journal/fact_line.h"
 #include "journal/line_head.h"
@@ -9,7 +10,6 @@
 
 #include <algorithm>
 #include <filesystem>
-#include <unordered_map>
 #include <utility>
 
 namespace piolo::journal {
@@ -19,6 +19,8 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::int64_t dayMillis = 86'400'000;
+constexpr std::uintmax_t usualLine = 270;
+constexpr std::uintmax_t mostExpected = 1'000'000;
 
 /// Gathers what several files hold.
 class Gathering {
@@ -26,25 +28,33 @@ public:
     Gathering(std::string device, std::int64_t nowMillis)
         : device_(std::move(device)), latestOrder_(nowMillis + dayMillis) {}
 
+    /// Room for what so many bytes usually hold.
+    void expect(std::uintmax_t bytes) {
+        const auto facts = static_cast<std::size_t>(std::min(bytes / usualLine, mostExpected));
+        contents_.facts.reserve(facts);
+        byId_.reserve(facts);
+    }
+
     void readFile(const std::string& path) {
         auto source = LineSource::open(path, longestLine);
         if (!source) return contents_.faults.push_back(source.fault());
-        while (const auto line = source.value().next()) take(*line, path);
+        place_.file = path;
+        while (const auto line = source.value().next()) take(*line);
         if (source.value().fault()) contents_.faults.push_back(*source.value().fault());
     }
 
     FolderContents contents() && { return std::move(contents_); }
 
 private:
-    void take(const SourceLine& line, const std::string& path) {
-        const Place place{path, line.number};
+    void take(const SourceLine& line) {
+        place_.line = line.number;
         LineHead head;
-        auto fact = line.tooLong ? Result<Fact>(Fault{FaultNumber::lineTooLong, place, {}})
-                                 : readLine(line.text, place, head);
-        if (!line.closed && isOwnFile(path, device_)) contents_.unclosed.push_back(path);
+        auto fact = line.tooLong ? Result<Fact>(Fault{FaultNumber::lineTooLong, place_, {}})
+                                 : readLine(line.text, place_, head);
+        if (!line.closed && isOwnFile(place_.file, device_)) contents_.unclosed.push_back(place_.file);
         note(head);
         if (fact)
-            keep(std::move(fact).value(), place);
+            keep(std::move(fact).value());
         else
             contents_.faults.push_back(line.closed ? fact.fault() : asTorn(fact.fault()));
     }
@@ -63,18 +73,19 @@ private:
         contents_.highestSeq = std::max(contents_.highestSeq, head.seq);
     }
 
-    void keep(Fact fact, const Place& place) {
-        const auto [first, isNew] = byId_.try_emplace(fact.id, contents_.facts.size());
-        if (!isNew && contents_.facts[first->second] != fact)
-            contents_.faults.push_back({FaultNumber::repeatedId, place, {fact.id.text()}});
+    void keep(Fact fact) {
+        const auto [first, isNew] = byId_.keep(fact.id, static_cast<std::uint32_t>(contents_.facts.size()));
+        if (!isNew && contents_.facts[first] != fact)
+            contents_.faults.push_back({FaultNumber::repeatedId, place_, {fact.id.text()}});
         else
             contents_.facts.push_back(std::move(fact));
     }
 
     std::string device_;
     std::int64_t latestOrder_;
+    Place place_; ///< of the line that is being read
     FolderContents contents_;
-    std::unordered_map<Id, std::size_t> byId_;
+    IdIndex byId_;
 };
 
 /// The names of the journal's files, sorted, so that every machine reads them in the same order.
@@ -90,6 +101,16 @@ Result<std::vector<std::string>> journalFiles(const std::string& folder) {
     return paths;
 }
 
+std::uintmax_t bytesOf(const std::vector<std::string>& paths) {
+    std::uintmax_t bytes = 0;
+    for (const auto& path : paths) {
+        std::error_code missing;
+        const auto size = fs::file_size(path, missing);
+        if (!missing) bytes += size;
+    }
+    return bytes;
+}
+
 } // namespace
 
 Result<FolderContents> readFolder(const std::string& folder, const std::string& device,
@@ -101,6 +122,7 @@ Result<FolderContents> readFolder(const std::string& folder, const std::string& 
     const auto paths = journalFiles(journalFolder(folder));
     if (!paths) return paths.fault();
     Gathering gathering(device, nowMillis);
+    gathering.expect(bytesOf(*paths));
     for (const auto& path : *paths) gathering.readFile(path);
     return std::move(gathering).contents();
 }

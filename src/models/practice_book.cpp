@@ -27,7 +27,7 @@ Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalPlace p
     auto opened = journal::Journal::open(std::move(place), std::move(hearer), std::move(ports));
     if (!opened) return opened.fault();
     book->journal_ = std::move(opened).value();
-    book->notebook_ = fold(book->journal_->contents().facts);
+    book->notebook_ = fold(book->journal_->takeFacts());
     return book;
 }
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "../journal/bare_line.h"
 #include "command.h"
 #include "practice.h"
 
@@ -14,7 +15,7 @@ const std::string kept = "kept and not counted, mend it by hand or leave it\n";
 
 // A good line with one stretch put in place of another.
 std::string changed(const Fact& good, const std::string& from, const std::string& to) {
-    std::string line = journal::toLine(good);
+    std::string line = bareLine(good);
     const auto at = line.find(from);
     REQUIRE(at != std::string::npos);
     return line.replace(at, from.size(), to) + '\n';

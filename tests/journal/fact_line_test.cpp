@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/fact_line.h"
 
+#include "bare_line.h"
 #include "random_facts.h"
 
 #include <doctest/doctest.h>
 
 using namespace piolo;
 using namespace piolo::journal;
+using piolo::test::bareLine;
 using piolo::test::RandomFacts;
 using piolo::test::seedOfTest;
 
@@ -23,7 +25,7 @@ std::string lineOf(FactBody body) {
     fact.order = 1'772'384'645'123;
     fact.at = *Timestamp::parse("2026-03-01T18:04:05.123+01:00");
     fact.body = std::move(body);
-    return toLine(fact);
+    return bareLine(fact);
 }
 
 std::string expected(const std::string& kindAndRest) {

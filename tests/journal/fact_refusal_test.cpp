@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Lines that nobody should have written: one fault each, and never worse.
+#include "bare_line.h"
 #include "journal/fact_line.h"
 #include "journal/utf8.h"
 #include "random_facts.h"
@@ -12,6 +13,7 @@
 using namespace piolo;
 using namespace piolo::journal;
 using nlohmann::json;
+using piolo::test::bareLine;
 using piolo::test::RandomFacts;
 using piolo::test::seedOfTest;
 
@@ -48,7 +50,7 @@ std::vector<json> fullLines() {
     std::vector<json> lines;
     for (const auto& body : bodies) {
         Fact fact{{0, 9}, "0123456789abcdef0123456789abcdef", 1, 1, {}, body};
-        lines.push_back(json::parse(toLine(fact)));
+        lines.push_back(json::parse(bareLine(fact)));
         CHECK(fromLine(lines.back().dump(), place).ok());
     }
     return lines;

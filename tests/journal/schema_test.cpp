@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // docs/journal.schema.json against the lines.
+#include "bare_line.h"
 #include "journal/fact_line.h"
 #include "random_facts.h"
 #include "validation.h"
@@ -8,6 +9,7 @@
 
 using namespace piolo;
 using namespace piolo::journal;
+using piolo::test::bareLine;
 using piolo::test::hasValidator;
 using piolo::test::RandomFacts;
 using piolo::test::refusedLines;
@@ -38,7 +40,7 @@ TEST_CASE("the schema refuses what the reader refuses") {
     const Fact fact{{0, 9}, std::string(32, 'a'),
                     1,      1,
                     {},     RunFact{{0, 1}, Tempo::bpm(60), Mark::clean, Reason::none, false, 0, {}}};
-    const std::string good = toLine(fact);
+    const std::string good = bareLine(fact);
     const std::vector<std::string> lines{
         good,
         changed(good, "60000", "9999"),

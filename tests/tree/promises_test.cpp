@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The tests that the documents name by their laws are there.
+#include "room_table.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <regex>
+#include <vector>
+
+namespace fs = std::filesystem;
+
+namespace {
+
+/// `text` without its `code`.
+std::string withoutCode(const std::string& text) {
+    std::string prose;
+    bool code = false;
+    for (const char c : text) {
+        if (c == '`')
+            code = !code;
+        else if (!code)
+            prose += c == '\n' ? ' ' : c;
+    }
+    return prose;
+}
+
+/// What stands in *italics* in a document: the names of tests, which may be cut short by an ellipsis.
+std::vector<std::string> namedTests(const std::string& document) {
+    std::vector<std::string> pieces{""};
+    const std::string prose = withoutCode(document);
+    for (std::size_t i = 0; i < prose.size(); ++i) {
+        if (prose.compare(i, 2, "\\*") == 0)
+            pieces.back() += prose[++i];
+        else if (prose[i] == '*')
+            pieces.emplace_back();
+        else
+            pieces.back() += prose[i];
+    }
+    const std::string ellipsis = "…";
+    std::vector<std::string> names;
+    for (std::size_t i = 1; i < pieces.size(); i += 2) { // every other piece stands between two asterisks
+        std::string name = pieces[i];
+        if (name.ends_with(ellipsis)) name.erase(name.size() - ellipsis.size());
+        name.erase(name.find_last_not_of(' ') + 1);
+        names.push_back(name);
+    }
+    return names;
+}
+
+/// The names of all test cases under tests/, and of the programs that are no test cases.
+std::vector<std::string> testNames() {
+    std::vector<std::string> names;
+    const std::regex named(R"re(TEST_CASE\(\s*"((?:[^"\\]|\\.|"\s+")*)"\s*\))re");
+    for (const auto& entry : fs::recursive_directory_iterator(fs::path(PIOLO_SOURCE_DIR) / "tests")) {
+        if (entry.path().extension() != ".cpp") continue;
+        const std::string text = sourceText(fs::relative(entry.path(), PIOLO_SOURCE_DIR).generic_string());
+        for (std::sregex_iterator it(text.begin(), text.end(), named), end; it != end; ++it)
+            names.push_back(std::regex_replace((*it)[1].str(), std::regex(R"("\s+")"), ""));
+    }
+    return names;
+}
+
+} // namespace
+
+TEST_CASE("every test that the journal's promises name is there") {
+    const auto promised = namedTests(sourceText("docs/journal.md"));
+    const auto names = testNames();
+    REQUIRE(promised.size() > 30);
+    REQUIRE(names.size() > 100);
+    for (const auto& promise : promised) {
+        INFO(promise << " is named in docs/journal.md and is no test");
+        CHECK(std::any_of(names.begin(), names.end(),
+                          [&](const std::string& name) { return name.starts_with(promise); }));
+    }
+}
