@@ -100,14 +100,14 @@ class Window:
     def hold(self):
         """Holds the window's thread for two seconds, and is sure of it."""
         self.process.send_signal(signal.SIGUSR1)
-        first = self._children()[0]
+        first = self.children()[0]
         wait("the held thread", lambda: self._state(first, first) == "t", 5)
         others = [self._state(first, thread) for thread in os.listdir(f"/proc/{first}/task") if thread != first]
         if not others or "t" in others:
             raise Gone(f"other threads were held too: {others}")
         wait("the end of the hold", lambda: self._state(first, first) != "t", 20)
 
-    def _children(self):
+    def children(self):
         with open(f"/proc/{self.process.pid}/task/{self.process.pid}/children", encoding="ascii") as file:
             return file.read().split()
 

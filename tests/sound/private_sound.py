@@ -11,7 +11,7 @@ import threading
 import time
 
 RATE = 48_000
-NEEDED = {"pulseaudio": "pulseaudio", "pactl": "pulseaudio-utils", "Xvfb": "xvfb", "xdotool": "xdotool"}
+NEEDED = {"strace": "strace", "pulseaudio": "pulseaudio", "pactl": "pulseaudio-utils", "Xvfb": "xvfb", "xdotool": "xdotool"}
 
 
 def require(*programs):

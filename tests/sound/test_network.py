@@ -1,0 +1,104 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""No network: `test_network.py PIOLO`. The window with a short drill by real keys, and every verb, under strace; every
+socket they open must be local and belong to the sound server, the screen. The session's bus, which Qt calls where there is one, is left out of the environment."""
+import os
+import re
+import signal
+import subprocess
+import sys
+import tempfile
+
+import practice
+from player_window import Display, Gone, wait, Window
+from private_sound import PrivateSound, require
+
+NAME_CACHE = "/var/run/nscd/"  # the C library asks it for the user's home, where it runs
+TRACE = ["strace", "-f", "-qq", "-e", "trace=network", "-o"]
+SOCKET = re.compile(r"\bsocket(?:pair)?\(([A-Z_0-9]+)")
+CALL = re.compile(r"\b(?:connect|bind|sendto|sendmsg)\(.*?sa_family=([A-Z_0-9]+)(?:, sun_path=@?\"([^\"]*)\")?")
+WITHOUT_WINDOW = (
+    ("--help",), ("click", "--tempo", "137", "--bars", "2", "--out", "{}/a.wav"),
+    ("track", "--start", "60", "--target", "64", "--climb", "4", "--bars", "1", "--runs", "1", "--out", "{}/a.mid"),
+    ("ladder", "--start", "72", "--target", "96", "--drop", "4", "--climb", "2", "--clean-runs", "5"),
+    ("curve", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.svg"), ("check", "{}/folder"))
+
+
+def faults(trace, allowed):
+    """Every socket in an strace that is not local, or leads to none of the `allowed` paths."""
+    found = []
+    for line in trace.splitlines():
+        opened, called = SOCKET.search(line), CALL.search(line)
+        if opened and opened.group(1) not in ("AF_UNIX", "AF_LOCAL"):
+            found.append(line)
+        if called and (called.group(1) != "AF_UNIX" or not any((called.group(2) or "").startswith(path) for path in allowed)):
+            found.append(line)
+    return found
+
+
+def places(trace):
+    """Where the local sockets led, for the reader."""
+    return sorted({call.group(2) for call in map(CALL.search, trace.splitlines()) if call and call.group(2)})
+
+
+def the_check_can_fail():
+    """A program that does what is forbidden is found; strace works here."""
+    with tempfile.NamedTemporaryFile("r") as trace:
+        call = "import socket; socket.socket(socket.AF_INET, socket.SOCK_DGRAM).connect(('127.0.0.1', 9))"
+        subprocess.run([*TRACE, trace.name, sys.executable, "-c", call], check=True)
+        assert faults(trace.read(), ["/"]), "a program that calls the network was not found"
+    line = 'connect(3, {sa_family=AF_UNIX, sun_path="/run/elsewhere"}, 110) = 0'
+    assert faults(line, ["/tmp/.X11-unix/"]) and not faults(line, ["/run/elsewhere"])
+
+
+def window_trace(piolo):
+    with PrivateSound() as sound, Display() as display, tempfile.NamedTemporaryFile("r") as trace:
+        sound.env.pop("DBUS_SESSION_BUS_ADDRESS", None)
+        window = Window([*TRACE, trace.name, piolo], sound, display)
+        try:
+            window.play()
+            window.press("space")
+            wait("a run in the practice log", window.runs, 120)
+            window.press("Escape")
+            wait("silence after Escape", window.is_silent)
+        finally:
+            for child in window.children():  # strace leaves a signal for itself alone
+                os.kill(int(child), signal.SIGTERM)
+            said = window.close()
+        told = trace.read()
+        allowed = [os.path.join(sound.folder, "native"), "/tmp/.X11-unix/", NAME_CACHE]
+        if not any(place.startswith(allowed[0]) for place in places(told)):
+            raise Gone(f"the sound server was not called, so the trace shows nothing: {said[-500:]}")
+        return told, allowed
+
+
+def verb_trace(piolo, arguments, home):
+    trace = os.path.join(home, "trace")
+    words = [word.format(home) for word in arguments]
+    done = subprocess.run([*TRACE, trace, piolo, *words], input="clean\nmiss\n", text=True, capture_output=True, check=False,
+                          env=dict(os.environ, HOME=home, XDG_CONFIG_HOME=home, XDG_STATE_HOME=home, XDG_DATA_HOME=home))
+    if done.returncode != 0:
+        raise Gone(f"{' '.join(words)} ended with {done.returncode}: {done.stderr}")
+    with open(trace, encoding="utf-8") as file:
+        return file.read()
+
+
+def main(piolo):
+    the_check_can_fail()
+    found = []
+    with tempfile.TemporaryDirectory() as home:
+        practice.write_folder(os.path.join(home, "folder"))
+        for arguments in WITHOUT_WINDOW:
+            said = verb_trace(piolo, arguments, home)
+            found += [f"{arguments[0]}: {line}" for line in faults(said, [NAME_CACHE])]
+            print(f"{arguments[0]}: {len(said.splitlines())} calls of the network kind")
+    told, allowed = window_trace(piolo)
+    found += [f"window: {line}" for line in faults(told, allowed)]
+    print(f"window: {len(told.splitlines())} calls of the network kind; sockets led to {places(told)}")
+    for fault in found:
+        print(f"  {fault}")
+    return 1 if found else 0
+
+
+if __name__ == "__main__":
+    require("strace", "Xvfb", "xdotool", "pulseaudio", "pactl")
+    sys.exit(main(sys.argv[1]))
