@@ -50,11 +50,13 @@ class Display:
 class Window:
     """piolo in front of a passage, on a folder and settings of its own."""
 
-    def __init__(self, command, sound, display):
-        """`command`: the program, with whatever runs it in front."""
+    def __init__(self, command, sound, display, pauses=True):
+        """`command`: the program, with whatever runs it in front. `pauses`: the drill does, after runs without a key."""
         self.home = tempfile.mkdtemp(prefix="player-")
         self.folder = os.path.join(self.home, "folder")
         practice.write_folder(self.folder)
+        if not pauses:
+            practice.never_pause(self.folder)
         practice.write_settings(os.path.join(self.home, "config"))
         self.sound = sound
         self.env = dict(sound.env, DISPLAY=display.name, QT_QPA_PLATFORM="xcb", QT_QUICK_BACKEND="software",

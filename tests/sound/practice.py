@@ -28,6 +28,15 @@ def write_folder(folder):
         file.write(json.dumps(fact, separators=(",", ":")) + "\n")
 
 
+def never_pause(folder):
+    """A drill in this folder asks nobody whether runs without a key were clean."""
+    fact = {"v": 1, "id": "0000000000000000000000000000d002", "device": TEACHER, "seq": 2, "order": 1_772_000_000_001,
+            "at": "2026-02-25T06:13:21.000+00:00", "kind": "settings", "gapMs": 4000, "playOn": False,
+            "pauseAfterRuns": 0, "secureDays": 3, "dayOpening": "start"}
+    with open(os.path.join(folder, "journal", f"{TEACHER}-2026.jsonl"), "a", encoding="utf-8") as file:
+        file.write(json.dumps(fact, separators=(",", ":")) + "\n")
+
+
 def write_settings(config):
     """The voice for measurement, at full level."""
     os.makedirs(os.path.join(config, "piolo"))

@@ -87,7 +87,7 @@ class Player:
         self.window = None
 
     def begin(self):
-        self.window = Window([self.piolo], self.sound, self.display)
+        self.window = Window([self.piolo], self.sound, self.display, pauses=False)
         self.window.appear()
         self.drill(0)
 
@@ -132,7 +132,8 @@ class Player:
         self.tally.left_behind += left
         self.tally.stuck += 1
         if left < 1:
-            self.tally.faults.append("no sound came back, though no thread is stuck")
+            self.tally.faults.append(f"no sound came back, though no thread is stuck; the practice log ends with "
+                                     f"{practice.facts(self.window.folder)[-2:]}")
         self.end()
         self.begin()
 

@@ -20,7 +20,9 @@ WITHOUT_WINDOW = (
     ("--help",), ("click", "--tempo", "137", "--bars", "2", "--out", "{}/a.wav"),
     ("track", "--start", "60", "--target", "64", "--climb", "4", "--bars", "1", "--runs", "1", "--out", "{}/a.mid"),
     ("ladder", "--start", "72", "--target", "96", "--drop", "4", "--climb", "2", "--clean-runs", "5"),
-    ("curve", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.svg"), ("check", "{}/folder"))
+    ("curve", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.svg"), ("check", "{}/folder"),
+    ("export", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.piolo.json"),
+    ("import", "{}/a.piolo.json", "--folder", "{}/other"))
 
 
 def faults(trace, allowed):
@@ -48,6 +50,12 @@ def the_check_can_fail():
         assert faults(trace.read(), ["/"]), "a program that calls the network was not found"
     line = 'connect(3, {sa_family=AF_UNIX, sun_path="/run/elsewhere"}, 110) = 0'
     assert faults(line, ["/tmp/.X11-unix/"]) and not faults(line, ["/run/elsewhere"])
+
+
+def verbs_left_out(piolo):
+    """The verbs that the help names and nobody tries here."""
+    said = subprocess.run([piolo, "--help"], capture_output=True, text=True, check=True).stdout
+    return set(re.findall(r"^piolo ([a-z]+) ", said, re.MULTILINE)) - {words[0] for words in WITHOUT_WINDOW}
 
 
 def window_trace(piolo):
@@ -84,7 +92,7 @@ def verb_trace(piolo, arguments, home):
 
 def main(piolo):
     the_check_can_fail()
-    found = []
+    found = [f"{verb} is not tried" for verb in verbs_left_out(piolo)]
     with tempfile.TemporaryDirectory() as home:
         practice.write_folder(os.path.join(home, "folder"))
         for arguments in WITHOUT_WINDOW:
