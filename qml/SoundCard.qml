@@ -10,6 +10,9 @@ SettingsCard {
 
     required property SettingsModel settings
 
+    Component.onCompleted: settings.watching = true
+    Component.onDestruction: settings.watching = false
+
     title: qsTr("Sound")
     note: qsTr("Your horn is louder than the click, and that is well so: choose a sharper voice rather than more level. The level starts low; keep it there on headphones.")
 
@@ -41,6 +44,12 @@ SettingsCard {
         options: card.settings.devices
         value: card.settings.device
         onChosen: value => card.settings.device = value
+    }
+    Words {
+        objectName: "soundLine"
+        width: parent.width
+        wrapMode: Text.Wrap
+        text: card.settings.soundLine
     }
     Stepper {
         objectName: "offset"

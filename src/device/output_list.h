@@ -11,8 +11,8 @@
 
 namespace piolo::device {
 
-/// Window's thread. A question that the sound thread never answers is put again after a while, as that one may
-/// have been given up.
+/// Window's thread. A question that the sound thread never answers is put again after a while, as that one
+/// may have been given up.
 class OutputList {
 public:
     using Asking = std::function<std::vector<Output>()>;

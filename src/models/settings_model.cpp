@@ -14,6 +14,13 @@
 
 namespace piolo::models {
 
+namespace {
+
+constexpr int firstLookMillis = 200; // the answer to the question that showing the list put
+constexpr int lookEveryMillis = 2'000;
+
+} // namespace
+
 SettingsModel::SettingsModel(PracticeBook& book, SoundPort& sound, journal::MachineSettings& machine,
                              std::string configDir, QObject* parent)
     : QObject(parent), book_(book), sound_(sound), machine_(machine), configDir_(std::move(configDir)),
@@ -21,6 +28,7 @@ SettingsModel::SettingsModel(PracticeBook& book, SoundPort& sound, journal::Mach
     saving_.setSingleShot(true);
     saving_.setInterval(200); // a slider in motion writes once
     connect(&saving_, &QTimer::timeout, this, &SettingsModel::saveNow);
+    connect(&watching_, &QTimer::timeout, this, &SettingsModel::lookAtSound);
     connect(&layers_, &MixModel::changed, this, [this] {
         touched();
         emit mixChanged();
@@ -57,6 +65,36 @@ QVariantList SettingsModel::devices() const {
     // A chosen device that is not plugged in stays chosen.
     if (!hasChoice(list, device())) list << choice(device(), tr("%1 (not plugged in)").arg(device()));
     return list;
+}
+
+void SettingsModel::setWatching(bool watching) {
+    if (watching == watching_.isActive()) return;
+    if (watching)
+        watching_.start(firstLookMillis);
+    else
+        watching_.stop();
+    emit watchingChanged();
+}
+
+// The system does not tell of a device that is plugged in.
+void SettingsModel::lookAtSound() {
+    watching_.setInterval(lookEveryMillis);
+    if (const QVariantList now = devices(); now != seenDevices_) {
+        seenDevices_ = now;
+        emit devicesChanged();
+    }
+    if (sound_.underruns() == seenBreaks_) return;
+    seenBreaks_ = sound_.underruns();
+    emit soundLineChanged();
+}
+
+QString SettingsModel::soundLine() const {
+    const std::uint64_t breaks = sound_.underruns();
+    if (breaks == 0) return tr("The sound has not broken off since Piolo was opened.");
+    const QString times = breaks == 1 ? tr("once") : tr("%1 times").arg(breaks);
+    return tr("The sound has broken off %1 since Piolo was opened: the computer was too busy. Closing other "
+              "programs helps.")
+        .arg(times);
 }
 
 void SettingsModel::setDevice(const QString& id) {

@@ -15,6 +15,7 @@
 #include "models/mix_model.h"
 #include "models/sound_port.h"
 
+#include <cstdint>
 #include <string>
 
 namespace piolo::models {
@@ -29,6 +30,10 @@ class SettingsModel : public QObject {
     QML_UNCREATABLE("made by PracticeRoom")
     // This machine.
     Q_PROPERTY(QVariantList devices READ devices NOTIFY devicesChanged)
+    /// The settings are on the screen: devices and soundLine are looked at every two seconds.
+    Q_PROPERTY(bool watching READ watching WRITE setWatching NOTIFY watchingChanged)
+    /// How often the sound has broken off.
+    Q_PROPERTY(QString soundLine READ soundLine NOTIFY soundLineChanged)
     /// "": the system's own choice.
     Q_PROPERTY(QString device READ device WRITE setDevice NOTIFY machineChanged)
     Q_PROPERTY(int offsetMillis READ offsetMillis WRITE setOffsetMillis NOTIFY machineChanged)
@@ -62,6 +67,12 @@ public:
     [[nodiscard]] MixModel* layers() { return &layers_; }
 
     [[nodiscard]] QVariantList devices() const;
+    [[nodiscard]] bool watching() const { return watching_.isActive(); }
+    void setWatching(bool watching);
+    [[nodiscard]] QString soundLine() const;
+    /// Looks for devices that came or went, and for new breaks. The model's own timer calls it while
+    /// watching.
+    void lookAtSound();
     [[nodiscard]] QString device() const { return QString::fromStdString(machine_.soundDevice); }
     void setDevice(const QString& id);
     [[nodiscard]] int offsetMillis() const { return machine_.offsetMillis; }
@@ -96,6 +107,8 @@ public:
 
 signals:
     void devicesChanged();
+    void watchingChanged();
+    void soundLineChanged();
     void machineChanged();
     void practiceChanged();
     void faultChanged();
@@ -114,6 +127,9 @@ private:
     std::string configDir_;
     MixModel layers_;
     QTimer saving_;
+    QTimer watching_;
+    QVariantList seenDevices_; // at the last look
+    std::uint64_t seenBreaks_ = 0;
     QString fault_;
 };
 

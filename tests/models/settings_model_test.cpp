@@ -140,3 +140,38 @@ TEST_CASE_FIXTURE(SettingsFixture, "light and dark are what was chosen") {
     settings.setTheme("light");
     CHECK(!settings.dark());
 }
+
+TEST_CASE_FIXTURE(SettingsFixture,
+                  "a device that is plugged in while the settings are shown appears in the list") {
+    settings.lookAtSound();
+    QSignalSpy changed(&settings, &SettingsModel::devicesChanged);
+    settings.lookAtSound();
+    CHECK(changed.isEmpty());
+    sound.plugIn({"headset", "Headset"});
+    settings.lookAtSound();
+    CHECK(changed.size() == 1);
+    CHECK(settings.devices().last().toMap().value("text") == "Headset");
+}
+
+TEST_CASE_FIXTURE(SettingsFixture,
+                  "devices are looked for while the settings are shown, and at no other time") {
+    CHECK_FALSE(settings.watching());
+    QSignalSpy changed(&settings, &SettingsModel::devicesChanged);
+    settings.setWatching(true);
+    CHECK(changed.wait(20'000));
+    settings.setWatching(false);
+    CHECK_FALSE(settings.watching());
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "every break in the sound is counted and shown") {
+    CHECK(settings.soundLine() == "The sound has not broken off since Piolo was opened.");
+    QSignalSpy changed(&settings, &SettingsModel::soundLineChanged);
+    sound.breakOff();
+    settings.lookAtSound();
+    CHECK(settings.soundLine().contains("broken off once"));
+    sound.breakOff();
+    settings.lookAtSound();
+    settings.lookAtSound();
+    CHECK(settings.soundLine().contains("broken off 2 times"));
+    CHECK(changed.size() == 2);
+}

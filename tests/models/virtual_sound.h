@@ -23,10 +23,10 @@ public:
     void start(const QString& deviceId) override { device_ = deviceId; }
     void choose(const QString& deviceId) override { device_ = deviceId; }
     void setOffsetMillis(int millis) override { offsetMillis_ = millis; }
-    [[nodiscard]] QList<models::SoundOutput> outputs() const override { return {{"hall", "Hall"}}; }
+    [[nodiscard]] QList<models::SoundOutput> outputs() const override { return outputs_; }
     [[nodiscard]] models::SoundHealth health() const override { return health_; }
     [[nodiscard]] QString deviceName() const override { return device_; }
-    [[nodiscard]] std::uint64_t underruns() const override { return 0; }
+    [[nodiscard]] std::uint64_t underruns() const override { return breaks_; }
     void onChange(std::function<void()> heard) override { heard_ = std::move(heard); }
     [[nodiscard]] std::int64_t nowNanos() const override { return nanosOf(engine_->rendered()); }
     [[nodiscard]] std::uint64_t audibleAt(std::int64_t nanos) const override {
@@ -44,6 +44,8 @@ public:
         health_ = health;
         if (heard_) heard_();
     }
+    void plugIn(const models::SoundOutput& output) { outputs_ << output; }
+    void breakOff() { ++breaks_; }
     [[nodiscard]] static std::int64_t nanosOf(std::uint64_t sample) {
         return static_cast<std::int64_t>(sample * 1'000'000 / (rate / 1000));
     }
@@ -53,6 +55,8 @@ private:
     std::function<void()> heard_;
     QString device_;
     int offsetMillis_ = 0;
+    QList<models::SoundOutput> outputs_{{"hall", "Hall"}};
+    std::uint64_t breaks_ = 0;
     models::SoundHealth health_ = models::SoundHealth::playing;
 };
 
