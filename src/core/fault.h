@@ -74,6 +74,7 @@ enum class FaultNumber {
     noSoundDevice = 401,
     soundLost = 402,
     soundNeedsRestart = 403,
+    fellBehind = 404,
 };
 
 /// Where it is: a file (or "-" for standard input, or an option), and a line counted from 1 (0: none).

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <utility>
 
 namespace piolo::models {
 
@@ -49,6 +50,8 @@ void DrillSession::readOn() {
 void DrillSession::poll() { reader_.poll(); }
 
 bool DrillSession::nextAudible(engine::Event& event) {
+    sendWaiting();
+    notePulses();
     return reader_.audible().takeUntil(sound_.audibleAt(sound_.nowNanos()), event);
 }
 
@@ -58,8 +61,10 @@ bool DrillSession::begin(const Passage& passage, Standing standing, bool isTry) 
     command.plan = engine::planOf(passage, standing, book_.notebook().settings());
     command.plan.isTry = isTry;
     reader_.expect({passage.id, passage.music.firstBar});
-    if (!engine_->send(command)) {
+    // What waits belongs to the drill before, and goes first.
+    if (!sendWaiting() || !engine_->send(command)) {
         reader_.forget();
+        noteWaited();
         return false;
     }
     passage_ = passage.id;
@@ -73,7 +78,26 @@ void DrillSession::sendMark(engine::Command::Kind kind, std::int64_t nanos) {
     engine::Command command;
     command.kind = kind;
     command.sample = sound_.audibleAt(nanos);
-    engine_->send(command);
+    send(command);
+}
+
+void DrillSession::send(const engine::Command& command) {
+    if (sendWaiting() && engine_->send(command)) return;
+    waiting_.push_back(command);
+    noteWaited();
+}
+
+bool DrillSession::sendWaiting() {
+    while (!waiting_.empty() && engine_->send(waiting_.front())) waiting_.pop_front();
+    return waiting_.empty();
+}
+
+void DrillSession::noteWaited() {
+    if (++waited_ == 1) emit fellBehind();
+}
+
+void DrillSession::notePulses() {
+    if (std::exchange(pulsesLeftOut_, engine_->pulsesNotTold()) == 0 && pulsesLeftOut_ > 0) emit fellBehind();
 }
 
 void DrillSession::miss(std::int64_t nanos) { sendMark(engine::Command::Kind::miss, nanos); }
@@ -88,7 +112,7 @@ void DrillSession::setMix(const engine::Mix& mix) {
     engine::Command command;
     command.kind = engine::Command::Kind::setMix;
     command.mix = mix;
-    engine_->send(command);
+    send(command);
 }
 
 void DrillSession::reconcile() {
@@ -102,7 +126,7 @@ void DrillSession::adopt(Standing standing) {
     command.kind = engine::Command::Kind::adopt;
     command.standing = standing;
     command.runsEnded = runsEnded_;
-    engine_->send(command);
+    send(command);
 }
 
 void DrillSession::hear(const DrillNote& note) {

@@ -13,6 +13,7 @@
 
 #include <atomic>
 #include <cstdint>
+#include <deque>
 #include <memory>
 #include <thread>
 
@@ -42,6 +43,11 @@ public:
     /// where the notebook stands. Nothing to do for a try, and when the folder is read-only.
     void reconcile();
 
+    /// What the queues between the threads could not take at once: keys that had to wait for the engine, and
+    /// pulses that were not shown. No key and nothing that decides a run's mark is among what is left out.
+    [[nodiscard]] std::uint64_t keysThatWaited() const { return waited_; }
+    [[nodiscard]] std::uint64_t pulsesLeftOut() const { return pulsesLeftOut_; }
+
     /// From `started` to `stopped`.
     [[nodiscard]] bool active() const { return active_; }
     /// The next event that has become audible. False when there is none.
@@ -50,6 +56,8 @@ public:
     void poll();
 
 signals:
+    /// Keys had to wait, or pulses were left out, for the first time.
+    void fellBehind();
     /// An event was told by the engine (it may sound a little later); its fact is folded already.
     void told(const piolo::models::DrillNote& note);
     /// The reader's own thread: an event was read and journalled.
@@ -60,6 +68,12 @@ private:
     void hear(const DrillNote& note);
     void sendMark(engine::Command::Kind kind, std::int64_t nanos);
     void adopt(Standing standing);
+    /// Now, or as soon as the engine takes it: in order, with the moments at which the keys were pressed.
+    void send(const engine::Command& command);
+    /// True when nothing waits any more.
+    bool sendWaiting();
+    void noteWaited();
+    void notePulses();
 
     PracticeBook& book_;
     SoundPort& sound_;
@@ -70,6 +84,9 @@ private:
     bool active_ = false;
     Standing standing_; // the engine's, as far as it was told
     std::uint64_t runsEnded_ = 0;
+    std::deque<engine::Command> waiting_; // for room in the engine's queue
+    std::uint64_t waited_ = 0;
+    std::uint64_t pulsesLeftOut_ = 0;
     std::atomic<bool> ending_{false};
     std::thread thread_; // last: it uses the rest
 };

@@ -122,6 +122,8 @@ constexpr FaultSentence sentences[] = {
                                            "in the settings")},
     {soundNeedsRestart, QT_TRANSLATE_NOOP("Fault", "the sound does not come back by itself; close Piolo and "
                                                    "open it again, nothing recorded is lost")},
+    {fellBehind, QT_TRANSLATE_NOOP("Fault", "the computer fell behind: keys that had to wait %1, beats not "
+                                            "shown %2; close other programs, no mark was lost")},
 };
 
 } // namespace

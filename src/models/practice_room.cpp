@@ -33,6 +33,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
     connect(this, &PracticeRoom::screenChanged, this, &PracticeRoom::hearKeys);
     sound_.onChange([this] { emit noticeChanged(); });
     connect(&settings_, &SettingsModel::mixChanged, this, [this] { session_.setMix(settings_.mix()); });
+    connect(&session_, &DrillSession::fellBehind, this, &PracticeRoom::noticeChanged);
     connect(&settings_, &SettingsModel::faultChanged, this, &PracticeRoom::noticeChanged);
     connect(&drill_, &DrillModel::wantsEdit, this, &PracticeRoom::edit);
     session_.setMix(settings_.mix());
@@ -82,6 +83,11 @@ QString PracticeRoom::notice() const {
                   "device to play it.");
     if (book_->readOnly())
         return tr("Another window writes to this practice folder: nothing is recorded here.");
+    if (session_.keysThatWaited() + session_.pulsesLeftOut() > 0)
+        return faultSentence(
+            {FaultNumber::fellBehind,
+             {},
+             {std::to_string(session_.keysThatWaited()), std::to_string(session_.pulsesLeftOut())}});
     if (!book_->readFaults().empty())
         return tr("Some lines of the practice log could not be read and were left as they are: %1")
             .arg(faultLine(book_->readFaults().front()));
