@@ -5,8 +5,9 @@ import math
 import unittest
 from fractions import Fraction
 
-from drilled import Listener, Music
+from drilled import DOWNBEAT, Listener, Music
 from recording import counted_faults, onsets, period, WRAP
+from test_kills import join_faults, log_faults
 
 RATE = 48_000
 MUSIC = Music(beats=4, bars=2, parts=7, breath=2)
@@ -107,6 +108,26 @@ class Counted(unittest.TestCase):
 
     def test_a_lost_beginning_is_found(self):
         self.assertTrue(counted_faults(self.right[60:]))
+
+
+class Joined(unittest.TestCase):
+    """What is heard after a silence. The onsets of RIGHT: a count-in, a run, a pause, and so on."""
+
+    def test_a_sound_that_joins_with_a_bar_passes_and_inside_one_does_not(self):
+        bars = [index for index, (_, size) in enumerate(RIGHT) if size == DOWNBEAT]
+        for index in bars:
+            self.assertEqual(join_faults(RIGHT[index:]), [], f"from onset {index}")
+        for index in set(range(len(RIGHT))) - set(bars):
+            self.assertTrue(join_faults(RIGHT[index:]), f"from onset {index}")
+
+    def test_an_onset_off_the_grid_is_found(self):
+        self.assertTrue(join_faults(moved(RIGHT[:20], 10, 3)))
+
+    def test_a_log_with_a_fact_lost_or_doubled_is_found(self):
+        facts = [{"id": str(number), "seq": number} for number in range(5, 9)]
+        self.assertEqual(log_faults(facts), [])
+        self.assertTrue(log_faults(facts[:1] + facts[2:]))
+        self.assertTrue(log_faults(facts + [dict(facts[0], seq=9)]))
 
 
 if __name__ == "__main__":

@@ -35,14 +35,13 @@ def sound_threads(process):
     return count
 
 
-def log_faults(folder):
-    """The log is whole: every line a fact, one number after the other, no id twice."""
-    facts = practice.facts(folder)
+def log_faults(facts):
+    """The log is whole: one number after the other, no id twice."""
     faults = []
     if len({fact["id"] for fact in facts}) != len(facts):
         faults.append("an id is there twice")
     numbers = [fact["seq"] for fact in facts]
-    if numbers != list(range(numbers[0], numbers[0] + len(numbers))) if numbers else False:
+    if numbers and numbers != list(range(numbers[0], numbers[0] + len(numbers))):
         faults.append(f"numbers are missing: {numbers}")
     return faults
 
@@ -125,7 +124,7 @@ class Player:
         except Gone:
             self.start_again()
         self.check_window()
-        self.tally.faults += log_faults(self.window.folder)
+        self.tally.faults += log_faults(practice.facts(self.window.folder))
 
     def start_again(self):
         left = sound_threads(self.window.process.pid) - 1
