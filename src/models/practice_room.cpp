@@ -79,8 +79,9 @@ QString PracticeRoom::notice() const {
     if (sound_.health() == SoundHealth::needsRestart)
         return tr("The sound is lost: the click goes on silently; start Piolo again to hear it.");
     if (sound_.health() == SoundHealth::silent)
-        return tr("No sound: the click goes on silently, and is heard again from the next bar once there is a "
-                  "device to play it.");
+        return tr(
+            "No sound: the click goes on silently, and is heard again from the next bar once there is a "
+            "device to play it.");
     if (book_->readOnly())
         return tr("Another window writes to this practice folder: nothing is recorded here.");
     if (session_.keysThatWaited() + session_.pulsesLeftOut() > 0)
