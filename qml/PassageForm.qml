@@ -75,6 +75,10 @@ Card {
             width: parent.width
             editor: form.editor
         }
+        ClickForm {
+            width: parent.width
+            editor: form.editor
+        }
     }
     Flow {
         id: buttons

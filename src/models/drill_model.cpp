@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/drill_model.h"
 
+#include "models/click_words.h"
 #include "models/formatter.h"
 
 namespace piolo::models {
@@ -81,9 +82,12 @@ QString DrillModel::about() const {
     const PassageRecord* known = record();
     if (known == nullptr) return {};
     const Music& music = known->passage.music;
-    return tr("%1 · %2 · %3 · %4", "meter · bars · count-in · rule")
-        .arg(QString::fromStdString(music.meter.text()), Formatter::bars(music),
-             countInWords(music.countInBars), Formatter::rule(known->passage.tempi.rule));
+    const QString line =
+        tr("%1 · %2 · %3 · %4", "meter · bars · count-in · rule")
+            .arg(QString::fromStdString(music.meter.text()), Formatter::bars(music),
+                 countInWords(music.countInBars), Formatter::rule(known->passage.tempi.rule));
+    const QString click = clickWords(known->passage.click);
+    return click.isEmpty() ? line : tr("%1 · %2", "about · where the click sounds").arg(line, click);
 }
 
 QString DrillModel::tempoText() const { return Formatter::tempo(shown_.tempo); }

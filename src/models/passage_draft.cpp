@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/passage_draft.h"
 
+#include "models/click_draft.h"
+#include "models/draft_reader.h"
 #include "models/formatter.h"
-#include "models/typed_values.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -12,41 +11,12 @@ namespace piolo::models {
 
 namespace {
 
-QString words(const char* text) { return QCoreApplication::translate("PassageDraft", text); }
+using draft::words;
 
 QString usualGroups(const Meter& meter) {
     const auto usual = Meter::make(meter.numerator(), meter.denominator(), meter.beat());
     return usual ? QString::fromStdString(usual->groupsText()) : QString();
 }
-
-// Reads field by field; a faulty one leaves its line and gives the fallback.
-class DraftReader {
-public:
-    explicit DraftReader(const QVariantMap& draft) : draft_(draft) {}
-
-    [[nodiscard]] QString text(const char* field) const {
-        return draft_.value(QLatin1String(field)).toString().trimmed();
-    }
-    [[nodiscard]] bool flag(const char* field) const { return draft_.value(QLatin1String(field)).toBool(); }
-    [[nodiscard]] bool good(const char* field) const { return !faults_.contains(QLatin1String(field)); }
-    void refuse(const char* field, const QString& line) { faults_.insert(QLatin1String(field), line); }
-    [[nodiscard]] QVariantMap faults() const { return faults_; }
-
-    int count(const char* field, int least, int most, int fallback) {
-        const auto read = readCount(text(field), least, most);
-        if (!read) refuse(field, words("a whole number from %1 to %2").arg(least).arg(most));
-        return read.value_or(fallback);
-    }
-    Tempo tempo(const char* field, Tempo fallback) {
-        const auto read = readTempo(text(field));
-        if (!read) refuse(field, words("a tempo from 10 to 400, such as 84 or 72.5"));
-        return read.value_or(fallback);
-    }
-
-private:
-    const QVariantMap& draft_;
-    QVariantMap faults_;
-};
 
 Meter meterOf(DraftReader& reader) {
     const std::string meter = reader.text("meter").toStdString();
@@ -142,25 +112,28 @@ QVariantMap draftOf(const Passage& passage) {
     const QString meter = QString::fromStdString(music.meter.text());
     const QString beat = QString::fromStdString(fractionOf(music.meter.beat()).text());
     const bool open = music.bars == 0;
-    return {{"title", QString::fromStdString(passage.title.name)},
-            {"openEnded", open},
-            {"firstBar", QString::number(music.firstBar)},
-            {"bars", open ? QString() : QString::number(music.bars)},
-            {"pickup", music.pickup.isZero() ? QString() : QString::fromStdString(music.pickup.text())},
-            {"meter", meter},
-            {"groups", groups == usualGroups(music.meter) ? QString() : groups},
-            {"beat", beat == usualBeat(meter) ? QString() : beat},
-            {"subdivision", music.subdivision},
-            {"landing", music.landing},
-            {"countIn", QString::number(music.countInBars)},
-            {"breath", QString::number(music.breathBeats)},
-            {"start", Formatter::tempo(passage.tempi.start)},
-            {"target", Formatter::tempo(rule.target)},
-            {"floor", Formatter::tempo(rule.floor)},
-            {"drop", QString::number(rule.drop)},
-            {"climb", QString::number(rule.climb)},
-            {"cleanRuns", QString::number(rule.cleanRuns)},
-            {"notches", rule.step == StepKind::notches}};
+    QVariantMap draft{
+        {"title", QString::fromStdString(passage.title.name)},
+        {"openEnded", open},
+        {"firstBar", QString::number(music.firstBar)},
+        {"bars", open ? QString() : QString::number(music.bars)},
+        {"pickup", music.pickup.isZero() ? QString() : QString::fromStdString(music.pickup.text())},
+        {"meter", meter},
+        {"groups", groups == usualGroups(music.meter) ? QString() : groups},
+        {"beat", beat == usualBeat(meter) ? QString() : beat},
+        {"subdivision", music.subdivision},
+        {"landing", music.landing},
+        {"countIn", QString::number(music.countInBars)},
+        {"breath", QString::number(music.breathBeats)},
+        {"start", Formatter::tempo(passage.tempi.start)},
+        {"target", Formatter::tempo(rule.target)},
+        {"floor", Formatter::tempo(rule.floor)},
+        {"drop", QString::number(rule.drop)},
+        {"climb", QString::number(rule.climb)},
+        {"cleanRuns", QString::number(rule.cleanRuns)},
+        {"notches", rule.step == StepKind::notches}};
+    draft.insert(clickDraftOf(passage.click));
+    return draft;
 }
 
 DraftCheck checkDraft(const QVariantMap& draft) {
@@ -168,6 +141,7 @@ DraftCheck checkDraft(const QVariantMap& draft) {
     DraftCheck check;
     check.passage.music = musicOf(reader);
     check.passage.tempi = tempiOf(reader);
+    check.passage.click = clickOf(reader, check.passage.music);
     const QString title = reader.text("title");
     // A passage without a name of its own is known by its bars.
     check.passage.title.name = (title.isEmpty() ? Formatter::bars(check.passage.music) : title).toStdString();

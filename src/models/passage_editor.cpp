@@ -123,13 +123,14 @@ QString PassageEditor::save() {
 }
 
 void PassageEditor::record(const Passage& wanted) {
-    PassageFact fact{wanted.id, wanted.title, wanted.music, wanted.tempi};
+    PassageFact fact{wanted.id, wanted.title, wanted.music, wanted.tempi, wanted.click};
     if (const PassageRecord* known = book_.notebook().passage(wanted.id)) {
         if (known->passage.title == wanted.title) fact.title.reset();
         if (known->passage.music == wanted.music) fact.music.reset();
         if (known->passage.tempi == wanted.tempi) fact.tempi.reset();
+        if (known->passage.click == wanted.click) fact.click.reset();
     }
-    if (fact.title || fact.music || fact.tempi) book_.record(std::move(fact));
+    if (fact.title || fact.music || fact.tempi || fact.click) book_.record(std::move(fact));
 }
 
 } // namespace piolo::models

@@ -50,6 +50,13 @@ class PassageEditor : public QObject {
     Q_PROPERTY(QString usualGroups READ usualGroups NOTIFY edited)
     Q_PROPERTY(QString usualFloor READ usualFloor NOTIFY edited)
 
+    /// What clicks, and what swings: lists of {value, text}. One entry for each beat of the bar: its accent.
+    Q_PROPERTY(QVariantList clickPlaces READ clickPlaces CONSTANT)
+    Q_PROPERTY(QVariantList swungNotes READ swungNotes CONSTANT)
+    Q_PROPERTY(QVariantList accents READ accents NOTIFY edited)
+    /// Where the click sounds, in one line.
+    Q_PROPERTY(QString clickSentence READ clickSentence NOTIFY edited)
+
     /// "About 92 of 100 runs will be clean where this settles."
     Q_PROPERTY(QString settleSentence READ settleSentence NOTIFY edited)
     /// A run's seconds, the runs to the next climb, the time to the target, in one line.
@@ -82,6 +89,10 @@ public:
     [[nodiscard]] QString usualTitle() const;
     [[nodiscard]] QString usualGroups() const;
     [[nodiscard]] QString usualFloor() const;
+    [[nodiscard]] QVariantList clickPlaces() const;
+    [[nodiscard]] QVariantList swungNotes() const;
+    [[nodiscard]] QVariantList accents() const;
+    [[nodiscard]] QString clickSentence() const;
     [[nodiscard]] QString settleSentence() const;
     [[nodiscard]] QString timeSentence() const;
     [[nodiscard]] QString proposal() const;
@@ -93,6 +104,8 @@ public:
     Q_INVOKABLE void set(const QString& field, const QVariant& value);
     /// The fault of a field, "" when it is good.
     Q_INVOKABLE [[nodiscard]] QString faultOf(const QString& field) const;
+    /// The next accent for that beat (from 0): strong, half strong, plain, silent, and again.
+    Q_INVOKABLE void turnAccent(int beat);
     /// Takes the proposal over.
     Q_INVOKABLE void takeProposal();
     /// The form of that passage; of a new one for an unknown id.

@@ -124,6 +124,35 @@ TEST_CASE("the proposal for a long run is taken over by its button") {
     CHECK(screen.editor().draft().value("cleanRuns") == "3");
 }
 
+TEST_CASE("where the click sounds is folded away, and changed by keyboard") {
+    Passages screen;
+    const auto tap = [&](const char* name) {
+        QQuickItem* item = screen.stage.find(QString::fromLatin1(name));
+        CAPTURE(std::string(name));
+        REQUIRE(item != nullptr);
+        item->forceActiveFocus(Qt::TabFocusReason);
+        QTest::keyClick(&screen.stage.window(), Qt::Key_Space);
+        screen.stage.play(0.05);
+    };
+    CHECK(screen.stage.find("field-swing") == nullptr);
+    tap("clickOpen");
+    type(screen.stage, "barsOff", "1");
+    type(screen.stage, "breaths", "43, 44:3");
+    tap("accent-1");
+    CHECK(textsShown(screen.stage)
+              .contains("The click: accents by hand · bars in turn: 1 with the click, 1 without · waits for "
+                        "breath at 2 places"));
+    shoot(screen.stage, "passages-click");
+    type(screen.stage, "swing", "4:1");
+    CHECK(textsShown(screen.stage).contains("▲ a ratio from 1:1 to 3:1, such as 2:1 or 3:2"));
+    type(screen.stage, "swing", "");
+    press(screen.stage, "save");
+    const ClickPattern& click = screen.record(screen.stage.passage()).passage.click;
+    CHECK(click.accents == std::vector<Accent>{Accent::strong, Accent::silent});
+    CHECK(click.barsOff == 1);
+    CHECK(click.breaths == std::vector<BreathPlace>{{43, 1, 1}, {44, 3, 1}});
+}
+
 TEST_CASE("long names, many clean runs and an empty search have a picture") {
     Passages screen;
     models::PassageEditor& editor = screen.editor();

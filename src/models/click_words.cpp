@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/click_words.h"
+
+#include "models/formatter.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+namespace piolo::models {
+
+namespace {
+
+QString words(const char* text) { return QCoreApplication::translate("ClickWords", text); }
+
+QString swingWords(const ClickPattern& click) {
+    return words("swing %1 in %2")
+        .arg(QString::fromStdString(swingText(click.swing)), swungWords(click.swung));
+}
+
+QString breathWords(const ClickPattern& click) {
+    const auto places = static_cast<int>(click.breaths.size());
+    const QString waits = places == 1 ? words("waits for breath at 1 place")
+                                      : words("waits for breath at %1 places").arg(places);
+    if (click.breathBelow == ClickPattern{}.breathBelow) return waits;
+    return words("%1 below %2").arg(waits, Formatter::tempo(click.breathBelow));
+}
+
+} // namespace
+
+QString clickOnWords(ClickOn on) {
+    switch (on) {
+    case ClickOn::beats:
+        return words("every beat");
+    case ClickOn::downbeats:
+        return words("downbeats only");
+    case ClickOn::backbeats:
+        return words("2 and 4 only");
+    case ClickOn::offbeats:
+        return words("off-beats only");
+    }
+    return {};
+}
+
+QString swungWords(SwungNotes notes) {
+    return notes == SwungNotes::eighths ? words("eighths") : words("sixteenths");
+}
+
+QString accentWords(Accent accent) {
+    switch (accent) {
+    case Accent::strong:
+        return words("strong");
+    case Accent::group:
+        return words("half strong");
+    case Accent::plain:
+        return words("plain");
+    case Accent::silent:
+        return words("silent");
+    }
+    return {};
+}
+
+QString clickWords(const ClickPattern& click) {
+    QStringList parts;
+    if (click.on != ClickOn::beats) parts << clickOnWords(click.on);
+    if (!click.accents.empty()) parts << words("accents by hand");
+    if (click.swing != ClickPattern{}.swing) parts << swingWords(click);
+    if (click.barsOff > 0)
+        parts << words("bars in turn: %1 with the click, %2 without").arg(click.barsOn).arg(click.barsOff);
+    if (click.silentBars > 0) parts << words("%1 bars of 100 silent").arg(click.silentBars);
+    if (click.leftOutBeats > 0) parts << words("%1 beats of 100 left out").arg(click.leftOutBeats);
+    if (!click.breaths.empty()) parts << breathWords(click);
+    return parts.join(QStringLiteral(" · "));
+}
+
+} // namespace piolo::models
