@@ -20,6 +20,7 @@ void runCommand(std::string_view bytes);  ///< words, one a line: a verb with it
 void runFolder(std::string_view bytes);   ///< a practice folder of up to three files, and its check
 void runLine(std::string_view bytes);     ///< one line of a journal
 void runMarks(std::string_view bytes);    ///< what `piolo ladder` reads
+void runPassages(std::string_view bytes); ///< a passage file
 void runSettings(std::string_view bytes); ///< the machine's settings
 void runWav(std::string_view bytes);      ///< a WAV file
 

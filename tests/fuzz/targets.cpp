@@ -6,7 +6,8 @@ namespace piolo::fuzz {
 namespace {
 
 constexpr Target all[] = {{"command", runCommand}, {"folder", runFolder},     {"line", runLine},
-                          {"marks", runMarks},     {"settings", runSettings}, {"wav", runWav}};
+                          {"marks", runMarks},     {"passages", runPassages}, {"settings", runSettings},
+                          {"wav", runWav}};
 
 } // namespace
 
