@@ -15,7 +15,7 @@ struct Click {
     std::uint64_t beatsPerBar = 4;
     std::uint64_t n = 1;
     std::uint64_t bars = 1;
-    Args more;
+    Args more{};
 };
 
 WavSound render(const Click& click) {
