@@ -73,3 +73,28 @@ TEST_CASE("an edit or a late miss does not open a day") {
     scribe.edit(usualTempi());
     CHECK(scribe.notebook().opening(scribe.passage, day("2026-03-02")) == Tempo::bpm(80));
 }
+
+TEST_CASE("days with a secure are counted once each, whichever they are") {
+    const auto daysOf = [](std::vector<const char*> dates) {
+        PassageRecord record;
+        for (const char* const date : dates) record.secures.push_back({day(date), Tempo::bpm(96)});
+        return record.secureDays();
+    };
+    CHECK(daysOf({}) == 0);
+    CHECK(daysOf({"2026-03-01"}) == 1);
+    CHECK(daysOf({"2026-03-01", "2026-03-02", "2026-03-02"}) == 2);
+    CHECK(daysOf({"2026-03-01", "2026-03-02", "2026-03-03", "2026-03-02"}) == 3);
+}
+
+TEST_CASE("an edit that leaves the target where it is leaves the secures") {
+    Scribe scribe;
+    scribe.tempo(96);
+    scribe.clean(5);
+    Tempi tempi = usualTempi();
+    tempi.rule.climb = 4;
+    scribe.edit(tempi);
+    CHECK(scribe.record().secures.size() == 1);
+    tempi.rule.target = Tempo::bpm(97);
+    scribe.edit(tempi);
+    CHECK(scribe.record().secures.empty());
+}

@@ -85,3 +85,38 @@ TEST_CASE("a record carries its passage as the newest edits leave it") {
     CHECK(record.passage.music == music);
     CHECK(record.passage.tempi == usualTempi());
 }
+
+TEST_CASE("a tempo set on a new date begins that date, with the streak of the old one gone") {
+    Scribe scribe;
+    scribe.clean(2);
+    scribe.turnTo("2026-03-02");
+    scribe.tempo(72);
+    const PassageRecord record = scribe.record();
+    CHECK(record.lastDay == day("2026-03-02"));
+    CHECK(record.entries.back().before == at(80, 0));
+}
+
+TEST_CASE("a group is edited here when an edit by hand follows an import of that group, and of no other") {
+    const Title title{"Coda", {}};
+    const PassageFact groups[] = {{Id{7, 7}, title, {}, {}, {}, false},
+                                  {Id{7, 7}, {}, Music{}, {}, {}, false},
+                                  {Id{7, 7}, {}, {}, usualTempi(), {}, false},
+                                  {Id{7, 7}, {}, {}, {}, ClickPattern{}, false}};
+    const GroupMarks marks[] = {{true, false, false, false},
+                                {false, true, false, false},
+                                {false, false, true, false},
+                                {false, false, false, true}};
+    for (std::size_t group = 0; group < 4; ++group) {
+        CAPTURE(group);
+        Scribe scribe;
+        scribe.add(groups[group]);
+        CHECK_FALSE(scribe.record().editedHere.any()); // never imported
+        PassageFact whole{scribe.passage, title, Music{}, usualTempi(), ClickPattern{}, true};
+        scribe.add(whole);
+        CHECK_FALSE(scribe.record().editedHere.any());
+        scribe.add(groups[group]);
+        CHECK(scribe.record().editedHere == marks[group]);
+        scribe.add(whole);
+        CHECK_FALSE(scribe.record().editedHere.any());
+    }
+}

@@ -15,6 +15,7 @@ _SPACED = {
 _TIGHT = {"++": ("--",), "--": ("++",)}
 _WORDS = {"true": "false", "false": "true"}
 _CALLS = {"min": "max", "max": "min", "any_of": "all_of", "all_of": "any_of", "front": "back", "back": "front"}
+_EMPTY = {"{}", "false", "0", "nullptr", "std::nullopt"}  # what `return {};` would give anyway
 _COMPARISONS = {"<", "<=", ">", ">=", "==", "!="}
 
 
@@ -135,7 +136,7 @@ def _statement_changes(source, tokens):
 def _of_statement(source, tokens, statement):
     first, last = tokens[statement.first], tokens[statement.last]
     if statement.kind == "return" and statement.last > statement.first + 1:
-        if source[tokens[statement.first + 1].start : last.start].strip() != "{}":
+        if source[tokens[statement.first + 1].start : last.start].strip() not in _EMPTY:
             yield first.start, last.end, "return {};"
     elif statement.kind != "block" and not statement.alone and not _declares(tokens, statement):
         yield first.start, last.end, ";"
