@@ -53,11 +53,11 @@ public:
         : limits_(limits), line_(line), placed_(placed) {}
 
     bool hear(int depth, json::parse_event_t event, const json& parsed) {
-        using enum json::parse_event_t;
+        using Met = json::parse_event_t;
         if (!within()) return false; // the limit that was met first counts
-        if (event == object_end || event == array_end) return true;
+        if (event == Met::object_end || event == Met::array_end) return true;
         tooDeep_ = tooDeep_ || depth > limits_.depth;
-        if (event == key) {
+        if (event == Met::key) {
             if (depth == 1) begin(parsed);
             return within();
         }
