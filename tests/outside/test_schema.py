@@ -72,7 +72,7 @@ class Judged:
 
     def judge(self, path, faults):
         for number, line in lines_of(path):
-            if not line or line in self.seen:
+            if not line.strip() or line in self.seen:
                 continue
             self.seen.add(line)
             if number in faults:
