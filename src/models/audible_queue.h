@@ -31,6 +31,12 @@ public:
         return true;
     }
 
+    /// What is left will not be taken.
+    void clear() {
+        const std::lock_guard lock(mutex_);
+        events_.clear();
+    }
+
 private:
     std::mutex mutex_;
     std::deque<engine::Event> events_;

@@ -34,7 +34,6 @@ void DrillModel::begin(bool isTry) {
     if (!session_.begin(passage, standing, isTry)) return;
     trying_ = isTry;
     stopAsked_ = false;
-    awaitsStart_ = true;
     unheard_.clear();
     state_ = State::Playing;
     shown_ = standing;

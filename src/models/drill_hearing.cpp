@@ -35,8 +35,7 @@ void DrillModel::tick() {
 
 void DrillModel::sound(const engine::Event& event) {
     using Kind = engine::Event::Kind;
-    if (event.kind == Kind::started) awaitsStart_ = false;
-    if (state_ == State::Stopped || awaitsStart_) return;
+    if (state_ == State::Stopped) return;
     switch (event.kind) {
     case Kind::pulse:
         return event.waits ? beats_.breathe() : beats_.sound(event);

@@ -160,7 +160,6 @@ private:
     State state_ = State::Stopped;
     bool trying_ = false;
     bool stopAsked_ = false;
-    bool awaitsStart_ = false;  // what still sounds belongs to the drill before
     std::optional<Tempo> hand_; // set by hand while stopped, not journalled yet
     Standing shown_;
     PauseKind pauseKind_ = PauseKind::NoKey;

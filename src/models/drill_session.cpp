@@ -60,6 +60,8 @@ bool DrillSession::begin(const Passage& passage, Standing standing, bool isTry) 
     command.kind = engine::Command::Kind::start;
     command.plan = engine::planOf(passage, standing, book_.notebook().settings());
     command.plan.isTry = isTry;
+    // What was told of the drill before and is not heard yet must not be taken for this one's.
+    reader_.audible().clear();
     reader_.expect({passage.id, passage.music.firstBar});
     // What waits belongs to the drill before, and goes first.
     if (!sendWaiting() || !engine_->send(command)) {

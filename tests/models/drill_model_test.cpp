@@ -44,6 +44,23 @@ TEST_CASE("while the click runs Up and Down do nothing") {
     CHECK(desk.drill->tempoText() == "84");
 }
 
+TEST_CASE("a click stopped before it is heard, and started again, still stops") {
+    PracticeDesk desk;
+    desk.play(0.5); // what is rendered now is heard 100 ms later
+    desk.press();
+    desk.step();
+    desk.drill->stop();
+    desk.step();
+    REQUIRE(desk.drill->state() == DrillModel::State::Stopped);
+    desk.press();
+    desk.play(0.5);
+    REQUIRE(desk.drill->state() == DrillModel::State::Playing);
+    desk.drill->stop();
+    desk.step();
+    CHECK(desk.drill->state() == DrillModel::State::Stopped);
+    CHECK_FALSE(desk.session->active());
+}
+
 TEST_CASE("back drops a tempo that was set by hand and not played yet") {
     PracticeDesk desk;
     desk.drill->faster();
