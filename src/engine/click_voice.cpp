@@ -122,9 +122,10 @@ struct ClickBank::State {
 ClickBank::ClickBank() : state_(std::make_unique<State>()) {}
 ClickBank::~ClickBank() = default;
 
-void ClickBank::prepare(SampleRate rate) {
+void ClickBank::prepare(SampleRate rate, std::span<const Voice> wanted) {
     state_->count = 0;
-    for (const auto voice : voices)
+    state_->clicks = {};
+    for (const auto voice : wanted)
         for (int stroke = 0; stroke < strokeCount; ++stroke)
             state_->clicks[static_cast<std::size_t>(voice)][static_cast<std::size_t>(stroke)] =
                 Table(clickTable(voice, static_cast<Stroke>(stroke), rate));

@@ -22,8 +22,8 @@ class ClickBank {
 public:
     ClickBank();
     ~ClickBank();
-    /// Builds the tables. Not real-time-safe.
-    void prepare(SampleRate rate);
+    /// Builds the tables of `wanted`; other voices are silent. Not real-time-safe.
+    void prepare(SampleRate rate, std::span<const Voice> wanted = voices);
     /// Begins a click at `offset` samples into the next mix() call. `barBegins` raises the first beat of a
     /// count-in's bar; other layers do not look at it. Real-time-safe.
     void strike(const Mix& mix, Layer layer, std::uint32_t offset, bool barBegins = false) noexcept;

@@ -182,6 +182,21 @@ TEST_CASE("sixty clicks at one sample do not pass full scale") {
     }
 }
 
+TEST_CASE("a bank made for one voice has that voice's clicks and no other's, also when it had more before") {
+    ClickBank bank;
+    bank.prepare({44'100});
+    bank.prepare({48'000}, std::array{Voice::metal});
+    for (const auto voice : voices) {
+        bank.strike(mixOf(voice), Layer::downbeat, 0);
+        std::vector<float> out(4'800);
+        bank.mix(out);
+        if (voice == Voice::metal)
+            CHECK(out == click(Voice::metal, Layer::downbeat, 48'000));
+        else
+            CHECK(peakOf(out) == 0.0F);
+    }
+}
+
 TEST_CASE("a level scales a click and nothing else, a mute silences its layer alone") {
     ClickBank bank;
     bank.prepare({48'000});
