@@ -15,7 +15,7 @@ namespace piolo::journal {
 inline constexpr std::string_view passageFileEnding = ".piolo.json";
 /// The version of the format written here; higher ones are refused.
 inline constexpr int passageFileVersion = 1;
-inline constexpr std::size_t largestPassageFile = 16 * 1024 * 1024;
+inline constexpr std::size_t largestPassageFile = std::size_t{16} * 1024 * 1024;
 /// At most so many pieces, and so many passages.
 inline constexpr std::size_t mostInPassageFile = 10'000;
 /// A name or an instrument has at most so many characters (code points): its fact then fits a journal line.
