@@ -13,7 +13,7 @@ COUNTED = 100
 APPENDERS = {"Piolo": "journal", "SQLite, WAL": "wal", "SQLite, rollback journal": "delete", "write and fdatasync": "bare"}
 TEN_YEARS = 365_000
 RUNS = (TEN_YEARS // 10, TEN_YEARS // 3, TEN_YEARS)
-APPEND_ROUNDS = 5  # a round of 3000 takes its time
+APPEND_ROUNDS = 3  # a round of 3000 takes its time
 
 
 def append(where, how, count):
