@@ -10,8 +10,10 @@ Column {
     required property PassageEditor editor
     property bool unfolded: false
 
-    readonly property bool faulty: ["swing", "barsOn", "barsOff", "silentBars", "leftOutBeats", "seed", "breaths",
-        "breathBelow"].some(field => field in editor.faults)
+    readonly property var faults: editor.faults
+    readonly property bool faulty: "swing" in faults || "barsOn" in faults || "barsOff" in faults
+        || "silentBars" in faults || "leftOutBeats" in faults || "seed" in faults || "breaths" in faults
+        || "breathBelow" in faults
 
     spacing: 12
 
