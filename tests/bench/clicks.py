@@ -61,7 +61,14 @@ class Track:
 
 
 def turns(words, rounds):
-    return take_turns({name: lambda line=line: processor_seconds(line) for name, line in words.items()}, rounds)
+    return take_turns({key: lambda line=line: processor_seconds(line) for key, line in words.items()}, rounds)
+
+
+def turns_of_all_lengths(where):
+    """{minutes: {name: seconds}}; all lengths in each round."""
+    took = turns({(minutes, name): line for minutes in MINUTES for name, line in Track(where, minutes).rendered().items()},
+                 where.rounds)
+    return {minutes: {name: took[length, name] for length, name in took if length == minutes} for minutes in MINUTES}
 
 
 def loops(track, rounds):
@@ -72,7 +79,7 @@ def loops(track, rounds):
 def measure(where):
     if told(Track(where, 1).in_memory("same")) != ["same"]:
         raise SystemExit("the copy loop makes other samples: nothing to compare")
-    rendered = {minutes: turns(Track(where, minutes).rendered(), where.rounds) for minutes in MINUTES}
+    rendered = turns_of_all_lengths(where)
     track = Track(where, WHOLE)
     written = turns(track.written(), where.rounds)
     inside = loops(track, where.rounds)

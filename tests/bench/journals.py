@@ -11,8 +11,8 @@ from ratios import Ratio, short, take_turns
 COUNTS = (100, 300, 1000, 3000)
 COUNTED = 100
 APPENDERS = {"Piolo": "journal", "SQLite, WAL": "wal", "SQLite, rollback journal": "delete", "write and fdatasync": "bare"}
-TEN_YEARS = 365_000
-RUNS = (TEN_YEARS // 10, TEN_YEARS // 3, TEN_YEARS)
+OPENERS = {"Piolo": "journal", "SQLite": "sqlite", "reading the bytes": "bytes"}
+RUNS = (36_500, 121_667, 365_000)  # a tenth, a third and the whole of ten years
 APPEND_ROUNDS = 3  # a round of 3000 takes its time
 
 
@@ -31,16 +31,16 @@ def syncs(where, how):
 
 def appends(where):
     rounds = min(where.rounds, APPEND_ROUNDS)
-    took = {count: take_turns({name: lambda how=how, count=count: told_seconds(append(where, how, count))
-                               for name, how in APPENDERS.items()}, rounds) for count in COUNTS}
+    took = take_turns({(name, count): lambda how=how, count=count: told_seconds(append(where, how, count))
+                       for count in COUNTS for name, how in APPENDERS.items()}, rounds)
     most, least = COUNTS[-1], COUNTS[0]
-    rows = [[name, str(Ratio(took[most][name], took[most]["Piolo"])), f"{syncs(where, how)}",
-             short(Ratio(took[most][name], took[least][name]).median)] for name, how in APPENDERS.items()]
+    rows = [[name, str(Ratio(took[name, most], took["Piolo", most])), f"{syncs(where, how)}",
+             short(Ratio(took[name, most], took[name, least]).median)] for name, how in APPENDERS.items()]
     head = [f"{most:,} runs, each durable before the next", "time as a multiple of Piolo's", f"syncs for {COUNTED} runs",
             f"{most:,} runs as a multiple of {least:,}"]
-    base = took[least]["Piolo"]
+    base = took["Piolo", least]
     return table(head, rows), Panel("Runs made durable one by one", "runs", {
-        name: [(count, Ratio(took[count][name], base).median) for count in COUNTS] for name in APPENDERS})
+        name: [(count, Ratio(took[name, count], base).median) for count in COUNTS] for name in APPENDERS})
 
 
 class Log:
@@ -60,19 +60,17 @@ class Log:
     def entries(self, how):
         return told(self.words(how))[1]
 
-    def turns(self, rounds):
-        names = {"Piolo": "journal", "SQLite": "sqlite", "reading the bytes": "bytes"}
-        return take_turns({name: lambda how=how: told_seconds(self.words(how)) for name, how in names.items()}, rounds)
-
 
 def openings(where):
-    took = {runs: Log(where, runs).turns(where.rounds) for runs in RUNS}
-    rows = [[name, *(str(Ratio(took[runs][name], took[runs]["Piolo"])) for runs in RUNS),
-             short(Ratio(took[RUNS[-1]][name], took[RUNS[0]][name]).median)] for name in took[TEN_YEARS]]
+    logs = {runs: Log(where, runs) for runs in RUNS}
+    took = take_turns({(name, runs): lambda log=log, how=how: told_seconds(log.words(how))
+                       for runs, log in logs.items() for name, how in OPENERS.items()}, where.rounds)
+    rows = [[name, *(str(Ratio(took[name, runs], took["Piolo", runs])) for runs in RUNS),
+             short(Ratio(took[name, RUNS[-1]], took[name, RUNS[0]]).median)] for name in OPENERS]
     head = ["opened and folded, time as a multiple of Piolo's", *(f"{runs:,} runs" for runs in RUNS), "ten times the runs took"]
-    base = took[RUNS[0]]["Piolo"]
+    base = took["Piolo", RUNS[0]]
     return table(head, rows), Panel("Opening the practice log", "runs", {
-        name: [(runs, Ratio(took[runs][name], base).median) for runs in RUNS] for name in took[TEN_YEARS]})
+        name: [(runs, Ratio(took[name, runs], base).median) for runs in RUNS] for name in OPENERS})
 
 
 def measure(where):

@@ -51,4 +51,4 @@ def short(value):
         return f"{int(round(value / 10**digits)) * 10**digits:,}"
     if value >= 10:
         return f"{value:.0f}"
-    return f"{value:.1f}" if value >= 1 else f"{value:.2g}"
+    return f"{value:.1f}" if value >= 0.995 else f"{value:.2g}"

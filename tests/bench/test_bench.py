@@ -41,7 +41,7 @@ class Ratios(unittest.TestCase):
         self.assertAlmostEqual(slope([1, 2, 4, 8], [100 + 3 * work for work in (1, 2, 4, 8)]), 3)
 
     def test_numbers_are_cut_to_what_counts(self):
-        for value, text in ((0.0512, "0.051"), (1.26, "1.3"), (12.6, "13"), (123.4, "123"), (1236, "1,240"), (54321, "54,300")):
+        for value, text in ((0.0512, "0.051"), (0.996, "1.0"), (1.26, "1.3"), (12.6, "13"), (123.4, "123"), (1236, "1,240"), (54321, "54,300")):
             self.assertEqual(short(value), text)
 
 

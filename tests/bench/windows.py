@@ -5,6 +5,7 @@ import shutil
 import subprocess
 import time
 
+from journals import RUNS
 from page import table
 from picture import Panel
 from place import SOURCE, told
@@ -13,7 +14,6 @@ from ratios import Ratio, take_turns
 from player_window import Display
 
 FRAME = "Frame rendered"
-RUNS = (36_500, 121_667, 365_000)
 EMPTY_QT, EMPTY, SAMPLE = "an empty Qt Quick window", "Piolo, no practice yet", "Piolo, the sample folder"
 
 
