@@ -52,7 +52,7 @@ class Panel:
 
 
 def plain(value):
-    return f"{value / 1000:g}k" if value >= 10_000 else f"{value:g}"
+    return f"{value / 1000:.3g}k" if value >= 10_000 else f"{value:g}"
 
 
 def spread(places, apart=14):
@@ -70,6 +70,7 @@ def text(x, y, words, size="12", anchor="start", weight="normal"):
 
 
 def drawn(panels, across=2):
+    across = min(across, len(panels))
     rows = -(-len(panels) // across)
     width, height = across * WIDTH, rows * HEIGHT
     placed = "\n".join(f'<g transform="translate({index % across * WIDTH} {index // across * HEIGHT})">\n{panel.drawn()}\n</g>'
