@@ -97,7 +97,7 @@ int compare(TrackPlayer& player, Copies& copies) {
 int main(int argc, char** argv) {
     const auto voice = argc == 4 ? voiceNamed(argv[3]) : std::nullopt;
     if (!voice) return 2;
-    const ClickTrack track = septuplets(std::atoll(argv[2]), *voice);
+    const ClickTrack track = septuplets(std::strtoll(argv[2], nullptr, 10), *voice);
     TrackPlayer player(track);
     player.prepare(rate, blockFrames);
     const std::string_view who = argv[1];
