@@ -10,6 +10,7 @@ Column {
     id: row
 
     required property PassageEditor editor
+    readonly property var accents: editor.accents
 
     spacing: 4
 
@@ -24,13 +25,13 @@ Column {
         spacing: 8
 
         Repeater {
-            model: row.editor.accents.length
+            model: row.accents.length
 
             T.Button {
                 id: beat
 
                 required property int index
-                readonly property var accent: row.editor.accents[index] ?? {value: 2, text: ""}
+                readonly property var accent: row.accents[index] ?? {value: 2, text: ""}
                 readonly property real share: [1, 0.66, 0.33, 0][accent.value]
 
                 objectName: "accent-" + index

@@ -75,10 +75,10 @@ Done writeCurve(const std::string& path, const PassageRecord& record, Date today
 }
 
 Result<Notebook> foldFromDisk(const std::string& folder, Timestamp now) {
-    const auto contents = journal::readFolder(folder, demonstrationDevice, now.utcMillis);
+    auto contents = journal::readFolder(folder, demonstrationDevice, now.utcMillis);
     if (!contents) return contents.fault();
     if (!contents->faults.empty()) return contents->faults.front();
-    return fold(contents->facts);
+    return fold(std::move(contents.value().facts));
 }
 
 /// Noon of that day: a drill must not run into the next one.

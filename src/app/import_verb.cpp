@@ -83,7 +83,7 @@ VerbEnd run(const Words& words) {
     const auto journal = openFolder(asked.folder, trouble);
     if (!journal) return journal.fault();
     for (const Fault& fault : (*journal)->contents().faults) tell(fault);
-    const auto plan = importPlan(*set, fold((*journal)->contents().facts));
+    const auto plan = importPlan(*set, fold((*journal)->takeFacts()));
     const Done recorded = record(**journal, plan, asked.differing, trouble);
     if (!recorded) return recorded.fault();
     const Done said = say(importReport(plan, asked.differing));

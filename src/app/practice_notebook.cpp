@@ -5,14 +5,16 @@
 #include "journal/ports.h"
 #include "journal/practice_folder.h"
 
+#include <utility>
+
 namespace piolo::app {
 
 Result<Notebook> readNotebook(const std::string& folder) {
     const std::int64_t now = journal::systemClock()->now().utcMillis;
-    const auto contents = journal::readFolder(folder, {}, now);
+    auto contents = journal::readFolder(folder, {}, now);
     if (!contents) return contents.fault();
     for (const Fault& fault : contents->faults) tell(fault);
-    return fold(contents->facts);
+    return fold(std::move(contents.value().facts));
 }
 
 Result<Id> passageNamed(const Notebook& notebook, const std::string& wanted, const std::string& place) {

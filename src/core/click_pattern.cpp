@@ -73,8 +73,9 @@ std::string swingText(Fraction swing) {
 }
 
 bool isInRange(const BreathPlace& place) noexcept {
-    return place.bar >= -1 && place.bar <= ClickPattern::lastBar && place.beat >= 1 && place.beat <= 32 &&
-           place.beats >= 1 && place.beats <= ClickPattern::mostWait;
+    return place.bar >= -1 && place.bar <= ClickPattern::lastBar && place.beat >= 1 &&
+           place.beat <= static_cast<std::int32_t>(ClickPattern::mostAccents) && place.beats >= 1 &&
+           place.beats <= ClickPattern::mostWait;
 }
 
 bool areBreaths(const std::vector<BreathPlace>& list) noexcept {
@@ -83,6 +84,11 @@ bool areBreaths(const std::vector<BreathPlace>& list) noexcept {
                          }) == list.end();
     return ordered && list.size() <= ClickPattern::mostBreaths &&
            std::all_of(list.begin(), list.end(), isInRange);
+}
+
+Accent usualAccent(std::int32_t beat, std::uint32_t groupStarts) noexcept {
+    if (beat == 0) return Accent::strong;
+    return ((groupStarts >> static_cast<std::uint32_t>(beat)) & 1U) != 0 ? Accent::group : Accent::plain;
 }
 
 int pulsesToTheBeat(const ClickPattern& pattern, BeatUnit beat, int subdivision) noexcept {

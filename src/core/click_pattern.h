@@ -71,6 +71,9 @@ struct ClickPattern {
 /// Inside their limits, at most 16, in the order of the part, no place twice.
 [[nodiscard]] bool areBreaths(const std::vector<BreathPlace>& places) noexcept;
 
+/// The accent of a beat (from 0) without one of its own. `groupStarts`: as in Meter. Real-time-safe.
+[[nodiscard]] Accent usualAccent(std::int32_t beat, std::uint32_t groupStarts) noexcept;
+
 /// Pulses to the beat that the click keeps: those of the passage, or, on off-beats, 2 (3 in a beat that
 /// divides in three, whose off-beat is the last third: common practice).
 [[nodiscard]] int pulsesToTheBeat(const ClickPattern& pattern, BeatUnit beat, int subdivision) noexcept;

@@ -66,9 +66,7 @@ Layer ClickChoice::landing() const noexcept {
 }
 
 Accent ClickChoice::accentOf(std::int32_t beat, std::uint32_t groupStarts) const noexcept {
-    if (beat < accented) return accents[static_cast<std::size_t>(beat)];
-    if (beat == 0) return Accent::strong;
-    return ((groupStarts >> static_cast<std::uint32_t>(beat)) & 1U) != 0 ? Accent::group : Accent::plain;
+    return beat < accented ? accents[static_cast<std::size_t>(beat)] : usualAccent(beat, groupStarts);
 }
 
 bool ClickChoice::isHere(std::int32_t beat, std::int32_t part) const noexcept {

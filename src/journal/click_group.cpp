@@ -3,6 +3,8 @@
 
 #include "journal/json_list.h"
 
+#include <array>
+
 namespace piolo::journal {
 
 namespace {
@@ -20,12 +22,14 @@ std::optional<Accent> accentOf(const json& word) {
 
 std::optional<BreathPlace> breathOf(const json& numbers) {
     if (!numbers.is_array() || numbers.size() != 3) return std::nullopt;
-    const auto bar = integerIn(numbers[0], -1, ClickPattern::lastBar);
-    const auto beat = integerIn(numbers[1], 1, ClickPattern::mostAccents);
-    const auto beats = integerIn(numbers[2], 1, ClickPattern::mostWait);
-    if (!bar || !beat || !beats) return std::nullopt;
-    return BreathPlace{static_cast<std::int32_t>(*bar), static_cast<std::int32_t>(*beat),
-                       static_cast<std::int32_t>(*beats)};
+    std::array<std::int32_t, 3> read{};
+    for (std::size_t i = 0; i < read.size(); ++i) {
+        const auto number = integerIn(numbers[i], -1, ClickPattern::lastBar);
+        if (!number) return std::nullopt;
+        read[i] = static_cast<std::int32_t>(*number);
+    }
+    const BreathPlace place{read[0], read[1], read[2]};
+    return isInRange(place) ? std::optional(place) : std::nullopt;
 }
 
 std::vector<Accent> accentsOf(JsonObject& group) {

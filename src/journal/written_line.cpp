@@ -54,9 +54,11 @@ public:
         return id.value_or(Id{});
     }
 
+    /// A word and the quote that closes it.
     template <typename Value>
     Value choice(std::optional<Value> (*valueOf)(std::string_view) noexcept) {
         const auto value = valueOf(word());
+        literal("\"");
         keep(value.has_value());
         return value.value_or(Value{});
     }
@@ -97,11 +99,7 @@ RunFact run(Pieces& line, Id passage) {
     fact.tempo = line.tempo();
     line.literal(R"(,"mark":")");
     fact.mark = line.choice(markOf);
-    line.literal("\"");
-    if (line.has(R"(,"reason":")")) {
-        fact.reason = line.choice(reasonOf);
-        line.literal("\"");
-    }
+    if (line.has(R"(,"reason":")")) fact.reason = line.choice(reasonOf);
     fact.isTry = line.has(R"(,"try":true)");
     line.literal(R"(,"ms":)");
     fact.millis = line.integer(0, mostOrder);
@@ -116,7 +114,6 @@ TempoFact tempo(Pieces& line, Id passage) {
     fact.tempo = line.tempo();
     line.literal(R"(,"reason":")");
     fact.reason = line.choice(reasonOf);
-    line.literal("\"");
     line.keep(setsTempo(fact.reason));
     return fact;
 }

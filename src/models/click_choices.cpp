@@ -7,12 +7,6 @@
 
 namespace piolo::models {
 
-namespace {
-
-constexpr int accentKinds = 4;
-
-} // namespace
-
 QVariantList PassageEditor::clickPlaces() const {
     QVariantList list;
     for (const ClickOn on : {ClickOn::beats, ClickOn::downbeats, ClickOn::backbeats, ClickOn::offbeats})
@@ -46,9 +40,7 @@ QString PassageEditor::clickSentence() const {
 void PassageEditor::turnAccent(int beat) {
     const Meter& meter = check_.passage.music.meter;
     if (beat < 0 || beat >= meter.beatsPerBar() || readOnly()) return;
-    const int kind = static_cast<int>(accentOf(check_.passage.click, meter, beat));
-    const auto next = static_cast<Accent>((kind + 1) % accentKinds);
-    set(QStringLiteral("accents"), withAccent(check_.passage.click, meter, beat, next));
+    set(QStringLiteral("accents"), withNextAccent(check_.passage.click, meter, beat));
 }
 
 } // namespace piolo::models

@@ -86,15 +86,15 @@ ClickPattern clickOf(DraftReader& reader, const Music& music) {
 
 Accent accentOf(const ClickPattern& click, const Meter& meter, int beat) {
     if (beat < static_cast<int>(click.accents.size())) return click.accents[static_cast<std::size_t>(beat)];
-    if (beat == 0) return Accent::strong;
-    return (meter.groupStarts() >> beat & 1U) != 0 ? Accent::group : Accent::plain;
+    return usualAccent(beat, meter.groupStarts());
 }
 
-QString withAccent(const ClickPattern& click, const Meter& meter, int beat, Accent accent) {
+QString withNextAccent(const ClickPattern& click, const Meter& meter, int beat) {
     const int beats = std::max(static_cast<int>(click.accents.size()), beat + 1);
     std::vector<Accent> accents;
-    for (int each = 0; each < beats; ++each)
-        accents.push_back(each == beat ? accent : accentOf(click, meter, each));
+    for (int each = 0; each < beats; ++each) accents.push_back(accentOf(click, meter, each));
+    Accent& turned = accents[static_cast<std::size_t>(beat)];
+    turned = static_cast<Accent>((static_cast<int>(turned) + 1) % accentKinds);
     return figures(accents);
 }
 

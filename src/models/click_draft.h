@@ -21,7 +21,8 @@ namespace piolo::models {
 
 /// How beat `beat` (from 0) is accented: by hand, or as its group says.
 [[nodiscard]] Accent accentOf(const ClickPattern& click, const Meter& meter, int beat);
-/// The accents typed, with that of `beat` set: the beats before it keep what they have.
-[[nodiscard]] QString withAccent(const ClickPattern& click, const Meter& meter, int beat, Accent accent);
+/// The accents typed, with the next one for `beat`: strong, half strong, plain, silent, and again. The beats
+/// before it keep what they have.
+[[nodiscard]] QString withNextAccent(const ClickPattern& click, const Meter& meter, int beat);
 
 } // namespace piolo::models

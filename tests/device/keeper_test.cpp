@@ -100,6 +100,13 @@ struct House {
             REQUIRE(until([&] { return !keeper.isOpening(); }));
         }
     }
+    /// With a device that has drunk for a while.
+    void playWarm() {
+        keeper.start("", now);
+        REQUIRE(untilState(Kind::playing));
+        drink(Keeper::coldFills);
+        keeper.look(now);
+    }
     void drink(int times) {
         std::array<float, 960> out{};
         for (int time = 0; time < times; ++time) script->feed.load()->fill(out);
@@ -168,10 +175,7 @@ TEST_CASE("an opening that hangs is given up, and when it wakes it gets silence 
 
 TEST_CASE("a device that stops asking is lost within the limit, and tried again") {
     House house;
-    house.keeper.start("", house.now);
-    REQUIRE(house.untilState(Kind::playing));
-    house.drink(Keeper::coldFills);
-    house.keeper.look(house.now);
+    house.playWarm();
     house.script->opens = Opening::Kind::noDevice;
     house.pass(Keeper::quietLimit - look);
     CHECK(house.keeper.state().kind == Kind::playing);
@@ -198,10 +202,7 @@ TEST_CASE("a device that has only been opened may be quiet for longer") {
 
 TEST_CASE("a window that was held up loses no device") {
     House house;
-    house.keeper.start("", house.now);
-    REQUIRE(house.untilState(Kind::playing));
-    house.drink(Keeper::coldFills);
-    house.keeper.look(house.now);
+    house.playWarm();
     house.keeper.look(house.now += 60 * Keeper::second);
     CHECK(house.keeper.state().kind == Kind::playing);
     CHECK(house.script->made == 1);
@@ -210,10 +211,7 @@ TEST_CASE("a window that was held up loses no device") {
 TEST_CASE(
     "a sound server that stays away needs a restart, and says playing again if it comes back after all") {
     House house;
-    house.keeper.start("", house.now);
-    REQUIRE(house.untilState(Kind::playing));
-    house.drink(Keeper::coldFills);
-    house.keeper.look(house.now);
+    house.playWarm();
     house.script->opens = Opening::Kind::refused;
     house.script->ears.ended();
     REQUIRE(house.untilState(Kind::silent));
@@ -228,10 +226,7 @@ TEST_CASE(
 
 TEST_CASE("however long the sound server is away, its return needs no restart") {
     House house;
-    house.keeper.start("", house.now);
-    REQUIRE(house.untilState(Kind::playing));
-    house.drink(Keeper::coldFills);
-    house.keeper.look(house.now);
+    house.playWarm();
     house.script->opens = Opening::Kind::noServer;
     house.script->ears.ended();
     REQUIRE(house.untilState(Kind::silent));
@@ -261,10 +256,7 @@ TEST_CASE("a sound server that was not there at the start is taken up when it co
 TEST_CASE("the silent clock keeps the rate of the device that was lost, and says that nothing is heard") {
     House house;
     house.script->rate = 44'100;
-    house.keeper.start("", house.now);
-    REQUIRE(house.untilState(Kind::playing));
-    house.drink(Keeper::coldFills);
-    house.keeper.look(house.now);
+    house.playWarm();
     const auto before = house.stage->rendered();
     house.script->opens = Opening::Kind::noServer;
     house.script->ears.ended();

@@ -2,20 +2,9 @@
 """play_counted while it runs: what it says of its device, as it says it."""
 import subprocess
 import threading
-import time
 
 from recording import WRAP
-
-
-def wait(what, so, seconds=40):
-    """Waits until so() is true. Generous: it bounds a hang, it measures nothing."""
-    limit = time.monotonic() + seconds
-    while time.monotonic() < limit:
-        value = so()
-        if value:
-            return value
-        time.sleep(0.05)
-    raise TimeoutError(f"{what} did not come within {seconds} s")
+from waiting import wait
 
 
 class CountedPlayer:

@@ -10,21 +10,7 @@ import time
 import practice
 from private_sound import RATE
 from recording import onsets
-
-
-class Gone(Exception):
-    pass
-
-
-def wait(what, so, seconds=60):
-    """Waits until so() is true. Generous: it bounds a hang, it measures nothing."""
-    limit = time.monotonic() + seconds
-    while time.monotonic() < limit:
-        value = so()
-        if value:
-            return value
-        time.sleep(0.05)
-    raise Gone(f"{what} did not come within {seconds} s")
+from waiting import Gone, wait
 
 
 class Display:

@@ -11,9 +11,10 @@ import sys
 import time
 
 import practice
-from player_window import Display, Gone, wait, Window
+from player_window import Display, Window
 from private_sound import PrivateSound, RATE, require
 from recording import onsets, Origin, period
+from waiting import Gone, wait
 from x_ping import Pinger
 
 SECONDS_TO_COME_BACK = 45

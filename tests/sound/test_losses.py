@@ -7,9 +7,10 @@ import sys
 import time
 import traceback
 
-from counted_player import CountedPlayer, wait
+from counted_player import CountedPlayer
 from private_sound import PrivateSound, RATE
 from recording import WRAP
+from waiting import Gone, wait
 
 PIPE = ("module-pipe-sink", "sink_name=pipe", "format=float32le", f"rate={RATE}", "channels=1",
         "use_system_clock_for_timing=yes")
@@ -165,7 +166,7 @@ def holds(name, case, program):
         except Stuck:
             print(f"stuck  {name}: said that a restart is needed (attempt {attempt + 1})", flush=True)
             continue
-        except (AssertionError, TimeoutError, IndexError):
+        except (AssertionError, Gone, IndexError):
             print(f"FAILED {name}\n{traceback.format_exc()}", flush=True)
             return False
         print(f"holds  {name} ({time.monotonic() - began:.1f} s)", flush=True)

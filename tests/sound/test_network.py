@@ -9,8 +9,9 @@ import sys
 import tempfile
 
 import practice
-from player_window import Display, Gone, wait, Window
+from player_window import Display, Window
 from private_sound import PrivateSound, require
+from waiting import Gone, wait
 
 NAME_CACHE = "/var/run/nscd/"  # the C library asks it for the user's home, where it runs
 TRACE = ["strace", "-f", "-qq", "-e", "trace=network", "-o"]

@@ -7,8 +7,9 @@ import sys
 
 import practice
 from drilled import Listener, Music
-from player_window import Display, Gone, wait, Window
+from player_window import Display, Window
 from private_sound import PrivateSound, RATE, require
+from waiting import Gone, wait
 
 MUSIC = Music(practice.BEATS, practice.BARS, practice.PARTS, practice.BREATH)
 COUNT_IN = len(MUSIC.count_in())
