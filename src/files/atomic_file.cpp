@@ -54,8 +54,10 @@ std::string linkFollowed(const std::string& path) {
 }
 
 bool isStraight(const std::string& path) {
-    // /dev/stdout may lead to a regular file that something else holds open.
-    if (path.starts_with("/dev/") || path.starts_with("/proc/")) return true;
+    // /dev/stdout may lead to a regular file that something else holds open. /dev/shm is a folder as any
+    // other.
+    const bool isDevice = path.starts_with("/dev/") && !path.starts_with("/dev/shm/");
+    if (isDevice || path.starts_with("/proc/")) return true;
     struct stat found {};
     return ::stat(path.c_str(), &found) == 0 && !S_ISREG(found.st_mode);
 }

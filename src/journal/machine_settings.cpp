@@ -2,10 +2,12 @@
 #include "journal/machine_settings.h"
 
 #include "files/atomic_file.h"
+#include "files/file_fault.h"
 #include "files/whole_file.h"
 #include "journal/made_folder.h"
 #include "journal/settings_json.h"
 
+#include <cerrno>
 #include <filesystem>
 #include <span>
 
@@ -41,8 +43,9 @@ Result<MachineSettings> loadMachineSettings(const std::string& configDir, Random
     std::error_code error;
     std::string text = "{}";
     if (fs::exists(path, error)) {
-        auto read = files::wholeFile(path);
+        auto read = files::wholeFile(path, largestSettings + 1);
         if (!read) return read.fault();
+        if (read->size() > largestSettings) return files::readFault(path, EFBIG);
         text = std::move(read).value();
     }
     FirstFault first{{path, 0}, {}};

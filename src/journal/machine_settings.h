@@ -6,6 +6,7 @@
 #include "core/result.h"
 #include "journal/ports.h"
 
+#include <cstddef>
 #include <map>
 #include <string>
 
@@ -24,6 +25,9 @@ struct MachineSettings {
     bool welcomed = false;                   ///< the first start's words were read
     std::string unknown = "{}";              ///< what this version does not know, as JSON
 };
+
+/// A larger file is not read (cannotRead).
+inline constexpr std::size_t largestSettings = 1'048'576;
 
 /// Reads `configDir`/settings.json; a missing file gives fresh settings with a new device id, saved at once.
 /// A damaged file is set aside under another name, told by the fault in `told`, and replaced.

@@ -4,12 +4,19 @@
 #include "core/id_index.h"
 #include "files/file_fault.h"
 #include "journal/fact_line.h"
-#include "journal/line_head.h"
+#include "journal/journal_page.h"
 #include "journal/line_source.h"
 #include "journal/own_file.h"
 
 #include <algorithm>
+#include <climits>
+#include <deque>
 #include <filesystem>
+#include <functional>
+#include <future>
+#include <iterator>
+#include <optional>
+#include <thread>
 #include <utility>
 
 namespace piolo::journal {
@@ -21,13 +28,11 @@ namespace fs = std::filesystem;
 constexpr std::int64_t dayMillis = 86'400'000;
 constexpr std::uintmax_t usualLine = 270;
 constexpr std::uintmax_t mostExpected = 1'000'000;
+constexpr std::uintmax_t worthAThread = 1'000'000; ///< bytes
 
-/// Gathers what several files hold.
+/// Gathers what several pages hold, in the order in which they are added.
 class Gathering {
 public:
-    Gathering(std::string device, std::int64_t nowMillis)
-        : device_(std::move(device)), latestOrder_(nowMillis + dayMillis) {}
-
     /// Room for what so many bytes usually hold.
     void expect(std::uintmax_t bytes) {
         const auto facts = static_cast<std::size_t>(std::min(bytes / usualLine, mostExpected));
@@ -35,57 +40,76 @@ public:
         byId_.reserve(facts);
     }
 
-    void readFile(const std::string& path) {
-        auto source = LineSource::open(path, longestLine);
-        if (!source) return contents_.faults.push_back(source.fault());
-        place_.file = path;
-        while (const auto line = source.value().next()) take(*line);
-        if (source.value().fault()) contents_.faults.push_back(*source.value().fault());
+    void add(JournalPage page) {
+        highest_.raiseTo(page.highest);
+        if (page.unclosed) contents_.unclosed.push_back(page.path);
+        for (std::size_t i = 0; i < page.facts.size(); ++i) {
+            byId_.expect(page.facts[std::min(i + ahead, page.facts.size() - 1)].id);
+            keep(page, i);
+        }
+        const auto line = [](const Fault& fault) {
+            return fault.place.line == 0 ? LONG_MAX : fault.place.line;
+        };
+        std::stable_sort(page.faults.begin(), page.faults.end(),
+                         [&](const Fault& a, const Fault& b) { return line(a) < line(b); });
+        std::move(page.faults.begin(), page.faults.end(), std::back_inserter(contents_.faults));
     }
 
-    FolderContents contents() && { return std::move(contents_); }
+    FolderContents contents() && {
+        contents_.highestOrder = highest_.order;
+        contents_.highestOwnOrder = highest_.ownOrder;
+        contents_.highestSeq = highest_.ownSeq;
+        return std::move(contents_);
+    }
 
 private:
-    void take(const SourceLine& line) {
-        place_.line = line.number;
-        LineHead head;
-        auto fact = line.tooLong ? Result<Fact>(Fault{FaultNumber::lineTooLong, place_, {}})
-                                 : readLine(line.text, place_, head);
-        if (!line.closed && isOwnFile(place_.file, device_)) contents_.unclosed.push_back(place_.file);
-        note(head);
-        if (fact)
-            keep(std::move(fact).value());
-        else
-            contents_.faults.push_back(line.closed ? fact.fault() : asTorn(fact.fault()));
-    }
+    static constexpr std::size_t ahead = 8; ///< look-ups under way while one fact is kept
 
-    /// A line that breaks off in the middle is torn; one that is whole JSON has its own fault.
-    static Fault asTorn(Fault fault) {
-        const auto broken = {FaultNumber::badJson, FaultNumber::notUtf8, FaultNumber::lineTooLong};
-        if (std::find(broken.begin(), broken.end(), fault.number) == broken.end()) return fault;
-        return {FaultNumber::tornLine, fault.place, {}};
-    }
-
-    void note(const LineHead& head) {
-        if (head.order <= latestOrder_) contents_.highestOrder = std::max(contents_.highestOrder, head.order);
-        if (head.device != device_) return;
-        contents_.highestOwnOrder = std::max(contents_.highestOwnOrder, head.order);
-        contents_.highestSeq = std::max(contents_.highestSeq, head.seq);
-    }
-
-    void keep(Fact fact) {
+    void keep(JournalPage& page, std::size_t i) {
+        Fact& fact = page.facts[i];
         const auto [first, isNew] = byId_.keep(fact.id, static_cast<std::uint32_t>(contents_.facts.size()));
         if (!isNew && contents_.facts[first] != fact)
-            contents_.faults.push_back({FaultNumber::repeatedId, place_, {fact.id.text()}});
+            page.faults.push_back({FaultNumber::repeatedId, {page.path, page.lines[i]}, {fact.id.text()}});
         else
             contents_.facts.push_back(std::move(fact));
     }
 
-    std::string device_;
-    std::int64_t latestOrder_;
-    Place place_; ///< of the line that is being read
+    HighestPlaces highest_;
     FolderContents contents_;
     IdIndex byId_;
+};
+
+/// Pages in the order of their paths. Large files are read at the same time, as many as there are processors.
+class PagesAhead {
+public:
+    PagesAhead(std::vector<std::string> paths, std::string device, std::int64_t latestOrder)
+        : paths_(std::move(paths)), device_(std::move(device)), latestOrder_(latestOrder) {}
+
+    /// Nothing after the last.
+    std::optional<JournalPage> next() {
+        const auto atOnce = std::max<std::size_t>(std::thread::hardware_concurrency(), 1);
+        while (begun_ < paths_.size() && pages_.size() < atOnce) begin(paths_[begun_++]);
+        if (pages_.empty()) return std::nullopt;
+        auto page = pages_.front().get();
+        pages_.pop_front();
+        return page;
+    }
+
+private:
+    void begin(const std::string& path) {
+        std::error_code missing;
+        const auto bytes = fs::file_size(path, missing);
+        const bool large = !missing && bytes >= worthAThread;
+        // With both allowed, a machine that has no thread left reads the page when it is asked for.
+        const auto when = large ? std::launch::async | std::launch::deferred : std::launch::deferred;
+        pages_.push_back(std::async(when, readPage, path, std::cref(device_), latestOrder_));
+    }
+
+    std::vector<std::string> paths_;
+    std::string device_;
+    std::int64_t latestOrder_;
+    std::size_t begun_ = 0;
+    std::deque<std::future<JournalPage>> pages_;
 };
 
 /// The names of the journal's files, sorted, so that every machine reads them in the same order.
@@ -121,9 +145,10 @@ Result<FolderContents> readFolder(const std::string& folder, const std::string& 
     if (!fs::is_directory(status)) return Fault{FaultNumber::notAPracticeFolder, {folder, 0}, {}};
     const auto paths = journalFiles(journalFolder(folder));
     if (!paths) return paths.fault();
-    Gathering gathering(device, nowMillis);
+    Gathering gathering;
     gathering.expect(bytesOf(*paths));
-    for (const auto& path : *paths) gathering.readFile(path);
+    PagesAhead pages(*paths, device, nowMillis + dayMillis);
+    while (auto page = pages.next()) gathering.add(*std::move(page));
     return std::move(gathering).contents();
 }
 
@@ -131,8 +156,8 @@ Result<FolderContents> readJournalFile(const std::string& path, const std::strin
                                        std::int64_t nowMillis) {
     auto source = LineSource::open(path, longestLine);
     if (!source) return source.fault();
-    Gathering gathering(device, nowMillis);
-    gathering.readFile(path);
+    Gathering gathering;
+    gathering.add(readPage(path, device, nowMillis + dayMillis));
     return std::move(gathering).contents();
 }
 

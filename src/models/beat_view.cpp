@@ -21,8 +21,11 @@ bool BeatView::groupStarts(int beat) const {
     return beat >= 0 && beat < 32 && ((music_.meter.groupStarts() >> static_cast<unsigned>(beat)) & 1U) != 0;
 }
 
-void BeatView::show(const Music& music) {
+int BeatView::parts() const { return pulsesToTheBeat(click_, music_.meter.beat(), music_.subdivision); }
+
+void BeatView::show(const Music& music, const ClickPattern& click) {
     music_ = music;
+    click_ = click;
     emit barChanged();
     rest();
 }

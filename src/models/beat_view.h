@@ -32,7 +32,8 @@ public:
     using QObject::QObject;
 
     [[nodiscard]] int beats() const { return music_.meter.beatsPerBar(); }
-    [[nodiscard]] int parts() const { return music_.subdivision; }
+    /// The pulses of a beat, as many as the click makes.
+    [[nodiscard]] int parts() const;
     [[nodiscard]] int beat() const { return beat_; }
     [[nodiscard]] int part() const { return part_; }
     [[nodiscard]] bool counting() const { return phase_ == engine::Phase::countIn; }
@@ -42,7 +43,7 @@ public:
     Q_INVOKABLE [[nodiscard]] bool groupStarts(int beat) const;
 
     /// Another passage.
-    void show(const Music& music);
+    void show(const Music& music, const ClickPattern& click);
     /// A pulse is audible.
     void sound(const engine::Event& pulse);
     /// Between two runs: no pulse.
@@ -58,6 +59,7 @@ private:
     void fallSilent(engine::Phase phase);
 
     Music music_;
+    ClickPattern click_;
     engine::Phase phase_ = engine::Phase::idle;
     int bar_ = -2;
     int beat_ = -1;

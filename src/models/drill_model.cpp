@@ -39,7 +39,7 @@ void DrillModel::open(const QString& passage) {
     passage_ = *id;
     hand_.reset();
     setFeedback(Feedback::None);
-    if (const PassageRecord* known = record()) beats_.show(known->passage.music);
+    if (const PassageRecord* known = record()) beats_.show(known->passage.music, known->passage.click);
     refresh();
 }
 
@@ -59,7 +59,7 @@ void DrillModel::refresh() {
     const PassageRecord* known = record();
     if (known != nullptr) {
         if (state_ == State::Stopped) {
-            beats_.show(known->passage.music);
+            beats_.show(known->passage.music, known->passage.click);
             shown_ = standingToStart();
         }
         const PracticeSettings& settings = book_.notebook().settings();

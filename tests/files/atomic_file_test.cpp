@@ -162,3 +162,16 @@ TEST_CASE("the longest name a folder takes can still be written") {
     REQUIRE(file.value().commit().ok());
     CHECK(folder.names() == std::vector<std::string>{name});
 }
+
+TEST_CASE("a new file in /dev/shm appears whole, as anywhere else") {
+    const std::string path = "/dev/shm/piolo-test-" + std::to_string(::getpid());
+    {
+        auto file = AtomicFile::create(path);
+        REQUIRE(file.ok());
+        REQUIRE(file.value().write(bytes("whole")).ok());
+        CHECK_FALSE(std::filesystem::exists(path));
+        REQUIRE(file.value().commit().ok());
+    }
+    CHECK(contentOf(path) == "whole");
+    std::filesystem::remove(path);
+}

@@ -137,6 +137,19 @@ TEST_CASE("a bad value is told by its name, the file set aside, and the other va
     CHECK(settings.theme == "system");
 }
 
+TEST_CASE("settings of more than a megabyte are refused and left as they are") {
+    const std::string most = "{}" + std::string(largestSettings - 2, ' ');
+    CHECK(toldOf(most).empty());
+    const ScratchFolder folder;
+    put(folder / "settings.json", most + " ");
+    CountedIds ids;
+    const auto settings = loadMachineSettings(folder.path(), ids, nullptr);
+    REQUIRE_FALSE(settings.ok());
+    CHECK(settings.fault() ==
+          Fault{FaultNumber::cannotRead, {folder / "settings.json", 0}, {"File too large"}});
+    CHECK(contentOf(folder / "settings.json").size() == most.size() + 1);
+}
+
 TEST_CASE("a second damaged file is set aside under another name") {
     const ScratchFolder folder;
     for (const char* content : {"first", "second"}) {

@@ -259,3 +259,25 @@ TEST_CASE("one file reads as a folder does") {
     CHECK(found->faults == std::vector<Fault>{{FaultNumber::tornLine, {ownPath(folder), 3}, {}}});
     CHECK_FALSE(readJournalFile(folder / "none.jsonl", own, now).ok());
 }
+
+TEST_CASE("large files, which are read at the same time, read as small ones do") {
+    constexpr std::uint64_t perFile = 4500; // more than a megabyte
+    const ScratchFolder folder;
+    const auto all = runs(3 * perFile);
+    for (std::uint64_t file = 0; file < 3; ++file) {
+        const auto* const first = all.data() + file * perFile;
+        auto lines = text({first, first + perFile});
+        if (file == 1) lines += "{]\n" + toLine(run(1, other, now)) + "\nno JSON\n";
+        REQUIRE(lines.size() > 1'000'000);
+        put(folder / ("journal/" + own + "-202" + std::to_string(6 + file) + ".jsonl"), lines);
+    }
+    const auto found = contentsOf(folder);
+    CHECK(found.facts == all);
+    CHECK(found.highestSeq == 3 * perFile);
+    std::vector<std::pair<FaultNumber, long>> told;
+    for (const auto& fault : found.faults) told.emplace_back(fault.number, fault.place.line);
+    const long last = perFile;
+    CHECK(told == std::vector<std::pair<FaultNumber, long>>{{FaultNumber::badJson, last + 1},
+                                                            {FaultNumber::repeatedId, last + 2},
+                                                            {FaultNumber::badJson, last + 3}});
+}
