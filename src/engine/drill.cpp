@@ -122,7 +122,7 @@ Click Drill::clickAt(std::uint64_t tick, BarPlace place) const noexcept {
     if (section.phase == Phase::countIn) return {Layer::countIn, true};
     if (tick == section.landing) return {plan_.click.landing(), true};
     auto click = plan_.click.at(run_.number, place.bar, place.beat, place.part, plan_.groupStarts);
-    click.sounds = click.sounds && !place.waits;
+    click.sounds = click.sounds && !place.waits && !plan_.clickless;
     return click;
 }
 
@@ -136,7 +136,7 @@ Event Drill::event(Event::Kind kind, std::uint64_t sample) const noexcept {
     if (mode_ == Mode::running) told.phase = timeline_.section().phase;
     if (mode_ == Mode::paused) told.phase = Phase::paused;
     told.bar = BarPlace{}.bar;
-    told.isTry = plan_.isTry;
+    told.apart = plan_.apart;
     return told;
 }
 

@@ -144,7 +144,7 @@ void Drill::adopt(const Command& command) noexcept {
     const auto was = tally_.standing;
     const bool moves = command.standing.tempo != was.tempo;
     const auto tick = timeline_.nextPulse();
-    if (!plan_.isTry) { // a try stands apart
+    if (!plan_.apart) {
         if (moves && mode_ == Mode::running && timeline_.inRun())
             endRun(Mark::voided, VoidReason::tempoChanged, timeline_.sampleOf(tick));
         tally_ = {command.standing};

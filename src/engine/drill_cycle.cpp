@@ -52,7 +52,7 @@ void Drill::enterRun(std::uint64_t tick) noexcept {
 std::uint64_t Drill::landingTicks() const noexcept {
     if (!plan_.landing) return 0;
     const bool pausesAfter = plan_.pauseAfterRuns > 0 && runsWithoutKey_ + 1 >= plan_.pauseAfterRuns;
-    return isGapless(plan_) && !plan_.isTry && !pausesAfter ? 0 : measure_.perBeat;
+    return isGapless(plan_) && !plan_.once && !pausesAfter ? 0 : measure_.perBeat;
 }
 
 void Drill::endRun(Mark mark, VoidReason reason, std::uint64_t sample) noexcept {
@@ -77,17 +77,17 @@ void Drill::endRun(Mark mark, VoidReason reason, std::uint64_t sample) noexcept 
     if (outcome.climbed || outcome.dropped) teller_.tell(event(Event::Kind::tempoMoved, sample));
 }
 
-/// The present run is void. False when that was the end: a try is one run.
+/// The present run is void. False when that was the end, as it was the only one.
 bool Drill::goesOnWithout(VoidReason reason, std::uint64_t sample) noexcept {
     endRun(Mark::voided, reason, sample);
-    if (plan_.isTry) halt(sample);
-    return !plan_.isTry;
+    if (plan_.once) halt(sample);
+    return !plan_.once;
 }
 
 /// What comes at `tick` after a run that ended clean or missed.
 void Drill::follow(std::uint64_t tick, bool missed) noexcept {
     const auto sample = timeline_.sampleOf(tick);
-    if (plan_.isTry) {
+    if (plan_.once) {
         halt(sample);
         return;
     }
@@ -145,7 +145,7 @@ void Drill::moveStanding(Standing standing, std::uint64_t sample) noexcept {
 
 /// The run that comes would complete the streak. Told at once, or a little later when another cue sounds.
 void Drill::announce(std::uint64_t sample) noexcept {
-    if (plan_.isTry || tally_.standing.streak + 1 != plan_.rule.cleanRuns) return;
+    if (plan_.apart || tally_.standing.streak + 1 != plan_.rule.cleanRuns) return;
     const bool another = cues_.nextSample() == sample;
     const auto later = static_cast<std::uint64_t>(timeline_.grid().rate.hertz * 2 / 5);
     cues_.add(another ? sample + later : sample, Cue::lastOfStreak);

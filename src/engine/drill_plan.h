@@ -25,8 +25,10 @@ struct DrillPlan {
     std::int32_t breathBeats = 2; ///< 0…8
     Tempo start = Tempo::bpm(60); ///< the passage's start, for the offer after two drops below it
     Rule rule;
-    Standing standing;  ///< where it stands now
-    bool isTry = false; ///< one run at standing.tempo that moves nothing, then stops
+    Standing standing;      ///< where it stands now
+    bool apart = false;     ///< its runs move nothing
+    bool once = false;      ///< one run, then it stops
+    bool clickless = false; ///< silent from the first note to the landing note, which sounds again
     std::int32_t gapMillisAfterMiss = 4000;
     bool playOn = false;
     std::int32_t pauseAfterRuns = 20; ///< 0: never

@@ -60,7 +60,7 @@ struct Event {
     bool waits = false;        ///< a beat of breath before `bar` and `beat`: nothing sounds, the bars stand
     bool fullStreak = false;
     bool secure = false;
-    bool isTry = false;
+    bool apart = false; ///< the run moves nothing
 };
 static_assert(std::is_trivially_copyable_v<Event>);
 

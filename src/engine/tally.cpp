@@ -13,7 +13,7 @@ constexpr std::int32_t dropsToPause = 2;
 Outcome Tally::add(Tempo played, Mark mark, const DrillPlan& plan) noexcept {
     Outcome outcome;
     outcome.after = standing;
-    if (plan.isTry) return outcome;
+    if (plan.apart) return outcome;
     outcome = afterRun(standing, played, mark, plan.rule);
     standing = outcome.after;
     if (mark == Mark::clean) misses = 0;

@@ -16,7 +16,7 @@ struct Tally {
     std::int32_t misses = 0;          ///< since the last clean run or pause
     std::int32_t dropsBelowStart = 0; ///< drops that ended below the start since the last climb or pause
 
-    /// One run more, by the rule of `plan`. A try moves nothing.
+    /// One run more, by the rule of `plan`. A run that stands apart moves nothing.
     Outcome add(Tempo played, Mark mark, const DrillPlan& plan) noexcept;
     /// Why to pause now. `runsWithoutKey` in a row were ended without a key.
     [[nodiscard]] std::optional<Pause> pauseDue(std::int32_t runsWithoutKey,

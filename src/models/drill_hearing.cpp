@@ -63,7 +63,7 @@ void DrillModel::sound(const engine::Event& event) {
 }
 
 void DrillModel::soundRunEnded(const engine::Event& event) {
-    if (!event.isTry) shown_ = event.after;
+    if (!event.apart) shown_ = event.after;
     beats_.breathe();
     if (event.mark == Mark::clean) {
         const bool climbed = event.after.tempo > event.before.tempo;

@@ -59,7 +59,7 @@ bool DrillSession::begin(const Passage& passage, Standing standing, bool isTry) 
     engine::Command command;
     command.kind = engine::Command::Kind::start;
     command.plan = engine::planOf(passage, standing, book_.notebook().settings());
-    command.plan.isTry = isTry;
+    command.plan.apart = command.plan.once = isTry;
     // What was told of the drill before and is not heard yet must not be taken for this one's.
     reader_.audible().clear();
     reader_.expect({passage.id, passage.music.firstBar});

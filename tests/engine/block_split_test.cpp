@@ -49,7 +49,7 @@ auto fieldsOf(const Event& event) {
                       event.before.streak, event.after.tempo, event.after.streak, event.mark,
                       event.voidReason, event.pause, event.phase, event.layer, event.bar, event.beat,
                       event.part, event.sounds, event.waits, event.beganAt, event.fullStreak, event.secure,
-                      event.isTry);
+                      event.apart);
 }
 
 bool sameBits(const std::vector<float>& a, const std::vector<float>& b) {

@@ -247,14 +247,14 @@ TEST_CASE("a try is one run that moves nothing, then silence") {
     for (const bool missed : {false, true}) {
         DrillBench bench;
         auto plan = benchPlan(Tempo::bpm(120), 4);
-        plan.isTry = true;
+        plan.apart = plan.once = true;
         bench.start(plan);
         bench.renderTo(6 * beat + 10);
         if (missed) bench.miss();
         bench.renderTo(40 * beat);
         REQUIRE(bench.count(Kind::runEnded) == 1);
         const auto ended = bench.last(Kind::runEnded);
-        CHECK(ended.isTry);
+        CHECK(ended.apart);
         CHECK(ended.mark == (missed ? Mark::missed : Mark::clean));
         CHECK(ended.after == Standing{Tempo::bpm(120), 4});
         CHECK(bench.events.back().kind == Kind::stopped);
@@ -265,18 +265,52 @@ TEST_CASE("a try is one run that moves nothing, then silence") {
 TEST_CASE("a press heard inside a try whose end was rendered already is its miss, and moves nothing") {
     DrillBench bench;
     auto plan = benchPlan(Tempo::bpm(120), 4);
-    plan.isTry = true;
+    plan.apart = plan.once = true;
     bench.start(plan);
     bench.renderTo(13 * beat + 4'000);
     bench.miss(12 * beat);
     bench.renderTo(14 * beat);
     const auto late = bench.last(Kind::lateMiss);
-    CHECK(late.isTry);
+    CHECK(late.apart);
     CHECK(late.run == 1);
     CHECK(late.after == Standing{Tempo::bpm(120), 4});
     bench.miss(); // in the silence after it: nothing
     bench.renderTo(15 * beat);
     CHECK(bench.count(Kind::lateMiss) == 1);
+}
+
+TEST_CASE("without the click only count-in and landing note sound, on the same samples") {
+    DrillBench silent;
+    DrillBench clicked;
+    auto plan = benchPlan(Tempo::bpm(120));
+    clicked.start(plan);
+    plan.clickless = plan.apart = true;
+    silent.start(plan);
+    silent.renderTo(15 * beat);
+    clicked.renderTo(15 * beat);
+    auto expected = clicked.onsets();
+    std::erase_if(expected, [](std::uint64_t at) { return at >= 4 * beat && at < 12 * beat; });
+    CHECK(silent.onsets() == expected);
+    CHECK(silent.last(Kind::runEnded).sample == clicked.last(Kind::runEnded).sample);
+}
+
+TEST_CASE("runs that stand apart go on, move nothing, and misses among them offer nothing") {
+    DrillBench bench;
+    auto plan = benchPlan(Tempo::bpm(120), 4);
+    plan.apart = true;
+    bench.start(plan);
+    for (int run = 0; run < 4; ++run) {
+        REQUIRE(bench.renderUntil(Kind::runBegan));
+        bench.renderTo(bench.now() + 2 * beat);
+        bench.miss();
+    }
+    REQUIRE(bench.renderUntil(Kind::runBegan));
+    bench.renderTo(bench.now() + 9 * beat);
+    const auto ended = bench.all(Kind::runEnded);
+    REQUIRE(ended.size() == 5);
+    CHECK(ended.back().mark == Mark::clean);
+    for (const auto& run : ended) CHECK(run.after == Standing{Tempo::bpm(120), 4});
+    CHECK(bench.count(Kind::paused) == 0);
 }
 
 TEST_CASE("a start while a drill runs makes its run void and begins anew") {
@@ -319,5 +353,5 @@ TEST_CASE("the plan of a passage counts the pick-up in its own beats") {
     CHECK(plan.rule.cleanRuns == 3);
     CHECK(plan.standing == Standing{Tempo::bpm(66), 2});
     CHECK(plan.playOn);
-    CHECK_FALSE(plan.isTry);
+    CHECK_FALSE(plan.apart);
 }

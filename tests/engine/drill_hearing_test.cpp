@@ -79,7 +79,7 @@ TEST_CASE("a sound that was away before the drill began is heard from its first 
 TEST_CASE("a try inside which the sound is lost is void, and the drill stops") {
     DrillBench bench;
     auto plan = fourFour();
-    plan.isTry = true;
+    plan.apart = plan.once = true;
     bench.start(plan);
     bench.renderTo(5 * beat);
     bench.engine.setHeard(false);

@@ -288,7 +288,7 @@ TEST_CASE("a try has no cues") {
     DrillBench bench;
     hearCuesOnly(bench);
     auto plan = benchPlan(Tempo::bpm(120), 4);
-    plan.isTry = true;
+    plan.apart = plan.once = true;
     bench.start(plan);
     bench.renderTo(20 * beat);
     CHECK(bench.onsets().empty());

@@ -142,7 +142,7 @@ TEST_CASE("after a standing was taken over, the run before can no longer be miss
 TEST_CASE("a try stands apart from a standing that is taken over") {
     DrillBench bench;
     auto plan = benchPlan();
-    plan.isTry = true;
+    plan.apart = plan.once = true;
     bench.start(plan);
     bench.renderTo(6 * beat + 100);
     bench.adopt({Tempo::bpm(90), 2}, 0);
