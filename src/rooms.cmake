@@ -45,6 +45,7 @@ add_room(engine SEES core)
 add_room(files SEES core)
 add_room(journal SEES core files OUTSIDE nlohmann_json::nlohmann_json Threads::Threads
   READ_ONCE <filesystem> <nlohmann/json.hpp>)
+add_room(score SEES core files OUTSIDE pugixml::pugixml ${PIOLO_LIBZIP})
 add_room(device SEES core engine OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads)
 add_room(plots SEES core OUTSIDE Qt6::Core Qt6::Gui Qt6::Svg)
 add_room(models SEES core engine journal plots OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
@@ -75,7 +76,7 @@ file(GLOB PIOLO_APP CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/app/*.cpp)
 list(REMOVE_ITEM PIOLO_APP ${PROJECT_SOURCE_DIR}/src/app/main.cpp)
 add_library(piolo_app STATIC ${PIOLO_APP})
 set_target_properties(piolo_app PROPERTIES AUTOMOC ON)
-target_link_libraries(piolo_app PUBLIC piolo_core piolo_engine piolo_files piolo_journal piolo_device piolo_plots
+target_link_libraries(piolo_app PUBLIC piolo_core piolo_engine piolo_files piolo_journal piolo_score piolo_device piolo_plots
   piolo_models piolo_modelsplugin Qt6::QuickControls2 PRIVATE piolo_flags)
 target_precompile_headers(piolo_app PRIVATE ${PIOLO_STANDARD_HEADERS} <filesystem>)
 add_executable(piolo src/app/main.cpp)

@@ -51,6 +51,11 @@ constexpr FaultSentence sentences[] = {
                                 "BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2")},
     {noBackbeat, QT_TRANSLATE_NOOP("Fault", "a bar of one beat has no beat 2; count it in shorter beats with "
                                             "--beat")},
+    {noSuchPart, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no part of this score; write the number or the name "
+                                            "of one of its %2, piolo bars FILE lists them")},
+    {noSuchBar,
+     QT_TRANSLATE_NOOP("Fault", "\"%1\" is no bar of this part from there on; its bars go from %2 to "
+                                "%3, write one of them, the earlier one first")},
     {badMark, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no mark; write clean, miss, back, or tempo and a "
                                          "number")},
     {badMarkTempo, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no tempo; write 10 to 400 with at most three "
@@ -96,6 +101,47 @@ constexpr FaultSentence sentences[] = {
                                                 "with its piece")},
     {passageFileTooLarge, QT_TRANSLATE_NOOP("Fault", "this is more than a passage file holds[ (%1)]; make "
                                                      "several files of it, or shorten its names")},
+    {notAScore,
+     QT_TRANSLATE_NOOP("Fault", "this is no MusicXML score; save it as MusicXML in the program that "
+                                "it was written with")},
+    {scoreByBars, QT_TRANSLATE_NOOP("Fault", "the score goes bar by bar through all parts (score-timewise); "
+                                             "save it part by part (score-partwise)")},
+    {brokenXml,
+     QT_TRANSLATE_NOOP("Fault", "the XML breaks off or is damaged here[ (%1)]; save the score anew, "
+                                "or have it sent again")},
+    {scoreValue,
+     QT_TRANSLATE_NOOP("Fault", "the element \"%1\" holds what cannot be[: %2]; save the score anew, "
+                                "or mend it by hand")},
+    {scoreElement,
+     QT_TRANSLATE_NOOP("Fault", "the element \"%1\" is missing[ in \"%2\"]; save the score anew, "
+                                "or mend it by hand")},
+    {scoreTooLarge,
+     QT_TRANSLATE_NOOP("Fault", "this is more than a score may hold[ (%1)]; save the part that "
+                                "is to be practised by itself")},
+    {brokenArchive, QT_TRANSLATE_NOOP("Fault", "the packed file is damaged or was cut short; have it sent "
+                                               "again, or save it unpacked")},
+    {archivePath,
+     QT_TRANSLATE_NOOP("Fault", "the packed file has no score at the place that it names[ (%1)]; "
+                                "save it anew, or unpacked")},
+    {ownEntities,
+     QT_TRANSLATE_NOOP("Fault", "the file declares names of its own in its DOCTYPE, which are not "
+                                "read; save the score anew")},
+    {scoreEncoding,
+     QT_TRANSLATE_NOOP("Fault", "the text is not in the encoding that it says, or in one that is "
+                                "not read; save the score as UTF-8 or UTF-16")},
+    {barsGoRound,
+     QT_TRANSLATE_NOOP("Fault", "bar %1 has a %2, so that the bars picked are not played straight "
+                                "through; pick bars on one side of it")},
+    {barsChange,
+     QT_TRANSLATE_NOOP("Fault", "the %2 changes in bar %1, and a passage has one; pick bars on one "
+                                "side of it")},
+    {meterNotCounted,
+     QT_TRANSLATE_NOOP("Fault", "bar %1 has a meter that cannot be counted here[ (%2)]; pick "
+                                "other bars")},
+    {barNotWhole,
+     QT_TRANSLATE_NOOP("Fault", "bar %1 is no whole bar: it holds %2 in %3; pick bars on one side "
+                                "of it")},
+    {noWholeBar, QT_TRANSLATE_NOOP("Fault", "bars %1 to %2 are no 1 to 999 whole bars; pick more, or fewer")},
     {cannotRead, QT_TRANSLATE_NOOP("Fault", "cannot be read[ (%1)]; check the name and its permissions")},
     {cannotWrite, QT_TRANSLATE_NOOP("Fault", "cannot be written[ (%1)]; check the folder and its "
                                              "permissions")},

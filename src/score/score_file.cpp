@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "score/score_file.h"
+
+#include "files/whole_file.h"
+#include "score/archive.h"
+#include "score/limits.h"
+
+#include <algorithm>
+#include <array>
+
+namespace piolo::score {
+
+bool isScoreFile(std::string_view path) noexcept {
+    constexpr std::array<std::string_view, 3> endings{".musicxml", ".xml", ".mxl"};
+    const auto isSame = [](char a, char b) { return (a >= 'A' && a <= 'Z' ? a - 'A' + 'a' : a) == b; };
+    return std::ranges::any_of(endings, [&](std::string_view ending) {
+        return path.size() > ending.size() &&
+               std::ranges::equal(path.substr(path.size() - ending.size()), ending, isSame);
+    });
+}
+
+Reading readScore(std::string_view bytes, const std::string& file) {
+    if (!isArchive(bytes)) return readMusicXml(bytes, file);
+    const auto xml = unpackedScore(bytes, file);
+    if (!xml) return {{}, {xml.fault()}};
+    return readMusicXml(*xml, file);
+}
+
+Reading readScoreFile(const std::string& path) {
+    const auto bytes = files::wholeFile(path, largestScore + 1);
+    if (!bytes) return {{}, {bytes.fault()}};
+    return readScore(*bytes, path);
+}
+
+} // namespace piolo::score
