@@ -24,7 +24,7 @@ public:
         readHead(root);
         readNames(root.child("part-list"));
         for (const auto part : root.children("part")) readPart(part);
-        if (score_.parts.empty() && !source_.isFull()) source_.missing(root, "part");
+        if (score_.parts.empty() && source_.faults().empty()) source_.missing(root, "part");
         std::ranges::stable_sort(score_.tempi, isEarlier);
         return std::move(score_);
     }
