@@ -4,6 +4,7 @@
 #include "app/verb_list.h"
 #include "journal/passage_file.h"
 #include "models/fault_text.h"
+#include "score/score_file.h"
 
 #include <filesystem>
 #include <limits>
@@ -26,6 +27,8 @@ std::vector<Fault> faultsAt(const std::string& path) {
         const auto set = journal::readPassageFile(path);
         return set ? std::vector<Fault>() : std::vector{set.fault()};
     }
+    if (score::isScoreFile(path) && !std::filesystem::is_directory(path, unknown))
+        return score::readScoreFile(path).faults;
     const auto files = journalFilesAt(path);
     return files ? faultsOf(*files) : std::vector{files.fault()};
 }

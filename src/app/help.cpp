@@ -22,7 +22,8 @@ piolo click    writes a click at one tempo as a WAV file
 piolo track    writes a click that climbs from tempo to tempo as a WAV or MIDI file
 piolo ladder   reads marks and prints the tempo that the rule gives after each
 piolo curve    draws a passage's tempo curve as SVG, PNG or CSV
-piolo check    says what is wrong with practice folders, journal files and passage files
+piolo bars     reads a score in MusicXML and makes a passage of bars picked from it
+piolo check    says what is wrong with practice folders, journal files, passage files and scores
 piolo export   writes passages and their pieces as a file for another player
 piolo import   takes pieces and passages from such a file
 piolo VERB --help   tells more of one verb
@@ -100,12 +101,25 @@ piolo curve PASSAGE --folder DIR --out FILE   PASSAGE is the exact title or the 
   --size WxH       of the picture, 64x64 to 8192x8192; 960x360 when not given
 Example: piolo curve "Letter C, bars 41 to 48" --folder ~/spring-concert --out curve.svg
 )")},
+    {"bars", QT_TRANSLATE_NOOP(
+                 "Help", R"(piolo bars: reads a score in MusicXML and makes a passage of bars picked from it
+
+piolo bars FILE   lists parts, bars, meters and tempo marks; FILE.musicxml, FILE.xml or FILE.mxl
+piolo bars FILE --from BAR --to BAR   prints the passage that these bars make, with its notes
+  --part NAME             a part's number or whole name; the first when not given
+  --from BAR              the first bar, by its printed number
+  --to BAR                the last bar; the first when not given
+  --out FILE.piolo.json   writes the passage and its piece, for piolo import
+Example: piolo bars ferrywake.musicxml --from 0 --to 4 --out ferrywake.piolo.json
+)")},
     {"check",
      QT_TRANSLATE_NOOP(
-         "Help", R"(piolo check: says what is wrong with practice folders, journal files and passage files
+         "Help",
+         R"(piolo check: says what is wrong with practice folders, journal files, passage files and scores
 
 piolo check FILE-OR-FOLDER…   one fault a line on standard output; nothing when all is well
-FILE.piolo.json is read as a passage file, any other file as a journal file.
+FILE.piolo.json is read as a passage file, FILE.musicxml, FILE.xml and FILE.mxl as scores, any other
+file as a journal file.
 Nothing is changed. Exit code: 0 all is well, 1 something is wrong, 2 wrong use.
 Example: piolo check ~/spring-concert
 )")},

@@ -12,8 +12,9 @@ namespace {
 using enum FaultNumber;
 
 constexpr FaultSentence sentences[] = {
-    {unknownVerb, QT_TRANSLATE_NOOP("Fault", "is no verb; write click, track, ladder, curve, check, export "
-                                             "or import, or see piolo --help")},
+    {unknownVerb,
+     QT_TRANSLATE_NOOP("Fault", "is no verb; write click, track, ladder, curve, bars, check, export "
+                                "or import, or see piolo --help")},
     {unknownOption, QT_TRANSLATE_NOOP("Fault", "is no option here; see %1 --help")},
     {missingOption, QT_TRANSLATE_NOOP("Fault", "is missing; add it, for example %1")},
     {missingValue, QT_TRANSLATE_NOOP("Fault", "has no value; write one after it, for example %1")},

@@ -7,7 +7,8 @@ using namespace piolo::test;
 
 namespace {
 
-const std::vector<std::string> verbs{"click", "track", "ladder", "curve", "check", "export", "import"};
+const std::vector<std::string> verbs{"click", "track", "ladder", "curve",
+                                     "bars",  "check", "export", "import"};
 
 std::string helpOf(const Args& words) {
     const Ended end = runPiolo(words);

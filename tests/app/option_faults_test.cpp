@@ -60,10 +60,10 @@ const Args goodLadder{"ladder", "--start", "72", "--target",     "96", "--drop",
 TEST_CASE("an unknown word is told, with what can be written") {
     const Scratch scratch;
     check({{{"klick"},
-            "E101: klick: is no verb; write click, track, ladder, curve, check, export or import, or see "
+            "E101: klick: is no verb; write click, track, ladder, curve, bars, check, export or import, or see "
             "piolo --help"},
            {{""},
-            "E101: is no verb; write click, track, ladder, curve, check, export or import, or see piolo "
+            "E101: is no verb; write click, track, ladder, curve, bars, check, export or import, or see piolo "
             "--help"},
            {{"--wibble"}, "E102: --wibble: is no option here; see piolo --help"},
            {{"--folder"},
