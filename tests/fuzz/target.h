@@ -21,6 +21,7 @@ void runFolder(std::string_view bytes);   ///< a practice folder of up to three 
 void runLine(std::string_view bytes);     ///< one line of a journal
 void runMarks(std::string_view bytes);    ///< what `piolo ladder` reads
 void runPassages(std::string_view bytes); ///< a passage file
+void runScore(std::string_view bytes);    ///< a score, packed or not
 void runSettings(std::string_view bytes); ///< the machine's settings
 void runWav(std::string_view bytes);      ///< a WAV file
 

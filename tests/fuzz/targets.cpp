@@ -5,9 +5,9 @@ namespace piolo::fuzz {
 
 namespace {
 
-constexpr Target all[] = {{"command", runCommand}, {"folder", runFolder},     {"line", runLine},
-                          {"marks", runMarks},     {"passages", runPassages}, {"settings", runSettings},
-                          {"wav", runWav}};
+constexpr Target all[] = {
+    {"command", runCommand},   {"folder", runFolder}, {"line", runLine},         {"marks", runMarks},
+    {"passages", runPassages}, {"score", runScore},   {"settings", runSettings}, {"wav", runWav}};
 
 } // namespace
 

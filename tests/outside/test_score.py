@@ -1,0 +1,71 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""What is read from a score is what an independent reader plays, note by note in pitch and place.
+
+Debian 12's musicxml2ly 2.24.1 reads the score, LilyPond plays it into a MIDI file, midicsv lists its notes; tied notes are
+one there. `piolo bars` prints the same notes. LilyPond has 384 ticks to the quarter and rounds: a place may be one tick off.
+
+    test_score.py PIOLO SAMPLE.musicxml [SCORES SEED]
+"""
+import csv
+import pathlib
+import sys
+import tempfile
+from fractions import Fraction
+
+import random_score
+from program import finish, held, run, stop
+
+
+def played(midi):
+    """(quarters from the beginning, MIDI number) of each note in the file."""
+    rows = list(csv.reader(run("midicsv", midi).decode("latin-1").splitlines(), skipinitialspace=True))
+    division = next(int(row[5]) for row in rows if row[2] == "Header")
+    return sorted((Fraction(int(row[1]), division), int(row[4])) for row in rows
+                  if row[2] == "Note_on_c" and int(row[5]) > 0), division
+
+
+def read(piolo, score):
+    """The same from `piolo bars`, of all bars."""
+    listed = run(piolo, "bars", score).decode().splitlines()
+    names = next(line for line in listed if line.startswith("part 1: ")).split(" bars, ")[1].split(",")[0].split(" to ")
+    lines = run(piolo, "bars", score, "--from", names[0], "--to", names[1]).decode().splitlines()
+    notes = (line.split() for line in lines if line.startswith("  ") and not line.endswith(" tied"))
+    return sorted((4 * Fraction(words[0]), int(words[3])) for words in notes)
+
+
+def agree(ours, theirs, division):
+    """The worst distance in ticks, or nothing when the notes are not the same."""
+    if [note for _, note in ours] != [note for _, note in theirs]:
+        ours, theirs = sorted(ours, key=lambda n: (round(n[0] * division), n[1])), sorted(
+            theirs, key=lambda n: (round(n[0] * division), n[1]))
+    if not ours or [note for _, note in ours] != [note for _, note in theirs]:
+        return None
+    return max(abs(a - b) * division for (a, _), (b, _) in zip(ours, theirs))
+
+
+def main():
+    piolo, sample = sys.argv[1:3]
+    count, seed = (int(word) for word in (sys.argv[3:5] or ("2", "1")))
+    results = []
+    print(f"{count} scores from seed {seed}")
+    with tempfile.TemporaryDirectory() as name:
+        folder = pathlib.Path(name)
+        scores = [pathlib.Path(sample)]
+        for one in range(seed, seed + count):
+            scores.append(folder / f"seed{one}.musicxml")
+            scores[-1].write_text(random_score.score(one), encoding="utf-8")
+        for score in scores:
+            run("musicxml2ly", "--midi", "--absolute", "--loglevel=ERROR", "-o", folder / f"{score.stem}.ly", score)
+            run("lilypond", "--loglevel=ERROR", "-dno-print-pages", "-o", folder / score.stem, folder / f"{score.stem}.ly")
+            midi = next(iter(folder.glob(f"{score.stem}.mid*")), None)
+            if midi is None:
+                stop(f"LilyPond made no MIDI file of {score.name}")
+            theirs, division = played(midi)
+            ours = read(piolo, score)
+            worst = agree(ours, theirs, division)
+            results.append(held(worst is not None and worst <= 1, f"{score.stem}: {len(ours)} notes here, {len(theirs)} there, "
+                                f"worst place {'none' if worst is None else f'{float(worst):.2f}'} ticks of {division}"))
+    finish(results)
+
+
+main()
