@@ -13,7 +13,7 @@ inline constexpr std::size_t largestArchive = std::size_t{16} * 1024 * 1024;
 /// Bytes of META-INF/container.xml.
 inline constexpr std::size_t largestContainer = std::size_t{64} * 1024;
 /// '<' and '=' in the XML: what takes memory when it is parsed.
-inline constexpr std::size_t mostMarkup = 4'000'000;
+inline constexpr std::size_t mostMarkup = 2'000'000;
 /// Elements inside each other.
 inline constexpr int deepestElement = 64;
 /// Notes and rests of all parts.

@@ -46,7 +46,7 @@ bool hasOwnEntities(const pugi::xml_document& document) {
 
 std::optional<Fault> sizeFault(std::string_view bytes, const std::string& file) {
     if (bytes.size() > largestScore) return Fault{FaultNumber::scoreTooLarge, {file}, {"32 MiB"}};
-    if (markupIn(bytes) > mostMarkup) return Fault{FaultNumber::scoreTooLarge, {file}, {"4000000 < and ="}};
+    if (markupIn(bytes) > mostMarkup) return Fault{FaultNumber::scoreTooLarge, {file}, {"2000000 < and ="}};
     return std::nullopt;
 }
 
