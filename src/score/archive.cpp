@@ -5,6 +5,7 @@
 #include "score/limits.h"
 #include "score/xml_text.h"
 
+#include <algorithm>
 #include <array>
 #include <memory>
 #include <zip.h>

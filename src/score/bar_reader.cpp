@@ -7,6 +7,7 @@
 #include "score/time_reader.h"
 
 #include <algorithm>
+#include <compare>
 #include <string_view>
 
 namespace piolo::score {
@@ -161,7 +162,7 @@ void BarReader::moveOn(pugi::xml_node element, Fraction length) {
     const auto after = sum(at_, length);
     if (!after) source_.wrong(element, textOf(element.child("duration")));
     at_ = after.value_or(at_);
-    if (order(bar().length, at_) < 0) bar().length = at_;
+    if (std::is_lt(order(bar().length, at_))) bar().length = at_;
 }
 
 void BarReader::readTempo(pugi::xml_node element) {

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <array>
+#include <compare>
 
 namespace piolo::score {
 
@@ -38,13 +39,13 @@ Result<Meter> meterOf(const Bar& bar, const TempoMark* mark) {
 /// bar.
 bool isPickUp(const Part& part, std::size_t bar) {
     const Bar& it = part.bars[bar];
-    return (bar == 0 || it.implicit) && !it.length.isZero() && order(it.length, it.time.length()) < 0;
+    return (bar == 0 || it.implicit) && !it.length.isZero() && std::is_lt(order(it.length, it.time.length()));
 }
 
 /// A bar that is not filled is whole all the same: the rest of it is left blank.
 std::optional<Fault> notWhole(const Bar& bar) {
     const auto against = order(bar.length, bar.time.length());
-    if (against == 0 || (against < 0 && !bar.implicit)) return std::nullopt;
+    if (std::is_eq(against) || (std::is_lt(against) && !bar.implicit)) return std::nullopt;
     return Fault{FaultNumber::barNotWhole, {}, {bar.number, bar.length.text(), bar.time.text()}};
 }
 
@@ -90,8 +91,7 @@ private:
         for (std::size_t at = stretch_.first; at <= stretch_.last; ++at) {
             const Bar& bar = part_.bars[at];
             const bool isUp = pickUp && at == stretch_.first;
-            const auto fault = isUp ? std::nullopt : notWhole(bar);
-            if (fault) return fault;
+            if (auto fault = isUp ? std::nullopt : notWhole(bar)) return fault;
             const auto end = sum(begin, isUp ? bar.length : bar.time.length());
             if (!end || !takeNotes(bar, begin, into))
                 return Fault{FaultNumber::barNotWhole, {}, {bar.number, bar.length.text(), bar.time.text()}};
@@ -161,8 +161,8 @@ Result<Excerpt> excerpt(const Score& score, std::size_t part, Stretch stretch) {
     made.music.subdivision = division.pulses;
     made.onGrid = division.holdsAll;
     if (mark != nullptr) made.tempo = tempoIn(*mark, meter->beat());
-    std::ranges::stable_sort(made.notes,
-                             [](const Note& a, const Note& b) { return order(a.onset, b.onset) < 0; });
+    std::ranges::stable_sort(
+        made.notes, [](const Note& a, const Note& b) { return std::is_lt(order(a.onset, b.onset)); });
     return made;
 }
 

@@ -6,6 +6,7 @@
 #include "score/limits.h"
 
 #include <algorithm>
+#include <compare>
 #include <map>
 
 namespace piolo::score {
@@ -13,7 +14,7 @@ namespace piolo::score {
 namespace {
 
 bool isEarlier(const TempoMark& a, const TempoMark& b) {
-    return a.bar != b.bar ? a.bar < b.bar : order(a.onset, b.onset) < 0;
+    return a.bar != b.bar ? a.bar < b.bar : std::is_lt(order(a.onset, b.onset));
 }
 
 class ScoreReader {
