@@ -113,7 +113,7 @@ void Sitting::tryTarget() {
     clock_.pass(rest());
     const bool isClean = random_.chance(learner_.cleanPerMille(target, form_));
     learner_.played(clock_.today());
-    RunFact attempt{lot_.passage.id, target, Mark::clean, Reason::none, true, millis, {}};
+    RunFact attempt{lot_.passage.id, target, Mark::clean, Reason::none, RunKind::attempt, millis, {}};
     if (!isClean) {
         attempt.mark = Mark::missed;
         attempt.spots = {placeOfMiss()};
@@ -126,7 +126,7 @@ void Sitting::tryTarget() {
 
 Id Sitting::record(Mark mark, Reason reason, std::int64_t millis, std::vector<Spot> spots) {
     return diary_.record(
-        RunFact{lot_.passage.id, standing().tempo, mark, reason, false, millis, std::move(spots)});
+        RunFact{lot_.passage.id, standing().tempo, mark, reason, RunKind::run, millis, std::move(spots)});
 }
 
 Spot Sitting::placeOfMiss() {

@@ -12,6 +12,12 @@ std::string_view wordOf(Entry::Kind kind) {
         return "run";
     case Entry::Kind::attempt:
         return "try";
+    case Entry::Kind::silent:
+        return "silent";
+    case Entry::Kind::context:
+        return "context";
+    case Entry::Kind::aside:
+        return "aside";
     case Entry::Kind::tempo:
         break;
     }

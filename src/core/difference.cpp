@@ -18,6 +18,8 @@ std::string textOf(SwungNotes value) { return std::string(nameOf(value)); }
 std::string textOf(const std::string& value) { return value; }
 std::string textOf(const std::optional<Date>& value) { return value ? value->text() : std::string{}; }
 
+std::string textOf(const std::optional<Tempo>& value) { return value ? value->text() : std::string{}; }
+
 std::string textOf(const std::vector<Accent>& accents) {
     std::string text;
     for (const Accent accent : accents) text.append(text.empty() ? "" : " ").append(nameOf(accent));
@@ -47,6 +49,13 @@ public:
 void compare(Comparison& in, const Title& from, const Title& to) {
     in.compare("title.name", from.name, to.name);
     in.compare("title.piece", from.piece, to.piece);
+}
+
+void compare(Comparison& in, const PieceMusic& from, const PieceMusic& to) {
+    in.compare("music.meter", from.meter.text(), to.meter.text());
+    in.compare("music.beat", fractionOf(from.meter.beat()), fractionOf(to.meter.beat()));
+    in.compare("music.groups", from.meter.groupsText(), to.meter.groupsText());
+    in.compare("music.tempo", from.tempo, to.tempo);
 }
 
 void compare(Comparison& in, const Music& from, const Music& to) {
@@ -93,6 +102,11 @@ std::vector<Difference> differences(const Piece& from, const Piece& to) {
     in.compare("name", from.name, to.name);
     in.compare("instrument", from.instrument, to.instrument);
     in.compare("due", from.due, to.due);
+    in.compare("composer", from.composer, to.composer);
+    in.compare("transposition", from.transposition, to.transposition);
+    in.compare("bars", from.bars, to.bars);
+    compare(in, from.music, to.music);
+    in.compare("notes", from.notes, to.notes);
     return std::move(in.found);
 }
 

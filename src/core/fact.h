@@ -23,15 +23,24 @@ struct Spot {
 /// Why a run was void, or why a tempo was set.
 enum class Reason : std::uint8_t { none, hand, stopped, tempoChanged, soundLost, newDay, offer };
 
-/// One run that was played. Only a run with `isTry` false moves the rule.
+/// What a run was played for. Only `run` moves the rule; the others are logged apart.
+enum class RunKind : std::uint8_t {
+    run,
+    attempt, ///< a try: one run at the target
+    silent,  ///< without the click from the first note to the landing note
+    context, ///< with some bars before and after
+    aside    ///< at half tempo or the like
+};
+
+/// One run that was played.
 struct RunFact {
     Id passage;
     Tempo tempo = Tempo::bpm(60);
     Mark mark = Mark::clean;
     Reason reason = Reason::none; ///< for a void run
-    bool isTry = false;           ///< one run at the target, logged apart
-    std::int64_t millis = 0;      ///< from the first note to the end
-    std::vector<Spot> spots;      ///< where misses were marked
+    RunKind kind = RunKind::run;
+    std::int64_t millis = 0; ///< from the first note to the end
+    std::vector<Spot> spots; ///< where misses were marked
     bool operator==(const RunFact&) const = default;
 };
 
@@ -77,6 +86,11 @@ struct PieceFact {
     std::optional<std::string> name;
     std::optional<std::string> instrument;
     std::optional<std::optional<Date>> due;
+    std::optional<std::string> composer{};
+    std::optional<std::int32_t> transposition{};
+    std::optional<std::int32_t> bars{};
+    std::optional<PieceMusic> music{};
+    std::optional<std::string> notes{};
     bool operator==(const PieceFact&) const = default;
 };
 /// A passage or a piece was removed, or restored.

@@ -21,6 +21,20 @@ PieceFact edit(const Piece& from, const Piece& to) {
     if (from.name != to.name) fact.name = to.name;
     if (from.instrument != to.instrument) fact.instrument = to.instrument;
     if (from.due != to.due) fact.due.emplace(to.due);
+    if (from.composer != to.composer) fact.composer = to.composer;
+    if (from.transposition != to.transposition) fact.transposition = to.transposition;
+    if (from.bars != to.bars) fact.bars = to.bars;
+    if (from.music != to.music) fact.music = to.music;
+    if (from.notes != to.notes) fact.notes = to.notes;
+    return fact;
+}
+
+/// What says all of a piece that is not known here: what it has not is left out.
+PieceFact made(const Piece& piece) {
+    PieceFact fact = edit({piece.id, {}, {}, {}}, piece);
+    fact.name = piece.name;
+    fact.instrument = piece.instrument;
+    fact.due.emplace(piece.due);
     return fact;
 }
 
@@ -49,8 +63,7 @@ public:
         if (known) item.differences = differences(found->second, piece);
         item.state = stateOf(known, !standing_.contains(piece.id), !item.differences.empty());
         if (!known)
-            item.facts.emplace_back(PieceFact{piece.id, piece.name, piece.instrument,
-                                              std::optional<std::optional<Date>>(piece.due)});
+            item.facts.emplace_back(made(piece));
         else if (!item.differences.empty())
             item.facts.emplace_back(edit(found->second, piece));
         return item;

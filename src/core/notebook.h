@@ -16,12 +16,13 @@ namespace piolo {
 /// One thing that happened to a passage's tempo, as it counts now (late misses and doubts applied, retracted
 /// facts gone).
 struct Entry {
-    enum class Kind : std::uint8_t { run, attempt, tempo }; ///< a run, a try, a tempo set
+    /// A run, a try, a tempo set; runs without the click, in their context, and aside.
+    enum class Kind : std::uint8_t { run, attempt, tempo, silent, context, aside };
     Id id;
     Timestamp at;
     Kind kind = Kind::run;
     Tempo tempo = Tempo::bpm(60); ///< the run's tempo, or the tempo set
-    Mark mark = Mark::clean;      ///< of a run or a try
+    Mark mark = Mark::clean;      ///< of a run of any kind
     Reason reason = Reason::none;
     std::int64_t millis = 0;
     bool late = false; ///< missed by a late miss
@@ -55,11 +56,11 @@ struct PassageRecord {
 
 /// A day's figures for one passage or many.
 struct DayFigures {
-    int runs = 0; ///< clean and missed, tries apart
+    int runs = 0; ///< clean and missed, those that move the rule
     int clean = 0;
     int voided = 0;
     std::optional<Tempo> best; ///< the highest tempo of a clean run that day
-    std::int64_t millis = 0;   ///< played, runs and tries, void ones included
+    std::int64_t millis = 0;   ///< played, runs of every kind, void ones included
 };
 
 /// Grows by facts; belongs to one thread. A fact that stands last in its passage costs one step at the next
@@ -67,11 +68,11 @@ struct DayFigures {
 ///
 /// How a passage is folded, where the rule itself is silent:
 /// - The first fact with tempi sets the standing to its start. An edit moves the standing to the new start as
-///   long as no run counted and no tempo was set (void runs and tries do not count); after that it only
-///   clamps.
+///   long as no run counted and no tempo was set (void runs and those apart from the rule do not count);
+///   after that it only clamps.
 /// - Tempi hold from the beginning: runs that stand before the first tempi are folded by those.
-/// - The first run or tempo of another local date than the last one starts the streak at 0, tries and void
-///   runs too.
+/// - The first run or tempo of another local date than the last one starts the streak at 0, runs of
+///   every kind and void ones too.
 /// - A doubt makes its runs void, also those that were missed; a late miss makes only clean ones missed.
 /// - Backs, late misses and doubts work inside their own passage.
 class Notebook {
@@ -99,8 +100,8 @@ public:
     [[nodiscard]] std::vector<Id> find(std::string_view idOrTitle) const;
     [[nodiscard]] const PracticeSettings& settings() const;
 
-    /// What `back` on `device` would retract: the newest unretracted mark (a run or try that is not void, a
-    /// late miss, a doubt) or hand-set tempo of that passage made on that device. None: nothing left.
+    /// What `back` on `device` would retract: the newest unretracted mark (a run of any kind that is not
+    /// void, a late miss, a doubt) or hand-set tempo of that passage made on that device. None: nothing left.
     [[nodiscard]] Id backTarget(Id passage, std::string_view device) const;
     /// The figures of one day; `passage` none: all passages.
     [[nodiscard]] DayFigures day(Date date, Id passage) const;

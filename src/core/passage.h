@@ -50,11 +50,27 @@ struct Passage {
     bool operator==(const Passage&) const = default;
 };
 
+/// How a whole piece goes.
+struct PieceMusic {
+    Meter meter;
+    std::optional<Tempo> tempo{}; ///< of the meter's beat; none: not known
+    bool operator==(const PieceMusic&) const = default;
+};
+
 struct Piece {
+    static constexpr std::int32_t mostSemitones = 36;
+    static constexpr std::int32_t mostBars = 9999;
+    static constexpr std::size_t longestNotes = 2000; ///< bytes of UTF-8
+
     Id id;
     std::string name;
     std::string instrument; ///< as the player writes it: "Clarinet in B♭"
     std::optional<Date> due;
+    std::string composer{};
+    std::int32_t transposition = 0; ///< semitones from the written to the sounding note, -36…36
+    std::int32_t bars = 0;          ///< 0: not known
+    PieceMusic music{};
+    std::string notes{}; ///< the player's own words, at most longestNotes
     bool operator==(const Piece&) const = default;
 };
 

@@ -15,6 +15,22 @@ Mark markNow(Id id, Mark recorded, const Corrections& corrections) {
     return recorded;
 }
 
+Entry::Kind entryKind(RunKind kind) {
+    switch (kind) {
+    case RunKind::run:
+        return Entry::Kind::run;
+    case RunKind::attempt:
+        return Entry::Kind::attempt;
+    case RunKind::silent:
+        return Entry::Kind::silent;
+    case RunKind::context:
+        return Entry::Kind::context;
+    case RunKind::aside:
+        break;
+    }
+    return Entry::Kind::aside;
+}
+
 } // namespace
 
 Corrections correctionsOf(std::span<const Fact* const> facts) {
@@ -53,7 +69,7 @@ void PassageFold::run(const Fact& fact, const RunFact& run, const Corrections& c
     Entry entry;
     entry.id = fact.id;
     entry.at = fact.at;
-    entry.kind = run.isTry ? Entry::Kind::attempt : Entry::Kind::run;
+    entry.kind = entryKind(run.kind);
     entry.tempo = run.tempo;
     entry.mark = markNow(fact.id, run.mark, corrections);
     entry.reason = run.reason;
@@ -61,7 +77,7 @@ void PassageFold::run(const Fact& fact, const RunFact& run, const Corrections& c
     entry.late = entry.mark == Mark::missed && run.mark == Mark::clean;
     entry.before = record_.standing;
     entry.spots = run.spots;
-    const Mark moving = run.isTry ? Mark::voided : entry.mark;
+    const Mark moving = run.kind == RunKind::run ? entry.mark : Mark::voided;
     const Outcome outcome = afterRun(entry.before, run.tempo, moving, record_.passage.tempi.rule);
     entry.after = outcome.after;
     entry.fullStreak = outcome.fullStreak;

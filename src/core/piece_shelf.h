@@ -30,7 +30,7 @@ public:
 private:
     struct Slot {
         Piece piece;
-        Newest name, instrument, due;
+        Newest name, instrument, due, composer, transposition, bars, music, notes;
     };
     std::unordered_map<Id, Slot> slots_;
 };

@@ -31,13 +31,21 @@ std::optional<Id> runOf(const json& text) {
     return id && !id->isNone() ? id : std::nullopt;
 }
 
+RunKind runKind(JsonObject& line) {
+    const bool isTry = line.has("try") && line.flag("try");
+    if (!line.has("as")) return isTry ? RunKind::attempt : RunKind::run;
+    const RunKind kind = line.choice("as", runKindOf);
+    if (isTry) line.refuse("as");
+    return kind;
+}
+
 FactBody run(JsonObject& line) {
     RunFact fact;
     fact.passage = line.id("passage");
     fact.tempo = line.tempo("tempo");
     fact.mark = line.choice("mark", markOf);
     if (line.has("reason")) fact.reason = line.choice("reason", reasonOf);
-    if (line.has("try")) fact.isTry = line.flag("try");
+    fact.kind = runKind(line);
     fact.millis = line.integer("ms", 0, mostOrder);
     if (line.has("spots")) fact.spots = listOf<Spot>(line, "spots", spotOf);
     return fact;
@@ -79,6 +87,11 @@ FactBody piece(JsonObject& line) {
     if (line.has("name")) fact.name = line.text("name");
     if (line.has("instrument")) fact.instrument = line.text("instrument");
     if (line.has("due")) fact.due = dueOf(line);
+    if (line.has("composer")) fact.composer = line.text("composer");
+    if (line.has("transposition")) fact.transposition = transpositionOf(line);
+    if (line.has("bars")) fact.bars = pieceBarsOf(line);
+    if (line.has("music")) fact.music = pieceMusicOf(line.object("music"));
+    if (line.has("notes")) fact.notes = notesOf(line);
     return fact;
 }
 

@@ -30,7 +30,8 @@ void put(Json& line, const RunFact& run) {
     line["tempo"] = run.tempo.thousandths();
     line["mark"] = wordOf(run.mark);
     if (run.reason != Reason::none) line["reason"] = wordOf(run.reason);
-    if (run.isTry) line["try"] = true;
+    if (run.kind == RunKind::attempt) line["try"] = true;
+    if (const auto word = wordOf(run.kind); !word.empty()) line["as"] = word;
     line["ms"] = run.millis;
     if (!run.spots.empty()) line["spots"] = spotsOf(run.spots);
 }
@@ -70,6 +71,11 @@ void put(Json& line, const PieceFact& edit) {
     if (edit.name) line["name"] = *edit.name;
     if (edit.instrument) line["instrument"] = *edit.instrument;
     if (edit.due) line["due"] = *edit.due ? Json((*edit.due)->text()) : Json(nullptr);
+    if (edit.composer) line["composer"] = *edit.composer;
+    if (edit.transposition) line["transposition"] = *edit.transposition;
+    if (edit.bars) line["bars"] = *edit.bars;
+    if (edit.music) line["music"] = groupOf(*edit.music);
+    if (edit.notes) line["notes"] = *edit.notes;
 }
 
 void put(Json& line, const RemovalFact& removal) {

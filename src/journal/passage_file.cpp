@@ -87,6 +87,11 @@ private:
             read.due = Date::parse(object.text("due"));
             if (!read.due) object.refuse("due");
         }
+        if (object.has("composer")) read.composer = name(object, "composer");
+        if (object.has("transposition")) read.transposition = transpositionOf(object);
+        if (object.has("bars")) read.bars = pieceBarsOf(object);
+        if (object.has("music")) read.music = pieceMusicOf(object.object("music"));
+        if (object.has("notes")) read.notes = notesOf(object);
         pieces_.insert(read.id);
         return read;
     }

@@ -13,6 +13,11 @@ using Json = nlohmann::ordered_json;
 Json jsonOf(const Piece& piece) {
     Json object{{"id", piece.id.text()}, {"name", piece.name}, {"instrument", piece.instrument}};
     if (piece.due) object["due"] = piece.due->text();
+    if (!piece.composer.empty()) object["composer"] = piece.composer;
+    if (piece.transposition != 0) object["transposition"] = piece.transposition;
+    if (piece.bars != 0) object["bars"] = piece.bars;
+    if (piece.music != PieceMusic{}) object["music"] = groupOf(piece.music);
+    if (!piece.notes.empty()) object["notes"] = piece.notes;
     return object;
 }
 

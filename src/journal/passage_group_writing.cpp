@@ -12,6 +12,13 @@ Json groupOf(const Title& title) {
     return group;
 }
 
+Json groupOf(const PieceMusic& music) {
+    Json group{{"meter", music.meter.text()}, {"beat", fractionOf(music.meter.beat()).text()}};
+    if (!music.meter.groups().empty()) group["groups"] = music.meter.groupsText();
+    if (music.tempo) group["tempo"] = music.tempo->thousandths();
+    return group;
+}
+
 Json groupOf(const Music& music) {
     Json group{{"meter", music.meter.text()}, {"beat", fractionOf(music.meter.beat()).text()}};
     if (!music.meter.groups().empty()) group["groups"] = music.meter.groupsText();

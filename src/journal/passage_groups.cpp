@@ -39,6 +39,25 @@ Fraction pickupOf(JsonObject& group, const Meter& meter) {
 
 } // namespace
 
+PieceMusic pieceMusicOf(JsonObject group) {
+    PieceMusic music;
+    music.meter = meterOf(group);
+    if (group.has("tempo")) music.tempo = group.tempo("tempo");
+    return music;
+}
+
+std::int32_t transpositionOf(JsonObject& piece) {
+    return small(piece, "transposition", -Piece::mostSemitones, Piece::mostSemitones);
+}
+
+std::int32_t pieceBarsOf(JsonObject& piece) { return small(piece, "bars", 0, Piece::mostBars); }
+
+std::string notesOf(JsonObject& piece) {
+    std::string notes = piece.text("notes");
+    if (notes.size() > Piece::longestNotes) piece.refuse("notes");
+    return notes;
+}
+
 Title titleOf(JsonObject group) {
     Title title;
     title.name = group.text("name");

@@ -11,6 +11,7 @@ namespace {
 constexpr std::array<std::string_view, 3> marks{"clean", "missed", "void"};
 constexpr std::array<std::string_view, 7> reasons{"",          "hand",   "stopped", "tempoChanged",
                                                   "soundLost", "newDay", "offer"};
+constexpr std::array<std::string_view, 5> runKinds{"", "", "silent", "context", "aside"};
 constexpr std::array<std::string_view, 2> steps{"bpm", "notches"};
 constexpr std::array<std::string_view, 3> openings{"twoRungsBelow", "asLeft", "start"};
 constexpr std::array<std::string_view, std::variant_size_v<FactBody>> kinds{
@@ -33,11 +34,13 @@ std::string_view at(const std::array<std::string_view, Count>& words, Value valu
 
 std::string_view wordOf(Mark mark) noexcept { return at(marks, mark); }
 std::string_view wordOf(Reason reason) noexcept { return at(reasons, reason); }
+std::string_view wordOf(RunKind kind) noexcept { return at(runKinds, kind); }
 std::string_view wordOf(StepKind step) noexcept { return at(steps, step); }
 std::string_view wordOf(DayOpening opening) noexcept { return at(openings, opening); }
 
 std::optional<Mark> markOf(std::string_view word) noexcept { return valueOf<Mark>(marks, word); }
 std::optional<Reason> reasonOf(std::string_view word) noexcept { return valueOf<Reason>(reasons, word); }
+std::optional<RunKind> runKindOf(std::string_view word) noexcept { return valueOf<RunKind>(runKinds, word); }
 std::optional<StepKind> stepOf(std::string_view word) noexcept { return valueOf<StepKind>(steps, word); }
 std::optional<DayOpening> openingOf(std::string_view word) noexcept {
     return valueOf<DayOpening>(openings, word);

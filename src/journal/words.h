@@ -13,11 +13,14 @@ namespace piolo::journal {
 [[nodiscard]] std::string_view wordOf(Mark mark) noexcept;
 /// Empty for Reason::none, which is not written.
 [[nodiscard]] std::string_view wordOf(Reason reason) noexcept;
+/// Empty for RunKind::run and RunKind::attempt, which have no word of their own.
+[[nodiscard]] std::string_view wordOf(RunKind kind) noexcept;
 [[nodiscard]] std::string_view wordOf(StepKind step) noexcept;
 [[nodiscard]] std::string_view wordOf(DayOpening opening) noexcept;
 
 [[nodiscard]] std::optional<Mark> markOf(std::string_view word) noexcept;
 [[nodiscard]] std::optional<Reason> reasonOf(std::string_view word) noexcept;
+[[nodiscard]] std::optional<RunKind> runKindOf(std::string_view word) noexcept;
 [[nodiscard]] std::optional<StepKind> stepOf(std::string_view word) noexcept;
 [[nodiscard]] std::optional<DayOpening> openingOf(std::string_view word) noexcept;
 

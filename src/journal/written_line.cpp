@@ -100,7 +100,10 @@ RunFact run(Pieces& line, Id passage) {
     line.literal(R"(,"mark":")");
     fact.mark = line.choice(markOf);
     if (line.has(R"(,"reason":")")) fact.reason = line.choice(reasonOf);
-    fact.isTry = line.has(R"(,"try":true)");
+    if (line.has(R"(,"try":true)"))
+        fact.kind = RunKind::attempt;
+    else if (line.has(R"(,"as":")"))
+        fact.kind = line.choice(runKindOf);
     line.literal(R"(,"ms":)");
     fact.millis = line.integer(0, mostOrder);
     if (line.has(R"(,"spots":[)")) fact.spots = spots(line);

@@ -7,7 +7,7 @@ namespace piolo::models {
 void DrillModel::strike(std::int64_t nanos) {
     switch (state_) {
     case State::Stopped:
-        return begin(false);
+        return begin(RunKind::run);
     case State::Playing:
         unheard_.clear();
         return session_.miss(nanos);
@@ -23,16 +23,17 @@ void DrillModel::markClean(std::int64_t nanos) {
     session_.clean(nanos);
 }
 
-void DrillModel::attempt() { begin(true); }
+void DrillModel::attempt() { begin(RunKind::attempt); }
 
-void DrillModel::begin(bool isTry) {
+void DrillModel::begin(RunKind kind) {
     const PassageRecord* known = record();
     if (known == nullptr || state_ != State::Stopped || session_.active()) return;
     const Passage passage = known->passage;
-    const Standing standing = isTry ? handSet(passage.tempi.rule.target) : standingToStart();
-    if (!isTry) journalOpening();
-    if (!session_.begin(passage, standing, isTry)) return;
-    trying_ = isTry;
+    const bool atTarget = kind != RunKind::run;
+    const Standing standing = atTarget ? handSet(passage.tempi.rule.target) : standingToStart();
+    if (kind == RunKind::run) journalOpening();
+    if (!session_.begin(passage, standing, kind)) return;
+    trying_ = kind != RunKind::run;
     stopAsked_ = false;
     unheard_.clear();
     state_ = State::Playing;

@@ -101,7 +101,7 @@ public:
     void strike(std::int64_t nanos);
     /// Clean, in open-ended runs; elsewhere a run is clean by itself.
     void markClean(std::int64_t nanos);
-    Q_INVOKABLE void start() { begin(false); }
+    Q_INVOKABLE void start() { begin(RunKind::run); }
     /// One run at the target that moves nothing.
     Q_INVOKABLE void attempt();
     /// The mark buttons: a miss, or clean, now.
@@ -133,7 +133,7 @@ signals:
     void wantsEdit(const QString& passage, bool shorter);
 
 private:
-    void begin(bool isTry);
+    void begin(RunKind kind);
     void journalOpening();
     void setHand(Tempo tempo);
     void hear(const DrillNote& note);

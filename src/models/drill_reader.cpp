@@ -77,7 +77,7 @@ std::optional<Fact> DrillReader::journalRun(const engine::Event& event) {
     run.tempo = event.tempo;
     run.mark = event.mark;
     run.reason = reasonOf(event.voidReason);
-    run.isTry = event.apart;
+    run.kind = present_.kind;
     run.millis = std::max<std::int64_t>(0, (sound_.nowNanos() - runBeganNanos_) / 1'000'000);
     run.spots = std::exchange(spots_, {});
     if (event.mark == Mark::missed && run.spots.empty() && event.bar > -2) run.spots = {spotOf(event)};

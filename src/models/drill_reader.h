@@ -17,10 +17,11 @@
 
 namespace piolo::models {
 
-/// What the engine's events do not say: which passage is drilled.
+/// What the engine's events do not say: which passage is drilled, and what for.
 struct DrilledPassage {
     Id passage;
     std::int32_t firstBar = 1; ///< the part's own number of the run's first whole bar
+    RunKind kind = RunKind::run;
 };
 
 /// poll() belongs to the reader's thread, expect() and forget() to the sender's, the queue to the screen's.

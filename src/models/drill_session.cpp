@@ -55,14 +55,16 @@ bool DrillSession::nextAudible(engine::Event& event) {
     return reader_.audible().takeUntil(sound_.audibleAt(sound_.nowNanos()), event);
 }
 
-bool DrillSession::begin(const Passage& passage, Standing standing, bool isTry) {
+bool DrillSession::begin(const Passage& passage, Standing standing, RunKind kind) {
     engine::Command command;
     command.kind = engine::Command::Kind::start;
     command.plan = engine::planOf(passage, standing, book_.notebook().settings());
-    command.plan.apart = command.plan.once = isTry;
+    command.plan.apart = kind != RunKind::run;
+    command.plan.once = kind == RunKind::attempt;
+    command.plan.clickless = kind == RunKind::silent;
     // What was told of the drill before and is not heard yet must not be taken for this one's.
     reader_.audible().clear();
-    reader_.expect({passage.id, passage.music.firstBar});
+    reader_.expect({passage.id, passage.music.firstBar, kind});
     // What waits belongs to the drill before, and goes first.
     if (!sendWaiting() || !engine_->send(command)) {
         reader_.forget();
@@ -70,7 +72,7 @@ bool DrillSession::begin(const Passage& passage, Standing standing, bool isTry) 
         return false;
     }
     passage_ = passage.id;
-    trying_ = isTry;
+    apart_ = command.plan.apart;
     standing_ = standing;
     active_ = true;
     return true;
@@ -118,7 +120,7 @@ void DrillSession::setMix(const engine::Mix& mix) {
 }
 
 void DrillSession::reconcile() {
-    if (!active_ || trying_ || book_.readOnly()) return;
+    if (!active_ || apart_ || book_.readOnly()) return;
     const PassageRecord* record = book_.notebook().passage(passage_);
     if (record != nullptr && record->standing != standing_) adopt(record->standing);
 }

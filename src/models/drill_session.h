@@ -30,9 +30,10 @@ public:
                  Reading reading = Reading::ownThread, QObject* parent = nullptr);
     ~DrillSession() override;
 
-    /// Starts to drill. `isTry`: one run at standing.tempo that moves nothing. False when the engine's queue
-    /// is full.
-    bool begin(const Passage& passage, Standing standing, bool isTry);
+    /// Starts to drill. Runs of any kind but `run` are played at standing.tempo and move nothing; a try is
+    /// one run; silent ones have no click between count-in and landing note. False when the engine's queue is
+    /// full.
+    bool begin(const Passage& passage, Standing standing, RunKind kind);
     /// The player's keys, at the moment they were pressed (nanoseconds of the port's monotonic clock).
     void miss(std::int64_t nanos);
     void clean(std::int64_t nanos);
@@ -80,7 +81,7 @@ private:
     std::shared_ptr<engine::DrillEngine> engine_;
     DrillReader reader_;
     Id passage_;
-    bool trying_ = false;
+    bool apart_ = false; ///< its runs move nothing
     bool active_ = false;
     Standing standing_; // the engine's, as far as it was told
     std::uint64_t runsEnded_ = 0;

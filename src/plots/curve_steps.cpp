@@ -20,6 +20,7 @@ CurveStep stepOf(const Entry& entry) {
     if (entry.kind == Entry::Kind::attempt)
         return {bpmOf(entry.after.tempo), missed ? StepMark::missedTry : StepMark::cleanTry,
                 bpmOf(entry.tempo)};
+    if (entry.kind != Entry::Kind::run) return {bpmOf(entry.after.tempo), StepMark::none, bpmOf(entry.tempo)};
     return {bpmOf(entry.tempo), missed ? StepMark::miss : StepMark::none, bpmOf(entry.tempo)};
 }
 

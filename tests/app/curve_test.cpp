@@ -17,7 +17,7 @@ std::string practice(const Scratch& scratch) {
                 lines({defined(1, letterC, "Letter C, \"tutti\""), run(2, letterC, 60, Mark::clean),
                        run(3, letterC, 60, Mark::clean), run(4, letterC, 64, Mark::missed),
                        fact(5, TempoFact{letterC, Tempo::bpm(62), Reason::hand}),
-                       run(6, letterC, 62, Mark::voided), run(7, letterC, 64, Mark::clean, true),
+                       run(6, letterC, 62, Mark::voided), run(7, letterC, 64, Mark::clean, RunKind::attempt),
                        defined(8, {1, 2}, "Trio"), defined(9, {1, 3}, "Trio")}));
     return scratch.path("folder");
 }

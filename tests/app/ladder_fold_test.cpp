@@ -20,9 +20,9 @@ public:
     [[nodiscard]] Standing present() const { return notebook_.passage(passage)->standing; }
     void take(const std::string& mark, Tempo tempo) {
         if (mark == "clean")
-            return add(RunFact{passage, present().tempo, Mark::clean, Reason::none, false, 0, {}});
+            return add(RunFact{passage, present().tempo, Mark::clean, Reason::none, RunKind::run, 0, {}});
         if (mark == "miss")
-            return add(RunFact{passage, present().tempo, Mark::missed, Reason::none, false, 0, {}});
+            return add(RunFact{passage, present().tempo, Mark::missed, Reason::none, RunKind::run, 0, {}});
         if (mark != "back") return add(TempoFact{passage, tempo, Reason::hand});
         const Id target = notebook_.backTarget(passage, "a");
         if (!target.isNone()) add(BackFact{passage, target});

@@ -27,9 +27,9 @@ inline Fact defined(std::uint64_t seq, Id passage, const std::string& title) {
     return fact(seq, PassageFact{passage, Title{title, {}}, Music{}, tempi});
 }
 
-inline Fact run(std::uint64_t seq, Id passage, int bpm, Mark mark, bool isTry = false) {
+inline Fact run(std::uint64_t seq, Id passage, int bpm, Mark mark, RunKind kind = RunKind::run) {
     const Reason reason = mark == Mark::voided ? Reason::stopped : Reason::none;
-    return fact(seq, RunFact{passage, Tempo::bpm(bpm), mark, reason, isTry, 0, {}});
+    return fact(seq, RunFact{passage, Tempo::bpm(bpm), mark, reason, kind, 0, {}});
 }
 
 /// The facts as the lines of a journal file.

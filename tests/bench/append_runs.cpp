@@ -25,8 +25,9 @@ constexpr int patience = 60'000; // milliseconds
 }
 
 RunFact runNumbered(unsigned number) {
-    RunFact run{{0, 0xa001}, Tempo::bpm(static_cast<int>(80 + number % 40)), Mark::clean, {}, false, 16'000,
-                {}};
+    RunFact run{
+        {0, 0xa001}, Tempo::bpm(static_cast<int>(80 + number % 40)), Mark::clean, {}, RunKind::run, 16'000,
+        {}};
     if (number % 5 != 4) return run;
     run.mark = Mark::missed;
     run.spots = {{static_cast<std::int32_t>(1 + number % 7), 2}};

@@ -58,7 +58,7 @@ struct Row {
         set(tempo, run.tempo.thousandths());
         set(mark, static_cast<int>(run.mark));
         set(reason, static_cast<int>(run.reason));
-        set(attempt, run.isTry ? 1 : 0);
+        set(attempt, static_cast<int>(run.kind));
         set(millis, run.millis);
         static_assert(std::is_trivially_copyable_v<Spot>);
         if (!run.spots.empty()) setBytes(more, run.spots.data(), run.spots.size() * sizeof(Spot));
@@ -104,7 +104,7 @@ struct Read {
                            tempoOf(),
                            static_cast<Mark>(whole(mark)),
                            static_cast<Reason>(whole(reason)),
-                           whole(attempt) != 0,
+                           static_cast<RunKind>(whole(attempt)),
                            whole(millis),
                            spots()};
         case tempoKind:

@@ -59,6 +59,30 @@ TEST_CASE("what is new is added, and the same set twice changes nothing") {
     CHECK(student.facts.size() == 2);
 }
 
+TEST_CASE("a piece keeps all that is known of it through an import, new or known") {
+    PassageSet set = aSet();
+    set.pieces[0].composer = "Ada Finch";
+    set.pieces[0].transposition = -3;
+    set.pieces[0].bars = 148;
+    set.pieces[0].music = {Meter::parse("6/8", "3/8", "").value(), Tempo::bpm(96)};
+    set.pieces[0].notes = "Cue: oboe";
+    const auto fresh = importPlan(set, Notebook{});
+    Student student;
+    student.import(aSet());
+    const auto known = importPlan(set, student.notebook());
+    REQUIRE(fresh.at(0).facts.size() == 1);
+    REQUIRE(known.at(0).facts.size() == 1);
+    for (const auto& plan : {fresh, known}) {
+        const auto& fact = std::get<PieceFact>(plan[0].facts[0]);
+        CHECK(fact.composer == "Ada Finch");
+        CHECK(fact.transposition == -3);
+        CHECK(fact.bars == 148);
+        CHECK(fact.music == set.pieces[0].music);
+        CHECK(fact.notes == "Cue: oboe");
+    }
+    CHECK_FALSE(std::get<PieceFact>(known[0].facts[0]).name.has_value());
+}
+
 TEST_CASE("what differs is told value by value and left alone until it is asked for") {
     Student student;
     student.import(aSet());
@@ -87,6 +111,12 @@ TEST_CASE("every value of a piece and a passage that can differ is told by its k
     const PassageSet here = aSet();
     Piece piece{suite, "Suite", "Clarinet in A", {}};
     CHECK(differences(here.pieces[0], piece).size() == 3);
+    piece.composer = "Ada Finch";
+    piece.transposition = -3;
+    piece.bars = 148;
+    piece.music = {Meter::parse("7/8", "1/8", "").value(), Tempo::bpm(132)};
+    piece.notes = "Cue: oboe";
+    CHECK(differences(here.pieces[0], piece).size() == 3 + 4 + 4);
     Passage other = here.passages[0];
     other.title = {"Letter D", {}};
     other.music = {Meter::parse("7/8", "1/8", "").value(), 3, {1, 8}, 2, 5, false, 2, 3};

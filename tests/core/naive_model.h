@@ -78,7 +78,7 @@ private:
             tempo = set->tempo.thousandths();
             streak = 0;
             moved_ = true;
-        } else if (!run->isTry && run->mark != Mark::voided && !doubted(fact.id)) {
+        } else if (run->kind == RunKind::run && run->mark != Mark::voided && !doubted(fact.id)) {
             play(run->tempo.thousandths(), run->mark == Mark::missed || lateMissed(fact.id));
         }
         rows.push_back({fact.id, tempo, streak});

@@ -28,6 +28,22 @@ TEST_CASE("a void run is logged and moves nothing") {
     CHECK(record.entries.back().after == at(80, 3));
 }
 
+TEST_CASE("runs without the click, in their context and aside are logged apart and move nothing") {
+    Scribe scribe;
+    scribe.clean(4);
+    scribe.apart(RunKind::silent, 80, Mark::missed);
+    scribe.apart(RunKind::context, 80, Mark::clean);
+    scribe.apart(RunKind::aside, 40, Mark::clean);
+    const PassageRecord record = scribe.record();
+    CHECK(record.standing == at(80, 4));
+    CHECK_FALSE(record.best.has_value());
+    REQUIRE(record.entries.size() == 7);
+    CHECK(record.entries[4].kind == Entry::Kind::silent);
+    CHECK(record.entries[4].mark == Mark::missed);
+    CHECK(record.entries[5].kind == Entry::Kind::context);
+    CHECK(record.entries[6].kind == Entry::Kind::aside);
+}
+
 TEST_CASE("a try is logged apart and leaves tempo and streak alone") {
     Scribe scribe;
     scribe.clean(4);

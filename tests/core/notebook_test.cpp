@@ -93,6 +93,16 @@ TEST_CASE("of each group of a piece the newest wins, whatever the order of arriv
     CHECK_FALSE(notebook.pieces()[1].due);
 }
 
+TEST_CASE("what a piece is grows fact by fact: composer, transposition, bars, music and notes") {
+    Notebook notebook;
+    const PieceMusic slow{Meter{}, Tempo::bpm(72)};
+    const PieceMusic known{Meter{}, std::nullopt};
+    notebook.add(named(1, 40, PieceFact{march, {}, {}, {}, "Ada Finch", {}, {}, known, {}}));
+    notebook.add(named(2, 20, PieceFact{march, "March", {}, {}, "A. Finch", -2, 148, slow, "Cue: oboe"}));
+    notebook.add(named(3, 30, PieceFact{march, {}, {}, {}, {}, 0, {}, {}, ""}));
+    CHECK(notebook.pieces().front() == Piece{march, "March", "", {}, "Ada Finch", 0, 148, known, ""});
+}
+
 TEST_CASE("a removal holds until a restoring fact, by the order and not by the arrival") {
     Scribe scribe;
     Notebook notebook = scribe.notebook();

@@ -61,7 +61,8 @@ private:
             scribe_.turnTo(Date::fromDaysSince1970(day_).text().c_str());
             break;
         case 6:
-            scribe_.tryOnce(60 + roll(dice_, 60), roll(dice_, 2) == 0 ? Mark::clean : Mark::missed);
+            scribe_.apart(static_cast<RunKind>(1 + roll(dice_, 4)), 60 + roll(dice_, 60),
+                          roll(dice_, 2) == 0 ? Mark::clean : Mark::missed);
             break;
         case 7:
             scribe_.run(60 + roll(dice_, 60), Mark::voided);

@@ -47,11 +47,12 @@ public:
         run.millis = 10'000;
         return add(run);
     }
-    Id tryOnce(std::int32_t bpm, Mark mark) {
+    Id apart(RunKind kind, std::int32_t bpm, Mark mark) {
         const Id id = run(bpm, mark);
-        std::get<RunFact>(facts.back().body).isTry = true;
+        std::get<RunFact>(facts.back().body).kind = kind;
         return id;
     }
+    Id tryOnce(std::int32_t bpm, Mark mark) { return apart(RunKind::attempt, bpm, mark); }
     /// Runs at the tempo where the passage stands.
     Id here(Mark mark) { return run(standing().tempo.thousandths() / 1000, mark); }
     Id clean(int times = 1) {

@@ -58,7 +58,7 @@ struct Opened {
     /// A run that stands last in the passage last made.
     Cost oneMore() {
         const Timestamp now{test::endOf({}), 60};
-        const RunFact run{passages.back(), Tempo::bpm(80), Mark::clean, {}, false, 16'000, {}};
+        const RunFact run{passages.back(), Tempo::bpm(80), Mark::clean, {}, RunKind::run, 16'000, {}};
         const Fact fact{{77, 77}, test::deviceOfTenYears(), 1'000'000, now.utcMillis, now, run};
         return costOf([&] {
             notebook.add(fact);

@@ -22,7 +22,8 @@ void say(const std::string& line) {
 FactBody mark(std::mt19937_64& random, Id passage, Id last) {
     if (random() % 8 == 0 && !last.isNone()) return BackFact{passage, last};
     const bool clean = random() % 4 != 0;
-    RunFact run{passage, Tempo::bpm(80), clean ? Mark::clean : Mark::missed, Reason::none, false, 4000, {}};
+    RunFact run{passage, Tempo::bpm(80), clean ? Mark::clean : Mark::missed, Reason::none, RunKind::run, 4000,
+                {}};
     // Some long lines, so that a write is not always over in one page.
     for (auto spots = random() % 3 == 0 ? random() % 900 : 0; spots > 0; --spots) run.spots.push_back({4, 2});
     return run;

@@ -81,7 +81,8 @@ private:
         if (work.lastDay != today) newDay(work);
         work.lastDay = today;
         const bool clean = below(100) < 80;
-        RunFact run{work.id, work.standing.tempo, clean ? Mark::clean : Mark::missed, {}, false, 0, {}};
+        RunFact run{work.id, work.standing.tempo, clean ? Mark::clean : Mark::missed, {}, RunKind::run, 0,
+                    {}};
         run.millis = clean ? 16'000 : below(16'000);
         if (!clean)
             run.spots.push_back(

@@ -29,7 +29,7 @@ const std::string one(32, 'a');
 Timestamp at(const char* text) { return *Timestamp::parse(text); }
 
 FactBody aRun(Mark mark, int bpm = 60) {
-    return RunFact{passage, Tempo::bpm(bpm), mark, Reason::none, false, 4000, {}};
+    return RunFact{passage, Tempo::bpm(bpm), mark, Reason::none, RunKind::run, 4000, {}};
 }
 
 /// One practice folder, and devices that open it, play and close.

@@ -55,7 +55,9 @@ TEST_CASE("every fact comes back from its line as it was") {
 }
 
 TEST_CASE("keys stand in a fixed order: those of every fact, then the kind's own") {
-    RunFact run{passage,          *Tempo::fromThousandths(84'500), Mark::voided, Reason::stopped, true, 8123,
+    RunFact run{passage,          *Tempo::fromThousandths(84'500),
+                Mark::voided,     Reason::stopped,
+                RunKind::attempt, 8123,
                 {{0, 4}, {12, 1}}};
     CHECK(lineOf(run) == expected(R"("run",)" + aPassage +
                                   R"(,"tempo":84500,"mark":"void","reason":"stopped","try":true,"ms":8123,)"
@@ -76,8 +78,21 @@ TEST_CASE("keys stand in a fixed order: those of every fact, then the kind's own
 }
 
 TEST_CASE("a clean run has no reason, no try and no spots in its line") {
-    CHECK(lineOf(RunFact{passage, Tempo::bpm(60), Mark::clean, Reason::none, false, 4000, {}}) ==
+    CHECK(lineOf(RunFact{passage, Tempo::bpm(60), Mark::clean, Reason::none, RunKind::run, 4000, {}}) ==
           expected(R"("run",)" + aPassage + R"(,"tempo":60000,"mark":"clean","ms":4000)"));
+}
+
+TEST_CASE("a try keeps its key, and what else a run was played for stands in its line") {
+    const auto line = [](RunKind kind) {
+        return lineOf(RunFact{passage, Tempo::bpm(60), Mark::clean, Reason::none, kind, 4000, {}});
+    };
+    const auto with = [](const std::string& key) {
+        return expected(R"("run",)" + aPassage + R"(,"tempo":60000,"mark":"clean",)" + key + R"(,"ms":4000)");
+    };
+    CHECK(line(RunKind::attempt) == with(R"("try":true)"));
+    CHECK(line(RunKind::silent) == with(R"("as":"silent")"));
+    CHECK(line(RunKind::context) == with(R"("as":"context")"));
+    CHECK(line(RunKind::aside) == with(R"("as":"aside")"));
 }
 
 TEST_CASE("a passage's line carries only the groups that changed") {
@@ -116,6 +131,11 @@ TEST_CASE("a due date that is taken away is null; one that did not change is not
     CHECK(lineOf(PieceFact{passage, {}, {}, {}}) == expected(aPiece));
     CHECK(lineOf(PieceFact{passage, "March", "Clarinet in B♭", std::optional<Date>{Date{2026, 5, 30}}}) ==
           expected(aPiece + R"(,"name":"March","instrument":"Clarinet in B♭","due":"2026-05-30")"));
+    PieceFact more{passage, {}, {}, {}, "Ada Finch", -2, 148, {}, "Cue: oboe"};
+    more.music = PieceMusic{Meter::parse("6/8", "3/8", "").value(), Tempo::bpm(96)};
+    CHECK(lineOf(more) ==
+          expected(aPiece + R"(,"composer":"Ada Finch","transposition":-2,"bars":148,)"
+                            R"("music":{"meter":"6/8","beat":"3/8","tempo":96000},"notes":"Cue: oboe")"));
     CHECK(lineOf(PieceFact{passage, {}, {}, std::optional<Date>{}}) == expected(aPiece + R"(,"due":null)"));
 }
 

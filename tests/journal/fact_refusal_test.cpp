@@ -38,13 +38,21 @@ std::vector<json> fullLines() {
     click.swing = {2, 1};
     click.breaths = {{3, 1, 2}};
     const std::vector<FactBody> bodies{
-        RunFact{{0, 1}, Tempo::bpm(60), Mark::voided, Reason::stopped, true, 5, {{1, 1}}},
+        RunFact{{0, 1}, Tempo::bpm(60), Mark::voided, Reason::stopped, RunKind::silent, 5, {{1, 1}}},
         LateMissFact{{0, 1}, {0, 2}},
         DoubtFact{{0, 1}, {{0, 2}}},
         TempoFact{{0, 1}, Tempo::bpm(60), Reason::hand},
         BackFact{{0, 1}, {0, 2}},
         PassageFact{{0, 1}, Title{"Trio", {0, 5}}, music, Tempi{}, click},
-        PieceFact{{0, 1}, "March", "Oboe", std::optional<Date>{Date{2026, 5, 30}}},
+        PieceFact{{0, 1},
+                  "March",
+                  "Oboe",
+                  std::optional<Date>{Date{2026, 5, 30}},
+                  "Ada Finch",
+                  -2,
+                  148,
+                  PieceMusic{music.meter, Tempo::bpm(132)},
+                  "Key signature changes at D"},
         RemovalFact{{0, 1}, true},
         SettingsFact{}};
     std::vector<json> lines;
@@ -79,8 +87,9 @@ bool isOneOf(const std::string& key, std::initializer_list<const char*> keys) {
 /// Whether a value that fits no other key fits this one.
 bool fits(const std::string& key, const json& value) {
     if (value.is_null()) return key == "due";
-    if (value.is_boolean()) return isOneOf(key, {"try", "landing", "music.landing", "removed", "playOn"});
-    if (value.is_string()) return isOneOf(key, {"name", "instrument", "title.name"});
+    if (value == -7) return key == "transposition";
+    if (value.is_boolean()) return isOneOf(key, {"landing", "music.landing", "removed", "playOn"});
+    if (value.is_string()) return isOneOf(key, {"name", "instrument", "composer", "notes", "title.name"});
     return value == json::array() && isOneOf(key, {"spots", "runs", "click.accents", "click.breaths"});
 }
 
@@ -136,15 +145,29 @@ TEST_CASE("a missing key is one fault that names it, unless it may be missing") 
             const std::string key = dotted(pointer);
             CAPTURE(changed.dump());
             const bool mayBeMissing =
-                isOneOf(key, {"try", "spots", "title", "title.piece", "music", "music.groups", "music.pickup",
-                              "tempi", "click", "click.accents", "click.swing", "click.breaths", "name",
-                              "instrument", "due"}) ||
+                isOneOf(key, {"as",           "spots",         "title", "title.piece", "music",
+                              "music.groups", "music.pickup",  "tempi", "click",       "click.accents",
+                              "click.swing",  "click.breaths", "name",  "instrument",  "due",
+                              "composer",     "transposition", "bars",  "music.tempo", "notes"}) ||
                 (key == "reason" && line["kind"] == "run");
             if (mayBeMissing)
                 CHECK(fromLine(changed.dump(), place).ok());
             else
                 CHECK(faultOf(changed.dump()) == Fault{FaultNumber::badFact, place, {key}});
         });
+}
+
+TEST_CASE("a run is a try or something else, not both; a piece's notes are at most 2000 bytes") {
+    json run = fullLines()[0];
+    run["try"] = false;
+    CHECK(fromLine(run.dump(), place).ok());
+    run["try"] = true;
+    CHECK(faultOf(run.dump()).arguments.at(0) == "as");
+    json piece = fullLines()[6];
+    piece["notes"] = std::string(2000, 'a');
+    CHECK(fromLine(piece.dump(), place).ok());
+    piece["notes"] = std::string(2001, 'a');
+    CHECK(faultOf(piece.dump()).arguments.at(0) == "notes");
 }
 
 TEST_CASE("every bound holds: the value beyond it is refused, the value on it is not") {
@@ -168,7 +191,15 @@ TEST_CASE("every bound holds: the value beyond it is refused, the value on it is
         {0, "/id", "000000000000000000000000000000A1", "00000000000000000000000000000000"},
         {0, "/device", "000000000000000000000000000000a1", "laptop"},
         {0, "/at", "2026-03-01T18:04:05+01:00", "2026-03-01 18:04"},
+        {0, "/as", "aside", "try"},
+        {0, "/as", "context", ""},
         {3, "/reason", "offer", "stopped"},
+        {6, "/transposition", -36, -37},
+        {6, "/transposition", 36, 37},
+        {6, "/bars", 9999, 10'000},
+        {6, "/bars", 0, -1},
+        {6, "/music/meter", "7/8", "7/7"},
+        {6, "/music/tempo", 400'000, 400'001},
         {5, "/music/subdivision", 8, 9},
         {5, "/music/subdivision", 1, 0},
         {5, "/music/firstBar", 9999, 10'000},

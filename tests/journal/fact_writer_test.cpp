@@ -24,7 +24,7 @@ namespace {
 const std::string own(32, 'a');
 constexpr int longEnough = 60'000;
 
-FactBody aRun() { return RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, false, 4000, {}}; }
+FactBody aRun() { return RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, RunKind::run, 4000, {}}; }
 
 /// A journal on a fake disk, and what it tells.
 class Bench {

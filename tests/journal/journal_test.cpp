@@ -47,7 +47,7 @@ struct Room {
     }
 };
 
-FactBody aRun() { return RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, false, 4000, {}}; }
+FactBody aRun() { return RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, RunKind::run, 4000, {}}; }
 
 } // namespace
 

@@ -29,7 +29,7 @@ std::string ownPath(const ScratchFolder& folder) { return folder / ("journal/" +
 Fact run(std::uint64_t number, const std::string& device, std::int64_t order) {
     return {{8, number}, device,
             number,      order,
-            {now, 60},   RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, false, 4000, {}}};
+            {now, 60},   RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, RunKind::run, 4000, {}}};
 }
 
 /// `count` runs, the first lines of a journal.

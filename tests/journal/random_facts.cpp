@@ -35,7 +35,7 @@ RunFact RandomFacts::run() {
                  tempo(),
                  static_cast<Mark>(number(0, 2)),
                  static_cast<Reason>(number(0, 6)),
-                 coin(),
+                 static_cast<RunKind>(number(0, 4)),
                  number(0, 10'000'000),
                  {}};
     for (auto count = number(0, 3); count > 0; --count)
@@ -119,6 +119,11 @@ PieceFact RandomFacts::piece() {
     if (coin()) fact.instrument = text();
     if (coin()) fact.due.emplace();
     if (fact.due && coin()) *fact.due = Date::fromDaysSince1970(number(0, 40'000));
+    if (coin()) fact.composer = text();
+    if (coin()) fact.transposition = small(-36, 36);
+    if (coin()) fact.bars = small(0, 9999);
+    if (coin()) fact.music = PieceMusic{music().meter, coin() ? std::optional(tempo()) : std::nullopt};
+    if (coin()) fact.notes = text();
     return fact;
 }
 

@@ -8,7 +8,9 @@ PassageSet randomSet(RandomFacts& random) {
     for (auto count = random.number(0, 4); count > 0; --count) {
         const auto fact = std::get<PieceFact>(random.body(6));
         set.pieces.push_back({fact.piece, fact.name.value_or(""), fact.instrument.value_or(""),
-                              fact.due.value_or(std::optional<Date>{})});
+                              fact.due.value_or(std::optional<Date>{}), fact.composer.value_or(""),
+                              fact.transposition.value_or(0), fact.bars.value_or(0),
+                              fact.music.value_or(PieceMusic{}), fact.notes.value_or("")});
     }
     for (auto count = random.number(0, 6); count > 0; --count) {
         const auto fact = std::get<PassageFact>(random.body(5));

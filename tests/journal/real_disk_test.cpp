@@ -27,7 +27,7 @@ const std::string own(32, 'a');
 constexpr int longEnough = 60'000;
 constexpr uid_t nobody = 65'534;
 
-FactBody aRun() { return RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, false, 4000, {}}; }
+FactBody aRun() { return RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, RunKind::run, 4000, {}}; }
 
 /// A journal that writes to the real disk and tries again quickly.
 class Desk {

@@ -39,7 +39,7 @@ TEST_CASE("the schema refuses what the reader refuses") {
     if (!hasValidator()) return;
     const Fact fact{{0, 9}, std::string(32, 'a'),
                     1,      1,
-                    {},     RunFact{{0, 1}, Tempo::bpm(60), Mark::clean, Reason::none, false, 0, {}}};
+                    {},     RunFact{{0, 1}, Tempo::bpm(60), Mark::clean, Reason::none, RunKind::run, 0, {}}};
     const std::string good = bareLine(fact);
     const std::vector<std::string> lines{
         good,
@@ -49,6 +49,9 @@ TEST_CASE("the schema refuses what the reader refuses") {
         changed(good, R"("mark":"clean",)", ""),
         changed(good, R"("kind":"run")", R"("kind":"lesson")"),
         changed(good, R"("v":1)", R"("v":2)"),
+        changed(good, R"("ms":0)", R"("as":"silent","ms":0)"),
+        changed(good, R"("ms":0)", R"("as":"try","ms":0)"),
+        changed(good, R"("ms":0)", R"("try":true,"as":"silent","ms":0)"),
         changed(good, R"("ms":0)", R"("ms":0,"spots":[[1]])"),
         changed(good, R"("ms":0)", R"("ms":0,"later":true)"),
     };
@@ -58,6 +61,6 @@ TEST_CASE("the schema refuses what the reader refuses") {
         text += lines[i] + "\n";
         if (!fromLine(lines[i], {})) expected += std::to_string(i + 1) + "\n";
     }
-    CHECK(expected == "2\n3\n4\n5\n6\n7\n8\n");
+    CHECK(expected == "2\n3\n4\n5\n6\n7\n9\n10\n11\n");
     CHECK(refusedLines("journal.schema.json", text) == expected);
 }

@@ -48,7 +48,7 @@ public:
         return id;
     }
     void run(Id passage, int bpm, Mark mark = Mark::clean) {
-        book->record(RunFact{passage, Tempo::bpm(bpm), mark, Reason::none, false, 8'000, {}});
+        book->record(RunFact{passage, Tempo::bpm(bpm), mark, Reason::none, RunKind::run, 8'000, {}});
     }
     [[nodiscard]] static QString text(Id id) { return QString::fromStdString(id.text()); }
 

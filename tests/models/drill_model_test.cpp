@@ -86,7 +86,7 @@ TEST_CASE("a try plays one run at the target, is logged apart and moves nothing"
     CHECK(desk.drill->state() == DrillModel::State::Stopped);
     const auto runs = desk.onDisk<RunFact>();
     REQUIRE(runs.size() == 1);
-    CHECK(runs.front().isTry);
+    CHECK(runs.front().kind == RunKind::attempt);
     CHECK(runs.front().tempo == Tempo::bpm(96));
     CHECK(desk.standing() == Standing{Tempo::bpm(84), 0});
     CHECK(desk.drill->tempoText() == "84");
@@ -270,7 +270,7 @@ TEST_CASE("in a folder that is only read the drill runs and records nothing") {
     models::DrillSession session(book, sound, engine, models::DrillSession::Reading::byHand);
     Passage passage = PracticeDesk::usual();
     passage.id = desk.passageId;
-    REQUIRE(session.begin(passage, {Tempo::bpm(84), 0}, false));
+    REQUIRE(session.begin(passage, {Tempo::bpm(84), 0}, RunKind::run));
     int ended = 0;
     QObject::connect(&session, &models::DrillSession::told, [&](const models::DrillNote& note) {
         ended += note.event.kind == Kind::runEnded ? 1 : 0;
@@ -281,4 +281,23 @@ TEST_CASE("in a folder that is only read the drill runs and records nothing") {
     }
     CHECK(ended == 2);
     CHECK(desk.onDisk<RunFact>().empty());
+}
+
+TEST_CASE("runs without the click are journalled as such and leave the standing alone") {
+    PracticeDesk desk;
+    auto engine = std::make_shared<engine::DrillEngine>();
+    test::VirtualSound sound(engine);
+    models::DrillSession session(*desk.book, sound, engine, models::DrillSession::Reading::byHand);
+    Passage passage = PracticeDesk::usual();
+    passage.id = desk.passageId;
+    REQUIRE(session.begin(passage, {Tempo::bpm(96), 0}, RunKind::silent));
+    for (int block = 0; block < 3100; ++block) {
+        sound.render();
+        session.poll();
+    }
+    const auto runs = desk.onDisk<RunFact>();
+    REQUIRE(runs.size() == 2);
+    CHECK(runs.back().kind == RunKind::silent);
+    CHECK(runs.back().mark == Mark::clean);
+    CHECK(desk.standing() == Standing{Tempo::bpm(84), 0});
 }

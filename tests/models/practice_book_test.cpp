@@ -44,7 +44,9 @@ void waitUntil(Condition condition) {
     while (!condition()) QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
 }
 
-RunFact aRun(Id passage) { return {passage, Tempo::bpm(60), Mark::clean, Reason::none, false, 8'000, {}}; }
+RunFact aRun(Id passage) {
+    return {passage, Tempo::bpm(60), Mark::clean, Reason::none, RunKind::run, 8'000, {}};
+}
 
 } // namespace
 
