@@ -12,6 +12,7 @@ import random
 import re
 import subprocess
 import sys
+import shutil
 import tempfile
 import time
 import zlib
@@ -42,6 +43,13 @@ class Left:
             raise SystemExit(f"a line with a wrong sum: {line!r}")
         self.ids.append(fact["id"])
         self.seqs.append(fact["seq"])
+
+
+def keep_written(folder):
+    """The journal, where PIOLO_KEPT names a folder for it: a later test holds the schema against it."""
+    kept = os.environ.get("PIOLO_KEPT")
+    if kept:
+        shutil.copytree(folder + "/journal", kept, dirs_exist_ok=True)
 
 
 def killed_once(program, folder, state, log, seed, early, pause):
@@ -98,6 +106,7 @@ def main():
             hold(left, saved, kill)
             torn += left.torn
             nothing += len(saved) == kept
+        keep_written(folder)
     print(f"{len(saved)} facts told as saved, all there; {len(left.ids)} on disk; {torn} kills left a torn line, "
           f"{nothing} came before anything new was told as saved")
     if not saved:

@@ -4,7 +4,7 @@
 The sample folder must be valid, line by line. Of the journals that the other tests wrote (many hold damaged lines on purpose),
 every line against which `piolo check` has nothing to say must be valid: what the program reads is what the schema describes.
 
-    test_schema.py PIOLO SOURCE_FOLDER FOLDER_OF_KEPT_JOURNALS
+    test_schema.py PIOLO SOURCE_FOLDER FOLDER_OF_KEPT_FILES
 """
 import collections
 import json
@@ -17,7 +17,7 @@ import jsonschema
 
 from program import finish, held, stop
 
-LEAST_FILES, LEAST_LINES = 50, 200
+LEAST_FILES, LEAST_LINES, LEAST_PASSAGE_FILES = 50, 200, 8
 FAULT = re.compile(r"^E\d+: (.*):(\d+): ")
 
 
@@ -97,19 +97,30 @@ def written_holds(piolo, schema, kept):
     yield held(not missing, f"all {len(kinds)} kinds of fact are among them{': not ' + ', '.join(missing) if missing else ''}")
 
 
-def passage_files_hold(docs, samples):
-    schema = validator(docs / "passage.schema.json")
+def passage_files_hold(schema, samples):
     for path in sorted(samples.rglob("*.piolo.json")):
         why = invalid(schema, path.read_bytes())
         yield held(why is None, f"{path.name}: {why or 'valid'}")
+
+
+def written_passage_files_hold(piolo, schema, kept):
+    """Of those that tests wrote, every one against which `piolo check` has nothing to say."""
+    paths = sorted(kept.glob("*.piolo.json"))
+    said = subprocess.run([piolo, "check", *paths], capture_output=True, text=True, errors="replace", timeout=250, check=False)
+    told = said.stdout + said.stderr
+    whole = [path for path in paths if str(path) not in told]
+    wrong = [f"{path.name}: {why}" for path in whole if (why := invalid(schema, path.read_bytes()))]
+    yield held(len(whole) >= LEAST_PASSAGE_FILES, f"{len(whole)} passage files without a fault, of {len(paths)} kept by tests")
+    yield held(not wrong, f"the schema takes every one of them{', but not ' + wrong[0] if wrong else ''}")
 
 
 def main():
     piolo, source, kept = sys.argv[1], pathlib.Path(sys.argv[2]), pathlib.Path(sys.argv[3])
     schema = validator(source / "docs" / "journal.schema.json")
     results = [sample_holds(schema, source / "samples" / "spring-concert"), *written_holds(piolo, schema, kept)]
-    if (source / "docs" / "passage.schema.json").exists():
-        results += passage_files_hold(source / "docs", source / "samples")
+    passages = validator(source / "docs" / "passage.schema.json")
+    results += passage_files_hold(passages, source / "samples")
+    results += written_passage_files_hold(piolo, passages, kept)
     finish(results)
 
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen_stage.h"
 
+#include "../files/kept_files.h"
+
 #include <doctest/doctest.h>
 
 #include <QCoreApplication>
@@ -57,7 +59,10 @@ ScreenStage::ScreenStage(bool emptyFolder) {
     QCoreApplication::processEvents();
 }
 
-ScreenStage::~ScreenStage() { screens_.reset(); }
+ScreenStage::~ScreenStage() {
+    screens_.reset();
+    keepWritten(scratch_.path().toStdString());
+}
 
 void ScreenStage::fill(models::PracticeBook& book) {
     const Id piece = book.newId();
