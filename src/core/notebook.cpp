@@ -104,12 +104,9 @@ bool Notebook::add(Fact fact) {
 
 void Notebook::addAll(std::vector<Fact>&& facts) {
     const std::vector<Fact>& kept = body_->whole.emplace_back(std::move(facts));
-    constexpr std::size_t ahead = 8; // look-ups under way while one fact is added
     body_->known.reserve(body_->known.size() + kept.size());
-    for (std::size_t i = 0; i < kept.size(); ++i) {
-        body_->known.expect(kept[std::min(i + ahead, kept.size() - 1)].id);
-        if (body_->known.keep(kept[i].id, 0).second) body_->add(kept[i]);
-    }
+    for (const Fact& fact : kept)
+        if (body_->known.keep(fact.id, 0).second) body_->add(fact);
 }
 
 std::size_t Notebook::factCount() const { return body_->known.size(); }

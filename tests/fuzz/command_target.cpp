@@ -30,7 +30,10 @@ std::vector<std::string> wordsOf(std::string_view bytes) {
 void runVerb(const app::Verb& verb, std::vector<std::string> words) {
     const auto takesOut =
         std::ranges::any_of(verb.syntax.options, [](const auto& option) { return option.name == "--out"; });
-    if (takesOut) words.insert(words.begin(), nowhere);
+    if (takesOut) {
+        words.emplace_back(nowhere);
+        std::rotate(words.begin(), words.end() - 1, words.end());
+    }
     const auto read = app::Words::read(verb.syntax, words);
     if (!read) {
         hold(static_cast<int>(read.fault().number) < 200, "what cannot be read is wrong use");
