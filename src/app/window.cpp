@@ -10,13 +10,17 @@
 #include "models/practice_book.h"
 #include "models/practice_room.h"
 
+#include <QDebug>
 #include <QGuiApplication>
-#include <QQmlApplicationEngine>
+#include <QQmlComponent>
+#include <QQmlEngine>
 #include <QQmlExtensionPlugin>
 #include <QQuickStyle>
 #include <QQuickWindow>
+#include <QThread>
 
 #include <cstdlib>
+#include <future>
 
 Q_IMPORT_QML_PLUGIN(PioloPlugin)
 
@@ -31,16 +35,41 @@ bool hasDisplay() {
     return set("DISPLAY") || set("WAYLAND_DISPLAY") || set("QT_QPA_PLATFORM");
 }
 
-/// Shows the screens until the window is closed.
-int showScreens(models::PracticeRoom& room, const WindowOptions& options) {
-    QQmlApplicationEngine screens;
-    screens.addImportPath(QStringLiteral("qrc:/qt/qml"));
-    screens.load(QUrl(QStringLiteral("qrc:/qt/qml/Piolo/Main.qml")));
-    if (screens.rootObjects().isEmpty()) return exitInput;
-    auto* window = qobject_cast<QQuickWindow*>(screens.rootObjects().constFirst());
-    if (!options.shot.empty()) return shootWindow(*window, options); // a picture opens no sound device
-    room.attach(window);
-    return QGuiApplication::exec();
+/// The window's screens: read and compiled at once, made when there is something to show in them.
+class Screens {
+public:
+    Screens() {
+        engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));
+        main_.loadUrl(QUrl(QStringLiteral("qrc:/qt/qml/Piolo/Main.qml")));
+    }
+
+    /// Shows them until the window is closed.
+    int show(models::PracticeRoom& room, const WindowOptions& options) {
+        const std::unique_ptr<QObject> made(main_.create());
+        auto* const window = qobject_cast<QQuickWindow*>(made.get());
+        if (window == nullptr) {
+            qWarning() << main_.errors();
+            return exitInput;
+        }
+        if (!options.shot.empty()) return shootWindow(*window, options); // a picture opens no sound device
+        room.attach(window);
+        return QGuiApplication::exec();
+    }
+
+private:
+    QQmlEngine engine_;
+    QQmlComponent main_{&engine_};
+};
+
+using OpenedBook = Result<std::unique_ptr<models::PracticeBook>>;
+
+/// Reads the practice log on a thread of its own; the book belongs to this thread.
+std::future<OpenedBook> openingBook(journal::JournalPlace place) {
+    return std::async(std::launch::async, [place = std::move(place), mine = QThread::currentThread()] {
+        OpenedBook book = models::PracticeBook::open(place);
+        if (book) book.value()->moveToThread(mine);
+        return book;
+    });
 }
 
 /// Plugs everything together; all of it is saved and gone again when this returns.
@@ -52,12 +81,13 @@ int openWindow(const WindowOptions& options) {
     if (damaged.number != FaultNumber{}) tell(damaged);
 
     const std::string folder = options.folder.empty() ? places.data : options.folder;
-    auto book = models::PracticeBook::open({folder, settings->device, places.state});
-    if (!book) return tell(book.fault());
-
+    auto opening = openingBook({folder, settings->device, places.state});
+    Screens screens;
     auto engine = std::make_shared<engine::DrillEngine>();
     engine->prepare({}, longestBlock);
     SoundAdapter sound(engine);
+    auto book = opening.get();
+    if (!book) return tell(book.fault());
     models::PracticeRoom room(std::move(book).value(), sound, engine, std::move(settings).value(),
                               places.config);
     if (!options.passage.empty()) {
@@ -65,7 +95,7 @@ int openWindow(const WindowOptions& options) {
         if (!passage) return tell(passage.fault());
         room.openDrill(QString::fromStdString(passage->text()));
     }
-    return showScreens(room, options);
+    return screens.show(room, options);
 }
 
 } // namespace

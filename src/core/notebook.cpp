@@ -111,6 +111,12 @@ void Notebook::addAll(std::vector<Fact>&& facts) {
 
 std::size_t Notebook::factCount() const { return body_->known.size(); }
 
+void Notebook::foldAhead(std::size_t part, std::size_t of) {
+    std::size_t index = 0;
+    for (auto& [id, history] : body_->passages)
+        if (index++ % of == part && !body_->removals.removed(id)) history.record();
+}
+
 std::vector<Piece> Notebook::pieces(bool removedToo) const {
     std::vector<Piece> pieces = body_->shelf.pieces();
     if (!removedToo)

@@ -3,7 +3,31 @@
 
 #include <QMetaObject>
 
+#include <algorithm>
+#include <future>
+#include <thread>
+
 namespace piolo::models {
+
+namespace {
+
+/// From so many facts on the fold is shared among the cores.
+constexpr std::size_t manyFacts = 20'000;
+constexpr unsigned mostFolders = 8;
+
+Notebook folded(std::vector<Fact>&& facts) {
+    Notebook notebook = fold(std::move(facts));
+    if (notebook.factCount() < manyFacts) return notebook;
+    const unsigned threads = std::clamp(std::thread::hardware_concurrency(), 1U, mostFolders);
+    std::vector<std::future<void>> others;
+    for (unsigned part = 1; part < threads; ++part)
+        others.push_back(std::async(std::launch::async, &Notebook::foldAhead, &notebook, part, threads));
+    notebook.foldAhead(0, threads);
+    for (auto& other : others) other.get();
+    return notebook;
+}
+
+} // namespace
 
 PracticeBook::PracticeBook() = default;
 PracticeBook::~PracticeBook() = default;
@@ -27,7 +51,7 @@ Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalPlace p
     auto opened = journal::Journal::open(std::move(place), std::move(hearer), std::move(ports));
     if (!opened) return opened.fault();
     book->journal_ = std::move(opened).value();
-    book->notebook_ = fold(book->journal_->takeFacts());
+    book->notebook_ = folded(book->journal_->takeFacts());
     return book;
 }
 

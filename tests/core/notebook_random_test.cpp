@@ -165,3 +165,29 @@ TEST_CASE("with runs at the tempo that stands, floor and target are never passed
         CHECK((floor && target));
     }
 }
+
+TEST_CASE("folding ahead, in parts and in any order, changes nothing") {
+    Dice dice = seededDice();
+    std::vector<Fact> facts;
+    std::vector<Id> passages;
+    for (std::uint64_t passage = 1; passage <= 7; ++passage) {
+        const RandomHistory history(dice, 60);
+        for (Fact fact : history.facts()) {
+            fact.id.low += passage * 1'000'000;
+            std::visit(
+                [&](auto& body) {
+                    if constexpr (requires { body.passage; }) body.passage = Id{9, passage};
+                    if constexpr (requires { body.retracts; }) body.retracts.low += passage * 1'000'000;
+                    if constexpr (requires { body.run; }) body.run.low += passage * 1'000'000;
+                },
+                fact.body);
+            facts.push_back(std::move(fact));
+        }
+        passages.push_back(Id{9, passage});
+    }
+    const Notebook asked = fold(facts);
+    Notebook ahead = fold(facts);
+    for (const std::size_t part : {2U, 0U, 1U}) ahead.foldAhead(part, 3);
+    for (const Id passage : passages) CHECK(same(ahead.passage(passage), asked.passage(passage)));
+    CHECK(ahead.passages() == asked.passages());
+}
