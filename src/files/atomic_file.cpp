@@ -136,10 +136,6 @@ Done AtomicFile::write(std::span<const std::byte> bytes) {
     return body_->outcome(writeAll(body_->file.number(), bytes));
 }
 
-Done AtomicFile::writeAt(std::size_t offset, std::span<const std::byte> bytes) {
-    return body_->outcome(writeAllAt(body_->file.number(), bytes, offset));
-}
-
 Done AtomicFile::commit() { return body_->outcome(body_->place()); }
 
 Done replaceFile(const std::string& path, std::span<const std::byte> bytes) {

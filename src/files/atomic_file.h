@@ -23,8 +23,6 @@ public:
 
     /// Appends. Faults: cannotWrite, diskFull.
     Done write(std::span<const std::byte> bytes);
-    /// Overwrites at an offset already written. Faults as write().
-    Done writeAt(std::size_t offset, std::span<const std::byte> bytes);
     /// fsync, rename, sync of the folder. Faults as write().
     Done commit();
 

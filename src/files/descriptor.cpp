@@ -38,20 +38,6 @@ int writeAll(int descriptor, std::span<const std::byte> bytes) noexcept {
     return 0;
 }
 
-int writeAllAt(int descriptor, std::span<const std::byte> bytes, std::uint64_t offset) noexcept {
-    while (!bytes.empty()) {
-        const auto taken = ::pwrite(descriptor, bytes.data(), bytes.size(), static_cast<off_t>(offset));
-        if (taken > 0) {
-            bytes = bytes.subspan(static_cast<std::size_t>(taken));
-            offset += static_cast<std::uint64_t>(taken);
-        } else if (taken == 0)
-            return ENOSPC;
-        else if (errno != EINTR)
-            return errno;
-    }
-    return 0;
-}
-
 int syncFolder(const std::string& folder) noexcept {
     const Descriptor opened(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
     if (!opened.isOpen()) return errno;

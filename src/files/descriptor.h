@@ -3,7 +3,6 @@
 #pragma once
 
 #include <cstddef>
-#include <cstdint>
 #include <span>
 #include <string>
 
@@ -29,8 +28,6 @@ private:
 
 /// Writes all of it, going on after short writes: 0 or an errno value.
 [[nodiscard]] int writeAll(int descriptor, std::span<const std::byte> bytes) noexcept;
-/// The same at an offset; the file's position stays.
-[[nodiscard]] int writeAllAt(int descriptor, std::span<const std::byte> bytes, std::uint64_t offset) noexcept;
 /// Makes the entries of a folder durable: 0 or an errno value. Folders that cannot be synced count as synced.
 [[nodiscard]] int syncFolder(const std::string& folder) noexcept;
 

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <bit>
+#include <span>
 #include <string_view>
 
 namespace piolo::files {
@@ -96,11 +97,8 @@ std::vector<std::uint8_t> midiBytes(const MidiTrack& track) {
 }
 
 Done writeMidi(const std::string& path, const MidiTrack& track) {
-    auto file = AtomicFile::create(path);
-    if (!file) return file.fault();
     const Bytes bytes = midiBytes(track);
-    if (auto written = file.value().write(std::as_bytes(std::span(bytes))); !written) return written;
-    return file.value().commit();
+    return replaceFile(path, std::as_bytes(std::span(bytes)));
 }
 
 } // namespace piolo::files

@@ -80,16 +80,6 @@ TEST_CASE("a link stays a link, and what it points at is replaced") {
     CHECK(contentOf(folder / "real/list.csv") == "new");
 }
 
-TEST_CASE("writeAt overwrites in the middle and later writes still append") {
-    const ScratchFolder folder;
-    auto file = AtomicFile::create(folder / "x");
-    REQUIRE(file.value().write(bytes("0000 bytes")).ok());
-    REQUIRE(file.value().writeAt(0, bytes("0007")).ok());
-    REQUIRE(file.value().write(bytes("!")).ok());
-    REQUIRE(file.value().commit().ok());
-    CHECK(contentOf(folder / "x") == "0007 bytes!");
-}
-
 TEST_CASE("a file moved from leaves one part, owned by the other") {
     const ScratchFolder folder;
     auto first = AtomicFile::create(folder / "x");
