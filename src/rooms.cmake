@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # The rooms and the arrows between them: the one table. A room may include and link the rooms it SEES, and only
-# those; tests/rooms holds every #include against the lines below.
+# those; tests/tree holds every #include against the lines below.
 
 add_library(piolo_flags INTERFACE)
 target_compile_options(piolo_flags INTERFACE -Wall -Wextra -Wconversion -Wshadow -Werror)

@@ -9,7 +9,8 @@
 namespace piolo::app {
 
 /// RFC 4180 with LF line ends, oldest first, under the header `time,date,kind,tempo,mark,streak_after,id`.
-/// `kind` is run, try or tempo; `mark` is clean, missed or void, and empty where a tempo was set.
+/// `kind` is run, try, silent, context, aside or tempo; `mark` is clean, missed or void, and empty where a
+/// tempo was set.
 [[nodiscard]] std::string curveCsv(const PassageRecord& record);
 
 } // namespace piolo::app

@@ -11,7 +11,7 @@
 
 namespace piolo::device {
 
-/// One device's share in the stage. fill() belongs to the device's thread.
+/// One device's share in the stage. fill() belongs to the sound thread.
 class Feed {
 public:
     Feed(std::shared_ptr<Stage> stage, Gate::Number number) : stage_{std::move(stage)}, number_{number} {}
@@ -20,11 +20,11 @@ public:
     void fill(std::span<float> out) noexcept;
     /// Any thread. How often fill() was called: the watchdog's sign of life.
     [[nodiscard]] std::uint64_t fills() const noexcept { return fills_.load(std::memory_order_relaxed); }
-    /// The device's thread. The device has played `micros` of what it was given.
+    /// Sound thread. The device has played `micros` of what it was given.
     void played(std::int64_t nanos, std::int64_t micros, std::int32_t rate) noexcept;
-    /// The device's thread.
+    /// Sound thread.
     void ranDry(std::int64_t nanos) noexcept { stage_->ranDry(number_, nanos); }
-    /// The device's thread. Becomes the one that renders; see Stage::take().
+    /// Sound thread. Becomes the one that renders; see Stage::take().
     bool take(std::int32_t rate) { return stage_->take(number_, rate); }
 
 private:

@@ -29,7 +29,7 @@ public:
     void choose(const std::string& deviceId, std::int64_t now);
     /// Nobody renders any more when this returns.
     void stop();
-    /// To be called about ten times a second: sees what became of the device and acts.
+    /// To be called about twenty times a second: sees what became of the device and acts.
     void look(std::int64_t now);
     [[nodiscard]] SoundState state() const;
     /// True while the sound thread is at work on a device: opens it, or hands it the sound.

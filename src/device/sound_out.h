@@ -32,10 +32,10 @@ struct SoundState {
 [[nodiscard]] std::int64_t monotonicNanos() noexcept;
 
 /// Drives one Renderer. Functions belong to the window's thread unless they say otherwise; none waits without
-/// a bound for the audio thread.
+/// a bound for the sound thread.
 class SoundOut {
 public:
-    /// `renderer` must outlive this, and outlive an audio thread that had to be abandoned: it is shared.
+    /// `renderer` must outlive this, and outlive a sound thread that had to be abandoned: it is shared.
     explicit SoundOut(std::shared_ptr<engine::Renderer> renderer);
     ~SoundOut();
     SoundOut(const SoundOut&) = delete;
@@ -58,7 +58,7 @@ public:
     /// The outputs known so far; asks the sound thread for what there is now and does not wait for it: look
     /// again a moment later.
     [[nodiscard]] static std::vector<Output> outputs();
-    /// True when an audio thread hung inside the sound system and had to be abandoned. The destructors of
+    /// True when a sound thread hung inside the sound system and had to be abandoned. The destructors of
     /// that system may then hang too: end the program with std::quick_exit after all is saved.
     [[nodiscard]] static bool threadsLeftBehind() noexcept;
 

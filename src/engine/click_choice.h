@@ -32,7 +32,8 @@ struct ClickChoice {
 
     /// Not real-time-safe.
     static ClickChoice of(const ClickPattern& pattern, BeatUnit beat) noexcept;
-    /// With every value inside its range.
+    /// With at most 32 accents, and bars on and off inside their ranges: what clicking divides by and counts
+    /// with. Chances and seed are good whatever they are.
     [[nodiscard]] ClickChoice inRange() const noexcept;
 
     /// The pulse `part` of `beat`, both from 0, in `bar` of the run (from 0; a pick-up is bar -1) that is

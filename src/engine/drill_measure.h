@@ -25,7 +25,8 @@ struct DrillMeasure {
     static DrillMeasure of(const DrillPlan& plan) noexcept;
 };
 
-/// The plan with every value inside its range; a pick-up as long as a bar is none.
+/// The plan with every number that lengths, waits and steps are made of inside its range; a pick-up as long
+/// as a bar is none. The order of floor, start and target and what is left to chance stay as they are.
 [[nodiscard]] DrillPlan inRange(DrillPlan plan) noexcept;
 /// Neither count-in nor breath nor pick-up: the next run's first downbeat is the landing note.
 [[nodiscard]] bool isGapless(const DrillPlan& plan) noexcept;

@@ -17,7 +17,7 @@ public:
     /// From `tick` on in `tempo`. Returns the tick's number from now on; the same grid goes on when the tempo
     /// is the same.
     std::uint64_t turn(std::uint64_t tick, Tempo tempo) noexcept;
-    /// The next section. It has not begun until hasBegun() is set.
+    /// The next section. It has not begun until setBegun() is called.
     void enter(const Section& section) noexcept;
     void setBegun() noexcept { begun_ = true; }
     /// The present section lasts `ticks` longer.
@@ -31,7 +31,6 @@ public:
     [[nodiscard]] bool hasBegun() const noexcept { return begun_; }
     [[nodiscard]] bool inRun() const noexcept { return begun_ && section_.phase == Phase::run; }
     [[nodiscard]] std::uint64_t sampleOf(std::uint64_t tick) const noexcept;
-    [[nodiscard]] std::uint64_t startSample() const noexcept { return startSample_; }
     [[nodiscard]] std::uint64_t endSample() const noexcept { return endSample_; }
     /// The next pulse of the grid that is not rendered, sounding or not; it may lie beyond the section.
     [[nodiscard]] std::uint64_t nextPulse() const noexcept { return pulse_; }
