@@ -12,6 +12,8 @@ Column {
     property var options: []
     property var value: undefined
     property string fault: ""
+    /// Its label is for readers only: what is chosen says it.
+    property bool bare: false
 
     readonly property string shown: place >= 0 ? options[place].text : ""
     readonly property int place: options.findIndex(option => option.value === value)
@@ -22,7 +24,7 @@ Column {
 
     Words {
         width: parent.width
-        visible: text !== ""
+        visible: text !== "" && !choice.bare
         text: choice.label
         color: Theme.faint
         font.pixelSize: Theme.small

@@ -61,6 +61,7 @@ Window {
             objectName: "other"
             readonly property var screens: ({
                 "passages": "PassagesScreen.qml",
+                "log": "LogScreen.qml",
                 "settings": "SettingsScreen.qml",
                 "help": "HelpScreen.qml",
                 "welcome": "WelcomeScreen.qml"

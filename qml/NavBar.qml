@@ -28,6 +28,7 @@ Rectangle {
             model: [
                 {screen: "passages", words: qsTr("Passages")},
                 {screen: "drill", words: qsTr("Drill")},
+                {screen: "log", words: qsTr("Log")},
                 {screen: "settings", words: qsTr("Settings")},
                 {screen: "help", words: qsTr("Help")}
             ]

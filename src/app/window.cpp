@@ -95,6 +95,7 @@ int openWindow(const WindowOptions& options) {
         if (!passage) return tell(passage.fault());
         room.openDrill(QString::fromStdString(passage->text()));
     }
+    if (!options.screen.empty()) room.setScreen(QString::fromStdString(options.screen));
     return screens.show(room, options);
 }
 

@@ -9,6 +9,7 @@ namespace piolo::app {
 struct WindowOptions {
     std::string folder;  ///< "": the user's own
     std::string passage; ///< id or exact title to open the drill at; "": where the screens begin
+    std::string screen;  ///< "passages", "log" …; "": where the screens begin
     std::string shot;    ///< when not "": a PNG of the window goes there and the program ends
     int width = 0;       ///< of the picture, 0: as the window opens
     int height = 0;

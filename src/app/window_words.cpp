@@ -10,8 +10,16 @@ namespace {
 
 constexpr OptionSpec options[] = {{"--folder", "~/spring-concert"},
                                   {"--drill", "\"Letter C, bars 41 to 48\""},
+                                  {"--screen", "log"},
                                   {"--shot", "window.png"},
                                   {"--size", "1280x800"}};
+
+const std::initializer_list<std::string_view> screens{"passages", "drill", "log", "settings", "help"};
+
+std::string screenAsked(OptionReader& in) {
+    const std::size_t choice = in.choice("--screen", screens);
+    return in.isGiven("--screen") ? std::string(screens.begin()[choice]) : std::string();
+}
 
 } // namespace
 
@@ -28,7 +36,11 @@ Result<WindowWords> readWindowWords(std::span<const std::string> words) {
     read.help = sorted->helpAsked();
     OptionReader in(*sorted);
     const PictureSize size = readSize(in, {});
-    read.options = {in.text("--folder", ""), in.text("--drill", ""), in.text("--shot", ""), size.width,
+    read.options = {in.text("--folder", ""),
+                    in.text("--drill", ""),
+                    screenAsked(in),
+                    in.text("--shot", ""),
+                    size.width,
                     size.height};
     if (in.fault() && !read.help) return *in.fault();
     return read;

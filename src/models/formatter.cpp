@@ -6,6 +6,7 @@
 
 #include <QDate>
 #include <QLocale>
+#include <QTime>
 
 #include <algorithm>
 #include <cmath>
@@ -115,6 +116,23 @@ QString Formatter::date(Date date, Date today) {
     const QString format = date.year == today.year ? tr("d MMMM", "a date of this year")
                                                    : tr("d MMMM yyyy", "a date of another year");
     return QLocale().toString(qDate(date), format);
+}
+
+QString Formatter::weekday(Date date, Date today) {
+    return tr("%1, %2", "day of the week, date")
+        .arg(QLocale().toString(qDate(date), QStringLiteral("dddd")), Formatter::date(date, today));
+}
+
+QString Formatter::timeOfDay(Timestamp at) {
+    constexpr qint64 day = 86'400'000;
+    const qint64 local = (at.utcMillis + at.offsetMinutes * qint64{60'000}) % day;
+    return QTime::fromMSecsSinceStartOfDay(static_cast<int>((local + day) % day))
+        .toString(tr("HH:mm", "a time"));
+}
+
+QString Formatter::spot(const Spot& spot) {
+    const QString bar = tr("bar %1").arg(figure(spot.bar));
+    return spot.beat > 0 ? tr("%1, beat %2", "bar 43, beat 3").arg(bar, figure(spot.beat)) : bar;
 }
 
 QString Formatter::daysFrom(Date date, Date today) {

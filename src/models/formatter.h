@@ -7,7 +7,7 @@
 #include <QString>
 #include <QtQml/qqmlregistration.h>
 
-#include "core/passage.h"
+#include "core/fact.h"
 
 namespace piolo::models {
 
@@ -50,6 +50,12 @@ public:
     Q_INVOKABLE static QString millis(int millis);
     /// "12 May", with the year when it is not `today`'s.
     static QString date(Date date, Date today);
+    /// "Tuesday, 12 May", with the year when it is not `today`'s.
+    static QString weekday(Date date, Date today);
+    /// "18:02": the local time where it was recorded.
+    static QString timeOfDay(Timestamp at);
+    /// "bar 43, beat 3", "bar 43" when the beat is not known.
+    static QString spot(const Spot& spot);
     /// "today", "tomorrow", "in 23 days", "3 days ago".
     static QString daysFrom(Date date, Date today);
 

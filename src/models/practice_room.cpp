@@ -16,7 +16,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
                            std::string configDir, DrillSession::Reading reading)
     : book_(std::move(book)), sound_(sound), machine_(std::move(settings)),
       settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
-      session_(*book_, sound, std::move(engine), reading), drill_(*book_, sound, session_),
+      log_(*book_), session_(*book_, sound, std::move(engine), reading), drill_(*book_, sound, session_),
       keys_(
           machine_.keys,
           [this](const KeyBindings::Keys& keys) {

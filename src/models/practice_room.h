@@ -11,6 +11,7 @@
 #include "models/drill_model.h"
 #include "models/drill_session.h"
 #include "models/key_bindings.h"
+#include "models/log_model.h"
 #include "models/passage_editor.h"
 #include "models/passage_list_model.h"
 #include "models/practice_book.h"
@@ -36,12 +37,13 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(piolo::models::PassageEditor* editor READ editor CONSTANT)
     Q_PROPERTY(piolo::models::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(piolo::models::KeyBindings* keys READ keys CONSTANT)
+    Q_PROPERTY(piolo::models::LogModel* log READ log CONSTANT)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
     /// One line; "" when all is well.
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
     /// Marks that are not on disk yet.
     Q_PROPERTY(int unsaved READ unsaved NOTIFY unsavedChanged)
-    /// "passages", "drill", "settings", "help" or "welcome".
+    /// "passages", "drill", "log", "settings", "help" or "welcome".
     Q_PROPERTY(QString screen READ screen WRITE setScreen NOTIFY screenChanged)
     Q_PROPERTY(int minutesToday READ minutesToday NOTIFY minutesTodayChanged)
 public:
@@ -57,6 +59,7 @@ public:
     [[nodiscard]] PassageEditor* editor() { return &editor_; }
     [[nodiscard]] SettingsModel* settings() { return &settings_; }
     [[nodiscard]] KeyBindings* keys() { return &keys_; }
+    [[nodiscard]] LogModel* log() { return &log_; }
     [[nodiscard]] PracticeBook& book() { return *book_; }
     [[nodiscard]] DrillSession& session() { return session_; }
     [[nodiscard]] bool readOnly() const { return book_->readOnly(); }
@@ -94,6 +97,7 @@ private:
     SettingsModel settings_;
     PassageListModel passages_;
     PassageEditor editor_;
+    LogModel log_;
     DrillSession session_;
     DrillModel drill_;
     KeyBindings keys_;

@@ -29,19 +29,23 @@ double stepFor(double low, double high, int mostTicks) {
 
 } // namespace
 
-CurveScale scaleOf(const CurveSteps& steps, int mostTicks) {
-    CurveScale scale{steps.target, steps.target, {}};
-    widen(scale, steps.last);
-    for (const CurveStep& step : steps.steps) {
-        widen(scale, step.bpm);
-        widen(scale, step.markBpm);
-    }
-    scale.low = std::min(scale.low, scale.high - leastRange);
+CurveScale scaleBetween(double low, double high, int mostTicks) {
+    CurveScale scale{std::min(low, high - leastRange), high, {}};
     const double step = stepFor(scale.low, scale.high, std::max(2, mostTicks));
     scale.low = std::floor(scale.low / step) * step;
     const int count = ticksBetween(scale.low, scale.high, step);
     for (int i = 0; i < count; ++i) scale.ticks.push_back(scale.low + i * step);
     return scale;
+}
+
+CurveScale scaleOf(const CurveSteps& steps, int mostTicks) {
+    CurveScale range{steps.target, steps.target, {}};
+    widen(range, steps.last);
+    for (const CurveStep& step : steps.steps) {
+        widen(range, step.bpm);
+        widen(range, step.markBpm);
+    }
+    return scaleBetween(range.low, range.high, mostTicks);
 }
 
 } // namespace piolo::plots

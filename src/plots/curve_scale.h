@@ -15,7 +15,9 @@ struct CurveScale {
     std::vector<double> ticks; ///< round numbers from low to high: steps of 1, 2, 5, 10, 20, 50 …
 };
 
-/// A scale that holds every step, mark and the target, with at most `mostTicks` (2 or more) numbers.
+/// A scale that holds both tempi, with at most `mostTicks` (2 or more) numbers.
+[[nodiscard]] CurveScale scaleBetween(double low, double high, int mostTicks);
+/// The same for a single curve: it holds every step, mark and the target.
 [[nodiscard]] CurveScale scaleOf(const CurveSteps& steps, int mostTicks);
 
 } // namespace piolo::plots

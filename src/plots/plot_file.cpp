@@ -3,7 +3,9 @@
 
 #include <QBuffer>
 #include <QImage>
+#include <QPageSize>
 #include <QPainter>
+#include <QPdfWriter>
 #include <QSvgGenerator>
 
 #include <algorithm>
@@ -36,6 +38,24 @@ QByteArray pngBytes(QSize size, int scale, const Drawing& drawing) {
     QBuffer buffer;
     buffer.open(QIODevice::WriteOnly);
     if (!image.save(&buffer, "PNG")) return {};
+    return buffer.data();
+}
+
+QByteArray pdfBytes(QSize size, const QString& title, const Drawing& drawing) {
+    constexpr int pixelsToTheInch = 96;
+    constexpr double pointsToThePixel = 72.0 / pixelsToTheInch;
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    writer.setTitle(title);
+    writer.setResolution(pixelsToTheInch);
+    writer.setPageSize(
+        QPageSize(QSizeF(size) * pointsToThePixel, QPageSize::Point, {}, QPageSize::ExactMatch));
+    writer.setPageMargins(QMarginsF());
+    QPainter painter;
+    if (!painter.begin(&writer)) return {};
+    drawing(painter);
+    painter.end();
     return buffer.data();
 }
 

@@ -20,5 +20,8 @@ using Drawing = std::function<void(QPainter&)>;
 [[nodiscard]] QByteArray svgBytes(QSize size, const QString& title, const Drawing& drawing);
 /// PNG of `scale` pixels to the device-independent pixel (1 to 4). Empty when nothing could be drawn.
 [[nodiscard]] QByteArray pngBytes(QSize size, int scale, const Drawing& drawing);
+/// A PDF of one page of that size (96 device-independent pixels to the inch), in lines and letters, not in
+/// dots. Empty when nothing could be drawn.
+[[nodiscard]] QByteArray pdfBytes(QSize size, const QString& title, const Drawing& drawing);
 
 } // namespace piolo::plots

@@ -2,6 +2,7 @@
 #include "plots/tempo_curve.h"
 
 #include "plots/curve_layout.h"
+#include "plots/mark_shapes.h"
 
 #include <QPainter>
 #include <QPainterPath>
@@ -22,6 +23,7 @@ CurveStyle styleOf(QRgb paper, QRgb ink, QRgb faint, QRgb line, QRgb miss, QRgb 
     style.clean = clean;
     style.font.setFamilies({QStringLiteral("Inter"), QStringLiteral("DejaVu Sans")});
     style.targetWord = QStringLiteral("target");
+    style.dueWord = QStringLiteral("due");
     style.emptyWords = QStringLiteral("Nothing played yet");
     return style;
 }
@@ -74,21 +76,6 @@ void drawLine(QPainter& painter, const CurveLayout& layout, const CurveStyle& st
     painter.setBrush(style.line);
     const double radius = 0.32 * layout.textPixels;
     painter.drawEllipse(layout.line.back(), radius, radius);
-}
-
-QPolygonF triangle(QPointF tip, double size) {
-    return QPolygonF({tip, tip + QPointF(-size / 2, -0.9 * size), tip + QPointF(size / 2, -0.9 * size)});
-}
-
-void drawMark(QPainter& painter, const CurveMark& mark, double size, const CurveStyle& style) {
-    const bool isTry = mark.kind != StepMark::miss;
-    const QColor colour = mark.kind == StepMark::cleanTry ? style.clean : style.miss;
-    painter.setBrush(isTry ? style.paper : colour);
-    painter.setPen(isTry ? QPen(colour, 1.5) : QPen(style.paper, 1));
-    if (mark.kind == StepMark::cleanTry)
-        painter.drawEllipse(mark.at, 0.45 * size, 0.45 * size);
-    else
-        painter.drawConvexPolygon(triangle(mark.at + QPointF(0, 0.25 * size), size));
 }
 
 } // namespace

@@ -19,6 +19,7 @@ struct CurveStyle {
     QColor paper, ink, faint, line, miss, clean;
     QFont font;
     QString targetWord;            ///< "target"
+    QString dueWord;               ///< "due"
     QString emptyWords;            ///< shown when there is nothing to draw yet
     QLocale locale = QLocale::c(); ///< of the dates under the curve
 };

@@ -116,11 +116,25 @@ TEST_CASE("a date of this year needs no year, and days are counted in words") {
     const Date today{2026, 4, 19};
     CHECK(said(Formatter::date({2026, 5, 12}, today)) == "12 May");
     CHECK(said(Formatter::date({2027, 5, 12}, today)) == "12 May 2027");
+    CHECK(said(Formatter::weekday({2026, 5, 12}, today)) == "Tuesday, 12 May");
+    CHECK(said(Formatter::weekday({2024, 2, 29}, today)) == "Thursday, 29 February 2024");
     CHECK(said(Formatter::daysFrom(today, today)) == "today");
     CHECK(said(Formatter::daysFrom({2026, 4, 20}, today)) == "tomorrow");
     CHECK(said(Formatter::daysFrom({2026, 4, 18}, today)) == "yesterday");
     CHECK(said(Formatter::daysFrom({2026, 5, 12}, today)) == "in 23 days");
     CHECK(said(Formatter::daysFrom({2026, 4, 16}, today)) == "3 days ago");
+}
+
+TEST_CASE("a time is the local one where it was recorded") {
+    CHECK(said(Formatter::timeOfDay({1'772'352'000'000, 0})) == "08:00"); // 2026-03-01T08:00:00Z
+    CHECK(said(Formatter::timeOfDay({1'772'352'000'000, 630})) == "18:30");
+    CHECK(said(Formatter::timeOfDay({1'772'352'000'000, -600})) == "22:00");
+    CHECK(said(Formatter::timeOfDay({-60'000, 0})) == "23:59");
+}
+
+TEST_CASE("a place in the part has its bar and, when known, its beat") {
+    CHECK(said(Formatter::spot({43, 3})) == "bar 43, beat 3");
+    CHECK(said(Formatter::spot({0, 0})) == "bar 0");
 }
 
 TEST_CASE("one is told from many") {

@@ -66,7 +66,7 @@ TEST_CASE("every screen has a picture in both themes at every size, and QML has 
     shoot(stage, QStringLiteral("offer"));
     stage.tap(Qt::Key_Escape);
     stage.play(1);
-    for (const auto* screen : {"passages", "settings", "help"}) {
+    for (const auto* screen : {"passages", "log", "settings", "help"}) {
         stage.room().setScreen(QString::fromLatin1(screen));
         shoot(stage, QString::fromLatin1(screen));
     }

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a line of the log shows, in columns: when, what, how fast, how it went, what it did.
+import QtQuick
+
+Item {
+    id: face
+
+    property var values: ({})
+
+    readonly property real effectWidth: Math.min(230, width * 0.32)
+
+    Words {
+        id: time
+        x: 8
+        width: 56
+        anchors.verticalCenter: parent.verticalCenter
+        text: face.values.time
+        color: Theme.faint
+        Accessible.ignored: true
+    }
+    Words {
+        anchors.left: time.right
+        anchors.right: tempo.left
+        anchors.rightMargin: 12
+        anchors.verticalCenter: parent.verticalCenter
+        text: face.values.title
+        elide: Text.ElideRight
+        Accessible.ignored: true
+    }
+    Words {
+        id: tempo
+        anchors.right: marks.left
+        anchors.rightMargin: 16
+        width: 52
+        anchors.verticalCenter: parent.verticalCenter
+        horizontalAlignment: Text.AlignRight
+        text: face.values.tempo
+        font.weight: Font.DemiBold
+        Accessible.ignored: true
+    }
+    MarkRow {
+        id: marks
+        anchors.right: effect.left
+        anchors.rightMargin: 12
+        width: 124
+        anchors.verticalCenter: parent.verticalCenter
+        marks: face.values.marks
+    }
+    Words {
+        id: effect
+        anchors.right: parent.right
+        anchors.rightMargin: 8
+        width: face.effectWidth
+        anchors.verticalCenter: parent.verticalCenter
+        horizontalAlignment: Text.AlignRight
+        text: face.values.effect
+        color: Theme.faint
+        elide: Text.ElideRight
+        Accessible.ignored: true
+    }
+}

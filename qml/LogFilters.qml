@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the log is narrowed to: piece, passage, kind, and how far back.
+import QtQuick
+import Piolo
+
+Row {
+    id: filters
+
+    required property LogModel log
+
+    readonly property real each: (width - 3 * spacing) / 4
+
+    spacing: 12
+
+    Choice {
+        objectName: "filter-piece"
+        width: filters.each
+        bare: true
+        label: qsTr("Piece")
+        options: filters.log.pieces
+        value: filters.log.piece
+        onChosen: value => filters.log.piece = value
+    }
+    Choice {
+        objectName: "filter-passage"
+        width: filters.each
+        bare: true
+        label: qsTr("Passage")
+        options: filters.log.passages
+        value: filters.log.passage
+        onChosen: value => filters.log.passage = value
+    }
+    Choice {
+        objectName: "filter-kind"
+        width: filters.each
+        bare: true
+        label: qsTr("Kind")
+        options: filters.log.kinds
+        value: filters.log.kind
+        onChosen: value => filters.log.kind = value
+    }
+    Choice {
+        objectName: "filter-since"
+        width: filters.each
+        bare: true
+        label: qsTr("How far back")
+        options: filters.log.stretches
+        value: filters.log.since
+        onChosen: value => filters.log.since = value
+    }
+}

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/log_lines.h"
+
+#include "models/formatter.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
+
+namespace piolo::models {
+
+namespace {
+
+QString words(const char* text) { return QCoreApplication::translate("LogLines", text); }
+
+struct Played {
+    const PassageRecord* record = nullptr;
+    const Entry* entry = nullptr;
+};
+
+std::vector<Played> playedOn(const Notebook& notebook, const LogDay& day, const LogFilter& filter) {
+    std::vector<Played> played;
+    for (const LogSpan& span : day.spans) {
+        const PassageRecord* const record = notebook.passage(span.passage);
+        if (record == nullptr) continue;
+        const std::size_t end = std::min(span.first + span.count, record->entries.size());
+        for (std::size_t index = span.first; index < end; ++index)
+            if (filter.takes(record->entries[index].kind))
+                played.push_back({record, &record->entries[index]});
+    }
+    std::stable_sort(played.begin(), played.end(), [](const Played& a, const Played& b) {
+        return a.entry->at.utcMillis < b.entry->at.utcMillis;
+    });
+    return played;
+}
+
+bool moved(const Entry& entry) { return entry.fullStreak || entry.after.tempo != entry.tempo; }
+
+bool joins(const LogLine& line, const Played& next) {
+    const Entry& last = *line.entries.back();
+    return line.record == next.record && last.kind == next.entry->kind && last.tempo == next.entry->tempo &&
+           last.kind != Entry::Kind::tempo && (last.kind != Entry::Kind::run || !moved(last));
+}
+
+QString voidWords(Reason reason) {
+    switch (reason) {
+    case Reason::stopped:
+        return words("not counted: stopped");
+    case Reason::tempoChanged:
+        return words("not counted: the tempo was changed");
+    case Reason::soundLost:
+        return words("not counted: the sound was lost");
+    default:
+        return words("not counted");
+    }
+}
+
+QString tempoWords(Reason reason) {
+    switch (reason) {
+    case Reason::newDay:
+        return words("where the day opens");
+    case Reason::offer:
+        return words("an offer taken");
+    default:
+        return words("set by hand");
+    }
+}
+
+QString apartWords(Entry::Kind kind) {
+    return QCoreApplication::translate("LogLines", "%1: moves nothing", "what a run was played for")
+        .arg(kind == Entry::Kind::attempt ? words("a try") : kindWord(kind));
+}
+
+QString ruleWords(const Entry& entry) {
+    const QString after = Formatter::tempo(entry.after.tempo);
+    if (entry.mark == Mark::missed)
+        return entry.after.tempo < entry.tempo ? words("drops to %1").arg(after)
+                                               : words("stays at %1").arg(after);
+    if (entry.after.tempo > entry.tempo) return words("climbs to %1").arg(after);
+    if (entry.fullStreak) return words("secure");
+    return words("%1 clean in a row").arg(Formatter::countWord(entry.after.streak));
+}
+
+QString runWords(const LogLine& line) {
+    const auto counted = std::find_if(line.entries.rbegin(), line.entries.rend(),
+                                      [](const Entry* entry) { return entry->mark != Mark::voided; });
+    if (counted == line.entries.rend()) return voidWords(line.entries.back()->reason);
+    return line.entries.back()->kind == Entry::Kind::run ? ruleWords(**counted)
+                                                         : apartWords(line.entries.back()->kind);
+}
+
+/// The places of the first misses, as many as a line has room for.
+QStringList spotWords(const LogLine& line) {
+    constexpr qsizetype most = 2;
+    QStringList places;
+    for (const Entry* entry : line.entries)
+        for (const Spot& spot : entry->spots)
+            if (places.size() < most && entry->mark == Mark::missed) places << Formatter::spot(spot);
+    return places;
+}
+
+int countOf(const LogLine& line, Mark mark) {
+    if (line.entries.front()->kind == Entry::Kind::tempo) return 0;
+    return static_cast<int>(std::count_if(line.entries.begin(), line.entries.end(),
+                                          [mark](const Entry* entry) { return entry->mark == mark; }));
+}
+
+QChar shapeOf(Mark mark) {
+    if (mark == Mark::clean) return u'●';
+    return mark == Mark::missed ? u'▼' : u'○';
+}
+
+} // namespace
+
+std::vector<LogLine> linesOf(const Notebook& notebook, const LogDay& day, const LogFilter& filter) {
+    std::vector<LogLine> lines;
+    for (const Played& next : playedOn(notebook, day, filter)) {
+        if (lines.empty() || !joins(lines.back(), next)) lines.push_back({next.record, {}});
+        lines.back().entries.push_back(next.entry);
+    }
+    return lines;
+}
+
+LogDayFigures figuresOf(const std::vector<LogLine>& lines) {
+    LogDayFigures figures;
+    for (const LogLine& line : lines) {
+        figures.clean += countOf(line, Mark::clean);
+        figures.runs += countOf(line, Mark::clean) + countOf(line, Mark::missed);
+        for (const Entry* entry : line.entries) figures.millis += entry->millis;
+    }
+    return figures;
+}
+
+QString effectWords(const LogLine& line) {
+    if (line.entries.front()->kind == Entry::Kind::tempo) return tempoWords(line.entries.front()->reason);
+    return (QStringList{runWords(line)} + spotWords(line)).join(QStringLiteral(" · "));
+}
+
+QString markWords(const Entry& entry) {
+    if (entry.kind == Entry::Kind::tempo) return {};
+    if (entry.mark == Mark::voided) return voidWords(entry.reason);
+    if (entry.mark == Mark::clean) return words("clean");
+    return entry.late ? words("missed, told afterwards") : words("missed");
+}
+
+QString markShapes(const LogLine& line) {
+    constexpr std::size_t most = 10;
+    QString shapes;
+    if (line.entries.front()->kind == Entry::Kind::tempo) return shapes;
+    if (line.entries.size() <= most) {
+        for (const Entry* entry : line.entries) shapes += shapeOf(entry->mark);
+        return shapes;
+    }
+    for (const Mark mark : {Mark::clean, Mark::missed, Mark::voided})
+        if (const int count = countOf(line, mark); count > 0)
+            shapes +=
+                QStringLiteral("%1%2 %3").arg(shapes.isEmpty() ? "" : "  ").arg(count).arg(shapeOf(mark));
+    return shapes;
+}
+
+QString markCounts(const LogLine& line) {
+    QStringList counts;
+    const auto add = [&](Mark mark, const QString& form) {
+        if (const int count = countOf(line, mark); count > 0) counts << form.arg(count);
+    };
+    add(Mark::clean, words("%1 clean"));
+    add(Mark::missed, words("%1 missed"));
+    add(Mark::voided, words("%1 not counted"));
+    return counts.join(QStringLiteral(", "));
+}
+
+QString kindWord(Entry::Kind kind) {
+    switch (kind) {
+    case Entry::Kind::run:
+        return words("run");
+    case Entry::Kind::attempt:
+        return words("try");
+    case Entry::Kind::tempo:
+        return words("tempo set");
+    case Entry::Kind::silent:
+        return words("without the click");
+    case Entry::Kind::context:
+        return words("in its context");
+    case Entry::Kind::aside:
+        break;
+    }
+    return words("aside");
+}
+
+} // namespace piolo::models

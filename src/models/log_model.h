@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The practice log, a day to a row, newest first; a day's lines are made when they are looked at.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QAbstractListModel>
+#include <QString>
+#include <QVariantList>
+#include <QtQml/qqmlregistration.h>
+
+#include "models/log_index.h"
+#include "plots/curve_series.h"
+
+#include <vector>
+
+namespace piolo::models {
+
+class PracticeBook;
+
+/// Window's thread. Follows the book while it is shown; what happened meanwhile is read when it is shown
+/// again. Nothing but the index of days is made before a day is looked at.
+class LogModel : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("belongs to the practice room")
+    Q_PROPERTY(bool shown READ shown WRITE setShown NOTIFY shownChanged)
+    Q_PROPERTY(int count READ count NOTIFY refreshed)
+    /// Nothing at all was ever played, whatever the filter.
+    Q_PROPERTY(bool nothingYet READ nothingYet NOTIFY refreshed)
+    Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
+    /// 32 digits, or "" for all.
+    Q_PROPERTY(QString piece READ piece WRITE setPiece NOTIFY filterChanged)
+    Q_PROPERTY(QString passage READ passage WRITE setPassage NOTIFY filterChanged)
+    /// "run", "try", "silent", "context", "aside", "tempo", or "" for all.
+    Q_PROPERTY(QString kind READ kind WRITE setKind NOTIFY filterChanged)
+    /// "4w", "1y": so far back from today, or "" for all.
+    Q_PROPERTY(QString since READ since WRITE setSince NOTIFY filterChanged)
+    /// Lists of {value, text}; the passages are those of the piece.
+    Q_PROPERTY(QVariantList pieces READ pieces NOTIFY refreshed)
+    Q_PROPERTY(QVariantList passages READ passages NOTIFY refreshed)
+    Q_PROPERTY(QVariantList kinds READ kinds CONSTANT)
+    Q_PROPERTY(QVariantList stretches READ stretches CONSTANT)
+public:
+    enum Role {
+        DayTitle = Qt::UserRole + 1, ///< "Tuesday, 18 April"
+        Figures,                     ///< "41 min · 22 of 30 clean"
+        Lines                        ///< maps, in the order played; see lineMap()
+    };
+    Q_ENUM(Role)
+
+    explicit LogModel(PracticeBook& book, QObject* parent = nullptr);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    [[nodiscard]] bool shown() const { return shown_; }
+    void setShown(bool shown);
+    [[nodiscard]] int count() const { return static_cast<int>(days_.size()); }
+    [[nodiscard]] bool nothingYet() const { return nothingYet_; }
+    [[nodiscard]] bool readOnly() const;
+    [[nodiscard]] QString piece() const;
+    void setPiece(const QString& piece);
+    [[nodiscard]] QString passage() const;
+    void setPassage(const QString& passage);
+    [[nodiscard]] QString kind() const;
+    void setKind(const QString& kind);
+    [[nodiscard]] QString since() const { return since_; }
+    void setSince(const QString& since);
+    [[nodiscard]] QVariantList pieces() const;
+    [[nodiscard]] QVariantList passages() const;
+    [[nodiscard]] static QVariantList kinds();
+    [[nodiscard]] static QVariantList stretches();
+    [[nodiscard]] const LogFilter& filter() const { return filter_; }
+    [[nodiscard]] Date today() const;
+    /// The curves of the passages that the filter is about.
+    [[nodiscard]] std::vector<plots::CurveSeries> curves(plots::CurveBy by) const;
+
+    /// The entries of that line of that day, each a map {entry, passage, time, tempo, mark, detail, spoken}.
+    Q_INVOKABLE [[nodiscard]] QVariantList entriesOf(int day, int line) const;
+    /// Records that the entry is retracted: it counts as never played, here and everywhere. Nothing for an
+    /// entry that is not there, and when the folder is only read. It cannot be brought back.
+    Q_INVOKABLE void takeBack(const QString& passage, const QString& entry);
+
+signals:
+    void shownChanged();
+    void filterChanged();
+    void refreshed();
+
+private:
+    void follow();
+    void refresh();
+    void filterBy(const LogFilter& filter);
+    [[nodiscard]] QString titleOf(const PassageRecord& record) const;
+    [[nodiscard]] QVariantList lineMaps(const LogDay& day) const;
+    [[nodiscard]] QString figuresText(const LogDay& day) const;
+
+    PracticeBook& book_;
+    LogFilter filter_;
+    QString since_;
+    std::vector<LogDay> days_;
+    bool nothingYet_ = true;
+    bool shown_ = false;
+};
+
+} // namespace piolo::models
