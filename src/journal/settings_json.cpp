@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/settings_json.h"
 
-#include "journal/utf8.h"
+#include "core/utf8.h"
 
 #include <algorithm>
 #include <array>

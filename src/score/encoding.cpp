@@ -23,23 +23,6 @@ std::string declaredIn(std::string_view bytes) {
     return name;
 }
 
-bool isContinued(std::string_view bytes, std::size_t at, std::size_t count) noexcept {
-    if (bytes.size() - at <= count) return false;
-    return std::ranges::all_of(bytes.substr(at + 1, count), [](char c) { return (c & 0xC0) == 0x80; });
-}
-
-/// Bytes of the character that begins there; 0: none does.
-std::size_t characterAt(std::string_view bytes, std::size_t at) noexcept {
-    const auto lead = static_cast<unsigned char>(bytes[at]);
-    if (lead < 0x80) return 1;
-    const std::size_t more = lead < 0xC2 ? 0 : lead < 0xE0 ? 1 : lead < 0xF0 ? 2 : lead < 0xF5 ? 3 : 0;
-    if (more == 0 || !isContinued(bytes, at, more)) return 0;
-    const auto second = static_cast<unsigned char>(bytes[at + 1]);
-    const bool overlong = (lead == 0xE0 && second < 0xA0) || (lead == 0xF0 && second < 0x90);
-    const bool surrogate = lead == 0xED && second > 0x9F;
-    return overlong || surrogate || (lead == 0xF4 && second > 0x8F) ? 0 : more + 1;
-}
-
 } // namespace
 
 Encoding encodingOf(std::string_view bytes) {
@@ -49,15 +32,6 @@ Encoding encodingOf(std::string_view bytes) {
     if (name == "iso-8859-1" || name == "latin1") return Encoding::latin1;
     return name.empty() || name == "utf-8" || name == "utf8" || name == "us-ascii" ? Encoding::utf8
                                                                                    : Encoding::other;
-}
-
-std::size_t firstNotUtf8(std::string_view bytes) noexcept {
-    for (std::size_t at = 0; at < bytes.size();) {
-        const std::size_t length = characterAt(bytes, at);
-        if (length == 0) return at;
-        at += length;
-    }
-    return std::string_view::npos;
 }
 
 std::string cutText(std::string_view text, std::size_t most) {

@@ -12,8 +12,6 @@ enum class Encoding : std::uint8_t { utf8, utf16, latin1, other };
 
 /// From the byte order mark, the first bytes or the XML declaration.
 [[nodiscard]] Encoding encodingOf(std::string_view bytes);
-/// Where the first byte stands that is no UTF-8 (RFC 3629); npos: all is well.
-[[nodiscard]] std::size_t firstNotUtf8(std::string_view bytes) noexcept;
 /// No longer than `most` bytes, cut between two characters.
 [[nodiscard]] std::string cutText(std::string_view text, std::size_t most);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "score/xml_text.h"
 
+#include "core/utf8.h"
 #include "score/encoding.h"
 #include "score/limits.h"
 

@@ -2,7 +2,6 @@
 // Lines that nobody should have written: one fault each, and never worse.
 #include "bare_line.h"
 #include "journal/fact_line.h"
-#include "journal/utf8.h"
 #include "random_facts.h"
 
 #include <algorithm>
@@ -321,15 +320,4 @@ TEST_CASE("bytes changed at random give a fact or one fault") {
             ++refused;
     }
     CHECK(refused > 10'000);
-}
-
-TEST_CASE("UTF-8 is held to its definition") {
-    // Source: RFC 3629, sections 3 and 4 (the table of well-formed byte sequences).
-    for (const char* good : {"", "a", "\xC2\x80", "\xDF\xBF", "\xE0\xA0\x80", "\xED\x9F\xBF", "\xEF\xBF\xBF",
-                             "\xF0\x90\x80\x80", "\xF4\x8F\xBF\xBF"})
-        CHECK(isUtf8(good));
-    for (const char* bad : {"\x80", "\xBF", "\xC0\x80", "\xC1\xBF", "\xC2", "\xC2\x7F", "\xE0\x9F\xBF",
-                            "\xE2\x82", "\xED\xA0\x80", "\xF0\x8F\xBF\xBF", "\xF4\x90\x80\x80",
-                            "\xF5\x80\x80\x80", "\xFF", "a\xF0\x90\x80"})
-        CHECK_FALSE(isUtf8(bad));
 }
