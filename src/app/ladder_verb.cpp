@@ -4,8 +4,10 @@
 #include "app/telling.h"
 #include "app/verb_list.h"
 #include "core/rule.h"
+#include "core/usual_floor.h"
 
-#include <algorithm>
+#include <string>
+#include <vector>
 
 namespace piolo::app {
 namespace {
@@ -61,7 +63,7 @@ LadderOptions readOptions(OptionReader& in) {
     read.rule.drop = whole("--drop");
     read.rule.climb = whole("--climb");
     read.rule.cleanRuns = whole("--clean-runs");
-    read.rule.floor = in.tempo("--floor", std::min(Tempo::bpm(40), read.start));
+    read.rule.floor = in.tempo("--floor", usualFloor(read.start));
     read.rule.step = in.choice("--step", {"bpm", "notches"}) == 0 ? StepKind::bpm : StepKind::notches;
     in.inOrder("--floor", read.rule.floor, "--start", read.start);
     in.inOrder("--start", read.start, "--target", read.rule.target);

@@ -1,20 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/option_reader.h"
 
+#include "files/path_ending.h"
+
 #include <algorithm>
 #include <charconv>
 #include <system_error>
 
 namespace piolo::app {
 namespace {
-
-bool endsIn(const std::string& path, std::string_view kind) {
-    if (path.size() <= kind.size()) return false;
-    const auto tail = std::string_view(path).substr(path.size() - kind.size());
-    return std::ranges::equal(tail, kind, [](char a, char b) {
-        return (a >= 'A' && a <= 'Z' ? static_cast<char>(a - 'A' + 'a') : a) == b;
-    });
-}
 
 bool isWhole(std::string_view text) {
     if (text.starts_with('-')) text.remove_prefix(1);
@@ -104,7 +98,7 @@ void OptionReader::inOrder(std::string_view lowerOption, Tempo lower, std::strin
 std::size_t OptionReader::fileKind(std::string_view option, const std::string& path,
                                    std::initializer_list<std::string_view> kinds) {
     const auto* const found =
-        std::ranges::find_if(kinds, [&](std::string_view kind) { return endsIn(path, kind); });
+        std::ranges::find_if(kinds, [&](std::string_view kind) { return files::endsIn(path, kind); });
     if (found != kinds.end()) return static_cast<std::size_t>(found - kinds.begin());
     fail({FaultNumber::badFileKind, {}, {path, joinedWithOr(kinds)}}, option);
     return 0;

@@ -23,7 +23,8 @@ std::vector<std::string_view> partsOf(std::string_view text, char separator) {
 
 ClickOn readClickOn(OptionReader& in, const Meter& meter) {
     const auto on =
-        static_cast<ClickOn>(in.choice("--click", {"beats", "downbeats", "backbeats", "offbeats"}));
+        static_cast<ClickOn>(in.choice("--click", {nameOf(ClickOn::beats), nameOf(ClickOn::downbeats),
+                                                   nameOf(ClickOn::backbeats), nameOf(ClickOn::offbeats)}));
     if (on == ClickOn::backbeats && meter.beatsPerBar() == 1)
         in.fail({FaultNumber::noBackbeat, {}, {}}, "--click");
     return on;

@@ -89,8 +89,7 @@ enum class FaultNumber {
     nothingToExport = 322,
     notSavedInTime = 323,
     // Sound.
-    noSoundDevice = 401,
-    soundLost = 402,
+    noSoundDevice = 401, // 402 is retired
     soundNeedsRestart = 403,
     fellBehind = 404,
 };

@@ -135,7 +135,6 @@ Event Drill::event(Event::Kind kind, std::uint64_t sample) const noexcept {
     told.before = told.after = tally_.standing;
     if (mode_ == Mode::running) told.phase = timeline_.section().phase;
     if (mode_ == Mode::paused) told.phase = Phase::paused;
-    told.bar = BarPlace{}.bar;
     told.apart = plan_.apart;
     return told;
 }

@@ -16,6 +16,9 @@ enum class Pause : std::uint8_t { noKey, threeMisses, belowStart };
 /// Why a run was void.
 enum class VoidReason : std::uint8_t { none, stopped, tempoChanged, soundLost };
 
+/// Stands for a bar where there is none.
+inline constexpr std::int32_t noBar = -2;
+
 /// Where the drill is.
 enum class Phase : std::uint8_t { idle, gap, countIn, run, paused };
 
@@ -52,7 +55,7 @@ struct Event {
     Pause pause = Pause::noKey;
     Phase phase = Phase::idle;
     Layer layer = Layer::beat;
-    std::int32_t bar = 0;      ///< of the run from 0; a pick-up is bar -1; in a count-in from 0; -2: no bar
+    std::int32_t bar = noBar;  ///< of the run from 0; a pick-up is bar -1; in a count-in from 0; or noBar
     std::int32_t beat = 0;     ///< from 0
     std::int32_t part = 0;     ///< pulse inside the beat, from 0
     std::uint64_t beganAt = 0; ///< of runEnded: the sample of the run's first note

@@ -12,10 +12,6 @@ namespace {
 using nlohmann::json;
 using Json = nlohmann::ordered_json;
 
-std::int32_t small(JsonObject& group, const char* key, std::int64_t least, std::int64_t most) {
-    return static_cast<std::int32_t>(group.integer(key, least, most));
-}
-
 std::optional<Accent> accentOf(const json& word) {
     return word.is_string() ? accentNamed(word.get_ref<const std::string&>()) : std::nullopt;
 }
@@ -60,11 +56,11 @@ ClickPattern clickOf(JsonObject group) {
         click.swing = swingOf(group);
         click.swung = group.choice("swung", swungNotesNamed);
     }
-    click.barsOn = small(group, "barsOn", 1, ClickPattern::mostBarsInTurn);
-    click.barsOff = small(group, "barsOff", 0, ClickPattern::mostBarsInTurn);
-    click.silentBars = small(group, "silentBars", 0, 100);
-    click.leftOutBeats = small(group, "leftOutBeats", 0, 100);
-    click.seed = small(group, "seed", 0, ClickPattern::mostSeed);
+    click.barsOn = group.small("barsOn", 1, ClickPattern::mostBarsInTurn);
+    click.barsOff = group.small("barsOff", 0, ClickPattern::mostBarsInTurn);
+    click.silentBars = group.small("silentBars", 0, 100);
+    click.leftOutBeats = group.small("leftOutBeats", 0, 100);
+    click.seed = group.small("seed", 0, ClickPattern::mostSeed);
     if (group.has("breaths")) {
         click.breaths = breathsOf(group);
         click.breathBelow = group.tempo("breathBelow");

@@ -67,6 +67,10 @@ std::int64_t JsonObject::integer(const char* key, std::int64_t least, std::int64
     return number ? *number : refused(key, least);
 }
 
+std::int32_t JsonObject::small(const char* key, std::int32_t least, std::int32_t most) {
+    return static_cast<std::int32_t>(integer(key, least, most));
+}
+
 bool JsonObject::flag(const char* key) {
     const json& found = value(key);
     return found.is_boolean() ? found.get<bool>() : refused(key, false);

@@ -33,6 +33,8 @@ public:
 
     [[nodiscard]] bool has(const char* key) const;
     std::int64_t integer(const char* key, std::int64_t least, std::int64_t most);
+    /// The same for bounds that fit.
+    std::int32_t small(const char* key, std::int32_t least, std::int32_t most);
     bool flag(const char* key);
     std::string text(const char* key);
     Id id(const char* key);

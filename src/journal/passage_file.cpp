@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/passage_file.h"
 
+#include "files/path_ending.h"
 #include "files/whole_file.h"
 #include "journal/click_group.h"
 #include "journal/json_object.h"
@@ -123,12 +124,7 @@ Fault tooLarge(const std::string& file, std::string what) {
 
 } // namespace
 
-bool isPassageFile(std::string_view path) noexcept {
-    const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
-    return path.size() > passageFileEnding.size() &&
-           std::equal(passageFileEnding.rbegin(), passageFileEnding.rend(), path.rbegin(),
-                      [&](char ending, char c) { return ending == lower(c); });
-}
+bool isPassageFile(std::string_view path) noexcept { return files::endsIn(path, passageFileEnding); }
 
 Result<PassageSet> readPassages(std::string_view bytes, const std::string& file) {
     if (bytes.size() > largestPassageFile) return tooLarge(file, "16 MiB");

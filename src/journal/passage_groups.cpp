@@ -8,10 +8,6 @@ namespace piolo::journal {
 
 namespace {
 
-std::int32_t small(JsonObject& group, const char* key, std::int64_t least, std::int64_t most) {
-    return static_cast<std::int32_t>(group.integer(key, least, most));
-}
-
 const char* keyOf(FaultNumber number) {
     if (number == FaultNumber::badMeter) return "meter";
     return number == FaultNumber::badGroups ? "groups" : "beat";
@@ -47,10 +43,10 @@ PieceMusic pieceMusicOf(JsonObject group) {
 }
 
 std::int32_t transpositionOf(JsonObject& piece) {
-    return small(piece, "transposition", -Piece::mostSemitones, Piece::mostSemitones);
+    return piece.small("transposition", -Piece::mostSemitones, Piece::mostSemitones);
 }
 
-std::int32_t pieceBarsOf(JsonObject& piece) { return small(piece, "bars", 0, Piece::mostBars); }
+std::int32_t pieceBarsOf(JsonObject& piece) { return piece.small("bars", 0, Piece::mostBars); }
 
 std::string notesOf(JsonObject& piece) {
     std::string notes = piece.text("notes");
@@ -68,13 +64,13 @@ Title titleOf(JsonObject group) {
 Music musicOf(JsonObject group) {
     Music music;
     music.meter = meterOf(group);
-    music.subdivision = small(group, "subdivision", 1, mostPulsesToTheBeat);
+    music.subdivision = group.small("subdivision", 1, mostPulsesToTheBeat);
     if (group.has("pickup")) music.pickup = pickupOf(group, music.meter);
-    music.firstBar = small(group, "firstBar", 0, 9999);
-    music.bars = small(group, "bars", 0, 999);
+    music.firstBar = group.small("firstBar", 0, 9999);
+    music.bars = group.small("bars", 0, 999);
     music.landing = group.flag("landing");
-    music.countInBars = small(group, "countInBars", 0, 4);
-    music.breathBeats = small(group, "breathBeats", 0, 8);
+    music.countInBars = group.small("countInBars", 0, 4);
+    music.breathBeats = group.small("breathBeats", 0, 8);
     return music;
 }
 
@@ -84,9 +80,9 @@ Tempi tempiOf(JsonObject group) {
     tempi.rule.target = group.tempo("target");
     tempi.rule.floor = group.tempo("floor");
     tempi.rule.step = group.choice("step", stepOf);
-    tempi.rule.drop = small(group, "drop", 1, 100);
-    tempi.rule.climb = small(group, "climb", 1, 100);
-    tempi.rule.cleanRuns = small(group, "cleanRuns", 1, 100);
+    tempi.rule.drop = group.small("drop", 1, 100);
+    tempi.rule.climb = group.small("climb", 1, 100);
+    tempi.rule.cleanRuns = group.small("cleanRuns", 1, 100);
     if (tempi.start > tempi.rule.target) group.refuse("start");
     if (tempi.rule.floor > tempi.start) group.refuse("floor");
     return tempi;

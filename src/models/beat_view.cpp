@@ -6,7 +6,7 @@
 namespace piolo::models {
 
 QString BeatView::barText() const {
-    if (phase_ != engine::Phase::run || bar_ == -2) return {};
+    if (phase_ != engine::Phase::run || bar_ == engine::noBar) return {};
     return QLocale::c().toString(music_.firstBar + bar_);
 }
 
@@ -44,7 +44,7 @@ void BeatView::rest() { fallSilent(engine::Phase::idle); }
 
 void BeatView::fallSilent(engine::Phase phase) {
     phase_ = phase;
-    bar_ = -2;
+    bar_ = engine::noBar;
     beat_ = -1;
     part_ = 0;
     emit sounded();

@@ -61,7 +61,7 @@ private:
     Music music_;
     ClickPattern click_;
     engine::Phase phase_ = engine::Phase::idle;
-    int bar_ = -2;
+    int bar_ = engine::noBar;
     int beat_ = -1;
     int part_ = 0;
 };

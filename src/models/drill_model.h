@@ -104,9 +104,8 @@ public:
     Q_INVOKABLE void start() { begin(RunKind::run); }
     /// One run at the target that moves nothing.
     Q_INVOKABLE void attempt();
-    /// The mark buttons: a miss, or clean, now.
+    /// The mark button: a miss now.
     Q_INVOKABLE void missNow() { strike(sound_.nowNanos()); }
-    Q_INVOKABLE void cleanNow() { markClean(sound_.nowNanos()); }
     Q_INVOKABLE void stop();
     Q_INVOKABLE void takeBack();
     /// One BPM or notch, only while stopped. In a pause that offers it, slower() takes the half tempo.

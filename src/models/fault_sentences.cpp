@@ -150,8 +150,9 @@ constexpr FaultSentence sentences[] = {
                                                   "check its permissions")},
     {tooLarge, QT_TRANSLATE_NOOP("Fault", "the sound would be larger than 4 GiB; ask for fewer bars or a "
                                           "lower rate")},
-    {folderInUse, QT_TRANSLATE_NOOP("Fault", "another window writes in this folder; go on there, or close "
-                                             "it and open this one again")},
+    {folderInUse, QT_TRANSLATE_NOOP("Fault", "another window writes to this practice folder: nothing is "
+                                             "recorded here; go on there, or close it and open this one "
+                                             "again")},
     {notAPracticeFolder, QT_TRANSLATE_NOOP("Fault", "this is no practice folder; name a folder")},
     {diskFull, QT_TRANSLATE_NOOP("Fault", "the disk is full; make room and try again")},
     {noDisplay,
@@ -163,12 +164,11 @@ constexpr FaultSentence sentences[] = {
                                                  "practice folder they are in")},
     {notSavedInTime, QT_TRANSLATE_NOOP("Fault", "not everything could be saved in time; look after the disk "
                                                 "and import the file again, what is saved counts once")},
-    {noSoundDevice, QT_TRANSLATE_NOOP("Fault", "there is no sound device; connect one or choose one in the "
-                                               "settings, the drill goes on in silence")},
-    {soundLost, QT_TRANSLATE_NOOP("Fault", "the sound device was lost; connect it again or choose another "
-                                           "in the settings")},
-    {soundNeedsRestart, QT_TRANSLATE_NOOP("Fault", "the sound does not come back by itself; close Piolo and "
-                                                   "open it again, nothing recorded is lost")},
+    {noSoundDevice, QT_TRANSLATE_NOOP("Fault", "no sound: the click goes on silently; connect a device or "
+                                               "choose one in the settings, it is heard again from the "
+                                               "next bar")},
+    {soundNeedsRestart, QT_TRANSLATE_NOOP("Fault", "the sound is lost: the click goes on silently; start "
+                                                   "Piolo again to hear it, nothing recorded is lost")},
     {fellBehind, QT_TRANSLATE_NOOP("Fault", "the computer fell behind: keys that had to wait %1, beats not "
                                             "shown %2; close other programs, no mark was lost")},
 };

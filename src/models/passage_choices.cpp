@@ -2,6 +2,7 @@
 // What the form of a passage offers, and what it says of the passage typed.
 #include "core/duration.h"
 #include "core/settle.h"
+#include "core/usual_floor.h"
 #include "models/formatter.h"
 #include "models/passage_editor.h"
 #include "models/practice_book.h"
@@ -51,10 +52,6 @@ QVariantList PassageEditor::subdivisions() const {
     return list;
 }
 
-QStringList PassageEditor::meters() const {
-    return {"2/4", "3/4", "4/4", "2/2", "3/8", "6/8", "9/8", "12/8", "5/8", "7/8", "5/4"};
-}
-
 QString PassageEditor::beat() const {
     return QString::fromStdString(fractionOf(check_.passage.music.meter.beat()).text());
 }
@@ -68,7 +65,7 @@ QString PassageEditor::usualGroups() const {
 }
 
 QString PassageEditor::usualFloor() const {
-    return Formatter::tempo(std::min(Tempo::bpm(40), check_.passage.tempi.start));
+    return Formatter::tempo(piolo::usualFloor(check_.passage.tempi.start));
 }
 
 Standing PassageEditor::standing() const {
@@ -78,14 +75,6 @@ Standing PassageEditor::standing() const {
 }
 
 std::int64_t PassageEditor::runLength() const { return runMillis(check_.passage.music, standing().tempo); }
-
-double PassageEditor::runSeconds() const { return static_cast<double>(runLength()) / 1000.0; }
-
-int PassageEditor::minutesToTarget() const {
-    const Passage& passage = check_.passage;
-    const std::int64_t millis = millisToTarget(passage.music, passage.tempi.rule, standing());
-    return static_cast<int>((millis + 30'000) / 60'000);
-}
 
 QString PassageEditor::settleSentence() const {
     return tr("About %1 runs will be clean where this settles.")

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/passage_draft.h"
 
+#include "core/usual_floor.h"
 #include "models/click_draft.h"
 #include "models/draft_reader.h"
 #include "models/formatter.h"
+#include "models/typed_values.h"
 
 #include <algorithm>
 
@@ -68,7 +70,7 @@ Music musicOf(DraftReader& reader) {
 }
 
 Tempo floorOf(DraftReader& reader, Tempo start) {
-    const Tempo usual = std::min(Tempo::bpm(40), start);
+    const Tempo usual = usualFloor(start);
     return reader.text("floor").isEmpty() ? usual : reader.tempo("floor", usual);
 }
 
@@ -145,7 +147,8 @@ DraftCheck checkDraft(const QVariantMap& draft) {
     const QString title = reader.text("title");
     // A passage without a name of its own is known by its bars.
     check.passage.title.name = (title.isEmpty() ? Formatter::bars(check.passage.music) : title).toStdString();
-    if (title.size() > 120) reader.refuse("title", words("at most 120 letters"));
+    if (title.size() > longestTypedName)
+        reader.refuse("title", words("at most %1 letters").arg(longestTypedName));
     check.faults = reader.faults();
     return check;
 }

@@ -62,8 +62,6 @@ void PassageEditor::set(const QString& field, const QVariant& value) {
     emit edited();
 }
 
-QString PassageEditor::faultOf(const QString& field) const { return check_.faults.value(field).toString(); }
-
 void PassageEditor::takeProposal() {
     if (proposedCleanRuns() > 0) set("cleanRuns", QString::number(proposedCleanRuns()));
 }

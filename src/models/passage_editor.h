@@ -42,7 +42,6 @@ class PassageEditor : public QObject {
     Q_PROPERTY(QVariantList pieces READ pieces NOTIFY piecesChanged)
     Q_PROPERTY(QVariantList beats READ beats NOTIFY edited)
     Q_PROPERTY(QVariantList subdivisions READ subdivisions NOTIFY edited)
-    Q_PROPERTY(QStringList meters READ meters CONSTANT)
     /// The beat in force, also when none was chosen.
     Q_PROPERTY(QString beat READ beat NOTIFY edited)
     /// What stands for an empty field: the passage's bars, the usual groups, the usual floor.
@@ -65,10 +64,6 @@ class PassageEditor : public QObject {
     Q_PROPERTY(QString proposal READ proposal NOTIFY edited)
     /// Fewer clean runs that the proposal would take over, 0 for none.
     Q_PROPERTY(int proposedCleanRuns READ proposedCleanRuns NOTIFY edited)
-    /// One run at the present tempo; 0 when open-ended.
-    Q_PROPERTY(double runSeconds READ runSeconds NOTIFY edited)
-    /// Minutes to the target, rounded, when no run is missed.
-    Q_PROPERTY(int minutesToTarget READ minutesToTarget NOTIFY edited)
 public:
     explicit PassageEditor(PracticeBook& book, QObject* parent = nullptr);
 
@@ -84,7 +79,6 @@ public:
     [[nodiscard]] QVariantList pieces() const;
     [[nodiscard]] QVariantList beats() const;
     [[nodiscard]] QVariantList subdivisions() const;
-    [[nodiscard]] QStringList meters() const;
     [[nodiscard]] QString beat() const;
     [[nodiscard]] QString usualTitle() const;
     [[nodiscard]] QString usualGroups() const;
@@ -97,13 +91,9 @@ public:
     [[nodiscard]] QString timeSentence() const;
     [[nodiscard]] QString proposal() const;
     [[nodiscard]] int proposedCleanRuns() const;
-    [[nodiscard]] double runSeconds() const;
-    [[nodiscard]] int minutesToTarget() const;
 
     /// Types into a field. Unknown fields are not taken.
     Q_INVOKABLE void set(const QString& field, const QVariant& value);
-    /// The fault of a field, "" when it is good.
-    Q_INVOKABLE [[nodiscard]] QString faultOf(const QString& field) const;
     /// The next accent for that beat (from 0): strong, half strong, plain, silent, and again.
     Q_INVOKABLE void turnAccent(int beat);
     /// Takes the proposal over.

@@ -22,7 +22,8 @@ void PieceEditor::put(QString PieceDraft::*field, const QString& text) {
 
 QString PieceEditor::nameFault() const {
     if (draft_.name.trimmed().isEmpty()) return tr("the piece needs a name");
-    return draft_.name.trimmed().size() > 120 ? tr("at most 120 letters") : QString();
+    return draft_.name.trimmed().size() > longestTypedName ? tr("at most %1 letters").arg(longestTypedName)
+                                                           : QString();
 }
 
 QString PieceEditor::dueFault() const {

@@ -31,8 +31,8 @@ public:
     /// The local date now.
     [[nodiscard]] Date today() const;
 
-    /// Records and folds; changed() follows at once, saved() when it is on disk. Does nothing but give back
-    /// the fact when read-only.
+    /// Records and folds; changed() follows at once, savedChanged() when it is on disk. Does nothing but give
+    /// back the fact when read-only.
     Fact record(FactBody body);
     /// Any thread: gives the body its place and hands it to the disk; the window folds it when adopt() is
     /// called with it.
@@ -40,7 +40,6 @@ public:
     /// Folds a fact that write() gave.
     void adopt(const Fact& fact);
 
-    [[nodiscard]] bool isSaved(Id fact) const { return !waiting_.contains(fact); }
     [[nodiscard]] int unsavedCount() const { return static_cast<int>(waiting_.size()); }
     /// The newest trouble with the disk, while it lasts.
     [[nodiscard]] std::optional<Fault> trouble() const { return trouble_; }

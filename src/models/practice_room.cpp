@@ -9,6 +9,15 @@
 
 namespace piolo::models {
 
+namespace {
+
+QString lineOf(const Fault& fault) {
+    const QString sentence = faultSentence(fault);
+    return sentence.left(1).toUpper() + sentence.mid(1);
+}
+
+} // namespace
+
 PracticeRoom* PracticeRoom::present_ = nullptr;
 
 PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
@@ -74,18 +83,13 @@ void PracticeRoom::hearKeys() {
 }
 
 QString PracticeRoom::notice() const {
-    if (book_->trouble()) return faultSentence(*book_->trouble());
+    if (book_->trouble()) return lineOf(*book_->trouble());
     if (!settings_.fault().isEmpty()) return settings_.fault();
-    if (sound_.health() == SoundHealth::needsRestart)
-        return tr("The sound is lost: the click goes on silently; start Piolo again to hear it.");
-    if (sound_.health() == SoundHealth::silent)
-        return tr(
-            "No sound: the click goes on silently, and is heard again from the next bar once there is a "
-            "device to play it.");
-    if (book_->readOnly())
-        return tr("Another window writes to this practice folder: nothing is recorded here.");
+    if (sound_.health() == SoundHealth::needsRestart) return lineOf({FaultNumber::soundNeedsRestart, {}, {}});
+    if (sound_.health() == SoundHealth::silent) return lineOf({FaultNumber::noSoundDevice, {}, {}});
+    if (book_->readOnly()) return lineOf({FaultNumber::folderInUse, {}, {}});
     if (session_.keysThatWaited() + session_.pulsesLeftOut() > 0)
-        return faultSentence(
+        return lineOf(
             {FaultNumber::fellBehind,
              {},
              {std::to_string(session_.keysThatWaited()), std::to_string(session_.pulsesLeftOut())}});

@@ -1,18 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/setting_choices.h"
 
+#include "journal/words.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <array>
-#include <utility>
 
 namespace piolo::models {
 
 namespace {
-
-constexpr std::array openings{std::pair{DayOpening::twoRungsBelow, "twoRungsBelow"},
-                              std::pair{DayOpening::asLeft, "asLeft"}, std::pair{DayOpening::start, "start"}};
 
 QString words(const char* text) { return QCoreApplication::translate("SettingChoices", text); }
 
@@ -36,20 +33,16 @@ QVariantList themeChoices() {
 }
 
 QVariantList dayOpeningChoices() {
-    return {choice("twoRungsBelow", words("Two rungs below the last full row")),
-            choice("asLeft", words("Where it was left")), choice("start", words("At the start tempo"))};
+    return {choice(nameOfOpening(DayOpening::twoRungsBelow), words("Two rungs below the last full row")),
+            choice(nameOfOpening(DayOpening::asLeft), words("Where it was left")),
+            choice(nameOfOpening(DayOpening::start), words("At the start tempo"))};
 }
 
 QString nameOfOpening(DayOpening opening) {
-    const auto* found =
-        std::find_if(openings.begin(), openings.end(), [&](auto o) { return o.first == opening; });
-    return QString::fromLatin1(found->second);
+    const auto word = journal::wordOf(opening);
+    return QString::fromLatin1(word.data(), static_cast<qsizetype>(word.size()));
 }
 
-std::optional<DayOpening> openingNamed(const QString& name) {
-    const auto* found = std::find_if(openings.begin(), openings.end(),
-                                     [&](auto o) { return name == QLatin1String(o.second); });
-    return found == openings.end() ? std::nullopt : std::optional(found->first);
-}
+std::optional<DayOpening> openingNamed(const QString& name) { return journal::openingOf(name.toStdString()); }
 
 } // namespace piolo::models

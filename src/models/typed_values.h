@@ -12,6 +12,9 @@
 
 namespace piolo::models {
 
+/// Letters of a title or name.
+inline constexpr int longestTypedName = 120;
+
 /// A whole number in least…most, spaces around it ignored.
 [[nodiscard]] std::optional<int> readCount(const QString& text, int least, int most);
 /// "84", "72.5", also with the locale's decimal point or a comma; three decimals at most, 10 to 400.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "score/score_file.h"
 
+#include "files/path_ending.h"
 #include "files/whole_file.h"
 #include "score/archive.h"
 #include "score/limits.h"
@@ -12,11 +13,7 @@ namespace piolo::score {
 
 bool isScoreFile(std::string_view path) noexcept {
     constexpr std::array<std::string_view, 3> endings{".musicxml", ".xml", ".mxl"};
-    const auto isSame = [](char a, char b) { return (a >= 'A' && a <= 'Z' ? a - 'A' + 'a' : a) == b; };
-    return std::ranges::any_of(endings, [&](std::string_view ending) {
-        return path.size() > ending.size() &&
-               std::ranges::equal(path.substr(path.size() - ending.size()), ending, isSame);
-    });
+    return std::ranges::any_of(endings, [&](auto ending) { return files::endsIn(path, ending); });
 }
 
 Reading readScore(std::string_view bytes, const std::string& file) {

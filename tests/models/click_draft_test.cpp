@@ -83,7 +83,7 @@ TEST_CASE_FIXTURE(ClickFixture, "each part is checked as it is typed, with one p
         const QVariant good = editor.draft().value(field);
         editor.set(field, value);
         CHECK(editor.faults().size() == 1);
-        CHECK(!editor.faultOf(field).isEmpty());
+        CHECK(!editor.faults().value(field).toString().isEmpty());
         CHECK(!editor.valid());
         editor.set(field, good);
         CHECK(editor.valid());

@@ -60,10 +60,9 @@ TEST_CASE("marks that are not on disk are counted and told as such, and are save
     ports.opener = disk;
     ports.pauses = {1, 5, 10};
     auto book = bookOn(fixture, ports);
-    const Fact first = book->record(aRun(passage));
-    const Fact second = book->record(aRun(passage));
+    book->record(aRun(passage));
+    book->record(aRun(passage));
     CHECK(book->unsavedCount() == 2);
-    CHECK_FALSE(book->isSaved(first.id));
     // The fold does not wait for the disk.
     CHECK(book->notebook().passage(passage)->standing.streak == 2);
     waitUntil([&] { return book->trouble().has_value(); });
@@ -71,7 +70,6 @@ TEST_CASE("marks that are not on disk are counted and told as such, and are save
     CHECK(book->unsavedCount() == 2);
     disk->isOpen = true;
     waitUntil([&] { return book->unsavedCount() == 0; });
-    CHECK(book->isSaved(second.id));
     CHECK_FALSE(book->trouble().has_value());
     book.reset();
     CHECK(bookOn(fixture, {})->notebook().passage(passage)->standing.streak == 2);
@@ -86,7 +84,8 @@ TEST_CASE("a second window on one folder says so in one line, shows what is ther
     PracticeRoom room(bookOn(fixture, {}), sound, engine, {}, fixture.path("config"),
                       DrillSession::Reading::byHand);
     CHECK(room.readOnly());
-    CHECK(room.notice() == "Another window writes to this practice folder: nothing is recorded here.");
+    CHECK(
+        room.notice().startsWith("Another window writes to this practice folder: nothing is recorded here;"));
     CHECK(room.passages()->count() == 1);
     const auto before = fixture.book->notebook().factCount();
     room.book().record(aRun(passage));

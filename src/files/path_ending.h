@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What kind of file a path names.
+#pragma once
+
+#include <algorithm>
+#include <string_view>
+
+namespace piolo::files {
+
+/// Whether something stands before `ending` (in small letters) in `path`, whose end may be in capitals.
+[[nodiscard]] inline bool endsIn(std::string_view path, std::string_view ending) noexcept {
+    if (path.size() <= ending.size()) return false;
+    const auto isSame = [](char a, char b) { return (a >= 'A' && a <= 'Z' ? a - 'A' + 'a' : a) == b; };
+    return std::ranges::equal(path.substr(path.size() - ending.size()), ending, isSame);
+}
+
+} // namespace piolo::files
