@@ -22,6 +22,9 @@ struct Named {
     }
     std::vector<Id> operator()(const PieceFact& fact) const { return {fact.piece}; }
     std::vector<Id> operator()(const SettingsFact& /*fact*/) const { return {}; }
+    std::vector<Id> operator()(const StageFact& fact) const { return {fact.passage}; }
+    std::vector<Id> operator()(const NoteFact& fact) const { return {fact.passage, fact.about}; }
+    std::vector<Id> operator()(const RunThroughFact& fact) const { return {fact.piece}; }
 };
 
 } // namespace

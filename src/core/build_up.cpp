@@ -32,4 +32,15 @@ Music musicOf(const BuildUpPart& part, const Music& whole) {
     return music;
 }
 
+Music inContext(const Music& music, std::int32_t pieceBars) {
+    if (music.bars == 0) return music;
+    Music wider = music;
+    wider.firstBar = std::max(std::min(music.firstBar, 1), music.firstBar - contextBars);
+    const std::int32_t last = music.firstBar + music.bars - 1;
+    const std::int32_t end = pieceBars >= last ? std::min(last + contextBars, pieceBars) : last + contextBars;
+    wider.bars = std::min(end - wider.firstBar + 1, Music::mostBars);
+    if (wider.firstBar < music.firstBar) wider.pickup = {};
+    return wider;
+}
+
 } // namespace piolo

@@ -25,4 +25,10 @@ struct BuildUpPart {
 /// and one that ends before its end lands on the next downbeat.
 [[nodiscard]] Music musicOf(const BuildUpPart& part, const Music& whole);
 
+/// Bars played before and after a passage in its context.
+inline constexpr std::int32_t contextBars = 2;
+/// What is played of a passage in its context: contextBars more on either side, as far as the piece reaches
+/// (`pieceBars` 0: its end is not known). With bars before it there is no pick-up. Open-ended: as it is.
+[[nodiscard]] Music inContext(const Music& music, std::int32_t pieceBars);
+
 } // namespace piolo

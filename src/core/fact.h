@@ -12,11 +12,12 @@
 
 namespace piolo {
 
-/// Where in the part a miss was marked: the part's own bar number (a pick-up is firstBar - 1) and the beat
-/// from 1.
+/// Where in the part a miss was marked: the part's own bar number (a pick-up is firstBar - 1), the beat
+/// from 1, and how much of that beat had gone by.
 struct Spot {
     std::int32_t bar = 0;
     std::int32_t beat = 0;
+    std::int32_t part = 0; ///< thousandths of the beat, 0…999
     bool operator==(const Spot&) const = default;
 };
 
@@ -63,10 +64,10 @@ struct TempoFact {
     Reason reason = Reason::hand;
     bool operator==(const TempoFact&) const = default;
 };
-/// Retracts the fact named: a run, a late miss, a doubt, a tempo or an edit of the same passage. It has no
-/// effect on another back.
+/// Retracts the fact named: a run, a late miss, a doubt, a tempo, an edit, a stage or a note of the same
+/// passage, or a run-through of a piece. It has no effect on another back.
 struct BackFact {
-    Id passage;
+    Id passage; ///< or the piece of the run-through
     Id retracts;
     bool operator==(const BackFact&) const = default;
 };
@@ -105,8 +106,41 @@ struct SettingsFact {
     bool operator==(const SettingsFact&) const = default;
 };
 
+/// The player says which stage a passage is in.
+struct StageFact {
+    Id passage;
+    Stage stage = Stage::slow;
+    bool operator==(const StageFact&) const = default;
+};
+/// The player's words about a run or tempo of that passage; the newest hold, empty ones take them away.
+struct NoteFact {
+    static constexpr std::size_t longest = 500; ///< bytes of UTF-8
+
+    Id passage;
+    Id about;
+    std::string text;
+    bool operator==(const NoteFact&) const = default;
+};
+/// Where a run-through of a piece came to a stop.
+struct Stop {
+    std::int32_t bar = 1;    ///< 0…Piece::mostBars
+    std::int64_t millis = 0; ///< from the start
+    bool operator==(const Stop&) const = default;
+};
+/// A whole piece was played from start to finish, or given up.
+struct RunThroughFact {
+    static constexpr std::size_t mostStops = 999;
+
+    Id piece;
+    std::optional<Tempo> tempo; ///< of the click; none: without it
+    std::int64_t millis = 0;
+    bool finished = true;
+    std::vector<Stop> stops; ///< in the order in which they were made
+    bool operator==(const RunThroughFact&) const = default;
+};
+
 using FactBody = std::variant<RunFact, LateMissFact, DoubtFact, TempoFact, BackFact, PassageFact, PieceFact,
-                              RemovalFact, SettingsFact>;
+                              RemovalFact, SettingsFact, StageFact, NoteFact, RunThroughFact>;
 
 /// A fact and where it stands. The notebook sorts by order, device, seq.
 struct Fact {

@@ -58,6 +58,7 @@ struct Notebook::Body {
     std::unordered_map<Id, PassageHistory> passages;
     PieceShelf shelf;
     Removals removals;
+    RunThroughs runThroughs;
     Newest newestSettings;
     PracticeSettings settings;
 
@@ -82,7 +83,10 @@ bool Notebook::Body::add(const Fact& fact) {
         removals.add(fact, *removal);
     else if (const auto* change = std::get_if<SettingsFact>(&fact.body)) {
         if (newestSettings.offer(fact)) settings = change->settings;
-    } else {
+    } else if (const auto* through = std::get_if<RunThroughFact>(&fact.body))
+        runThroughs.add(fact, *through);
+    else {
+        if (const auto* back = std::get_if<BackFact>(&fact.body)) runThroughs.retract(back->retracts);
         const Id passage = passageOf(fact.body);
         passages.try_emplace(passage, passage).first->second.add(fact);
         return true;
@@ -149,6 +153,8 @@ std::vector<Id> Notebook::find(std::string_view idOrTitle) const {
 }
 
 const PracticeSettings& Notebook::settings() const { return body_->settings; }
+
+std::vector<RunThrough> Notebook::runThroughs(Id piece) const { return body_->runThroughs.of(piece); }
 
 Id Notebook::backTarget(Id passage, std::string_view device) const {
     PassageHistory* const history = body_->history(passage);

@@ -5,7 +5,9 @@
 
 #include "core/fact.h"
 #include "core/group_marks.h"
+#include "core/run_through.h"
 
+#include <map>
 #include <memory>
 #include <span>
 #include <string_view>
@@ -46,9 +48,11 @@ struct PassageRecord {
     Standing standing;
     std::optional<Tempo> best;           ///< the highest tempo with a full streak
     std::optional<Tempo> lastFullStreak; ///< the tempo of the newest full streak
-    std::optional<Date> lastDay; ///< local date of the newest run or tempo, retracted ones not counted
-    std::vector<Secure> secures; ///< oldest first; those below a raised target are gone
-    std::vector<Entry> entries;  ///< oldest first
+    std::optional<Date> lastDay;     ///< local date of the newest run or tempo, retracted ones not counted
+    std::vector<Secure> secures;     ///< oldest first; those below a raised target are gone
+    std::vector<Entry> entries;      ///< oldest first
+    Stage stage = Stage::slow;       ///< as the player said last
+    std::map<Id, std::string> notes; ///< by the entry they are about
 
     /// Different days with a secure.
     [[nodiscard]] int secureDays() const;
@@ -103,6 +107,8 @@ public:
     /// passages().
     [[nodiscard]] std::vector<Id> find(std::string_view idOrTitle) const;
     [[nodiscard]] const PracticeSettings& settings() const;
+    /// Of a piece, oldest first; those taken back are left out.
+    [[nodiscard]] std::vector<RunThrough> runThroughs(Id piece) const;
 
     /// What `back` on `device` would retract: the newest unretracted mark (a run of any kind that is not
     /// void, a late miss, a doubt) or hand-set tempo of that passage made on that device. None: nothing left.

@@ -23,6 +23,8 @@ struct Title {
 
 /// What is played: everything the click needs but the tempo.
 struct Music {
+    static constexpr std::int32_t mostBars = 999;
+
     Meter meter;
     std::int32_t subdivision = 1; ///< pulses to the beat, 1…8
     Fraction pickup;              ///< of a whole note; shorter than a bar; 0: none
@@ -48,6 +50,15 @@ struct Passage {
     Tempi tempi;
     ClickPattern click{}; ///< how the click sounds while it is played
     bool operator==(const Passage&) const = default;
+};
+
+/// The stages a passage goes through. The player decides which it is in, and may go back.
+enum class Stage : std::uint8_t {
+    slow,         ///< with the click, on the way up to the target
+    secure,       ///< at the target, on different days
+    withoutClick, ///< at the target, without the click
+    inContext,    ///< with some bars before and after
+    runThroughs   ///< in the whole piece, start to finish
 };
 
 /// How a whole piece goes.
@@ -81,6 +92,8 @@ struct PracticeSettings {
     std::int32_t pauseAfterRuns = 20;       ///< runs without a key; 0: never
     std::int32_t secureDays = 3;            ///< different days with a secure
     DayOpening dayOpening = DayOpening::twoRungsBelow;
+    std::int32_t reactionMillis = 250; ///< 0…mostReactionMillis, from hearing a slip to pressing the key
+    static constexpr std::int32_t mostReactionMillis = 1000;
     bool operator==(const PracticeSettings&) const = default;
 };
 

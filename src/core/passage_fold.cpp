@@ -57,6 +57,8 @@ void PassageFold::add(const Fact& fact, const Corrections& corrections) {
     if (const auto* played = std::get_if<RunFact>(&fact.body)) run(fact, *played, corrections);
     if (const auto* set = std::get_if<TempoFact>(&fact.body)) tempo(fact, *set);
     if (const auto* edited = std::get_if<PassageFact>(&fact.body)) edit(*edited);
+    if (const auto* said = std::get_if<StageFact>(&fact.body)) record_.stage = said->stage;
+    if (const auto* written = std::get_if<NoteFact>(&fact.body)) note(*written);
 }
 
 void PassageFold::turnTo(Date date) {
@@ -108,6 +110,13 @@ void PassageFold::tempo(const Fact& fact, const TempoFact& tempo) {
     record_.standing = entry.after;
     record_.entries.push_back(std::move(entry));
     moved_ = true;
+}
+
+void PassageFold::note(const NoteFact& note) {
+    if (note.text.empty())
+        record_.notes.erase(note.about);
+    else
+        record_.notes[note.about] = note.text;
 }
 
 void PassageFold::markEdited(const PassageFact& edit) {

@@ -33,6 +33,7 @@ public:
 private:
     void run(const Fact& fact, const RunFact& run, const Corrections& corrections);
     void tempo(const Fact& fact, const TempoFact& tempo);
+    void note(const NoteFact& note);
     void edit(const PassageFact& edit);
     void markEdited(const PassageFact& edit);
     void turnTo(Date date);

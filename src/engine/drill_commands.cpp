@@ -99,6 +99,7 @@ void Drill::missInside(std::uint64_t sample) noexcept {
     told.run = run_.number;
     told.bar = place.bar;
     told.beat = place.beat;
+    told.thousandth = place.thousandth;
     teller_.tell(told);
 }
 
@@ -121,6 +122,7 @@ void Drill::missLate(RunRecord& run, std::uint64_t sample) noexcept {
         const auto place = placeAt(sample, run.section, run.grid, measure_);
         told.bar = place.bar;
         told.beat = place.beat;
+        told.thousandth = place.thousandth;
     }
     teller_.tell(told);
     if (tally_.standing.tempo != was.tempo) teller_.tell(event(Event::Kind::tempoMoved, now_));

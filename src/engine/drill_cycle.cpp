@@ -71,6 +71,7 @@ void Drill::endRun(Mark mark, VoidReason reason, std::uint64_t sample) noexcept 
     told.beganAt = run_.beganAt;
     told.bar = run_.missedAt.bar;
     told.beat = run_.missedAt.beat;
+    told.thousandth = run_.missedAt.thousandth;
     told.fullStreak = outcome.fullStreak;
     told.secure = outcome.secure;
     teller_.tell(told);

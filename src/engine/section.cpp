@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/section.h"
 
+#include <algorithm>
+
 namespace piolo::engine {
 
 Waits::Stand Section::standAt(std::uint64_t tick, const DrillMeasure& measure) const noexcept {
@@ -12,7 +14,7 @@ BarPlace Section::placeOf(std::uint64_t tick, const DrillMeasure& measure) const
     const auto [place, waits] = standAt(tick, measure);
     const auto inBeat = waits ? sinceBar(tick) % measure.perBeat : place % measure.perBeat;
     return {static_cast<std::int32_t>(place / measure.bar) + firstBar,
-            static_cast<std::int32_t>(place % measure.bar / measure.perBeat), measure.parts.partAt(inBeat),
+            static_cast<std::int32_t>(place % measure.bar / measure.perBeat), measure.parts.partAt(inBeat), 0,
             waits};
 }
 
@@ -34,6 +36,19 @@ std::uint64_t Section::nextBar(std::uint64_t tick, const DrillMeasure& measure) 
     return start + bar + waited - offset;
 }
 
+namespace {
+
+/// How much of the beat has gone by at `sample`, which lies in `tick`.
+std::int32_t thousandthAt(std::uint64_t sample, std::uint64_t tick, std::uint64_t inBeat,
+                          const PulseGrid& grid, const DrillMeasure& measure) noexcept {
+    const auto begins = grid.sampleOf(tick);
+    const auto length = std::max<std::uint64_t>(grid.sampleOf(tick + 1) - begins, 1);
+    const auto gone = std::min(sample - std::min(begins, sample), length - 1);
+    return static_cast<std::int32_t>((inBeat * 1000 + gone * 1000 / length) / measure.perBeat);
+}
+
+} // namespace
+
 BarPlace placeAt(std::uint64_t sample, const Section& section, const PulseGrid& grid,
                  const DrillMeasure& measure) noexcept {
     // The last tick that is not after the sample: doubling, then halving.
@@ -43,7 +58,11 @@ BarPlace placeAt(std::uint64_t sample, const Section& section, const PulseGrid& 
     for (; width > 0; width /= 2)
         if (grid.sampleOf(tick + width) <= sample) tick += width;
     const bool past = section.end != Section::never && tick >= section.end;
-    return section.placeOf(past ? section.end - 1 : tick, measure);
+    if (past) tick = section.end - 1;
+    auto place = section.placeOf(tick, measure);
+    const auto inBeat = (tick - section.start + section.offset) % measure.perBeat;
+    place.thousandth = thousandthAt(sample, tick, inBeat, grid, measure);
+    return place;
 }
 
 } // namespace piolo::engine

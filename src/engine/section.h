@@ -13,10 +13,11 @@ namespace piolo::engine {
 
 /// A place in the bars of a section.
 struct BarPlace {
-    std::int32_t bar = noBar; ///< from 0; a pick-up is bar -1
-    std::int32_t beat = 0;    ///< from 0
-    std::int32_t part = 0;    ///< pulse inside the beat, from 0
-    bool waits = false;       ///< it is the place before which the run waits to breathe
+    std::int32_t bar = noBar;    ///< from 0; a pick-up is bar -1
+    std::int32_t beat = 0;       ///< from 0
+    std::int32_t part = 0;       ///< pulse inside the beat, from 0
+    std::int32_t thousandth = 0; ///< of the beat, 0…999: only placeAt() knows it
+    bool waits = false;          ///< it is the place before which the run waits to breathe
 };
 
 /// Ticks of a grid from `start` to `end`. Real-time-safe.

@@ -17,12 +17,22 @@ namespace {
 
 using nlohmann::json;
 
-std::optional<Spot> spotOf(const json& pair) {
+std::optional<Spot> spotOf(const json& place) {
+    if (!place.is_array() || place.size() < 2 || place.size() > 3) return std::nullopt;
+    const auto bar = integerIn(place[0], leastSpotBar, mostSpotBar);
+    const auto beat = integerIn(place[1], 1, mostSpotBeat);
+    const auto part = place.size() == 3 ? integerIn(place[2], 0, mostSpotPart) : 0;
+    if (!bar || !beat || !part) return std::nullopt;
+    return Spot{static_cast<std::int32_t>(*bar), static_cast<std::int32_t>(*beat),
+                static_cast<std::int32_t>(*part)};
+}
+
+std::optional<Stop> stopOf(const json& pair) {
     if (!pair.is_array() || pair.size() != 2) return std::nullopt;
-    const auto bar = integerIn(pair[0], leastSpotBar, mostSpotBar);
-    const auto beat = integerIn(pair[1], 1, mostSpotBeat);
-    if (!bar || !beat) return std::nullopt;
-    return Spot{static_cast<std::int32_t>(*bar), static_cast<std::int32_t>(*beat)};
+    const auto bar = integerIn(pair[0], 0, Piece::mostBars);
+    const auto millis = integerIn(pair[1], 0, mostOrder);
+    if (!bar || !millis) return std::nullopt;
+    return Stop{static_cast<std::int32_t>(*bar), *millis};
 }
 
 std::optional<Id> runOf(const json& text) {
@@ -104,12 +114,34 @@ FactBody settings(JsonObject& line) {
     read.pauseAfterRuns = static_cast<std::int32_t>(line.integer("pauseAfterRuns", 0, 9999));
     read.secureDays = static_cast<std::int32_t>(line.integer("secureDays", 1, 999));
     read.dayOpening = line.choice("dayOpening", openingOf);
+    if (line.has("reactionMs"))
+        read.reactionMillis =
+            static_cast<std::int32_t>(line.integer("reactionMs", 0, PracticeSettings::mostReactionMillis));
     return SettingsFact{read};
+}
+
+FactBody stage(JsonObject& line) { return StageFact{line.id("passage"), line.choice("stage", stageOf)}; }
+
+FactBody note(JsonObject& line) {
+    NoteFact fact{line.id("passage"), line.id("about"), line.text("text")};
+    if (fact.text.size() > NoteFact::longest) line.refuse("text");
+    return fact;
+}
+
+FactBody runThrough(JsonObject& line) {
+    RunThroughFact fact;
+    fact.piece = line.id("piece");
+    if (line.has("tempo")) fact.tempo = line.tempo("tempo");
+    fact.millis = line.integer("ms", 0, mostOrder);
+    fact.finished = line.flag("finished");
+    if (line.has("stops")) fact.stops = listOf<Stop>(line, "stops", stopOf);
+    if (fact.stops.size() > RunThroughFact::mostStops) line.refuse("stops");
+    return fact;
 }
 
 // In the order of FactBody.
 constexpr std::array<FactBody (*)(JsonObject&), std::variant_size_v<FactBody>> readers{
-    run, late, doubt, tempo, back, passage, piece, removal, settings};
+    run, late, doubt, tempo, back, passage, piece, removal, settings, stage, note, runThrough};
 
 } // namespace
 

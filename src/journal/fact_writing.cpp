@@ -21,7 +21,8 @@ Json ids(const std::vector<Id>& runs) {
 
 Json spotsOf(const std::vector<Spot>& spots) {
     Json list = Json::array();
-    for (const auto& [bar, beat] : spots) list.push_back(Json::array({bar, beat}));
+    for (const auto& [bar, beat, part] : spots)
+        list.push_back(part == 0 ? Json::array({bar, beat}) : Json::array({bar, beat, part}));
     return list;
 }
 
@@ -89,6 +90,29 @@ void put(Json& line, const SettingsFact& fact) {
     line["pauseAfterRuns"] = fact.settings.pauseAfterRuns;
     line["secureDays"] = fact.settings.secureDays;
     line["dayOpening"] = wordOf(fact.settings.dayOpening);
+    line["reactionMs"] = fact.settings.reactionMillis;
+}
+
+void put(Json& line, const StageFact& said) {
+    line["passage"] = said.passage.text();
+    line["stage"] = wordOf(said.stage);
+}
+
+void put(Json& line, const NoteFact& note) {
+    line["passage"] = note.passage.text();
+    line["about"] = note.about.text();
+    line["text"] = note.text;
+}
+
+void put(Json& line, const RunThroughFact& played) {
+    line["piece"] = played.piece.text();
+    if (played.tempo) line["tempo"] = played.tempo->thousandths();
+    line["ms"] = played.millis;
+    line["finished"] = played.finished;
+    if (played.stops.empty()) return;
+    Json stops = Json::array();
+    for (const auto& [bar, millis] : played.stops) stops.push_back(Json::array({bar, millis}));
+    line["stops"] = std::move(stops);
 }
 
 } // namespace

@@ -15,7 +15,10 @@ constexpr std::array<std::string_view, 5> runKinds{"", "", "silent", "context", 
 constexpr std::array<std::string_view, 2> steps{"bpm", "notches"};
 constexpr std::array<std::string_view, 3> openings{"twoRungsBelow", "asLeft", "start"};
 constexpr std::array<std::string_view, std::variant_size_v<FactBody>> kinds{
-    "run", "late", "doubt", "tempo", "back", "passage", "piece", "removal", "settings"};
+    "run",   "late",    "doubt",    "tempo", "back", "passage",
+    "piece", "removal", "settings", "stage", "note", "runThrough"};
+constexpr std::array<std::string_view, 5> stages{"slow", "secure", "withoutClick", "inContext",
+                                                 "runThroughs"};
 
 template <typename Value, std::size_t Count>
 std::optional<Value> valueOf(const std::array<std::string_view, Count>& words, std::string_view word) {
@@ -37,6 +40,7 @@ std::string_view wordOf(Reason reason) noexcept { return at(reasons, reason); }
 std::string_view wordOf(RunKind kind) noexcept { return at(runKinds, kind); }
 std::string_view wordOf(StepKind step) noexcept { return at(steps, step); }
 std::string_view wordOf(DayOpening opening) noexcept { return at(openings, opening); }
+std::string_view wordOf(Stage stage) noexcept { return at(stages, stage); }
 
 std::optional<Mark> markOf(std::string_view word) noexcept { return valueOf<Mark>(marks, word); }
 std::optional<Reason> reasonOf(std::string_view word) noexcept { return valueOf<Reason>(reasons, word); }
@@ -45,6 +49,7 @@ std::optional<StepKind> stepOf(std::string_view word) noexcept { return valueOf<
 std::optional<DayOpening> openingOf(std::string_view word) noexcept {
     return valueOf<DayOpening>(openings, word);
 }
+std::optional<Stage> stageOf(std::string_view word) noexcept { return valueOf<Stage>(stages, word); }
 
 std::string_view kindOf(const FactBody& body) noexcept { return kinds[body.index()]; }
 std::optional<std::size_t> kindIndex(std::string_view word) noexcept {

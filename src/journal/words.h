@@ -17,12 +17,14 @@ namespace piolo::journal {
 [[nodiscard]] std::string_view wordOf(RunKind kind) noexcept;
 [[nodiscard]] std::string_view wordOf(StepKind step) noexcept;
 [[nodiscard]] std::string_view wordOf(DayOpening opening) noexcept;
+[[nodiscard]] std::string_view wordOf(Stage stage) noexcept;
 
 [[nodiscard]] std::optional<Mark> markOf(std::string_view word) noexcept;
 [[nodiscard]] std::optional<Reason> reasonOf(std::string_view word) noexcept;
 [[nodiscard]] std::optional<RunKind> runKindOf(std::string_view word) noexcept;
 [[nodiscard]] std::optional<StepKind> stepOf(std::string_view word) noexcept;
 [[nodiscard]] std::optional<DayOpening> openingOf(std::string_view word) noexcept;
+[[nodiscard]] std::optional<Stage> stageOf(std::string_view word) noexcept;
 
 /// The word of a body's kind: "run", "late", …
 [[nodiscard]] std::string_view kindOf(const FactBody& body) noexcept;

@@ -85,8 +85,10 @@ std::vector<Spot> spots(Pieces& line) {
         const auto bar = line.integer(leastSpotBar, mostSpotBar);
         line.literal(",");
         const auto beat = line.integer(1, mostSpotBeat);
+        const auto part = line.has(",") ? line.integer(0, mostSpotPart) : 0;
         line.literal("]");
-        list.push_back({static_cast<std::int32_t>(bar), static_cast<std::int32_t>(beat)});
+        list.push_back({static_cast<std::int32_t>(bar), static_cast<std::int32_t>(beat),
+                        static_cast<std::int32_t>(part)});
     } while (line.has(","));
     line.literal("]");
     return list;

@@ -93,7 +93,7 @@ std::optional<Fact> DrillReader::journalLateMiss(const engine::Event& event) {
 }
 
 Spot DrillReader::spotOf(const engine::Event& event) const {
-    return {present_.firstBar + event.bar, event.beat + 1};
+    return {present_.firstBar + event.bar, event.beat + 1, event.thousandth};
 }
 
 } // namespace piolo::models

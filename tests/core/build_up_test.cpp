@@ -59,3 +59,23 @@ TEST_CASE("only a part from the first bar has the pick-up; the rest is the passa
     CHECK(musicOf({18, 2}, whole).pickup.isZero());
     CHECK(musicOf({17, 8}, whole) == whole);
 }
+
+TEST_CASE("in context a passage has two bars more on either side, as far as the piece reaches") {
+    const Music whole = eightBarsFrom(17);
+    CHECK(inContext(whole, 0).firstBar == 15);
+    CHECK(inContext(whole, 0).bars == 12);
+    CHECK(inContext(whole, 0).pickup.isZero());
+    CHECK(inContext(whole, 24).bars == 10);
+    CHECK(inContext(whole, 25).bars == 11);
+    CHECK(inContext(whole, 20).bars == 12); // a piece that ends inside its passage is not believed
+    CHECK(inContext(eightBarsFrom(2), 0).firstBar == 1);
+    CHECK(inContext(eightBarsFrom(1), 0).bars == 10);
+    CHECK(inContext(eightBarsFrom(1), 0).pickup == Fraction{1, 8});
+    CHECK(inContext(eightBarsFrom(0), 0).firstBar == 0);
+    Music open;
+    open.bars = 0;
+    CHECK(inContext(open, 0) == open);
+    Music longest = eightBarsFrom(1);
+    longest.bars = Music::mostBars;
+    CHECK(inContext(longest, 0).bars == Music::mostBars);
+}

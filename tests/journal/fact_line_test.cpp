@@ -55,13 +55,11 @@ TEST_CASE("every fact comes back from its line as it was") {
 }
 
 TEST_CASE("keys stand in a fixed order: those of every fact, then the kind's own") {
-    RunFact run{passage,          *Tempo::fromThousandths(84'500),
-                Mark::voided,     Reason::stopped,
-                RunKind::attempt, 8123,
-                {{0, 4}, {12, 1}}};
+    RunFact run{passage, *Tempo::fromThousandths(84'500), Mark::voided, Reason::stopped, RunKind::attempt,
+                8123,    {{0, 4}, {12, 1, 250}}};
     CHECK(lineOf(run) == expected(R"("run",)" + aPassage +
                                   R"(,"tempo":84500,"mark":"void","reason":"stopped","try":true,"ms":8123,)"
-                                  R"("spots":[[0,4],[12,1]])"));
+                                  R"("spots":[[0,4],[12,1,250]])"));
     CHECK(lineOf(LateMissFact{passage, {0, 1}}) ==
           expected(R"("late",)" + aPassage + R"(,"run":"00000000000000000000000000000001")"));
     CHECK(lineOf(DoubtFact{passage, {{0, 1}}}) ==
@@ -74,7 +72,17 @@ TEST_CASE("keys stand in a fixed order: those of every fact, then the kind's own
           expected(R"("removal","subject":"000000000000000000000000000000ab","removed":false)"));
     CHECK(lineOf(SettingsFact{}) ==
           expected(R"("settings","gapMs":4000,"playOn":false,"pauseAfterRuns":20,"secureDays":3,)"
-                   R"("dayOpening":"twoRungsBelow")"));
+                   R"("dayOpening":"twoRungsBelow","reactionMs":250)"));
+    CHECK(lineOf(StageFact{passage, Stage::withoutClick}) ==
+          expected(R"("stage",)" + aPassage + R"(,"stage":"withoutClick")"));
+    CHECK(lineOf(NoteFact{passage, {0, 1}, "Reed too hard"}) ==
+          expected(R"("note",)" + aPassage +
+                   R"(,"about":"00000000000000000000000000000001","text":"Reed too hard")"));
+    CHECK(lineOf(RunThroughFact{passage, Tempo::bpm(96), 180'000, true, {{31, 44'000}}}) ==
+          expected(R"("runThrough","piece":"000000000000000000000000000000ab","tempo":96000,"ms":180000,)"
+                   R"("finished":true,"stops":[[31,44000]])"));
+    CHECK(lineOf(RunThroughFact{passage, {}, 9, false, {}}) ==
+          expected(R"("runThrough","piece":"000000000000000000000000000000ab","ms":9,"finished":false)"));
 }
 
 TEST_CASE("a clean run has no reason, no try and no spots in its line") {

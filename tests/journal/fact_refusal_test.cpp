@@ -37,7 +37,7 @@ std::vector<json> fullLines() {
     click.swing = {2, 1};
     click.breaths = {{3, 1, 2}};
     const std::vector<FactBody> bodies{
-        RunFact{{0, 1}, Tempo::bpm(60), Mark::voided, Reason::stopped, RunKind::silent, 5, {{1, 1}}},
+        RunFact{{0, 1}, Tempo::bpm(60), Mark::voided, Reason::stopped, RunKind::silent, 5, {{1, 1, 1}}},
         LateMissFact{{0, 1}, {0, 2}},
         DoubtFact{{0, 1}, {{0, 2}}},
         TempoFact{{0, 1}, Tempo::bpm(60), Reason::hand},
@@ -53,7 +53,10 @@ std::vector<json> fullLines() {
                   PieceMusic{music.meter, Tempo::bpm(132)},
                   "Key signature changes at D"},
         RemovalFact{{0, 1}, true},
-        SettingsFact{}};
+        SettingsFact{},
+        StageFact{{0, 1}, Stage::inContext},
+        NoteFact{{0, 1}, {0, 2}, "Reed too hard"},
+        RunThroughFact{{0, 1}, Tempo::bpm(96), 180'000, true, {{31, 44'000}}}};
     std::vector<json> lines;
     for (const auto& body : bodies) {
         Fact fact{{0, 9}, "0123456789abcdef0123456789abcdef", 1, 1, {}, body};
@@ -87,9 +90,12 @@ bool isOneOf(const std::string& key, std::initializer_list<const char*> keys) {
 bool fits(const std::string& key, const json& value) {
     if (value.is_null()) return key == "due";
     if (value == -7) return key == "transposition";
-    if (value.is_boolean()) return isOneOf(key, {"landing", "music.landing", "removed", "playOn"});
-    if (value.is_string()) return isOneOf(key, {"name", "instrument", "composer", "notes", "title.name"});
-    return value == json::array() && isOneOf(key, {"spots", "runs", "click.accents", "click.breaths"});
+    if (value.is_boolean())
+        return isOneOf(key, {"landing", "music.landing", "removed", "playOn", "finished"});
+    if (value.is_string())
+        return isOneOf(key, {"name", "instrument", "composer", "notes", "title.name", "text"});
+    return value == json::array() &&
+           isOneOf(key, {"spots", "runs", "click.accents", "click.breaths", "stops"});
 }
 
 std::string nested(const char* open, const char* close, int depth) {
@@ -147,8 +153,10 @@ TEST_CASE("a missing key is one fault that names it, unless it may be missing") 
                 isOneOf(key, {"as",           "spots",         "title", "title.piece", "music",
                               "music.groups", "music.pickup",  "tempi", "click",       "click.accents",
                               "click.swing",  "click.breaths", "name",  "instrument",  "due",
-                              "composer",     "transposition", "bars",  "music.tempo", "notes"}) ||
-                (key == "reason" && line["kind"] == "run");
+                              "composer",     "transposition", "bars",  "music.tempo", "notes",
+                              "reactionMs",   "stops"}) ||
+                (key == "reason" && line["kind"] == "run") ||
+                (key == "tempo" && line["kind"] == "runThrough");
             if (mayBeMissing)
                 CHECK(fromLine(changed.dump(), place).ok());
             else
@@ -156,7 +164,7 @@ TEST_CASE("a missing key is one fault that names it, unless it may be missing") 
         });
 }
 
-TEST_CASE("a run is a try or something else, not both; a piece's notes are at most 2000 bytes") {
+TEST_CASE("a run is a try or something else, not both; a piece's notes and a run's are bounded in bytes") {
     json run = fullLines()[0];
     run["try"] = false;
     CHECK(fromLine(run.dump(), place).ok());
@@ -167,6 +175,16 @@ TEST_CASE("a run is a try or something else, not both; a piece's notes are at mo
     CHECK(fromLine(piece.dump(), place).ok());
     piece["notes"] = std::string(2001, 'a');
     CHECK(faultOf(piece.dump()).arguments.at(0) == "notes");
+    json note = fullLines()[10];
+    note["text"] = std::string(500, 'a');
+    CHECK(fromLine(note.dump(), place).ok());
+    note["text"] = std::string(501, 'a');
+    CHECK(faultOf(note.dump()).arguments.at(0) == "text");
+    json through = fullLines()[11];
+    through["stops"] = json(std::vector<json>(999, json::array({1, 1})));
+    CHECK(fromLine(through.dump(), place).ok());
+    through["stops"].push_back(json::array({1, 1}));
+    CHECK(faultOf(through.dump()).arguments.at(0) == "stops");
 }
 
 TEST_CASE("every bound holds: the value beyond it is refused, the value on it is not") {
@@ -186,6 +204,9 @@ TEST_CASE("every bound holds: the value beyond it is refused, the value on it is
         {0, "/spots", json::parse("[[3,32]]"), json::parse("[[3,33]]")},
         {0, "/spots", json::parse("[[3,1]]"), json::parse("[[3,0]]")},
         {0, "/spots", json::parse("[[3,1]]"), json::parse("[[3,1.0]]")},
+        {0, "/spots", json::parse("[[3,1,999]]"), json::parse("[[3,1,1000]]")},
+        {0, "/spots", json::parse("[[3,1,0]]"), json::parse("[[3,1,-1]]")},
+        {0, "/spots", json::parse("[[3,1]]"), json::parse("[[3,1,2,3]]")},
         {0, "/mark", "clean", "Clean"},
         {0, "/id", "000000000000000000000000000000A1", "00000000000000000000000000000000"},
         {0, "/device", "000000000000000000000000000000a1", "laptop"},
@@ -235,6 +256,12 @@ TEST_CASE("every bound holds: the value beyond it is refused, the value on it is
         {8, "/pauseAfterRuns", 0, -1},
         {8, "/secureDays", 1, 0},
         {8, "/dayOpening", "start", ""},
+        {8, "/reactionMs", 1000, 1001},
+        {9, "/stage", "runThroughs", "clean"},
+        {11, "/ms", 0, -1},
+        {11, "/tempo", 400'000, 400'001},
+        {11, "/stops", json::parse("[[0,0],[9999,5]]"), json::parse("[[10000,5]]")},
+        {11, "/stops", json::parse("[[3,5]]"), json::parse("[[3]]")},
     };
     const auto lines = fullLines();
     for (const auto& [kind, pointer, good, bad] : rows) {

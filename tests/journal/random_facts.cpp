@@ -39,7 +39,7 @@ RunFact RandomFacts::run() {
                  number(0, 10'000'000),
                  {}};
     for (auto count = number(0, 3); count > 0; --count)
-        fact.spots.push_back({small(-1, 10'000), small(1, 32)});
+        fact.spots.push_back({small(-1, 10'000), small(1, 32), coin() ? small(0, 999) : 0});
     return fact;
 }
 
@@ -127,8 +127,17 @@ PieceFact RandomFacts::piece() {
     return fact;
 }
 
+RunThroughFact RandomFacts::runThrough() {
+    RunThroughFact fact{id(), {}, number(0, 3'600'000), coin(), {}};
+    if (coin()) fact.tempo = tempo();
+    for (auto count = number(0, 4); count > 0; --count)
+        fact.stops.push_back({small(0, 9999), number(0, 3'600'000)});
+    return fact;
+}
+
 SettingsFact RandomFacts::settings() {
-    return {{small(0, 30'000), coin(), small(0, 100), small(1, 30), static_cast<DayOpening>(number(0, 2))}};
+    return {{small(0, 30'000), coin(), small(0, 100), small(1, 30), static_cast<DayOpening>(number(0, 2)),
+             small(0, 1000)}};
 }
 
 FactBody RandomFacts::body(std::size_t index) {
@@ -150,8 +159,14 @@ FactBody RandomFacts::body(std::size_t index) {
         return piece();
     case 7:
         return RemovalFact{id(), coin()};
-    default:
+    case 8:
         return settings();
+    case 9:
+        return StageFact{id(), static_cast<Stage>(number(0, 4))};
+    case 10:
+        return NoteFact{id(), id(), text()};
+    default:
+        return runThrough();
     }
 }
 

@@ -37,6 +37,7 @@ private:
     ClickPattern click();
     PassageFact passage();
     PieceFact piece();
+    RunThroughFact runThrough();
     SettingsFact settings();
 
     std::mt19937_64 random_;

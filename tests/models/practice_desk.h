@@ -34,6 +34,11 @@ private:
 
 inline constexpr const char* deskDevice = "0123456789abcdef0123456789abcdef";
 
+/// That bar and beat, within two blocks of half the beat at 84 to the minute.
+[[nodiscard]] inline bool isInTheMiddleOf(const Spot& spot, std::int32_t bar, std::int32_t beat) {
+    return spot.bar == bar && spot.beat == beat && std::abs(spot.part - 500) <= 28;
+}
+
 class PracticeDesk {
 public:
     explicit PracticeDesk(std::optional<Passage> passage = {}) {
