@@ -87,16 +87,37 @@ ColumnLayout {
                 onClicked: desk.drill.faster()
             }
         }
-        InkButton {
+        RowLayout {
             Layout.fillWidth: true
-            Layout.preferredWidth: 1
-            text: qsTr("Try one run at %1").arg(desk.drill.targetText)
-            key: desk.keys.tryKeys
-            onClicked: desk.drill.attempt()
+            Layout.columnSpan: 2
+            spacing: 12
+
+            InkButton {
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                text: qsTr("One try at %1").arg(desk.drill.targetText)
+                key: desk.keys.tryKeys
+                onClicked: desk.drill.attempt()
+            }
+            InkButton {
+                objectName: "silent"
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                text: qsTr("Without the click")
+                onClicked: desk.drill.playSilent()
+            }
+            InkButton {
+                objectName: "context"
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                enabled: !desk.drill.openEnded
+                text: qsTr("In context")
+                onClicked: desk.drill.playInContext()
+            }
         }
         InkButton {
             Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            Layout.columnSpan: 2
             text: qsTr("Take back the last mark")
             key: desk.keys.backKeys
             onClicked: desk.drill.takeBack()

@@ -126,6 +126,11 @@ Item {
                         Accessible.name: qsTr("Curve of the tempo over the last 14 days, target %1").arg(screen.drill.targetText)
                     }
                 }
+                StageCard {
+                    Layout.fillWidth: true
+                    drill: screen.drill
+                    recorded: screen.recorded
+                }
                 TodayCard {
                     Layout.fillWidth: true
                     today: screen.drill.today

@@ -76,7 +76,7 @@ Rectangle {
                     onClicked: panel.drill.doubt()
                 }
                 InkButton {
-                    visible: !panel.asksClean
+                    visible: !panel.asksClean && !panel.drill.apart
                     Layout.fillWidth: true
                     Layout.preferredWidth: 1
                     Layout.preferredHeight: 84

@@ -57,7 +57,7 @@ Item {
             id: dots
             anchors.horizontalCenter: parent.horizontalCenter
             y: parent.height * 0.48
-            visible: !screen.drill.trying
+            visible: !screen.drill.apart
             size: Math.min(parent.height * 0.075, parent.width / (Math.min(10, needed) * 1.4))
             streak: screen.drill.streak
             needed: screen.drill.cleanRuns
@@ -65,8 +65,8 @@ Item {
         }
         Words {
             anchors.centerIn: dots
-            visible: screen.drill.trying
-            text: qsTr("a try: moves nothing")
+            visible: screen.drill.apart
+            text: screen.drill.apartText
             font.pixelSize: screen.least * 1.2
             color: Theme.faint
         }

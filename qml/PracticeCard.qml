@@ -54,6 +54,18 @@ SettingsCard {
         words: Formatter.days(card.settings.secureDays)
         onMoved: value => card.settings.secureDays = value
     }
+    Stepper {
+        objectName: "reaction"
+        width: parent.width
+        enabled: !card.settings.readOnly
+        label: qsTr("From a slip to the key (a guess: set your own)")
+        from: 0
+        to: 1000
+        step: 50
+        value: card.settings.reactionMillis
+        words: qsTr("%1 ms").arg(card.settings.reactionMillis)
+        onMoved: value => card.settings.reactionMillis = value
+    }
     Choice {
         objectName: "dayOpening"
         width: parent.width

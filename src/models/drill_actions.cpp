@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the keys and buttons do to the drill.
+#include "core/build_up.h"
 #include "models/drill_model.h"
 
 namespace piolo::models {
@@ -28,12 +29,13 @@ void DrillModel::attempt() { begin(RunKind::attempt); }
 void DrillModel::begin(RunKind kind) {
     const PassageRecord* known = record();
     if (known == nullptr || state_ != State::Stopped || session_.active()) return;
-    const Passage passage = known->passage;
-    const bool atTarget = kind != RunKind::run;
-    const Standing standing = atTarget ? handSet(passage.tempi.rule.target) : standingToStart();
-    if (kind == RunKind::run) journalOpening();
+    const Passage passage = played(kind);
+    const bool moves = kind == RunKind::run;
+    const Standing standing = moves ? standingToStart() : handSet(passage.tempi.rule.target);
+    if (moves) journalOpening();
     if (!session_.begin(passage, standing, kind)) return;
-    trying_ = kind != RunKind::run;
+    kind_ = kind;
+    beats_.show(passage.music, passage.click);
     stopAsked_ = false;
     unheard_.clear();
     state_ = State::Playing;
@@ -42,6 +44,24 @@ void DrillModel::begin(RunKind kind) {
     setFeedback(Feedback::None);
     timer_.start();
     refresh();
+}
+
+// A passage of no piece, or of one whose length is not known, has bars after it as far as anybody knows.
+Passage DrillModel::played(RunKind kind) const {
+    Passage passage = record()->passage;
+    if (kind != RunKind::context) return passage;
+    std::int32_t pieceBars = 0;
+    for (const Piece& piece : book_.notebook().pieces())
+        if (piece.id == passage.title.piece) pieceBars = piece.bars;
+    passage.music = inContext(passage.music, pieceBars);
+    return passage;
+}
+
+void DrillModel::setStage(int stage) {
+    const PassageRecord* known = record();
+    if (known == nullptr || book_.readOnly() || stage < 0 || stage >= StageFigures::names().size()) return;
+    const auto said = static_cast<Stage>(stage);
+    if (said != known->stage) book_.record(StageFact{passage_, said});
 }
 
 void DrillModel::journalOpening() {
@@ -106,7 +126,7 @@ void DrillModel::doubt() {
 }
 
 void DrillModel::halveTempo() {
-    if (state_ != State::Paused) return;
+    if (state_ != State::Paused || apart()) return; // what moves nothing is offered no tempo
     book_.record(TempoFact{passage_, halfTempo(), Reason::offer});
     session_.reconcile();
     goOn();

@@ -84,7 +84,7 @@ void DrillModel::pause(engine::Pause why) {
 
 void DrillModel::finish() {
     state_ = State::Stopped;
-    trying_ = false;
+    kind_ = RunKind::run;
     timer_.stop();
     rest_.playing(false, sound_.nowNanos());
     beats_.rest();

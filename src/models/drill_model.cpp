@@ -65,8 +65,13 @@ void DrillModel::refresh() {
         const PracticeSettings& settings = book_.notebook().settings();
         ladder_.show(known->passage.tempi, shown_.tempo, known->best);
         today_.show(*known, book_.notebook().day(book_.today(), passage_), settings.secureDays);
+        stages_.show(known->stage, nextStep(*known, runThroughs(), settings));
     }
     emit changed();
+}
+
+std::vector<RunThrough> DrillModel::runThroughs() const {
+    return book_.notebook().runThroughs(record()->passage.title.piece);
 }
 
 QString DrillModel::passageText() const {
@@ -115,6 +120,22 @@ QString DrillModel::openingText() const {
     if (hand_) return tr("set by hand, from the next run");
     if (!book_.notebook().opening(passage_, book_.today())) return {};
     return tr("a new day: left at %1").arg(Formatter::tempo(known->standing.tempo));
+}
+
+QString DrillModel::apartText() const {
+    switch (kind_) {
+    case RunKind::run:
+        return {};
+    case RunKind::attempt:
+        return tr("a try: moves nothing");
+    case RunKind::silent:
+        return tr("without the click: moves nothing");
+    case RunKind::context:
+        return tr("in context: moves nothing");
+    case RunKind::aside:
+        break;
+    }
+    return tr("aside: moves nothing");
 }
 
 bool DrillModel::openEnded() const {

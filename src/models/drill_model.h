@@ -14,6 +14,7 @@
 #include "models/practice_book.h"
 #include "models/rest_watch.h"
 #include "models/sound_port.h"
+#include "models/stage_figures.h"
 #include "models/today_figures.h"
 
 #include <cstdint>
@@ -43,7 +44,10 @@ class DrillModel : public QObject {
     /// Why the tempo is not where the last run left it; "" when it is.
     Q_PROPERTY(QString openingText READ openingText NOTIFY changed)
     Q_PROPERTY(bool openEnded READ openEnded NOTIFY changed)
-    Q_PROPERTY(bool trying READ trying NOTIFY changed)
+    /// The runs move nothing, for they are played for something else than the rule.
+    Q_PROPERTY(bool apart READ apart NOTIFY changed)
+    /// "a try: moves nothing"; "" for runs that move the rule.
+    Q_PROPERTY(QString apartText READ apartText NOTIFY changed)
     Q_PROPERTY(PauseKind pauseKind READ pauseKind NOTIFY changed)
     /// How many runs in a row went by without a key.
     Q_PROPERTY(int unheardRuns READ unheardRuns NOTIFY changed)
@@ -55,6 +59,7 @@ class DrillModel : public QObject {
     Q_PROPERTY(piolo::models::BeatView* beats READ beats CONSTANT)
     Q_PROPERTY(piolo::models::LadderModel* ladder READ ladder CONSTANT)
     Q_PROPERTY(piolo::models::TodayFigures* today READ today CONSTANT)
+    Q_PROPERTY(piolo::models::StageFigures* stages READ stages CONSTANT)
 public:
     enum class State { Stopped, Playing, Paused };
     Q_ENUM(State)
@@ -78,7 +83,8 @@ public:
     [[nodiscard]] QString streakText() const;
     [[nodiscard]] QString openingText() const;
     [[nodiscard]] bool openEnded() const;
-    [[nodiscard]] bool trying() const { return trying_; }
+    [[nodiscard]] bool apart() const { return kind_ != RunKind::run; }
+    [[nodiscard]] QString apartText() const;
     [[nodiscard]] PauseKind pauseKind() const { return pauseKind_; }
     [[nodiscard]] int unheardRuns() const { return static_cast<int>(unheard_.size()); }
     [[nodiscard]] QString halfTempoText() const;
@@ -88,6 +94,7 @@ public:
     [[nodiscard]] BeatView* beats() { return &beats_; }
     [[nodiscard]] LadderModel* ladder() { return &ladder_; }
     [[nodiscard]] TodayFigures* today() { return &today_; }
+    [[nodiscard]] StageFigures* stages() { return &stages_; }
 
     /// What is known of the passage; none when none is open. Good until the notebook changes.
     [[nodiscard]] const PassageRecord* record() const;
@@ -104,6 +111,12 @@ public:
     Q_INVOKABLE void start() { begin(RunKind::run); }
     /// One run at the target that moves nothing.
     Q_INVOKABLE void attempt();
+    /// At the target, run after run, all apart from the rule: without the click from the first note on, and
+    /// with some bars before and after.
+    Q_INVOKABLE void playSilent() { begin(RunKind::silent); }
+    Q_INVOKABLE void playInContext() { begin(RunKind::context); }
+    /// The player says which stage the passage is in: a place in StageFigures::names.
+    Q_INVOKABLE void setStage(int stage);
     /// The mark button: a miss now.
     Q_INVOKABLE void missNow() { strike(sound_.nowNanos()); }
     Q_INVOKABLE void stop();
@@ -133,6 +146,8 @@ signals:
 
 private:
     void begin(RunKind kind);
+    [[nodiscard]] Passage played(RunKind kind) const;
+    [[nodiscard]] std::vector<RunThrough> runThroughs() const;
     void journalOpening();
     void setHand(Tempo tempo);
     void hear(const DrillNote& note);
@@ -153,11 +168,12 @@ private:
     BeatView beats_;
     LadderModel ladder_;
     TodayFigures today_;
+    StageFigures stages_;
     RestWatch rest_;
     QTimer timer_;
     Id passage_;
     State state_ = State::Stopped;
-    bool trying_ = false;
+    RunKind kind_ = RunKind::run; // of the runs that are played, or were played last
     bool stopAsked_ = false;
     std::optional<Tempo> hand_; // set by hand while stopped, not journalled yet
     Standing shown_;

@@ -169,6 +169,11 @@ void SettingsModel::setPauseAfterRuns(int runs) {
 int SettingsModel::secureDays() const { return practice().secureDays; }
 void SettingsModel::setSecureDays(int days) { put(&PracticeSettings::secureDays, std::clamp(days, 1, 999)); }
 
+int SettingsModel::reactionMillis() const { return practice().reactionMillis; }
+void SettingsModel::setReactionMillis(int millis) {
+    put(&PracticeSettings::reactionMillis, std::clamp(millis, 0, PracticeSettings::mostReactionMillis));
+}
+
 QVariantList SettingsModel::dayOpenings() const { return dayOpeningChoices(); }
 QString SettingsModel::dayOpening() const { return nameOfOpening(practice().dayOpening); }
 void SettingsModel::setDayOpening(const QString& opening) {

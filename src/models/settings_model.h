@@ -54,6 +54,8 @@ class SettingsModel : public QObject {
     Q_PROPERTY(bool playOn READ playOn WRITE setPlayOn NOTIFY practiceChanged)
     Q_PROPERTY(int pauseAfterRuns READ pauseAfterRuns WRITE setPauseAfterRuns NOTIFY practiceChanged)
     Q_PROPERTY(int secureDays READ secureDays WRITE setSecureDays NOTIFY practiceChanged)
+    /// From hearing a slip to pressing the key.
+    Q_PROPERTY(int reactionMillis READ reactionMillis WRITE setReactionMillis NOTIFY practiceChanged)
     Q_PROPERTY(QVariantList dayOpenings READ dayOpenings CONSTANT)
     /// "twoRungsBelow", "asLeft" or "start".
     Q_PROPERTY(QString dayOpening READ dayOpening WRITE setDayOpening NOTIFY practiceChanged)
@@ -99,6 +101,8 @@ public:
     void setPauseAfterRuns(int runs);
     [[nodiscard]] int secureDays() const;
     void setSecureDays(int days);
+    [[nodiscard]] int reactionMillis() const;
+    void setReactionMillis(int millis);
     [[nodiscard]] QVariantList dayOpenings() const;
     [[nodiscard]] QString dayOpening() const;
     void setDayOpening(const QString& opening);

@@ -79,7 +79,8 @@ TEST_CASE("with nothing left to take back, back says so and records nothing") {
 TEST_CASE("a try plays one run at the target, is logged apart and moves nothing") {
     PracticeDesk desk;
     desk.drill->attempt();
-    CHECK(desk.drill->trying());
+    CHECK(desk.drill->apart());
+    CHECK(desk.drill->apartText() == "a try: moves nothing");
     REQUIRE(desk.playUntil(Kind::stopped));
     CHECK(desk.drill->state() == DrillModel::State::Playing); // its last bar can still be heard
     desk.play(0.2);
@@ -90,6 +91,66 @@ TEST_CASE("a try plays one run at the target, is logged apart and moves nothing"
     CHECK(runs.front().tempo == Tempo::bpm(96));
     CHECK(desk.standing() == Standing{Tempo::bpm(84), 0});
     CHECK(desk.drill->tempoText() == "84");
+}
+
+TEST_CASE("without the click: run after run at the target, with its own mark, moving nothing") {
+    PracticeDesk desk;
+    desk.drill->playSilent();
+    CHECK(desk.drill->apartText() == "without the click: moves nothing");
+    CHECK(desk.drill->tempoText() == "96");
+    REQUIRE(desk.playUntil(Kind::runEnded));
+    REQUIRE(desk.playUntil(Kind::runBegan));
+    desk.play(0.5); // heard 100 ms late
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::runEnded));
+    desk.drill->stop();
+    desk.play(0.5);
+    const auto runs = desk.onDisk<RunFact>();
+    REQUIRE(runs.size() == 2);
+    CHECK(runs[0].kind == RunKind::silent);
+    CHECK(runs[0].mark == Mark::clean);
+    CHECK(runs[1].mark == Mark::missed);
+    CHECK(desk.standing() == Standing{Tempo::bpm(84), 0});
+    CHECK_FALSE(desk.drill->apart());
+    CHECK(desk.drill->tempoText() == "84");
+}
+
+TEST_CASE("in context two bars more sound on either side, and a miss there keeps its bar") {
+    PracticeDesk desk;
+    desk.drill->playInContext();
+    REQUIRE(desk.playUntil(Kind::runBegan));
+    desk.play(0.5);
+    desk.press(); // in the first bar of the context, two before the passage's own
+    REQUIRE(desk.playUntil(Kind::runEnded));
+    desk.drill->stop();
+    desk.play(0.5);
+    const auto runs = desk.onDisk<RunFact>();
+    REQUIRE(runs.size() == 1);
+    CHECK(runs.front().kind == RunKind::context);
+    REQUIRE(runs.front().spots.size() == 1);
+    CHECK(runs.front().spots.front().bar == PracticeDesk::usual().music.firstBar - 2);
+}
+
+TEST_CASE("the player says the stage; the log proposes the next one and says why") {
+    PracticeDesk desk;
+    auto* const stages = desk.drill->stages();
+    CHECK(stages->stage() == 0);
+    CHECK(stages->evidence() == "Next: a full streak at the target.");
+    CHECK(stages->proposed() == "");
+    desk.drill->setStage(2);
+    CHECK(stages->stage() == 2);
+    CHECK(stages->evidence() == "Clean in a row without the click, on one day: 0 of 3.");
+    desk.drill->playSilent();
+    for (int run = 0; run < 3; ++run) REQUIRE(desk.playUntil(Kind::runEnded));
+    desk.drill->stop();
+    desk.play(0.5);
+    CHECK(stages->evidence() == "Clean in a row without the click, on one day: 3 of 3.");
+    CHECK(stages->proposed() == "in context");
+    desk.drill->setStage(1);
+    desk.drill->setStage(1); // said once is enough
+    desk.drill->setStage(9);
+    CHECK(desk.onDisk<StageFact>().size() == 2);
+    CHECK(stages->stage() == 1);
 }
 
 TEST_CASE("a new day opens lower, and says so in the log with its reason") {

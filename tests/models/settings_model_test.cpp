@@ -51,6 +51,9 @@ TEST_CASE_FIXTURE(SettingsFixture, "values out of range are clamped, unknown cho
     CHECK(settings.gapMillis() == 30'000);
     settings.setSecureDays(0);
     CHECK(settings.secureDays() == 1);
+    CHECK(settings.reactionMillis() == 250);
+    settings.setReactionMillis(4000);
+    CHECK(settings.reactionMillis() == 1000);
     settings.setOffsetMillis(5'000);
     CHECK(settings.offsetMillis() == 1'000);
     settings.setVoice("trumpet");
