@@ -11,7 +11,11 @@ FocusScope {
 
     signal drillRequested(string passage)
 
+    /// Bars are picked from a music file in the place of the form.
+    property bool picking: false
+
     function startNew() {
+        picking = false;
         editor.startNew();
         form.take();
     }
@@ -60,6 +64,19 @@ FocusScope {
         onClicked: screen.startNew()
     }
 
+    InkButton {
+        objectName: "musicFile"
+        anchors.right: newPassage.left
+        anchors.rightMargin: 12
+        anchors.verticalCenter: heading.verticalCenter
+        text: qsTr("From a music file")
+        enabled: !screen.editor.readOnly
+        onClicked: {
+            screen.picking = true;
+            picker.begin();
+        }
+    }
+
     PassagePane {
         id: pane
         anchors.left: parent.left
@@ -72,7 +89,10 @@ FocusScope {
         focus: true
         passages: screen.passages
         chosen: screen.editor.passage
-        onChoose: passage => screen.editor.load(passage)
+        onChoose: passage => {
+            screen.picking = false;
+            screen.editor.load(passage);
+        }
         onOpenDrill: passage => screen.drillRequested(passage)
     }
     Row {
@@ -106,9 +126,20 @@ FocusScope {
         anchors.top: pane.top
         anchors.bottom: parent.bottom
         anchors.bottomMargin: 16
+        visible: !screen.picking
         editor: screen.editor
         onDrillRequested: passage => screen.drillRequested(passage)
         onRemovalRequested: passage => screen.remove(passage)
+    }
+    MusicFile {
+        id: picker
+        anchors.fill: form
+        visible: screen.picking
+        music: screen.editor.music
+        onDone: {
+            screen.picking = false;
+            form.take();
+        }
     }
 
     Component.onCompleted: {

@@ -48,7 +48,7 @@ add_room(journal SEES core files OUTSIDE nlohmann_json::nlohmann_json Threads::T
 add_room(score SEES core files OUTSIDE pugixml::pugixml ${PIOLO_LIBZIP})
 add_room(device SEES core engine OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads)
 add_room(plots SEES core OUTSIDE Qt6::Core Qt6::Gui Qt6::Svg)
-add_room(models SEES core engine journal plots OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
+add_room(models SEES core engine journal score plots OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
   READ_ONCE <QAbstractListModel> <QQuickItem> <QVariantMap> <QtQml/qqmlregistration.h>)
 set_target_properties(piolo_models PROPERTIES AUTOMOC ON)
 set_target_properties(piolo_device PROPERTIES AUTOMOC ON)

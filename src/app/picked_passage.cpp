@@ -3,24 +3,7 @@
 
 #include "journal/ports.h"
 
-#include <algorithm>
-
 namespace piolo::app {
-namespace {
-
-constexpr std::int32_t wholeBeat = 1000;
-
-Tempi tempiFor(std::optional<Tempo> marked) {
-    Tempi tempi;
-    if (!marked) return tempi;
-    tempi.rule.target = *marked;
-    tempi.start =
-        std::min(*marked, Tempo::clampedThousandths(marked->thousandths() / 2 / wholeBeat * wholeBeat));
-    tempi.rule.floor = std::min(tempi.rule.floor, tempi.start);
-    return tempi;
-}
-
-} // namespace
 
 PassageSet pickedPassage(const score::Score& score, const score::Part& part, score::Stretch stretch,
                          const score::Excerpt& made) {
@@ -30,7 +13,7 @@ PassageSet pickedPassage(const score::Score& score, const score::Part& part, sco
     const std::string bars =
         "bars " + part.bars[stretch.first].number + " to " + part.bars[stretch.last].number;
     const Passage passage{
-        randomness->id(), {title + ", " + bars, piece.id}, made.music, tempiFor(made.tempo), {}};
+        randomness->id(), {title + ", " + bars, piece.id}, made.music, score::tempiOf(made), {}};
     return {{piece}, {passage}};
 }
 

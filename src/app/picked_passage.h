@@ -8,8 +8,7 @@
 
 namespace piolo::app {
 
-/// One piece and one passage with new ids. The marked tempo is the target and half of it the start; without
-/// one both are as for any new passage.
+/// One piece and one passage with new ids, with score::tempiOf().
 [[nodiscard]] PassageSet pickedPassage(const score::Score& score, const score::Part& part,
                                        score::Stretch stretch, const score::Excerpt& made);
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/passage_editor.h"
 
+#include "models/fault_text.h"
 #include "models/practice_book.h"
+#include "models/typed_values.h"
 
 #include <utility>
 
@@ -19,6 +21,7 @@ PassageEditor::PassageEditor(PracticeBook& book, QObject* parent)
     : QObject(parent), book_(book), piece_(book) {
     connect(&piece_, &PieceEditor::edited, this, &PassageEditor::edited);
     connect(&book_, &PracticeBook::changed, this, &PassageEditor::follow);
+    connect(&music_, &MusicImport::taken, this, &PassageEditor::takeMusic);
     open(Id{});
 }
 
@@ -76,6 +79,35 @@ void PassageEditor::open(Id passage) {
     const auto kept = unsaved_.find(id_);
     show(kept == unsaved_.end() ? before_ : kept->second);
     unsaved_.erase(id_);
+}
+
+// The name is left to the form: the bars. A piece of that title is taken, or a new one is begun.
+void PassageEditor::takeMusic() {
+    const score::Excerpt& picked = *music_.excerpt();
+    startNew();
+    Passage passage;
+    passage.music = picked.music;
+    passage.tempi = score::tempiOf(picked);
+    typed_.values = draftOf(passage);
+    typed_.values.insert("floor", QString());
+    check();
+    choosePiece(music_.score(), music_.score().parts[static_cast<std::size_t>(music_.part())]);
+    emit edited();
+}
+
+void PassageEditor::choosePiece(const score::Score& score, const score::Part& part) {
+    for (const Piece& piece : book_.notebook().pieces())
+        if (piece.name == score.title) return setPieceChoice(textOf(piece.id));
+    setPieceChoice(QStringLiteral("new"));
+    PieceDraft draft;
+    draft.name = onOneLine(score.title).left(longestTypedName);
+    draft.instrument = onOneLine(part.name).left(longestTypedName);
+    draft.composer = onOneLine(score.composer).left(longestTypedName);
+    const int semitones = part.bars.front().transposition.semitones();
+    if (semitones != 0) draft.transposition = QString::number(semitones);
+    if (const auto last = readCount(onOneLine(part.bars.back().number), 1, Piece::mostBars))
+        draft.bars = QString::number(*last);
+    piece_.setDraft(draft);
 }
 
 void PassageEditor::revert() {

@@ -9,6 +9,7 @@
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/music_import.h"
 #include "models/passage_draft.h"
 #include "models/piece_editor.h"
 
@@ -38,6 +39,8 @@ class PassageEditor : public QObject {
     /// "" on its own, "new" for a new piece, or the piece's id.
     Q_PROPERTY(QString pieceChoice READ pieceChoice WRITE setPieceChoice NOTIFY edited)
     Q_PROPERTY(piolo::models::PieceEditor* piece READ piece CONSTANT)
+    /// Bars from a MusicXML file: once they are taken they stand in the form of a new passage.
+    Q_PROPERTY(piolo::models::MusicImport* music READ music CONSTANT)
     /// Lists of {value, text}.
     Q_PROPERTY(QVariantList pieces READ pieces NOTIFY piecesChanged)
     Q_PROPERTY(QVariantList beats READ beats NOTIFY edited)
@@ -76,6 +79,7 @@ public:
     [[nodiscard]] QString pieceChoice() const { return typed_.piece; }
     void setPieceChoice(const QString& choice);
     [[nodiscard]] PieceEditor* piece() { return &piece_; }
+    [[nodiscard]] MusicImport* music() { return &music_; }
     [[nodiscard]] QVariantList pieces() const;
     [[nodiscard]] QVariantList beats() const;
     [[nodiscard]] QVariantList subdivisions() const;
@@ -121,6 +125,8 @@ private:
         bool operator==(const Typed&) const = default;
     };
     void open(Id passage);
+    void takeMusic();
+    void choosePiece(const score::Score& score, const score::Part& part);
     void show(const Typed& typed);
     void check();
     void follow();
@@ -132,6 +138,7 @@ private:
 
     PracticeBook& book_;
     PieceEditor piece_;
+    MusicImport music_;
     Id id_;
     Typed typed_;
     Typed before_;

@@ -8,11 +8,29 @@
 
 namespace piolo::models {
 
+namespace {
+
+std::optional<int> countOrNothing(const QString& text, int least, int most) {
+    return text.trimmed().isEmpty() ? 0 : readCount(text, least, most);
+}
+
+std::optional<int> semitonesOf(const PieceDraft& draft) {
+    return countOrNothing(draft.transposition, -Piece::mostSemitones, Piece::mostSemitones);
+}
+
+std::optional<int> barsOf(const PieceDraft& draft) { return countOrNothing(draft.bars, 0, Piece::mostBars); }
+
+} // namespace
+
 PieceEditor::PieceEditor(PracticeBook& book, QObject* parent) : QObject(parent), book_(book) {}
 
 void PieceEditor::setName(const QString& name) { put(&PieceDraft::name, name); }
 void PieceEditor::setInstrument(const QString& instrument) { put(&PieceDraft::instrument, instrument); }
 void PieceEditor::setDue(const QString& due) { put(&PieceDraft::due, due); }
+void PieceEditor::setComposer(const QString& composer) { put(&PieceDraft::composer, composer); }
+void PieceEditor::setTransposition(const QString& semitones) { put(&PieceDraft::transposition, semitones); }
+void PieceEditor::setBars(const QString& bars) { put(&PieceDraft::bars, bars); }
+void PieceEditor::setNotes(const QString& notes) { put(&PieceDraft::notes, notes); }
 
 void PieceEditor::put(QString PieceDraft::*field, const QString& text) {
     if (draft_.*field == text) return;
@@ -31,6 +49,31 @@ QString PieceEditor::dueFault() const {
     return good ? QString() : tr("a date such as %1, or nothing").arg(dateForTyping(book_.today()));
 }
 
+QString PieceEditor::composerFault() const {
+    const bool good = draft_.composer.trimmed().size() <= longestTypedName;
+    return good ? QString() : tr("at most %1 letters").arg(longestTypedName);
+}
+
+QString PieceEditor::transpositionFault() const {
+    return semitonesOf(draft_)
+               ? QString()
+               : tr("a whole number, %1 to %2").arg(-Piece::mostSemitones).arg(Piece::mostSemitones);
+}
+
+QString PieceEditor::barsFault() const {
+    return barsOf(draft_) ? QString() : tr("a whole number up to %1, or nothing").arg(Piece::mostBars);
+}
+
+QString PieceEditor::notesFault() const {
+    const bool good = draft_.notes.trimmed().toStdString().size() <= Piece::longestNotes;
+    return good ? QString() : tr("too long to be kept");
+}
+
+bool PieceEditor::valid() const {
+    return nameFault().isEmpty() && dueFault().isEmpty() && composerFault().isEmpty() &&
+           transpositionFault().isEmpty() && barsFault().isEmpty() && notesFault().isEmpty();
+}
+
 void PieceEditor::setDraft(const PieceDraft& draft) {
     draft_ = draft;
     emit edited();
@@ -41,8 +84,14 @@ PieceDraft PieceEditor::recorded(Id piece) const {
     const auto found =
         std::find_if(pieces.begin(), pieces.end(), [&](const Piece& p) { return p.id == piece; });
     if (found == pieces.end()) return {};
-    return {piece, QString::fromStdString(found->name), QString::fromStdString(found->instrument),
-            found->due ? dateForTyping(*found->due) : QString()};
+    return {piece,
+            QString::fromStdString(found->name),
+            QString::fromStdString(found->instrument),
+            found->due ? dateForTyping(*found->due) : QString(),
+            QString::fromStdString(found->composer),
+            found->transposition == 0 ? QString() : QString::number(found->transposition),
+            found->bars == 0 ? QString() : QString::number(found->bars),
+            QString::fromStdString(found->notes)};
 }
 
 Id PieceEditor::save() {
@@ -55,6 +104,10 @@ Id PieceEditor::save() {
     if (draft_.name != before.name) fact.name = draft_.name.trimmed().toStdString();
     if (draft_.instrument != before.instrument) fact.instrument = draft_.instrument.trimmed().toStdString();
     if (draft_.due != before.due) fact.due = readDate(draft_.due);
+    if (draft_.composer != before.composer) fact.composer = draft_.composer.trimmed().toStdString();
+    if (draft_.transposition != before.transposition) fact.transposition = semitonesOf(draft_);
+    if (draft_.bars != before.bars) fact.bars = barsOf(draft_);
+    if (draft_.notes != before.notes) fact.notes = draft_.notes.trimmed().toStdString();
     book_.record(fact);
     setDraft(recorded(draft_.id));
     return draft_.id;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A piece as it is typed: its name, the instrument it is played on, and the date it is due.
+// A piece as it is typed: its name and composer, the instrument it is played on, its date, its length.
 #pragma once
 
 // Qt stands first: moc cannot read the standard headers before it.
@@ -19,6 +19,10 @@ struct PieceDraft {
     QString name;
     QString instrument;
     QString due; ///< as typed; empty: no date
+    QString composer;
+    QString transposition; ///< semitones from the written to the sounding note; empty: none
+    QString bars;          ///< empty: not known
+    QString notes;
     bool operator==(const PieceDraft&) const = default;
 };
 
@@ -30,9 +34,18 @@ class PieceEditor : public QObject {
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY edited)
     Q_PROPERTY(QString instrument READ instrument WRITE setInstrument NOTIFY edited)
     Q_PROPERTY(QString due READ due WRITE setDue NOTIFY edited)
+    Q_PROPERTY(QString composer READ composer WRITE setComposer NOTIFY edited)
+    Q_PROPERTY(QString transposition READ transposition WRITE setTransposition NOTIFY edited)
+    Q_PROPERTY(QString bars READ bars WRITE setBars NOTIFY edited)
+    Q_PROPERTY(QString notes READ notes WRITE setNotes NOTIFY edited)
     /// One plain line, "" when the field is good.
     Q_PROPERTY(QString nameFault READ nameFault NOTIFY edited)
     Q_PROPERTY(QString dueFault READ dueFault NOTIFY edited)
+    Q_PROPERTY(bool valid READ valid NOTIFY edited)
+    Q_PROPERTY(QString composerFault READ composerFault NOTIFY edited)
+    Q_PROPERTY(QString transpositionFault READ transpositionFault NOTIFY edited)
+    Q_PROPERTY(QString barsFault READ barsFault NOTIFY edited)
+    Q_PROPERTY(QString notesFault READ notesFault NOTIFY edited)
 public:
     explicit PieceEditor(PracticeBook& book, QObject* parent = nullptr);
 
@@ -42,9 +55,21 @@ public:
     void setName(const QString& name);
     void setInstrument(const QString& instrument);
     void setDue(const QString& due);
+    [[nodiscard]] QString composer() const { return draft_.composer; }
+    [[nodiscard]] QString transposition() const { return draft_.transposition; }
+    [[nodiscard]] QString bars() const { return draft_.bars; }
+    [[nodiscard]] QString notes() const { return draft_.notes; }
+    void setComposer(const QString& composer);
+    void setTransposition(const QString& semitones);
+    void setBars(const QString& bars);
+    void setNotes(const QString& notes);
     [[nodiscard]] QString nameFault() const;
     [[nodiscard]] QString dueFault() const;
-    [[nodiscard]] bool valid() const { return nameFault().isEmpty() && dueFault().isEmpty(); }
+    [[nodiscard]] QString composerFault() const;
+    [[nodiscard]] QString transpositionFault() const;
+    [[nodiscard]] QString barsFault() const;
+    [[nodiscard]] QString notesFault() const;
+    [[nodiscard]] bool valid() const;
 
     [[nodiscard]] const PieceDraft& draft() const { return draft_; }
     void setDraft(const PieceDraft& draft);

@@ -9,7 +9,8 @@ namespace piolo::models {
 
 std::optional<int> readCount(const QString& text, int least, int most) {
     bool whole = false;
-    const int value = text.trimmed().toInt(&whole);
+    // A real minus sign is as good as the keyboard's hyphen.
+    const int value = text.trimmed().replace(QChar(0x2212), QLatin1Char('-')).toInt(&whole);
     if (!whole || value < least || value > most) return std::nullopt;
     return value;
 }

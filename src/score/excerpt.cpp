@@ -166,4 +166,15 @@ Result<Excerpt> excerpt(const Score& score, std::size_t part, Stretch stretch) {
     return made;
 }
 
+Tempi tempiOf(const Excerpt& made) {
+    constexpr std::int64_t wholeBeat = 1000;
+    Tempi tempi;
+    if (!made.tempo) return tempi;
+    tempi.rule.target = *made.tempo;
+    tempi.start = std::min(*made.tempo,
+                           Tempo::clampedThousandths(made.tempo->thousandths() / 2 / wholeBeat * wholeBeat));
+    tempi.rule.floor = std::min(tempi.rule.floor, tempi.start);
+    return tempi;
+}
+
 } // namespace piolo::score

@@ -36,4 +36,8 @@ struct Stretch {
 /// noWholeBar.
 [[nodiscard]] Result<Excerpt> excerpt(const Score& score, std::size_t part, Stretch stretch);
 
+/// The marked tempo is the target and half of it, in whole BPM, the start; without a mark both are as for any
+/// new passage.
+[[nodiscard]] Tempi tempiOf(const Excerpt& made);
+
 } // namespace piolo::score
