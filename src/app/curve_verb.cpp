@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/curve_csv.h"
+#include "app/curve_picture.h"
 #include "app/option_reader.h"
 #include "app/picture_size.h"
 #include "app/practice_notebook.h"
 #include "app/verb_list.h"
 #include "files/atomic_file.h"
-#include "plots/plot_file.h"
 
-#include <QGuiApplication>
+#include <span>
 
 namespace piolo::app {
 namespace {
@@ -38,30 +38,16 @@ CurveOptions readOptions(OptionReader& in, const Words& words) {
     return read;
 }
 
-QByteArray picture(const CurveOptions& asked, const PassageRecord& record) {
-    // Standard error holds faults alone, not Qt's remarks on a missing session.
-    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
-    qputenv("QT_QPA_PLATFORM", "offscreen"); // draws without a display
-    char name[] = "piolo";
-    char* arguments[] = {name, nullptr};
-    int count = 1;
-    const QGuiApplication application(count, arguments);
-    const QSize size(asked.size.width, asked.size.height);
-    const plots::CurveView view{record.lastDay.value_or(Date{}), 0};
-    const plots::Drawing drawing = [&](QPainter& painter) {
-        plots::drawTempoCurve(painter, size, record, view, plots::lightCurveStyle());
-    };
-    if (asked.kind == CurveKind::png) return plots::pngBytes(size, 1, drawing);
-    return plots::svgBytes(size, QString::fromStdString(record.passage.title.name), drawing);
+std::string bytesOf(const CurveOptions& asked, const PassageRecord& record) {
+    if (asked.kind == CurveKind::csv) return curveCsv(record);
+    const CurvePicture picture{{asked.size.width, asked.size.height}, {record.lastDay.value_or(Date{}), 0}};
+    return asked.kind == CurveKind::png ? curvePng(record, picture, 1) : curveSvg(record, picture);
 }
 
 Done writeCurve(const CurveOptions& asked, const PassageRecord& record) {
-    if (asked.kind == CurveKind::csv)
-        return files::replaceFile(asked.path, std::as_bytes(std::span<const char>(curveCsv(record))));
-    const QByteArray bytes = picture(asked, record);
-    if (bytes.isEmpty()) return Fault{FaultNumber::cannotWrite, {asked.path}, {}};
-    const std::span all(bytes.constData(), static_cast<std::size_t>(bytes.size()));
-    return files::replaceFile(asked.path, std::as_bytes(all));
+    const std::string bytes = bytesOf(asked, record);
+    if (bytes.empty()) return Fault{FaultNumber::cannotWrite, {asked.path}, {}};
+    return files::replaceFile(asked.path, std::as_bytes(std::span(bytes)));
 }
 
 VerbEnd run(const Words& words) {

@@ -1,18 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/demonstration.h"
 
+#include "app/curve_picture.h"
 #include "app/drill_table.h"
 #include "app/sample_copy.h"
 #include "app/telling.h"
 #include "app/written_file.h"
 #include "files/wav.h"
 #include "journal/practice_folder.h"
-#include "plots/plot_file.h"
-
-#include <QGuiApplication>
 
 #include <filesystem>
-#include <memory>
 #include <set>
 #include <vector>
 
@@ -59,19 +56,9 @@ Done writeClick(const std::string& path, const std::vector<float>& sound) {
 }
 
 Done writeCurve(const std::string& path, const PassageRecord& record, Date today) {
-    std::unique_ptr<QGuiApplication> own;
-    static int count = 1;
-    static char name[] = "piolo";
-    static char* arguments[] = {name, nullptr};
-    if (QCoreApplication::instance() == nullptr) {
-        qputenv("QT_QPA_PLATFORM", "offscreen"); // draws without a display
-        own = std::make_unique<QGuiApplication>(count, arguments);
-    }
-    const QByteArray bytes = plots::pngBytes(curveSize, 2, [&](QPainter& painter) {
-        plots::drawTempoCurve(painter, curveSize, record, {today, 14}, plots::lightCurveStyle());
-    });
-    if (bytes.isEmpty()) return Fault{FaultNumber::cannotWrite, {path}, {}};
-    return writeWhole(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+    const std::string bytes = curvePng(record, {curveSize, {today, 14}}, 2);
+    if (bytes.empty()) return Fault{FaultNumber::cannotWrite, {path}, {}};
+    return writeInFolder(path, bytes);
 }
 
 Result<Notebook> foldFromDisk(const std::string& folder, Timestamp now) {
@@ -92,7 +79,7 @@ Done writeAll(const Places& places, const VirtualDrillResult& drill, const Passa
               Date today) {
     Done written = writeClick(places.click, drill.sound);
     if (written) written = writeCurve(places.curve, record, today);
-    if (written) written = writeWhole(places.passage, record.passage.title.name + '\n');
+    if (written) written = writeInFolder(places.passage, record.passage.title.name + '\n');
     return written;
 }
 

@@ -2,15 +2,13 @@
 #include "app/journal_check.h"
 
 #include "app/named_ids.h"
-#include "files/whole_file.h"
-#include "journal/fact_line.h"
-#include "journal/practice_folder.h"
+#include "journal/journal_page.h"
 
 #include <algorithm>
-#include <limits>
 #include <tuple>
 #include <unordered_map>
 #include <unordered_set>
+#include <utility>
 
 namespace piolo::app {
 namespace {
@@ -20,21 +18,16 @@ struct PlacedFact {
     Place place;
 };
 
-// The facts of a file with their lines; what is no fact is told by readJournalFile().
-std::vector<PlacedFact> placedFacts(const std::string& path) {
+std::vector<PlacedFact> factsOf(journal::JournalPage page) {
     std::vector<PlacedFact> placed;
-    const auto bytes = files::wholeFile(path);
-    if (!bytes) return placed;
-    std::string_view rest = *bytes;
-    for (long line = 1; !rest.empty(); ++line) {
-        const auto end = std::min(rest.find('\n'), rest.size());
-        const Place place{path, line};
-        auto fact = journal::fromLine(rest.substr(0, end), place);
-        if (fact) placed.push_back({std::move(fact).value(), place});
-        rest.remove_prefix(std::min(end + 1, rest.size()));
-    }
+    placed.reserve(page.facts.size());
+    for (std::size_t i = 0; i < page.facts.size(); ++i)
+        placed.push_back({std::move(page.facts[i]), {page.path, page.lines[i]}});
     return placed;
 }
+
+// No device's own places are asked for.
+journal::JournalPage pageOf(const std::string& path) { return journal::readPage(path, {}, 0); }
 
 class Known {
 public:
@@ -52,28 +45,16 @@ private:
     std::unordered_set<Id> described_;
 };
 
-/// False when the file cannot be read at all: a device that never ends is not read a second time.
-bool addReadingFaults(const std::string& path, std::vector<Fault>& faults) {
-    // Every order counts here, however far ahead.
-    const auto contents = journal::readJournalFile(path, {}, std::numeric_limits<std::int32_t>::max());
-    if (!contents) faults.push_back(contents.fault());
-    if (contents) faults.insert(faults.end(), contents->faults.begin(), contents->faults.end());
-    return contents.ok();
-}
-
 void addUnknownIds(const PlacedFact& placed, const Known& known, std::vector<Fault>& faults) {
     for (const Id id : namedBy(placed.fact.body))
         if (!known.holds(id)) faults.push_back({FaultNumber::unknownPassage, placed.place, {id.text()}});
 }
 
-// Reading one file tells of an id repeated in it, too.
-void sortOnce(std::vector<Fault>& faults) {
+void sortByPlace(std::vector<Fault>& faults) {
     const auto key = [](const Fault& fault) {
         return std::tie(fault.place.file, fault.place.line, fault.number, fault.arguments);
     };
     std::ranges::sort(faults, [&](const Fault& a, const Fault& b) { return key(a) < key(b); });
-    const auto rest = std::unique(faults.begin(), faults.end());
-    faults.erase(rest, faults.end());
 }
 
 } // namespace
@@ -84,16 +65,17 @@ std::vector<Fault> faultsOf(const JournalFiles& files) {
     std::vector<PlacedFact> checked;
     Known known;
     for (const std::string& path : files.checked) {
-        if (!addReadingFaults(path, faults)) continue;
-        for (PlacedFact& placed : placedFacts(path)) {
+        journal::JournalPage page = pageOf(path);
+        faults.insert(faults.end(), page.faults.begin(), page.faults.end());
+        for (PlacedFact& placed : factsOf(std::move(page))) {
             known.take(placed, faults);
             checked.push_back(std::move(placed));
         }
     }
     for (const std::string& path : files.beside)
-        for (const PlacedFact& placed : placedFacts(path)) known.take(placed, notAsked);
+        for (const PlacedFact& placed : factsOf(pageOf(path))) known.take(placed, notAsked);
     for (const PlacedFact& placed : checked) addUnknownIds(placed, known, faults);
-    sortOnce(faults);
+    sortByPlace(faults);
     return faults;
 }
 

@@ -3,10 +3,10 @@
 
 #include "app/written_file.h"
 #include "journal/fact_line.h"
+#include "journal/own_file.h"
 #include "journal/practice_folder.h"
 
 #include <algorithm>
-#include <filesystem>
 #include <limits>
 #include <map>
 
@@ -27,18 +27,15 @@ Fact moved(Fact fact, std::int64_t days) {
 }
 
 bool holdsPractice(const std::string& folder) {
-    std::error_code error;
-    const std::filesystem::directory_iterator files(folder + "/journal", error);
-    return !error && std::any_of(begin(files), end(files),
-                                 [](const auto& file) { return file.path().extension() == ".jsonl"; });
+    const auto files = journal::journalFiles(journal::journalFolder(folder));
+    return files && !files->empty();
 }
 
-/// A device's facts, by the file they belong in.
-std::map<std::string, std::string> filesOf(const std::vector<Fact>& facts) {
+/// The facts as lines, by the path of the file they belong in.
+std::map<std::string, std::string> filesOf(const std::vector<Fact>& facts, const std::string& folder) {
     std::map<std::string, std::string> files;
     for (const Fact& fact : facts) {
-        const std::string year = fact.at.date().text().substr(0, 4);
-        std::string& lines = files["journal/" + fact.device + '-' + year + ".jsonl"];
+        std::string& lines = files[journal::ownFile(folder, fact.device, fact.at.date())];
         lines.append(journal::toLine(fact)).push_back('\n');
     }
     return files;
@@ -61,8 +58,8 @@ Result<SampleCopy> copySample(const std::string& from, const std::string& to, Da
     std::sort(facts.begin(), facts.end(), standsBefore);
     const std::int64_t days = today.daysSince1970() - 1 - facts.back().at.date().daysSince1970();
     facts = movedByDays(std::move(facts), days);
-    for (const auto& [path, lines] : filesOf(facts)) {
-        const Done written = writeWhole(std::filesystem::path(to) / path, lines);
+    for (const auto& [path, lines] : filesOf(facts, to)) {
+        const Done written = writeInFolder(path, lines);
         if (!written) return written.fault();
     }
     return SampleCopy{true, days, facts.size()};

@@ -8,7 +8,7 @@
 
 namespace piolo::app {
 
-Done writeWhole(const std::string& path, std::string_view bytes) {
+Done writeInFolder(const std::string& path, std::string_view bytes) {
     const std::filesystem::path above = std::filesystem::path(path).parent_path();
     std::error_code error;
     if (!above.empty()) std::filesystem::create_directories(above, error);

@@ -11,6 +11,6 @@ namespace piolo::app {
 
 /// Makes the folders above `path` and puts the file there, whole or not at all. Faults: cannotMakeFolder,
 /// cannotWrite, diskFull.
-Done writeWhole(const std::string& path, std::string_view bytes);
+Done writeInFolder(const std::string& path, std::string_view bytes);
 
 } // namespace piolo::app

@@ -14,7 +14,6 @@ namespace piolo::journal {
 
 namespace {
 
-constexpr std::uintmax_t usualLine = 270;
 constexpr std::uintmax_t mostExpected = 100'000;
 
 /// A line that breaks off in the middle is torn; one that is whole JSON has its own fault.

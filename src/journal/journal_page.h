@@ -11,6 +11,9 @@
 
 namespace piolo::journal {
 
+/// Bytes that a line takes as a rule.
+inline constexpr std::uintmax_t usualLine = 270;
+
 /// The highest places that were given out.
 struct HighestPlaces {
     std::int64_t order = 0;    ///< values after the latest plausible one ignored

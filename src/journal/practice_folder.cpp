@@ -26,7 +26,6 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::int64_t dayMillis = 86'400'000;
-constexpr std::uintmax_t usualLine = 270;
 constexpr std::uintmax_t mostExpected = 1'000'000;
 constexpr std::uintmax_t worthAThread = 1'000'000; ///< bytes
 
@@ -112,19 +111,6 @@ private:
     std::deque<std::future<JournalPage>> pages_;
 };
 
-/// The names of the journal's files, sorted, so that every machine reads them in the same order.
-Result<std::vector<std::string>> journalFiles(const std::string& folder) {
-    std::vector<std::string> paths;
-    std::error_code error;
-    if (!fs::exists(folder, error)) return error ? files::readFault(folder, error.value()) : Result(paths);
-    auto entry = fs::directory_iterator(folder, error);
-    for (; !error && entry != fs::directory_iterator(); entry.increment(error))
-        if (entry->path().extension() == ".jsonl") paths.push_back(entry->path().string());
-    if (error) return files::readFault(folder, error.value());
-    std::sort(paths.begin(), paths.end());
-    return paths;
-}
-
 std::uintmax_t bytesOf(const std::vector<std::string>& paths) {
     std::uintmax_t bytes = 0;
     for (const auto& path : paths) {
@@ -136,6 +122,18 @@ std::uintmax_t bytesOf(const std::vector<std::string>& paths) {
 }
 
 } // namespace
+
+Result<std::vector<std::string>> journalFiles(const std::string& folder) {
+    std::vector<std::string> paths;
+    std::error_code error;
+    if (!fs::exists(folder, error)) return error ? files::readFault(folder, error.value()) : Result(paths);
+    auto entry = fs::directory_iterator(folder, error);
+    for (; !error && entry != fs::directory_iterator(); entry.increment(error))
+        if (entry->path().extension() == ".jsonl") paths.push_back(entry->path().string());
+    if (error) return files::readFault(folder, error.value());
+    std::sort(paths.begin(), paths.end());
+    return paths;
+}
 
 Result<FolderContents> readFolder(const std::string& folder, const std::string& device,
                                   std::int64_t nowMillis) {

@@ -20,6 +20,9 @@ struct FolderContents {
     std::vector<std::string> unclosed; ///< own files whose last line has no newline yet
 };
 
+/// The paths of the *.jsonl in `folder` itself, whatever they are, sorted, so that every machine reads them
+/// in the same order. None where there is no such folder. Fault cannotRead.
+Result<std::vector<std::string>> journalFiles(const std::string& folder);
 /// Reads the folder, files in the order of their names. A folder without journal/ is empty, not a fault. A
 /// file that cannot be read is told in `faults` and the others are read. A fact that bears the id of an
 /// earlier one and says something else is not taken (repeatedId). Faults: cannotRead, notAPracticeFolder (a

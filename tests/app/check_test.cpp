@@ -75,6 +75,19 @@ TEST_CASE("every fault of a line is told with its file and line on standard outp
               "copied whole\n");
 }
 
+TEST_CASE("a passage on a line with a wrong sum is not known, whichever way the line ends") {
+    const Scratch scratch;
+    std::string passage = journal::toLine(defined(1, letterC, "Letter C"));
+    passage.replace(passage.find("Letter C"), 8, "Letter D");
+    for (const std::string end : {"\n", "\r\n"}) {
+        const std::string path =
+            scratch.put("a.jsonl", passage + end + lines({run(2, letterC, 60, Mark::clean)}));
+        const std::string out = check(path).out;
+        CHECK(out.starts_with("E214: " + path + ":1: "));
+        CHECK(out.find("E212: " + path + ":2: ") != std::string::npos);
+    }
+}
+
 TEST_CASE("one id for two facts is told, also across files; an identical copy is not") {
     const Scratch scratch;
     const Fact first = run(2, letterC, 60, Mark::clean);

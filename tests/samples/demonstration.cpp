@@ -151,7 +151,7 @@ TEST_CASE("a demonstration never touches other practice in its folder") {
     const Scratch scratch;
     REQUIRE(copySample(sample, scratch.at("out/drilled"), noon.date()));
     const std::string own = scratch.at("out/drilled/journal/" + device + "-2026.jsonl");
-    REQUIRE(writeWhole(own, ""));
+    REQUIRE(writeInFolder(own, ""));
     CHECK(runDemonstration(sample, scratch.at("out"), noon) == 1);
     const std::filesystem::directory_iterator files(scratch.at("out/drilled/journal"));
     CHECK(std::distance(begin(files), end(files)) == 2);

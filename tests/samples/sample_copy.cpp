@@ -80,7 +80,7 @@ TEST_CASE("a copy across the turn of the year has a file for each year") {
 TEST_CASE("practice in the target is left as it is") {
     const Scratch scratch;
     const std::string path = scratch.at("copy/journal/own-2026.jsonl");
-    REQUIRE(writeWhole(path, "practised\n"));
+    REQUIRE(writeInFolder(path, "practised\n"));
     const auto copied = copySample(sample, scratch.at("copy"), {2026, 11, 25});
     REQUIRE(copied);
     CHECK_FALSE(copied->made);
@@ -91,7 +91,7 @@ TEST_CASE("practice in the target is left as it is") {
 
 TEST_CASE("a sample that cannot be read whole is not copied") {
     const Scratch scratch;
-    REQUIRE(writeWhole(scratch.at("from/journal/a-2026.jsonl"), "not a fact\n"));
+    REQUIRE(writeInFolder(scratch.at("from/journal/a-2026.jsonl"), "not a fact\n"));
     const auto broken = copySample(scratch.at("from"), scratch.at("to"), {2026, 11, 25});
     REQUIRE_FALSE(broken);
     CHECK(broken.fault().number == FaultNumber::badJson);
