@@ -39,7 +39,7 @@ std::optional<FaultNumber> refusalOf(const std::string& line) {
 }
 
 std::optional<FaultNumber> refusalOf(const app::Verb& verb, std::vector<std::string> words) {
-    words.insert(words.begin(), "--out=/dev/null/x.wav");
+    words.emplace_back("--out=/dev/null/x.wav"); // the order of options does not matter
     const auto read = app::Words::read(verb.syntax, words);
     REQUIRE(read);
     const auto end = verb.run(*read);
