@@ -7,6 +7,7 @@ import Piolo
 
 Column {
     id: day
+    objectName: "logDay"
 
     required property int index
     required property string dayTitle
@@ -59,6 +60,7 @@ Column {
             onToggled: day.openLine = open ? -1 : index
             onFocused: day.showWanted(line)
             onTakenBack: (passage, entry) => day.log.takeBack(passage, entry)
+            onNoted: (passage, entry, text) => day.log.setNote(passage, entry, text)
         }
     }
 }

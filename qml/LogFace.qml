@@ -7,7 +7,7 @@ Item {
 
     property var values: ({})
 
-    readonly property real effectWidth: Math.min(230, width * 0.32)
+    readonly property real effectWidth: Math.min(280, width * 0.29)
 
     Words {
         id: time

@@ -17,9 +17,11 @@ Column {
     signal toggled
     signal focused
     signal takenBack(string passage, string entry)
+    signal noted(string passage, string entry, string text)
 
     T.ItemDelegate {
         id: head
+        objectName: "logLine"
         width: line.width
         implicitHeight: 38
         hoverEnabled: true
@@ -42,6 +44,17 @@ Column {
             values: line.values
         }
     }
+    Words {
+        x: 64
+        width: parent.width - x
+        visible: text !== "" && !line.open
+        text: line.values.note
+        elide: Text.ElideRight
+        color: Theme.faint
+        font.italic: true
+        bottomPadding: 6
+        Accessible.ignored: true
+    }
     Loader {
         x: 64
         width: parent.width - x
@@ -51,6 +64,7 @@ Column {
             entries: line.entries
             changeable: line.changeable
             onTakenBack: (passage, entry) => line.takenBack(passage, entry)
+            onNoted: (passage, entry, text) => line.noted(passage, entry, text)
         }
     }
 }

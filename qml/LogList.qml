@@ -52,6 +52,7 @@ ListView {
         id: bar
         width: 10
         padding: 2
+        minimumSize: 0.06
         policy: list.contentHeight > list.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
         Accessible.ignored: true
 
@@ -66,7 +67,7 @@ ListView {
     Rectangle {
         parent: list
         anchors.fill: parent
-        visible: list.activeFocus
+        visible: list.Window.activeFocusItem === list
         color: "transparent"
         border.color: Theme.focus
         border.width: 2

@@ -8,6 +8,10 @@ FocusScope {
 
     property LogModel log: PracticeRoom.log
 
+    signal drillRequested(string passage)
+
+    onDrillRequested: passage => PracticeRoom.openDrill(passage)
+
     Words {
         id: heading
         x: Theme.margin
@@ -16,6 +20,17 @@ FocusScope {
         font.pixelSize: Theme.heading
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
+    }
+    Words {
+        id: missed
+        anchors.left: heading.left
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.margin
+        anchors.top: filters.bottom
+        anchors.topMargin: 8
+        text: screen.log.figures.gapText
+        color: Theme.faint
+        elide: Text.ElideRight
     }
     LogFilters {
         id: filters
@@ -27,13 +42,29 @@ FocusScope {
         log: screen.log
         visible: !screen.log.nothingYet
     }
-    Column {
+    Item {
         id: side
         anchors.right: filters.right
-        anchors.top: filters.bottom
-        anchors.topMargin: Theme.gap
-        width: Math.round(Math.min(420, (screen.width - 2 * Theme.margin) * 0.32))
-        spacing: Theme.gap
+        anchors.top: missed.bottom
+        anchors.topMargin: missed.text === "" ? 0 : 10
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Theme.gap
+        width: Math.round(Math.min(460, (screen.width - 2 * Theme.margin) * 0.32))
+
+        MinutesCard {
+            id: minutes
+            width: parent.width
+            height: Math.round((parent.height - Theme.gap) * 0.38)
+            figures: screen.log.figures
+        }
+        BreaksCard {
+            width: parent.width
+            anchors.top: minutes.bottom
+            anchors.topMargin: Theme.gap
+            anchors.bottom: parent.bottom
+            figures: screen.log.figures
+            onDrillRequested: passage => screen.drillRequested(passage)
+        }
     }
     CurveCard {
         id: curves
@@ -41,7 +72,7 @@ FocusScope {
         anchors.right: side.left
         anchors.rightMargin: Theme.gap
         anchors.top: side.top
-        height: Math.round((screen.height - y) * 0.46)
+        height: Math.round(side.height * 0.46)
         log: screen.log
     }
     Card {

@@ -6,6 +6,8 @@
 namespace piolo::app {
 namespace {
 
+constexpr std::string_view header = "time,date,kind,tempo,mark,streak_after,id\n";
+
 std::string_view wordOf(Entry::Kind kind) {
     switch (kind) {
     case Entry::Kind::run:
@@ -48,8 +50,18 @@ void addRow(std::string& csv, const Entry& entry) {
 } // namespace
 
 std::string curveCsv(const PassageRecord& record) {
-    std::string csv = "time,date,kind,tempo,mark,streak_after,id\n";
+    std::string csv = std::string(header);
     for (const Entry& entry : record.entries) addRow(csv, entry);
+    return csv;
+}
+
+std::string curveCsv(const std::vector<const PassageRecord*>& records) {
+    std::string csv = "passage," + std::string(header);
+    for (const PassageRecord* const record : records)
+        for (const Entry& entry : record->entries) {
+            csv.append(record->passage.id.text()).append(",");
+            addRow(csv, entry);
+        }
     return csv;
 }
 

@@ -5,6 +5,7 @@
 #include "core/notebook.h"
 
 #include <string>
+#include <vector>
 
 namespace piolo::app {
 
@@ -12,5 +13,7 @@ namespace piolo::app {
 /// `kind` is run, try, silent, context, aside or tempo; `mark` is clean, missed or void, and empty where a
 /// tempo was set.
 [[nodiscard]] std::string curveCsv(const PassageRecord& record);
+/// The same for several, one passage after the other, with its id in a first column `passage`.
+[[nodiscard]] std::string curveCsv(const std::vector<const PassageRecord*>& records);
 
 } // namespace piolo::app

@@ -1,24 +1,34 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A passage's tempo curve as the bytes of a picture.
+// Tempo curves as the bytes of a picture.
 #pragma once
 
 #include "core/notebook.h"
+#include "plots/curve_series.h"
 #include "plots/tempo_curve.h"
 
 #include <QSize>
 
 #include <string>
+#include <vector>
 
 namespace piolo::app {
+
+enum class PictureKind { svg, png, pdf };
 
 struct CurvePicture {
     QSize size;
     plots::CurveView view;
 };
 
-/// Both draw without a display, through an application of their own where there is none. Empty when that
-/// fails. `scale`: dots of the picture to each of its size.
+// All draw without a display, through an application of their own where there is none. Empty when that fails.
+
+/// One passage, run by run, as on the drill's screen.
+[[nodiscard]] std::string curveBytes(PictureKind kind, const PassageRecord& record,
+                                     const CurvePicture& picture);
+/// The same as PNG. `scale`: dots of the picture to each of its size.
 [[nodiscard]] std::string curvePng(const PassageRecord& record, const CurvePicture& picture, int scale);
-[[nodiscard]] std::string curveSvg(const PassageRecord& record, const CurvePicture& picture);
+/// Several passages, or one along the days, as on the log's screen: all of them, up to the newest day played.
+[[nodiscard]] std::string sheetBytes(PictureKind kind, const std::vector<plots::CurveSeries>& series,
+                                     const CurvePicture& picture);
 
 } // namespace piolo::app

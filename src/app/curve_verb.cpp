@@ -6,48 +6,70 @@
 #include "app/practice_notebook.h"
 #include "app/verb_list.h"
 #include "files/atomic_file.h"
+#include "models/log_curves.h"
 
+#include <algorithm>
+#include <optional>
 #include <span>
+#include <vector>
 
 namespace piolo::app {
 namespace {
 
 constexpr OptionSpec options[] = {
-    {"--folder", "~/spring-concert"}, {"--out", "curve.svg"}, {"--size", "960x360"}};
-
-enum class CurveKind { svg, png, csv };
+    {"--folder", "~/spring-concert"}, {"--by", "days"}, {"--out", "curve.svg"}, {"--size", "960x360"}};
+/// More lines cannot be told apart by their dashes and inks.
+constexpr std::size_t mostPassages = 20;
 
 struct CurveOptions {
-    std::string passage;
+    std::vector<std::string> passages;
     std::string folder;
     std::string path;
-    CurveKind kind = CurveKind::svg;
+    std::optional<PictureKind> kind; ///< none: comma-separated values
+    std::optional<plots::CurveBy> by;
     PictureSize size;
 };
+
+using Records = std::vector<const PassageRecord*>;
 
 CurveOptions readOptions(OptionReader& in, const Words& words) {
     CurveOptions read;
     if (words.freeWords().empty())
         in.fail({FaultNumber::missingOption, {}, {"\"Letter C, bars 41 to 48\""}}, "PASSAGE");
-    else
-        read.passage = words.freeWords().front();
+    read.passages = words.freeWords();
     read.folder = in.text("--folder");
     read.path = in.text("--out");
-    read.kind = static_cast<CurveKind>(in.fileKind("--out", read.path, {".svg", ".png", ".csv"}));
+    const std::size_t kind = in.fileKind("--out", read.path, {".svg", ".png", ".pdf", ".csv"});
+    if (kind < 3) read.kind = static_cast<PictureKind>(kind);
+    const std::size_t by = in.choice("--by", {"runs", "days"});
+    if (in.isGiven("--by")) read.by = static_cast<plots::CurveBy>(by);
     read.size = readSize(in, {960, 360});
     return read;
 }
 
-std::string bytesOf(const CurveOptions& asked, const PassageRecord& record) {
-    if (asked.kind == CurveKind::csv) return curveCsv(record);
-    const CurvePicture picture{{asked.size.width, asked.size.height}, {record.lastDay.value_or(Date{}), 0}};
-    return asked.kind == CurveKind::png ? curvePng(record, picture, 1) : curveSvg(record, picture);
+std::string bytesOf(const CurveOptions& asked, const Notebook& notebook, const Records& records) {
+    if (!asked.kind) return records.size() == 1 ? curveCsv(*records.front()) : curveCsv(records);
+    CurvePicture picture{{asked.size.width, asked.size.height}, {{}, 0}};
+    std::vector<Id> ids;
+    for (const PassageRecord* const record : records) {
+        ids.push_back(record->passage.id);
+        picture.view.today = std::max(picture.view.today, record->lastDay.value_or(Date{}));
+    }
+    if (records.size() == 1 && !asked.by) return curveBytes(*asked.kind, *records.front(), picture);
+    const auto by = asked.by.value_or(plots::CurveBy::runs);
+    return sheetBytes(*asked.kind, models::curvesOf(notebook, ids, by), picture);
 }
 
-Done writeCurve(const CurveOptions& asked, const PassageRecord& record) {
-    const std::string bytes = bytesOf(asked, record);
-    if (bytes.empty()) return Fault{FaultNumber::cannotWrite, {asked.path}, {}};
-    return files::replaceFile(asked.path, std::as_bytes(std::span(bytes)));
+/// The passages named, each once.
+Result<Records> recordsOf(const Notebook& notebook, const std::vector<std::string>& passages) {
+    Records records;
+    for (const std::string& wanted : passages) {
+        const auto id = passageNamed(notebook, wanted, "PASSAGE");
+        if (!id) return id.fault();
+        const PassageRecord* const record = notebook.passage(*id);
+        if (std::find(records.begin(), records.end(), record) == records.end()) records.push_back(record);
+    }
+    return records;
 }
 
 VerbEnd run(const Words& words) {
@@ -56,15 +78,17 @@ VerbEnd run(const Words& words) {
     if (in.fault()) return *in.fault();
     const auto notebook = readNotebook(asked.folder);
     if (!notebook) return notebook.fault();
-    const auto id = passageNamed(*notebook, asked.passage, "PASSAGE");
-    if (!id) return id.fault();
-    const Done written = writeCurve(asked, *notebook->passage(*id));
+    const auto records = recordsOf(*notebook, asked.passages);
+    if (!records) return records.fault();
+    const std::string bytes = bytesOf(asked, *notebook, *records);
+    if (bytes.empty()) return Fault{FaultNumber::cannotWrite, {asked.path}, {}};
+    const Done written = files::replaceFile(asked.path, std::as_bytes(std::span(bytes)));
     if (!written) return written.fault();
     return exitDone;
 }
 
 } // namespace
 
-Verb curveVerb() { return {"curve", {"piolo curve", options, 1}, run}; }
+Verb curveVerb() { return {"curve", {"piolo curve", options, mostPassages}, run}; }
 
 } // namespace piolo::app

@@ -21,7 +21,7 @@ piolo [--folder DIR] [--drill PASSAGE]   opens the window
 piolo click    writes a click at one tempo as a WAV file
 piolo track    writes a click that climbs from tempo to tempo as a WAV or MIDI file
 piolo ladder   reads marks and prints the tempo that the rule gives after each
-piolo curve    draws a passage's tempo curve as SVG, PNG or CSV
+piolo curve    draws the tempo curves of passages as SVG, PNG, PDF or CSV
 piolo bars     reads a score in MusicXML and makes a passage of bars picked from it
 piolo check    says what is wrong with practice folders, journal files, passage files and scores
 piolo export   writes passages and their pieces as a file for another player
@@ -94,11 +94,12 @@ number. Rows of comma-separated values go to standard output.
   --step WORD      bpm, or notches of the traditional metronome scale; bpm when not given
 Example: printf 'clean\nclean\nmiss\nback\n' | piolo ladder --start 72 --target 96 --drop 4 --climb 2 --clean-runs 5
 )")},
-    {"curve", QT_TRANSLATE_NOOP("Help", R"(piolo curve: draws a passage's tempo curve
+    {"curve", QT_TRANSLATE_NOOP("Help", R"(piolo curve: draws the tempo curves of passages
 
-piolo curve PASSAGE --folder DIR --out FILE   PASSAGE is the exact title or the id
+piolo curve PASSAGE... --folder DIR --out FILE   PASSAGE is the exact title or the id, up to 20 of them
   --folder DIR     the practice folder
-  --out FILE       FILE.svg, FILE.png, or FILE.csv for the runs as comma-separated values
+  --by runs|days   as on the log's screen, along runs or days; several passages are drawn along runs without it
+  --out FILE       FILE.svg, FILE.png, FILE.pdf, or FILE.csv for the runs as comma-separated values
   --size WxH       of the picture, 64x64 to 8192x8192; 960x360 when not given
 Example: piolo curve "Letter C, bars 41 to 48" --folder ~/spring-concert --out curve.svg
 )")},

@@ -20,6 +20,8 @@ constexpr std::array kindWords{
     std::pair{Entry::Kind::aside, "aside"},   std::pair{Entry::Kind::tempo, "tempo"},
 };
 
+constexpr const char* runThroughs = "runThrough";
+
 struct Stretch {
     const char* word;
     const char* text;
@@ -61,6 +63,7 @@ QVariantList passageChoices(const Notebook& notebook, Id piece) {
 QVariantList kindChoices() {
     QVariantList choices{choice({}, words("everything"))};
     for (const auto& [kind, word] : kindWords) choices.append(choice(QLatin1String(word), kindWord(kind)));
+    choices.append(choice(QLatin1String(runThroughs), words("run-through")));
     return choices;
 }
 
@@ -71,16 +74,18 @@ QVariantList stretchChoices() {
     return choices;
 }
 
-QString wordOf(std::optional<Entry::Kind> kind) {
+QString kindIn(const LogFilter& filter) {
+    if (filter.runThroughsOnly) return QLatin1String(runThroughs);
     const auto* found = std::find_if(kindWords.begin(), kindWords.end(),
-                                     [&](const auto& pair) { return pair.first == kind; });
+                                     [&](const auto& pair) { return pair.first == filter.kind; });
     return found == kindWords.end() ? QString() : QString::fromLatin1(found->second);
 }
 
-std::optional<Entry::Kind> kindOf(const QString& word) {
+void setKindOf(LogFilter& filter, const QString& word) {
     const auto* found = std::find_if(kindWords.begin(), kindWords.end(),
                                      [&](const auto& pair) { return word == QLatin1String(pair.second); });
-    return found == kindWords.end() ? std::nullopt : std::optional(found->first);
+    filter.kind = found == kindWords.end() ? std::nullopt : std::optional(found->first);
+    filter.runThroughsOnly = word == QLatin1String(runThroughs);
 }
 
 std::optional<Date> firstDay(const QString& stretch, Date today) {

@@ -6,7 +6,7 @@
 #include <QString>
 #include <QVariantList>
 
-#include "core/notebook.h"
+#include "models/log_index.h"
 
 #include <optional>
 
@@ -18,10 +18,10 @@ namespace piolo::models {
 [[nodiscard]] QVariantList kindChoices();
 [[nodiscard]] QVariantList stretchChoices();
 
-/// The word of a kind in kindChoices(); "" for none.
-[[nodiscard]] QString wordOf(std::optional<Entry::Kind> kind);
-/// The kind of that word; none for any other.
-[[nodiscard]] std::optional<Entry::Kind> kindOf(const QString& word);
+/// The word of the filter's kind in kindChoices(); "" for all.
+[[nodiscard]] QString kindIn(const LogFilter& filter);
+/// Narrows the filter to the kind of that word; to none for any other.
+void setKindOf(LogFilter& filter, const QString& word);
 /// The first day of that stretch in stretchChoices(), up to `today`; none for everything.
 [[nodiscard]] std::optional<Date> firstDay(const QString& stretch, Date today);
 

@@ -59,11 +59,11 @@ std::vector<Id> curvePassages(const Notebook& notebook, const LogFilter& filter)
     return ids;
 }
 
-std::vector<plots::CurveSeries> curvesOf(const Notebook& notebook, const LogFilter& filter,
+std::vector<plots::CurveSeries> curvesOf(const Notebook& notebook, const std::vector<Id>& passages,
                                          plots::CurveBy by) {
     const std::vector<Piece> pieces = notebook.pieces();
     std::vector<plots::CurveSeries> curves;
-    for (const Id id : curvePassages(notebook, filter)) {
+    for (const Id id : passages) {
         const PassageRecord* const record = notebook.passage(id);
         if (record == nullptr) continue;
         plots::CurveSeries series = plots::seriesOf(*record, by);

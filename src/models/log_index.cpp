@@ -9,7 +9,8 @@ namespace {
 
 struct DatedSpan {
     std::int64_t day = 0; ///< since 1970, local
-    LogSpan span;
+    LogSpan span;         ///< of no passage: a run-through
+    LogThrough through{};
 };
 
 /// Without a calendar: this is asked once for every entry.
@@ -38,10 +39,21 @@ void addSpans(const PassageRecord& record, const LogFilter& filter, std::vector<
         if (open && its != day) open = false;
         if (!filter.takes(entry.kind)) continue;
         if (!open && !inRange(its, filter)) continue;
-        if (!open) spans.push_back({its, {record.passage.id, index, 0}});
+        if (!open) spans.push_back({its, {record.passage.id, index, 0}, {}});
         open = true;
         day = its;
         spans.back().span.count = index + 1 - spans.back().span.first;
+    }
+}
+
+void addThroughs(const Notebook& notebook, const LogFilter& filter, std::vector<DatedSpan>& spans) {
+    for (const Piece& piece : notebook.pieces(true)) {
+        if (!filter.piece.isNone() && piece.id != filter.piece) continue;
+        const auto throughs = notebook.runThroughs(piece.id);
+        for (std::size_t index = 0; index < throughs.size(); ++index) {
+            const std::int64_t day = localDay(throughs[index].at);
+            if (inRange(day, filter)) spans.push_back({day, {}, {piece.id, index}});
+        }
     }
 }
 
@@ -54,13 +66,17 @@ std::vector<LogDay> logDays(const Notebook& notebook, const LogFilter& filter) {
         const PassageRecord* const record = notebook.passage(id);
         if (record != nullptr && wanted(*record, filter)) addSpans(*record, filter, spans);
     }
+    if (filter.takesRunThroughs()) addThroughs(notebook, filter, spans);
     std::stable_sort(spans.begin(), spans.end(),
                      [](const DatedSpan& a, const DatedSpan& b) { return a.day > b.day; });
     std::vector<LogDay> days;
     for (const DatedSpan& dated : spans) {
         const Date date = Date::fromDaysSince1970(dated.day);
-        if (days.empty() || days.back().date != date) days.push_back({date, {}});
-        days.back().spans.push_back(dated.span);
+        if (days.empty() || days.back().date != date) days.push_back({date, {}, {}});
+        if (dated.span.passage.isNone())
+            days.back().throughs.push_back(dated.through);
+        else
+            days.back().spans.push_back(dated.span);
     }
     return days;
 }

@@ -14,12 +14,17 @@ struct LogFilter {
     Id piece;   ///< of passages that belong to it
     Id passage; ///< one passage only
     std::optional<Entry::Kind> kind;
+    bool runThroughsOnly = false;
     std::optional<Date> from; ///< first day, itself included
     std::optional<Date> to;   ///< last day, itself included
     bool operator==(const LogFilter&) const = default;
 
     /// Whether an entry of that kind is let through.
-    [[nodiscard]] bool takes(Entry::Kind wanted) const noexcept { return !kind || *kind == wanted; }
+    [[nodiscard]] bool takes(Entry::Kind wanted) const noexcept {
+        return !runThroughsOnly && (!kind || *kind == wanted);
+    }
+    /// Run-throughs are of a piece whole, and of no kind of run.
+    [[nodiscard]] bool takesRunThroughs() const noexcept { return passage.isNone() && !kind; }
 };
 
 /// Entries first … first + count - 1 of a passage's record; those of other kinds than the filter's stand
@@ -31,14 +36,22 @@ struct LogSpan {
     bool operator==(const LogSpan&) const = default;
 };
 
+/// A run-through of a piece, by its place among them.
+struct LogThrough {
+    Id piece;
+    std::size_t index = 0;
+    bool operator==(const LogThrough&) const = default;
+};
+
 struct LogDay {
     Date date;
     std::vector<LogSpan> spans;
+    std::vector<LogThrough> throughs;
     bool operator==(const LogDay&) const = default;
 };
 
-/// The days on which something stands that the filter lets through, newest first; removed passages too. One
-/// pass over the entries, without a look into any of them but at its time and kind.
+/// The days on which something stands that the filter lets through, newest first; removed passages and pieces
+/// too. One pass over the entries, without a look into any of them but at its time and kind.
 [[nodiscard]] std::vector<LogDay> logDays(const Notebook& notebook, const LogFilter& filter);
 
 } // namespace piolo::models

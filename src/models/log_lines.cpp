@@ -38,6 +38,7 @@ std::vector<Played> playedOn(const Notebook& notebook, const LogDay& day, const 
 bool moved(const Entry& entry) { return entry.fullStreak || entry.after.tempo != entry.tempo; }
 
 bool joins(const LogLine& line, const Played& next) {
+    if (line.through) return false;
     const Entry& last = *line.entries.back();
     return line.record == next.record && last.kind == next.entry->kind && last.tempo == next.entry->tempo &&
            last.kind != Entry::Kind::tempo && (last.kind != Entry::Kind::run || !moved(last));
@@ -100,8 +101,22 @@ QStringList spotWords(const LogLine& line) {
     return places;
 }
 
+std::vector<LogLine> throughsOn(const Notebook& notebook, const LogDay& day) {
+    std::vector<LogLine> lines;
+    if (day.throughs.empty()) return lines;
+    for (const Piece& piece : notebook.pieces(true)) {
+        const auto throughs = notebook.runThroughs(piece.id);
+        for (const LogThrough& its : day.throughs)
+            if (its.piece == piece.id && its.index < throughs.size())
+                lines.push_back({nullptr, {}, throughs[its.index], piece.name});
+    }
+    std::stable_sort(lines.begin(), lines.end(),
+                     [](const LogLine& a, const LogLine& b) { return a.at().utcMillis < b.at().utcMillis; });
+    return lines;
+}
+
 int countOf(const LogLine& line, Mark mark) {
-    if (line.entries.front()->kind == Entry::Kind::tempo) return 0;
+    if (line.through || line.entries.front()->kind == Entry::Kind::tempo) return 0;
     return static_cast<int>(std::count_if(line.entries.begin(), line.entries.end(),
                                           [mark](const Entry* entry) { return entry->mark == mark; }));
 }
@@ -115,10 +130,15 @@ QChar shapeOf(Mark mark) {
 
 std::vector<LogLine> linesOf(const Notebook& notebook, const LogDay& day, const LogFilter& filter) {
     std::vector<LogLine> lines;
+    const std::vector<LogLine> throughs = throughsOn(notebook, day);
+    auto through = throughs.begin();
     for (const Played& next : playedOn(notebook, day, filter)) {
-        if (lines.empty() || !joins(lines.back(), next)) lines.push_back({next.record, {}});
+        for (; through != throughs.end() && through->at().utcMillis < next.entry->at.utcMillis; ++through)
+            lines.push_back(*through);
+        if (lines.empty() || !joins(lines.back(), next)) lines.push_back({next.record, {}, {}, {}});
         lines.back().entries.push_back(next.entry);
     }
+    lines.insert(lines.end(), through, throughs.end());
     return lines;
 }
 
@@ -128,6 +148,7 @@ LogDayFigures figuresOf(const std::vector<LogLine>& lines) {
         figures.clean += countOf(line, Mark::clean);
         figures.runs += countOf(line, Mark::clean) + countOf(line, Mark::missed);
         for (const Entry* entry : line.entries) figures.millis += entry->millis;
+        if (line.through) figures.millis += line.through->played.millis;
     }
     return figures;
 }

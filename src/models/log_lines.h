@@ -11,10 +11,15 @@
 
 namespace piolo::models {
 
-/// Entries that stand together, oldest first. The pointers are good until the notebook changes.
+/// Entries that stand together, oldest first, or one run-through. The pointers are good until the notebook
+/// changes.
 struct LogLine {
-    const PassageRecord* record = nullptr;
-    std::vector<const Entry*> entries; ///< at least one
+    const PassageRecord* record = nullptr; ///< null: a run-through
+    std::vector<const Entry*> entries;     ///< at least one, but for a run-through
+    std::optional<RunThrough> through;
+    std::string pieceName; ///< of a run-through
+
+    [[nodiscard]] Timestamp at() const { return through ? through->at : entries.front()->at; }
 };
 
 /// What a day's lines add up to.
@@ -24,11 +29,13 @@ struct LogDayFigures {
     int clean = 0;
 };
 
-/// Newest day's line last: in the order played. A line ends where the passage, the kind or the tempo changes,
+/// In the order played. A line ends where the passage, the kind or the tempo changes,
 /// and after a run that moved the tempo or completed a streak.
 [[nodiscard]] std::vector<LogLine> linesOf(const Notebook& notebook, const LogDay& day,
                                            const LogFilter& filter);
 [[nodiscard]] LogDayFigures figuresOf(const std::vector<LogLine>& lines);
+
+// The words below are for lines of entries.
 
 /// "climbs to 82", "drops to 80 · bar 43, beat 3", "a try: moves nothing", "set by hand".
 [[nodiscard]] QString effectWords(const LogLine& line);

@@ -5,6 +5,7 @@
 #include "models/log_choices.h"
 #include "models/log_curves.h"
 #include "models/log_lines.h"
+#include "models/log_maps.h"
 #include "models/practice_book.h"
 
 #include <algorithm>
@@ -16,21 +17,17 @@ namespace {
 QString textOf(Id id) { return id.isNone() ? QString() : QString::fromStdString(id.text()); }
 Id idOf(const QString& text) { return Id::parse(text.toStdString()).value_or(Id{}); }
 
-QVariantMap entryMap(const PassageRecord& record, const Entry& entry) {
-    const LogLine alone{&record, {&entry}};
-    const QString detail = effectWords(alone);
-    return {{QStringLiteral("entry"), textOf(entry.id)},
-            {QStringLiteral("passage"), textOf(record.passage.id)},
-            {QStringLiteral("time"), Formatter::timeOfDay(entry.at)},
-            {QStringLiteral("tempo"), Formatter::tempo(entry.tempo)},
-            {QStringLiteral("marks"), markShapes(alone)},
-            {QStringLiteral("mark"), markWords(entry)},
-            {QStringLiteral("detail"), detail}};
+/// In UTF-8, cut before the letter that would not fit.
+std::string shortened(QString text, std::size_t longest) {
+    while (static_cast<std::size_t>(text.toUtf8().size()) > longest)
+        text.chop(text.back().isLowSurrogate() ? 2 : 1);
+    return text.toStdString();
 }
 
 } // namespace
 
-LogModel::LogModel(PracticeBook& book, QObject* parent) : QAbstractListModel(parent), book_(book) {
+LogModel::LogModel(PracticeBook& book, QObject* parent)
+    : QAbstractListModel(parent), book_(book), figures_(book) {
     connect(&book, &PracticeBook::changed, this, &LogModel::follow);
 }
 
@@ -66,12 +63,12 @@ void LogModel::setShown(bool shown) {
 bool LogModel::readOnly() const { return book_.readOnly(); }
 QString LogModel::piece() const { return textOf(filter_.piece); }
 QString LogModel::passage() const { return textOf(filter_.passage); }
-QString LogModel::kind() const { return wordOf(filter_.kind); }
+QString LogModel::kind() const { return kindIn(filter_); }
 QVariantList LogModel::kinds() { return kindChoices(); }
 QVariantList LogModel::stretches() { return stretchChoices(); }
 Date LogModel::today() const { return book_.today(); }
 std::vector<plots::CurveSeries> LogModel::curves(plots::CurveBy by) const {
-    return curvesOf(book_.notebook(), filter_, by);
+    return curvesOf(book_.notebook(), curvePassages(book_.notebook(), filter_), by);
 }
 QVariantList LogModel::pieces() const { return pieceChoices(book_.notebook()); }
 QVariantList LogModel::passages() const { return passageChoices(book_.notebook(), filter_.piece); }
@@ -94,7 +91,7 @@ void LogModel::setPassage(const QString& passage) {
 
 void LogModel::setKind(const QString& kind) {
     LogFilter wanted = filter_;
-    wanted.kind = kindOf(kind);
+    setKindOf(wanted, kind);
     filterBy(wanted);
 }
 
@@ -131,31 +128,13 @@ void LogModel::refresh() {
         days_ = std::move(wanted);
         endResetModel();
     }
+    figures_.read(filter_);
     emit refreshed();
-}
-
-QString LogModel::titleOf(const PassageRecord& record) const {
-    const QString title = QString::fromStdString(record.passage.title.name);
-    return record.removed ? tr("%1 (removed)", "a passage").arg(title) : title;
 }
 
 QVariantList LogModel::lineMaps(const LogDay& day) const {
     QVariantList maps;
-    for (const LogLine& line : linesOf(book_.notebook(), day, filter_)) {
-        const Entry& first = *line.entries.front();
-        const QString time = Formatter::timeOfDay(first.at);
-        const QString title = titleOf(*line.record);
-        const QString tempo = Formatter::tempo(first.tempo);
-        const QString effect = effectWords(line);
-        const QString spoken = tr("%1, %2, at %3, %4, %5", "time, passage, tempo, marks, what it did")
-                                   .arg(time, title, tempo, markCounts(line), effect);
-        maps.append(QVariantMap{{QStringLiteral("time"), time},
-                                {QStringLiteral("title"), title},
-                                {QStringLiteral("tempo"), tempo},
-                                {QStringLiteral("marks"), markShapes(line)},
-                                {QStringLiteral("effect"), effect},
-                                {QStringLiteral("spoken"), spoken}});
-    }
+    for (const LogLine& line : linesOf(book_.notebook(), day, filter_)) maps.append(lineMap(line));
     return maps;
 }
 
@@ -171,19 +150,32 @@ QVariantList LogModel::entriesOf(int day, int line) const {
     if (day < 0 || day >= count()) return {};
     const auto lines = linesOf(book_.notebook(), days_[static_cast<std::size_t>(day)], filter_);
     if (line < 0 || static_cast<std::size_t>(line) >= lines.size()) return {};
-    const LogLine& wanted = lines[static_cast<std::size_t>(line)];
-    QVariantList maps;
-    for (const Entry* entry : wanted.entries) maps.append(entryMap(*wanted.record, *entry));
-    return maps;
+    return entryMaps(lines[static_cast<std::size_t>(line)]);
 }
 
 void LogModel::takeBack(const QString& passage, const QString& entry) {
+    const Id subject = idOf(passage);
     const Id wanted = idOf(entry);
-    const PassageRecord* const record = book_.notebook().passage(idOf(passage));
-    if (record == nullptr || book_.readOnly()) return;
-    const bool stands = std::any_of(record->entries.begin(), record->entries.end(),
-                                    [wanted](const Entry& its) { return its.id == wanted; });
-    if (stands) book_.record(BackFact{record->passage.id, wanted});
+    if (!book_.readOnly() && stands(subject, wanted)) book_.record(BackFact{subject, wanted});
+}
+
+void LogModel::setNote(const QString& passage, const QString& entry, const QString& text) {
+    const Id subject = idOf(passage);
+    const Id about = idOf(entry);
+    const PassageRecord* const record = book_.notebook().passage(subject);
+    if (record == nullptr || book_.readOnly() || !stands(subject, about)) return;
+    const std::string note = shortened(text.simplified(), NoteFact::longest);
+    const auto before = record->notes.find(about);
+    if (note != (before == record->notes.end() ? std::string() : before->second))
+        book_.record(NoteFact{subject, about, note});
+}
+
+bool LogModel::stands(Id subject, Id wanted) const {
+    const auto isIt = [wanted](const auto& its) { return its.id == wanted; };
+    if (const PassageRecord* const record = book_.notebook().passage(subject))
+        return std::any_of(record->entries.begin(), record->entries.end(), isIt);
+    const auto throughs = book_.notebook().runThroughs(subject);
+    return std::any_of(throughs.begin(), throughs.end(), isIt);
 }
 
 } // namespace piolo::models

@@ -8,6 +8,7 @@
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/log_figures.h"
 #include "models/log_index.h"
 #include "plots/curve_series.h"
 
@@ -28,10 +29,11 @@ class LogModel : public QAbstractListModel {
     /// Nothing at all was ever played, whatever the filter.
     Q_PROPERTY(bool nothingYet READ nothingYet NOTIFY refreshed)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
+    Q_PROPERTY(piolo::models::LogFigures* figures READ figures CONSTANT)
     /// 32 digits, or "" for all.
     Q_PROPERTY(QString piece READ piece WRITE setPiece NOTIFY filterChanged)
     Q_PROPERTY(QString passage READ passage WRITE setPassage NOTIFY filterChanged)
-    /// "run", "try", "silent", "context", "aside", "tempo", or "" for all.
+    /// "run", "try", "silent", "context", "aside", "tempo", "runThrough", or "" for all.
     Q_PROPERTY(QString kind READ kind WRITE setKind NOTIFY filterChanged)
     /// "4w", "1y": so far back from today, or "" for all.
     Q_PROPERTY(QString since READ since WRITE setSince NOTIFY filterChanged)
@@ -59,6 +61,7 @@ public:
     [[nodiscard]] int count() const { return static_cast<int>(days_.size()); }
     [[nodiscard]] bool nothingYet() const { return nothingYet_; }
     [[nodiscard]] bool readOnly() const;
+    [[nodiscard]] LogFigures* figures() { return &figures_; }
     [[nodiscard]] QString piece() const;
     void setPiece(const QString& piece);
     [[nodiscard]] QString passage() const;
@@ -76,11 +79,14 @@ public:
     /// The curves of the passages that the filter is about.
     [[nodiscard]] std::vector<plots::CurveSeries> curves(plots::CurveBy by) const;
 
-    /// The entries of that line of that day, each a map {entry, passage, time, tempo, mark, detail, spoken}.
+    /// The entries of that line of that day; see entryMaps().
     Q_INVOKABLE [[nodiscard]] QVariantList entriesOf(int day, int line) const;
     /// Records that the entry is retracted: it counts as never played, here and everywhere. Nothing for an
-    /// entry that is not there, and when the folder is only read. It cannot be brought back.
+    /// entry that is not there, and when the folder is only read. It cannot be brought back. `passage` is the
+    /// piece of a run-through.
     Q_INVOKABLE void takeBack(const QString& passage, const QString& entry);
+    /// Records the player's words about an entry; empty ones take them away.
+    Q_INVOKABLE void setNote(const QString& passage, const QString& entry, const QString& text);
 
 signals:
     void shownChanged();
@@ -91,7 +97,7 @@ private:
     void follow();
     void refresh();
     void filterBy(const LogFilter& filter);
-    [[nodiscard]] QString titleOf(const PassageRecord& record) const;
+    [[nodiscard]] bool stands(Id subject, Id wanted) const;
     [[nodiscard]] QVariantList lineMaps(const LogDay& day) const;
     [[nodiscard]] QString figuresText(const LogDay& day) const;
 
@@ -99,6 +105,7 @@ private:
     LogFilter filter_;
     QString since_;
     std::vector<LogDay> days_;
+    LogFigures figures_;
     bool nothingYet_ = true;
     bool shown_ = false;
 };

@@ -105,6 +105,10 @@ void drawSheet(QPainter& painter, QSizeF size, const SheetLayout& layout, const 
     painter.setRenderHint(QPainter::Antialiasing);
     if (style.paper.alpha() > 0) painter.fillRect(QRectF({0, 0}, size), style.paper);
     painter.setFont(curveFont(style, layout.textPixels));
+    painter.setPen(style.faint);
+    if (layout.lines.empty())
+        painter.drawText(layout.frame, static_cast<int>(Qt::AlignCenter) | static_cast<int>(Qt::TextWordWrap),
+                         style.emptyWords);
     drawGround(painter, layout, style);
     drawGoals(painter, layout, style);
     for (std::size_t i = 0; i < layout.lines.size(); ++i) drawCurve(painter, layout, i, style);

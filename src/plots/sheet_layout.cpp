@@ -17,9 +17,9 @@ namespace {
 
 constexpr int mostTempi = 7;
 /// Of the picture's width, for the names at the lines' ends.
-constexpr double mostForNames = 0.28;
+constexpr double mostForNames = 0.3;
 /// So far ahead a due date is shown before anyone asks.
-constexpr double dueSoonDays = 42;
+constexpr double dueSoonDays = 28;
 
 using Series = std::span<const CurveSeries>;
 
@@ -58,7 +58,8 @@ void addGrid(SheetLayout& made, const QFontMetricsF& metrics) {
 double xOf(const SheetLayout& layout, double x) { return layout.at({x, 0, {}, {}, {}, 0, 0}).x(); }
 
 void addPlaces(SheetLayout& made, CurveBy by, const CurveStyle& style, const QFontMetricsF& metrics) {
-    const double each = metrics.horizontalAdvance(QStringLiteral("28 Mmm 2026")) + 1.5 * made.textPixels;
+    const QString widest = by == CurveBy::days ? QStringLiteral("28 Mmm 2026") : QStringLiteral("100000");
+    const double each = metrics.horizontalAdvance(widest) + 1.5 * made.textPixels;
     const int most = std::max(2, static_cast<int>(made.frame.width() / each));
     for (const PlaceTick& tick : placeTicks(by, made.view.from, made.view.to, most, style.locale)) {
         const double width = metrics.horizontalAdvance(tick.text);
@@ -129,7 +130,7 @@ void nameLines(SheetLayout& made, Series series, double width, const QFontMetric
         const double wanted = made.lines[i].end->y() - height / 2;
         const double top = std::max(next, std::min(wanted, room - height / 2));
         made.lines[i].label = {QRectF(made.frame.right() + 0.8 * made.textPixels, top, width, height),
-                               metrics.elidedText(series[i].name, Qt::ElideRight, width)};
+                               metrics.elidedText(series[i].name, Qt::ElideMiddle, width)};
         next = top + height;
     }
 }
@@ -145,15 +146,17 @@ QPointF SheetLayout::at(const SeriesPoint& point) const {
 SheetView wholeView(std::span<const CurveSeries> series, Date today) {
     const auto now = static_cast<double>(today.daysSince1970());
     const bool byDays = !series.empty() && series.front().by == CurveBy::days;
-    double from = byDays ? now : 0;
+    double from = std::numeric_limits<double>::max();
     double to = byDays ? now : 1;
     for (const CurveSeries& one : series) {
         if (one.points.empty()) continue;
         from = std::min(from, one.points.front().x);
         to = std::max(to, one.points.back().x);
-        const double due = one.due ? static_cast<double>(one.due->daysSince1970()) : now;
-        if (byDays && due <= now + dueSoonDays) to = std::max(to, due + 1);
+        if (!byDays || !one.due) continue;
+        const auto due = static_cast<double>(one.due->daysSince1970());
+        if (due <= now + dueSoonDays) to = std::max(to, due + 1);
     }
+    if (from > to) from = to - 1;
     return {from, std::max(to, from + 1)};
 }
 

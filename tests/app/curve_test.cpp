@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 using namespace piolo;
 using namespace piolo::test;
 
@@ -71,6 +73,36 @@ TEST_CASE("the pictures are drawn without a display, in the size asked for, the 
     CHECK(png.starts_with("\x89PNG\r\n\x1a\n"));
     CHECK(png.substr(16, 8) == std::string("\0\0\x01\x90\0\0\0\xc8", 8));
     CHECK(png == bytesOf(scratch.path("d.png")));
+}
+
+TEST_CASE("several passages stand in one picture, along runs or days, also as a PDF") {
+    const Scratch scratch;
+    const std::string folder = practice(scratch);
+    const char* const other = "00000000000000010000000000000002";
+    for (const char* name : {"c.svg", "d.png", "e.pdf"}) {
+        const Ended end = curve(id, folder, scratch.path(name), {"--by", "days", "--size", "400x200", other});
+        CHECK(end.err == "");
+        REQUIRE(end.code == 0);
+    }
+    const std::string svg = bytesOf(scratch.path("c.svg"));
+    CHECK(svg.find("viewBox=\"0 0 400 200\"") != std::string::npos);
+    CHECK(svg.find("1 Mar") != std::string::npos);
+    // ISO 32000-1: a PDF's header and MediaBox; 400 x 200 pixels of 1/96 inch are 300 x 150 points.
+    const std::string pdf = bytesOf(scratch.path("e.pdf"));
+    CHECK(pdf.starts_with("%PDF-"));
+    CHECK(pdf.find("/MediaBox [0 0 300.000000 150.000000]") != std::string::npos);
+    CHECK(curve(id, folder, scratch.path("c.svg"), {"--by", "weeks"}).code == 2);
+}
+
+TEST_CASE("the rows of several passages name theirs; one named twice counts once") {
+    const Scratch scratch;
+    const std::string folder = practice(scratch);
+    const std::string out = scratch.path("c.csv");
+    REQUIRE(curve(id, folder, out, {"00000000000000010000000000000002", id}).code == 0);
+    const std::string csv = bytesOf(out);
+    CHECK(csv.starts_with("passage,time,date,kind,tempo,mark,streak_after,id\n" + std::string(id) +
+                          ",2026-03-01T00:02:00.000+00:00,2026-03-01,run,60,clean,1,"));
+    CHECK(std::count(csv.begin(), csv.end(), '\n') == 7);
 }
 
 TEST_CASE("a title of two passages lists their ids, with exit 2") {

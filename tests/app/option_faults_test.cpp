@@ -261,13 +261,14 @@ TEST_CASE("curve and check refuse wrong use") {
          {without(good, "--folder"),
           "E103: --folder: is missing; add it, for example --folder ~/spring-concert"},
          {without(good, "--out"), "E103: --out: is missing; add it, for example --out curve.svg"},
-         {with(good, {"--out", "x.pdf"}), "E116: --out: \"x.pdf\" names no kind of file that is written "
-                                          "here; let the name end in .svg, .png or .csv"},
+         {with(good, {"--out", "x.gif"}), "E116: --out: \"x.gif\" names no kind of file that is written "
+                                          "here; let the name end in .svg, .png, .pdf or .csv"},
+         {with(good, {"--by", "weeks"}), "E115: --by: \"weeks\" does not fit here; write runs or days"},
          {with(good, {"--size", "63x100"}),
           "E115: --size: \"63x100\" does not fit here; write width x height, 64x64 to 8192x8192, as 960x360"},
          {with(good, {"--size", "100x100x"}), "E115: --size: \"100x100x\" does not fit here; write width x "
                                               "height, 64x64 to 8192x8192, as 960x360"},
-         {with(good, {"Letter D"}),
+         {with(good, Args(20, "Letter D")),
           "E119: Letter D: is a word too many; leave it out, or see piolo curve --help"},
          {good,
           "E117: PASSAGE: no passage has the id or title \"Letter C\"; check the spelling and the folder"}},

@@ -201,3 +201,46 @@ TEST_CASE_FIXTURE(LogFixture, "runs of a removed passage stay in the log") {
     CHECK(line(0, 0) == "coda (removed) | 60 | ● | one clean in a row");
     CHECK(log.passages().size() == 1); // no longer offered
 }
+
+TEST_CASE_FIXTURE(LogFixture, "a note stands beside its run, is changed, and taken away by empty words") {
+    const Id id = addPassage("coda");
+    clean(id, 60);
+    const QString passage = BookFixture::text(id);
+    const QString entry = log.entriesOf(0, 0)[0].toMap()["entry"].toString();
+    log.setNote(passage, entry, "  alternate\nfingering ");
+    CHECK(lines(0)[0].toMap()["note"].toString() == "alternate fingering");
+    CHECK(lines(0)[0].toMap()["spoken"].toString().endsWith("alternate fingering"));
+    CHECK(log.entriesOf(0, 0)[0].toMap()["note"].toString() == "alternate fingering");
+    const auto facts = book->notebook().factCount();
+    log.setNote(passage, entry, "alternate fingering");
+    log.setNote(passage, "none such", "words");
+    CHECK(book->notebook().factCount() == facts);             // nothing new was said
+    log.setNote(passage, entry, QString(300, QChar(0x266d))); // three bytes each
+    CHECK(lines(0)[0].toMap()["note"].toString() == QString(NoteFact::longest / 3, QChar(0x266d)));
+    log.setNote(passage, entry, "");
+    CHECK(lines(0)[0].toMap()["note"].toString() == "");
+}
+
+TEST_CASE_FIXTURE(LogFixture, "a run-through is a line of its piece, with its stops, and can be taken back") {
+    const Id suite = addPiece("River Suite");
+    const Id coda = addPassage("coda", suite);
+    clean(coda, 60);
+    step();
+    book->record(RunThroughFact{suite, Tempo::bpm(132), 372'000, true, {{31, 60'000}, {58, 200'000}}});
+    step();
+    book->record(RunThroughFact{suite, {}, 360'000, true, {}});
+    clean(coda, 60);
+    REQUIRE(lines(0).size() == 4);
+    CHECK(line(0, 1) == "River Suite, run-through | 132 | 2 stops | 6 min 12 s · bars 31, 58");
+    CHECK(line(0, 2) == "River Suite, run-through |  | no stop | 6 min");
+    CHECK(text(0, LogModel::Figures) == "12 min · 2 of 2 clean");
+    log.setKind("runThrough");
+    REQUIRE(lines(0).size() == 2);
+    CHECK(log.kind() == "runThrough");
+    const QVariantMap through = log.entriesOf(0, 1)[0].toMap();
+    log.takeBack(through["passage"].toString(), through["entry"].toString());
+    CHECK(lines(0).size() == 1);
+    log.setKind("");
+    log.setPassage(BookFixture::text(coda));
+    CHECK(lines(0).size() == 1);
+}

@@ -143,6 +143,14 @@ TEST_CASE("no two names at the lines' ends touch, and each is nearest to its own
     }
 }
 
+TEST_CASE("the whole view goes from the first point to today, or to a point beyond it") {
+    const std::vector<CurveSeries> series = two(CurveBy::days);
+    const auto first = static_cast<double>(Date{2026, 4, 14}.daysSince1970());
+    CHECK(wholeView(series, {2026, 4, 20}) == SheetView{first, first + 6});
+    CHECK(wholeView(series, {2026, 3, 1}) == SheetView{first, first + 4});
+    CHECK(wholeView({}, {2026, 4, 20}).from < wholeView({}, {2026, 4, 20}).to);
+}
+
 TEST_CASE("the due date is an upright line when it is in sight, named, and drawn once for a piece") {
     std::vector<CurveSeries> series = two(CurveBy::days);
     for (CurveSeries& one : series) one.due = Date{2026, 5, 2};

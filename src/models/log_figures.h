@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the log adds up to: minutes a day, days missed, and where a passage breaks.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QObject>
+#include <QString>
+#include <QVariantList>
+#include <QVariantMap>
+#include <QtQml/qqmlregistration.h>
+
+#include "core/misses.h"
+#include "models/log_index.h"
+
+namespace piolo::models {
+
+class PracticeBook;
+
+/// Window's thread. Computed anew when it is read the first time after the log changed.
+class LogFigures : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("belongs to the log")
+    /// Four weeks of minutes a day; see practiceMaps().
+    Q_PROPERTY(QVariantList days READ days NOTIFY changed)
+    Q_PROPERTY(int mostMinutes READ mostMinutes NOTIFY changed)
+    /// One sentence on missed days; "" when nothing was ever played.
+    Q_PROPERTY(QString gapText READ gapText NOTIFY changed)
+    /// Where the passage breaks; see missesMap().
+    Q_PROPERTY(QVariantMap breaks READ breaks NOTIFY changed)
+    /// "New passage: bars 42–43, run-up included"; "" when nothing stands out.
+    Q_PROPERTY(QString stretchText READ stretchText NOTIFY changed)
+    /// "Build it up from the last bar: 3 new passages"; "" when it is too long or too short.
+    Q_PROPERTY(QString buildUpText READ buildUpText NOTIFY changed)
+    /// What was made of it last, and the first of them (32 digits); "" when nothing was.
+    Q_PROPERTY(QString madeText READ madeText NOTIFY madeChanged)
+    Q_PROPERTY(QString made READ made NOTIFY madeChanged)
+public:
+    explicit LogFigures(PracticeBook& book, QObject* parent = nullptr);
+
+    [[nodiscard]] QVariantList days() const { return days_; }
+    [[nodiscard]] int mostMinutes() const { return mostMinutes_; }
+    [[nodiscard]] QString gapText() const { return gapText_; }
+    [[nodiscard]] QVariantMap breaks() const { return breaks_; }
+    [[nodiscard]] QString stretchText() const;
+    [[nodiscard]] QString buildUpText() const;
+    [[nodiscard]] QString madeText() const { return madeText_; }
+    [[nodiscard]] QString made() const { return made_; }
+
+    /// Reads the notebook for the passage that the filter is about: its own, else the one played last.
+    void read(const LogFilter& filter);
+    /// Records a new passage of the bars in which most misses fall.
+    Q_INVOKABLE void makeStretch();
+    /// Records the passages that build this one up from its last bar.
+    Q_INVOKABLE void buildUp();
+
+signals:
+    void changed();
+    void madeChanged();
+
+private:
+    void readDays();
+    void readBreaks(const LogFilter& filter);
+    void make(const std::vector<BuildUpPart>& parts);
+
+    PracticeBook& book_;
+    QVariantList days_;
+    int mostMinutes_ = 0;
+    QString gapText_;
+    Id passage_;
+    QVariantMap breaks_;
+    std::optional<BuildUpPart> stretch_;
+    std::vector<BuildUpPart> buildUp_;
+    QString madeText_, made_;
+};
+
+} // namespace piolo::models

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where a passage breaks, as the log shows it, and the smaller passages made of that.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QString>
+#include <QVariantMap>
+
+#include "core/misses.h"
+
+#include <vector>
+
+namespace piolo::models {
+
+/// Longer passages are not built up bar by bar.
+inline constexpr std::int32_t mostBarsToBuildUp = 8;
+
+/// {title, note, bars: [{label, spoken, beats: [{share, count, worst}]}]}: by beat up to eight bars, else by
+/// bar. `worst` marks those with at least half as many misses as the worst has.
+[[nodiscard]] QVariantMap missesMap(const PassageRecord& record, const Misses& misses);
+
+/// A passage of these bars of `whole`: its tempi and click, its name with the bars. Its id is still to come.
+[[nodiscard]] Passage passageOfBars(const Passage& whole, const BuildUpPart& part);
+/// The parts to build `whole` up from its last bar, the whole left out. None for a passage that is too long,
+/// too short or open-ended.
+[[nodiscard]] std::vector<BuildUpPart> partsFromTheEnd(const Music& whole);
+
+} // namespace piolo::models

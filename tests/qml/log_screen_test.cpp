@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The log's screen by mouse and keys.
+#include "models/log_curves_item.h"
+#include "screen_stage.h"
+
+#include <doctest/doctest.h>
+
+#include <QDir>
+#include <QTest>
+
+using namespace piolo;
+using piolo::models::LogCurvesItem;
+using piolo::test::ScreenStage;
+
+namespace {
+
+struct LogScreen {
+    explicit LogScreen(bool emptyFolder = false) : stage(emptyFolder) {
+        stage.room().setScreen("log");
+        stage.play(0.1);
+    }
+    ~LogScreen() { CHECK(stage.warnings().join("\n").toStdString() == ""); }
+
+    void press(const char* name) {
+        QQuickItem* item = stage.find(QString::fromLatin1(name));
+        CAPTURE(std::string(name));
+        REQUIRE(item != nullptr);
+        const QPointF centre = item->mapToScene({item->width() / 2, item->height() / 2});
+        QTest::mouseClick(&stage.window(), Qt::LeftButton, Qt::NoModifier, centre.toPoint());
+        stage.play(0.05);
+    }
+    void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
+        QTest::keyClick(&stage.window(), key, with);
+        stage.play(0.02);
+    }
+    /// Opens the first line of the newest day.
+    void openLine() {
+        QQuickItem* line = stage.find("logLine");
+        REQUIRE(line != nullptr);
+        line->forceActiveFocus(Qt::TabFocusReason);
+        key(Qt::Key_Return);
+    }
+    [[nodiscard]] models::LogModel& log() { return *stage.room().log(); }
+    [[nodiscard]] LogCurvesItem& curves() {
+        auto* item = qobject_cast<LogCurvesItem*>(stage.find("logCurves"));
+        REQUIRE(item != nullptr);
+        return *item;
+    }
+    [[nodiscard]] bool says(const QString& words) const {
+        for (QQuickItem* item : stage.shown())
+            if (item->inherits("QQuickText") && item->property("text").toString().contains(words))
+                return true;
+        return false;
+    }
+    [[nodiscard]] std::size_t entries() {
+        return stage.room().book().notebook().passage(stage.passage())->entries.size();
+    }
+    ScreenStage stage;
+};
+
+void shoot(ScreenStage& stage, const QString& name) {
+    REQUIRE(QDir().mkpath(PIOLO_SHOTS));
+    CHECK(stage.shot().save(QStringLiteral("%1/%2.png").arg(PIOLO_SHOTS, name)));
+}
+
+} // namespace
+
+TEST_CASE("an entry made by mistake is taken back by keys, after one question") {
+    LogScreen screen;
+    const std::size_t before = screen.entries();
+    screen.openLine();
+    screen.press("takeEntryBack");
+    CHECK(screen.says("cannot be brought back"));
+    CHECK(screen.entries() == before);
+    screen.press("keepEntry");
+    CHECK(!screen.says("cannot be brought back"));
+    CHECK(screen.entries() == before);
+    screen.press("takeEntryBack");
+    shoot(screen.stage, "log-take-back");
+    screen.press("takeEntryBackNow");
+    CHECK(screen.entries() == before - 1);
+}
+
+TEST_CASE("a note is typed beside its run") {
+    LogScreen screen;
+    screen.openLine();
+    screen.press("writeNote");
+    for (const char letter : std::string("side key")) QTest::keyClick(&screen.stage.window(), letter);
+    screen.key(Qt::Key_Return);
+    CHECK(screen.says("side key"));
+    CHECK(screen.stage.room().book().notebook().passage(screen.stage.passage())->notes.size() == 1);
+}
+
+TEST_CASE("only the days in sight are made, however long the log") {
+    LogScreen screen;
+    QQuickItem* list = screen.stage.find("logList");
+    REQUIRE(list != nullptr);
+    const auto made = [&] {
+        int days = 0;
+        for (QQuickItem* item : screen.stage.shown()) days += item->objectName() == "logDay" ? 1 : 0;
+        return days;
+    };
+    CHECK(screen.log().count() == 12);
+    CHECK(made() >= 1);
+    CHECK(made() <= 6);
+    list->forceActiveFocus(Qt::TabFocusReason);
+    screen.key(Qt::Key_End);
+    screen.stage.play(0.1);
+    CHECK(made() >= 1);
+    CHECK(made() <= 6);
+    CHECK(list->property("contentY").toReal() > 0);
+}
+
+TEST_CASE("the curves are zoomed, moved and read by keys, and laid out once for each view") {
+    LogScreen screen;
+    LogCurvesItem& curves = screen.curves();
+    (void)screen.stage.shot();
+    const int first = curves.layouts();
+    (void)screen.stage.shot();
+    CHECK(curves.layouts() == first); // a frame lays out nothing
+    CHECK(curves.whole());
+    curves.forceActiveFocus(Qt::TabFocusReason);
+    const auto all = curves.view();
+    screen.key(Qt::Key_Plus);
+    CHECK(curves.view().to - curves.view().from == doctest::Approx((all.to - all.from) / 2));
+    const auto zoomed = curves.view();
+    screen.key(Qt::Key_Left);
+    CHECK(curves.view().from < zoomed.from);
+    CHECK(curves.view().from >= all.from);
+    screen.key(Qt::Key_0);
+    CHECK(curves.whole());
+    CHECK(curves.pointedText() == "");
+    screen.key(Qt::Key_Right, Qt::ShiftModifier);
+    CHECK(curves.pointedText().contains("clean"));
+    const QString last = curves.pointedText();
+    screen.key(Qt::Key_Left, Qt::ShiftModifier);
+    CHECK(curves.pointedText() != last);
+    shoot(screen.stage, "log-pointed");
+    curves.setBy("runs");
+    CHECK(curves.pointedText() == "");
+    (void)screen.stage.shot();
+    CHECK(curves.layouts() > first);
+}
+
+TEST_CASE("narrowed to nothing the log says so, and an empty one what will be here") {
+    LogScreen screen;
+    screen.log().setKind("silent");
+    screen.stage.play(0.05);
+    CHECK(screen.says("Nothing of that kind"));
+    LogScreen empty(true);
+    CHECK(empty.says("Nothing played yet"));
+    CHECK(empty.says("The curve begins with the first run."));
+    shoot(empty.stage, "log-empty");
+}
+
+TEST_CASE("a passage made of the last bars can be drilled at once") {
+    LogScreen screen;
+    screen.log().setPassage(QString::fromStdString(screen.stage.passage().text()));
+    for (int run = 0; run < 4; ++run)
+        screen.stage.room().book().record(RunFact{screen.stage.passage(),
+                                                  Tempo::bpm(80),
+                                                  Mark::missed,
+                                                  Reason::none,
+                                                  RunKind::run,
+                                                  8'000,
+                                                  {{43, 3}}});
+    screen.stage.play(0.05);
+    screen.press("buildUp");
+    CHECK(screen.says("3 passages made"));
+    screen.press("drillMade");
+    CHECK(screen.stage.room().screen() == "drill");
+    CHECK(screen.stage.room().drill()->title().contains("bar 44"));
+}
