@@ -67,6 +67,14 @@ Card {
         anchors.bottomMargin: Theme.gap
         spacing: 8
 
+        Words {
+            width: parent.width
+            visible: text !== "" && card.figures.madeText === ""
+            text: card.figures.stretchNote
+            color: Theme.faint
+            font.pixelSize: Theme.small
+            wrapMode: Text.Wrap
+        }
         InkButton {
             objectName: "makeStretch"
             width: parent.width

@@ -7,6 +7,17 @@ Card {
     id: card
 
     required property LogModel log
+    property bool saving: false
+    property string savedAs: ""
+    property string fault: ""
+
+    function save(path) {
+        fault = curves.save(path);
+        savedAs = fault === "" ? path : "";
+        saving = fault !== "";
+        if (!saving)
+            curves.forceActiveFocus(Qt.TabFocusReason);
+    }
 
     Words {
         id: title
@@ -16,12 +27,36 @@ Card {
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
     }
+    Words {
+        anchors.left: title.right
+        anchors.leftMargin: 12
+        anchors.right: buttons.left
+        anchors.rightMargin: 12
+        anchors.baseline: title.baseline
+        visible: card.savedAs !== ""
+        text: qsTr("saved as %1").arg(card.savedAs)
+        color: Theme.faint
+        font.pixelSize: Theme.small
+        elide: Text.ElideMiddle
+        Accessible.role: Accessible.AlertMessage
+    }
     Row {
+        id: buttons
         anchors.right: parent.right
         anchors.rightMargin: 12
         y: 8
         spacing: 8
 
+        InkButton {
+            objectName: "saveCurves"
+            text: qsTr("Save…")
+            enabled: !curves.empty
+            onClicked: {
+                card.saving = true;
+                card.fault = "";
+                path.take();
+            }
+        }
         InkButton {
             objectName: "zoomIn"
             text: "+"
@@ -132,6 +167,48 @@ Card {
             border.color: Theme.focus
             border.width: 2
             radius: 6
+        }
+    }
+    Rectangle {
+        anchors.left: curves.left
+        anchors.right: curves.right
+        anchors.top: curves.top
+        height: form.implicitHeight + 20
+        visible: card.saving
+        color: Theme.card
+        border.color: Theme.edge
+        radius: 8
+
+        Row {
+            id: form
+            anchors.centerIn: parent
+            width: parent.width - 24
+            spacing: 12
+
+            Field {
+                id: path
+                objectName: "curves-path"
+                width: parent.width - now.width - leave.width - 2 * parent.spacing
+                label: qsTr("File, ending in .svg, .png, .pdf or .csv")
+                placeholder: "~/curves.pdf"
+                fault: card.fault
+                onTyped: text => path.text = text
+                onAccepted: card.save(path.text)
+            }
+            InkButton {
+                id: now
+                objectName: "saveNow"
+                y: 21
+                strong: true
+                text: qsTr("Save")
+                onClicked: card.save(path.text)
+            }
+            InkButton {
+                id: leave
+                y: 21
+                text: qsTr("Leave it")
+                onClicked: card.saving = false
+            }
         }
     }
     Words {

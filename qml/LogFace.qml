@@ -24,7 +24,7 @@ Item {
         anchors.rightMargin: 12
         anchors.verticalCenter: parent.verticalCenter
         text: face.values.title
-        elide: Text.ElideRight
+        elide: Text.ElideMiddle
         Accessible.ignored: true
     }
     Words {

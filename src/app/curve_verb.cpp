@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/curve_csv.h"
 #include "app/curve_picture.h"
 #include "app/option_reader.h"
 #include "app/picture_size.h"
@@ -7,6 +6,7 @@
 #include "app/verb_list.h"
 #include "files/atomic_file.h"
 #include "models/log_curves.h"
+#include "plots/curve_csv.h"
 
 #include <algorithm>
 #include <optional>
@@ -48,7 +48,7 @@ CurveOptions readOptions(OptionReader& in, const Words& words) {
 }
 
 std::string bytesOf(const CurveOptions& asked, const Notebook& notebook, const Records& records) {
-    if (!asked.kind) return records.size() == 1 ? curveCsv(*records.front()) : curveCsv(records);
+    if (!asked.kind) return plots::curveCsv(records);
     CurvePicture picture{{asked.size.width, asked.size.height}, {{}, 0}};
     std::vector<Id> ids;
     for (const PassageRecord* const record : records) {

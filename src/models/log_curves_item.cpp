@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/log_curves_item.h"
 
+#include "models/curve_saving.h"
 #include "models/log_curves.h"
 
 #include <QLocale>
@@ -171,6 +172,10 @@ void LogCurvesItem::turn() {
 }
 
 void LogCurvesItem::unpoint() { pointAt(std::nullopt); }
+
+QString LogCurvesItem::save(const QString& path) const {
+    return saveCurves(path, {curves_, view_, size().toSize(), log_->records(curves_)});
+}
 
 // The pointed place is kept in sight.
 void LogCurvesItem::follow(double x) {

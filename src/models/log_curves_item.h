@@ -65,6 +65,8 @@ public:
     /// Points at the next passage, at about the same place.
     Q_INVOKABLE void turn();
     Q_INVOKABLE void unpoint();
+    /// Saves what is seen; see saveCurves(). "" when it is saved, else one plain sentence.
+    Q_INVOKABLE QString save(const QString& path) const;
 
 signals:
     void logChanged();

@@ -52,13 +52,17 @@ QString LogFigures::stretchText() const {
     Music bars;
     bars.firstBar = stretch_->firstBar;
     bars.bars = stretch_->bars;
-    return tr("New passage: %1, run-up included").arg(Formatter::bars(bars));
+    return tr("New passage: %1").arg(Formatter::bars(bars));
+}
+
+QString LogFigures::stretchNote() const {
+    if (!stretch_) return {};
+    return stretch_->bars > 1 ? tr("Most misses fall there; it has a bar to run up.")
+                              : tr("Most misses fall there.");
 }
 
 QString LogFigures::buildUpText() const {
-    if (buildUp_.empty() || book_.readOnly()) return {};
-    return tr("Build it up from the last bar: %1")
-        .arg(Formatter::passages(static_cast<int>(buildUp_.size())));
+    return buildUp_.empty() || book_.readOnly() ? QString() : tr("Build it up from the last bar");
 }
 
 void LogFigures::makeStretch() {

@@ -28,9 +28,11 @@ class LogFigures : public QObject {
     Q_PROPERTY(QString gapText READ gapText NOTIFY changed)
     /// Where the passage breaks; see missesMap().
     Q_PROPERTY(QVariantMap breaks READ breaks NOTIFY changed)
-    /// "New passage: bars 42–43, run-up included"; "" when nothing stands out.
+    /// "New passage: bars 42–43"; "" when nothing stands out.
     Q_PROPERTY(QString stretchText READ stretchText NOTIFY changed)
-    /// "Build it up from the last bar: 3 new passages"; "" when it is too long or too short.
+    /// Why these bars.
+    Q_PROPERTY(QString stretchNote READ stretchNote NOTIFY changed)
+    /// "Build it up from the last bar"; "" when it is too long or too short.
     Q_PROPERTY(QString buildUpText READ buildUpText NOTIFY changed)
     /// What was made of it last, and the first of them (32 digits); "" when nothing was.
     Q_PROPERTY(QString madeText READ madeText NOTIFY madeChanged)
@@ -43,6 +45,7 @@ public:
     [[nodiscard]] QString gapText() const { return gapText_; }
     [[nodiscard]] QVariantMap breaks() const { return breaks_; }
     [[nodiscard]] QString stretchText() const;
+    [[nodiscard]] QString stretchNote() const;
     [[nodiscard]] QString buildUpText() const;
     [[nodiscard]] QString madeText() const { return madeText_; }
     [[nodiscard]] QString made() const { return made_; }

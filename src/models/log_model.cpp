@@ -70,6 +70,12 @@ Date LogModel::today() const { return book_.today(); }
 std::vector<plots::CurveSeries> LogModel::curves(plots::CurveBy by) const {
     return curvesOf(book_.notebook(), curvePassages(book_.notebook(), filter_), by);
 }
+std::vector<const PassageRecord*> LogModel::records(const std::vector<plots::CurveSeries>& curves) const {
+    std::vector<const PassageRecord*> records;
+    for (const plots::CurveSeries& series : curves)
+        records.push_back(book_.notebook().passage(series.passage));
+    return records;
+}
 QVariantList LogModel::pieces() const { return pieceChoices(book_.notebook()); }
 QVariantList LogModel::passages() const { return passageChoices(book_.notebook(), filter_.piece); }
 

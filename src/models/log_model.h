@@ -78,6 +78,9 @@ public:
     [[nodiscard]] Date today() const;
     /// The curves of the passages that the filter is about.
     [[nodiscard]] std::vector<plots::CurveSeries> curves(plots::CurveBy by) const;
+    /// The records of these curves, good until the notebook changes.
+    [[nodiscard]] std::vector<const PassageRecord*>
+    records(const std::vector<plots::CurveSeries>& curves) const;
 
     /// The entries of that line of that day; see entryMaps().
     Q_INVOKABLE [[nodiscard]] QVariantList entriesOf(int day, int line) const;

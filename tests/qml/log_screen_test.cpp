@@ -6,6 +6,8 @@
 #include <doctest/doctest.h>
 
 #include <QDir>
+#include <QFile>
+#include <QTemporaryDir>
 #include <QTest>
 
 using namespace piolo;
@@ -165,9 +167,34 @@ TEST_CASE("a passage made of the last bars can be drilled at once") {
                                                   8'000,
                                                   {{43, 3}}});
     screen.stage.play(0.05);
+    shoot(screen.stage, "log-breaks");
     screen.press("buildUp");
     CHECK(screen.says("3 passages made"));
     screen.press("drillMade");
     CHECK(screen.stage.room().screen() == "drill");
     CHECK(screen.stage.room().drill()->title().contains("bar 44"));
+}
+
+TEST_CASE(
+    "the curves are saved as they are seen, by the name's end; another end is told and nothing written") {
+    LogScreen screen;
+    const QTemporaryDir scratch;
+    LogCurvesItem& curves = screen.curves();
+    for (const char* kind : {"svg", "png", "pdf", "csv"}) {
+        const QString path = scratch.filePath(QStringLiteral("curves.") + QLatin1String(kind));
+        CHECK(curves.save(path).toStdString() == "");
+        QFile file(path);
+        REQUIRE(file.open(QIODevice::ReadOnly));
+        CHECK(file.readAll().size() > 1'000);
+    }
+    CHECK(curves.save(scratch.filePath("curves.gif")).contains(".svg, .png, .pdf or .csv"));
+    CHECK(curves.save(scratch.filePath("none/curves.svg")).contains("cannot be written"));
+    CHECK(QDir(scratch.path()).entryList(QDir::Files).size() == 4);
+    screen.press("saveCurves");
+    for (const QChar letter : scratch.filePath("typed.svg"))
+        QTest::keyClick(&screen.stage.window(), letter.toLatin1());
+    shoot(screen.stage, "log-saving");
+    screen.key(Qt::Key_Return);
+    CHECK(QFile::exists(scratch.filePath("typed.svg")));
+    CHECK(screen.says("saved as"));
 }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/curve_csv.h"
+#include "plots/curve_csv.h"
 
 #include <string_view>
 
-namespace piolo::app {
+namespace piolo::plots {
 namespace {
 
 constexpr std::string_view header = "time,date,kind,tempo,mark,streak_after,id\n";
@@ -49,20 +49,16 @@ void addRow(std::string& csv, const Entry& entry) {
 
 } // namespace
 
-std::string curveCsv(const PassageRecord& record) {
-    std::string csv = std::string(header);
-    for (const Entry& entry : record.entries) addRow(csv, entry);
-    return csv;
-}
-
 std::string curveCsv(const std::vector<const PassageRecord*>& records) {
-    std::string csv = "passage," + std::string(header);
+    const bool several = records.size() > 1;
+    std::string csv = several ? "passage," : "";
+    csv.append(header);
     for (const PassageRecord* const record : records)
         for (const Entry& entry : record->entries) {
-            csv.append(record->passage.id.text()).append(",");
+            if (several) csv.append(record->passage.id.text()).append(",");
             addRow(csv, entry);
         }
     return csv;
 }
 
-} // namespace piolo::app
+} // namespace piolo::plots
