@@ -93,6 +93,7 @@ ColumnLayout {
             spacing: 12
 
             InkButton {
+                Layout.fillHeight: true
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 text: qsTr("One try at %1").arg(desk.drill.targetText)
@@ -101,6 +102,7 @@ ColumnLayout {
             }
             InkButton {
                 objectName: "silent"
+                Layout.fillHeight: true
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 text: qsTr("Without the click")
@@ -108,6 +110,7 @@ ColumnLayout {
             }
             InkButton {
                 objectName: "context"
+                Layout.fillHeight: true
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 enabled: !desk.drill.openEnded

@@ -62,6 +62,7 @@ Window {
             readonly property var screens: ({
                 "passages": "PassagesScreen.qml",
                 "log": "LogScreen.qml",
+                "runThrough": "RunThroughScreen.qml",
                 "settings": "SettingsScreen.qml",
                 "help": "HelpScreen.qml",
                 "welcome": "WelcomeScreen.qml"

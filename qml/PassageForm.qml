@@ -9,7 +9,10 @@ Card {
     required property PassageEditor editor
     readonly property bool fresh: editor.passage === ""
 
+    readonly property bool inPiece: editor.pieceChoice !== "" && editor.pieceChoice !== "new"
+
     signal drillRequested(string passage)
+    signal throughRequested(string piece)
     signal removalRequested(string passage)
 
     function name(typed) {
@@ -102,6 +105,12 @@ Card {
             strong: enabled && !form.editor.changed && !form.fresh
             enabled: form.editor.valid && !(form.editor.readOnly && (form.editor.changed || form.fresh))
             onClicked: form.drill()
+        }
+        InkButton {
+            objectName: "through"
+            visible: form.inPiece && !form.editor.changed
+            text: qsTr("Play the piece through")
+            onClicked: form.throughRequested(form.editor.pieceChoice)
         }
         InkButton {
             objectName: "revert"

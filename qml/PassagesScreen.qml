@@ -129,6 +129,7 @@ FocusScope {
         visible: !screen.picking
         editor: screen.editor
         onDrillRequested: passage => screen.drillRequested(passage)
+        onThroughRequested: piece => PracticeRoom.openRunThrough(piece)
         onRemovalRequested: passage => screen.remove(passage)
     }
     MusicFile {

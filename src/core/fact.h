@@ -123,7 +123,7 @@ struct NoteFact {
 };
 /// Where a run-through of a piece came to a stop.
 struct Stop {
-    std::int32_t bar = 1;    ///< 0…Piece::mostBars
+    std::int32_t bar = 1;    ///< 0: not known, up to Piece::mostBars
     std::int64_t millis = 0; ///< from the start
     bool operator==(const Stop&) const = default;
 };

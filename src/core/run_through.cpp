@@ -22,7 +22,7 @@ std::vector<RunThrough> RunThroughs::of(Id piece) const {
 
 bool playedThrough(const RunThroughFact& played, std::int32_t firstBar, std::int32_t lastBar) {
     return played.finished && std::none_of(played.stops.begin(), played.stops.end(), [&](const Stop& stop) {
-               return firstBar <= stop.bar && stop.bar <= lastBar;
+               return stop.bar == 0 || (firstBar <= stop.bar && stop.bar <= lastBar);
            });
 }
 

@@ -29,7 +29,8 @@ private:
     std::unordered_set<Id> retracted_;
 };
 
-/// Whether no stop lies in these bars (the piece's own numbers, both included) and it was finished.
+/// Whether no stop lies in these bars (the piece's own numbers, both included), nor at a bar that is not
+/// known, and it was finished.
 [[nodiscard]] bool playedThrough(const RunThroughFact& played, std::int32_t firstBar, std::int32_t lastBar);
 
 } // namespace piolo

@@ -26,13 +26,13 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
     : book_(std::move(book)), sound_(sound), machine_(std::move(settings)),
       settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
       log_(*book_), session_(*book_, sound, std::move(engine), reading), drill_(*book_, sound, session_),
-      keys_(
-          machine_.keys,
-          [this](const KeyBindings::Keys& keys) {
-              machine_.keys = keys;
-              settings_.saveNow();
-          },
-          [this] { return sound_.nowNanos(); }) {
+      runThrough_(*book_, sound), keys_(
+                                      machine_.keys,
+                                      [this](const KeyBindings::Keys& keys) {
+                                          machine_.keys = keys;
+                                          settings_.saveNow();
+                                      },
+                                      [this] { return sound_.nowNanos(); }) {
     present_ = this;
     connect(book_.get(), &PracticeBook::savedChanged, this, &PracticeRoom::unsavedChanged);
     connect(book_.get(), &PracticeBook::troubleChanged, this, &PracticeRoom::noticeChanged);
@@ -114,6 +114,11 @@ int PracticeRoom::minutesToday() const {
 void PracticeRoom::openDrill(const QString& passage) {
     drill_.open(passage);
     setScreen(QStringLiteral("drill"));
+}
+
+void PracticeRoom::openRunThrough(const QString& piece) {
+    runThrough_.open(piece);
+    setScreen(QStringLiteral("runThrough"));
 }
 
 void PracticeRoom::edit(const QString& passage, bool shorter) {

@@ -15,6 +15,7 @@
 #include "models/passage_editor.h"
 #include "models/passage_list_model.h"
 #include "models/practice_book.h"
+#include "models/run_through_model.h"
 #include "models/settings_model.h"
 #include "models/sound_port.h"
 
@@ -36,6 +37,7 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(piolo::models::PassageListModel* passages READ passages CONSTANT)
     Q_PROPERTY(piolo::models::PassageEditor* editor READ editor CONSTANT)
     Q_PROPERTY(piolo::models::SettingsModel* settings READ settings CONSTANT)
+    Q_PROPERTY(piolo::models::RunThroughModel* runThrough READ runThrough CONSTANT)
     Q_PROPERTY(piolo::models::KeyBindings* keys READ keys CONSTANT)
     Q_PROPERTY(piolo::models::LogModel* log READ log CONSTANT)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
@@ -43,7 +45,7 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
     /// Marks that are not on disk yet.
     Q_PROPERTY(int unsaved READ unsaved NOTIFY unsavedChanged)
-    /// "passages", "drill", "log", "settings", "help" or "welcome".
+    /// "passages", "drill", "log", "runThrough", "settings", "help" or "welcome".
     Q_PROPERTY(QString screen READ screen WRITE setScreen NOTIFY screenChanged)
     Q_PROPERTY(int minutesToday READ minutesToday NOTIFY minutesTodayChanged)
 public:
@@ -58,6 +60,7 @@ public:
     [[nodiscard]] PassageListModel* passages() { return &passages_; }
     [[nodiscard]] PassageEditor* editor() { return &editor_; }
     [[nodiscard]] SettingsModel* settings() { return &settings_; }
+    [[nodiscard]] RunThroughModel* runThrough() { return &runThrough_; }
     [[nodiscard]] KeyBindings* keys() { return &keys_; }
     [[nodiscard]] LogModel* log() { return &log_; }
     [[nodiscard]] PracticeBook& book() { return *book_; }
@@ -71,6 +74,8 @@ public:
 
     /// Shows the drill at that passage (id of 32 digits).
     Q_INVOKABLE void openDrill(const QString& passage);
+    /// Shows the piece (id of 32 digits) to be played from start to finish.
+    Q_INVOKABLE void openRunThrough(const QString& piece);
     /// Loads the passage into the editor and shows its form; `shorter`: a new passage of its first half.
     Q_INVOKABLE void edit(const QString& passage, bool shorter);
     /// Takes the keys of the window that shows the screens, and opens the sound device.
@@ -100,6 +105,7 @@ private:
     LogModel log_;
     DrillSession session_;
     DrillModel drill_;
+    RunThroughModel runThrough_;
     KeyBindings keys_;
     QString screen_;
 };

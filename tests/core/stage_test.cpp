@@ -98,6 +98,8 @@ TEST_CASE("two run-throughs in a row that stop nowhere in the passage keep it") 
     CHECK(scribe.step().have == 1);
     scribe.through(false, {});
     CHECK(scribe.step().have == 0);
+    scribe.through(true, {{0, 5}}); // it may have been here
+    CHECK(scribe.step().have == 0);
     scribe.through(true, {});
     scribe.through(true, {{41 - 1, 1}});
     CHECK(scribe.step() == StageStep{Stage::runThroughs, 2, 2});
