@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/fact_line.h"
 
+#include "core/utf8.h"
 #include "journal/fact_bodies.h"
 #include "journal/json_object.h"
 #include "journal/line_head.h"
 #include "journal/line_sum.h"
-#include "journal/utf8.h"
 #include "journal/words.h"
 #include "journal/written_line.h"
 

@@ -80,7 +80,8 @@ std::optional<Fact> DrillReader::journalRun(const engine::Event& event) {
     run.kind = present_.kind;
     run.millis = std::max<std::int64_t>(0, (sound_.nowNanos() - runBeganNanos_) / 1'000'000);
     run.spots = std::exchange(spots_, {});
-    if (event.mark == Mark::missed && run.spots.empty() && event.bar > -2) run.spots = {spotOf(event)};
+    if (event.mark == Mark::missed && run.spots.empty() && event.bar != engine::noBar)
+        run.spots = {spotOf(event)};
     Fact fact = book_.write(std::move(run));
     facts_[event.run] = fact.id;
     return fact;
