@@ -111,8 +111,8 @@ void drawSheet(QPainter& painter, QSizeF size, const SheetLayout& layout, const 
                          style.emptyWords);
     drawGround(painter, layout, style);
     drawGoals(painter, layout, style);
-    for (std::size_t i = 0; i < layout.lines.size(); ++i) drawCurve(painter, layout, i, style);
     for (std::size_t i = 0; i < layout.lines.size(); ++i) drawName(painter, layout, i, style);
+    for (std::size_t i = 0; i < layout.lines.size(); ++i) drawCurve(painter, layout, i, style);
     if (pointed) {
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(style.ink, 2));
