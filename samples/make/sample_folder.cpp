@@ -17,7 +17,7 @@ SampleFile sampleFile(std::uint64_t seed) {
 
 Done writeSample(const std::string& folder, std::uint64_t seed) {
     const SampleFile file = sampleFile(seed);
-    return app::writeWhole(folder + '/' + file.path, file.bytes);
+    return app::writeInFolder(folder + '/' + file.path, file.bytes);
 }
 
 Result<bool> sampleIsAsMade(const std::string& folder, std::uint64_t seed) {
