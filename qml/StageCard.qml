@@ -12,6 +12,13 @@ Card {
 
     readonly property StageFigures stages: drill.stages
 
+    function choices(names) {
+        const list = [];
+        for (let place = 0; place < names.length; ++place)
+            list.push({value: place, text: names[place]});
+        return list;
+    }
+
     implicitHeight: lines.implicitHeight + 2 * Theme.gap
 
     ColumnLayout {
@@ -31,7 +38,7 @@ Card {
             label: qsTr("Stage of this passage")
             bare: true
             enabled: card.recorded
-            options: card.stages.names.map((name, place) => ({ value: place, text: name }))
+            options: card.choices(card.stages.names)
             value: card.stages.stage
             onChosen: place => card.drill.setStage(place)
         }
