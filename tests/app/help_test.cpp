@@ -23,7 +23,8 @@ std::string helpOf(const Args& words) {
 TEST_CASE("piolo --help names every verb and option of the window") {
     const std::string help = helpOf({"--help"});
     for (const std::string& verb : verbs) CHECK(help.find("piolo " + verb) != std::string::npos);
-    for (const char* option : {"--folder", "--drill", "--screen", "--shot", "--size", "--version", "Example: "})
+    for (const char* option :
+         {"--folder", "--drill", "--screen", "--shot", "--size", "--version", "Example: "})
         CHECK(help.find(option) != std::string::npos);
 }
 
