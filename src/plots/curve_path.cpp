@@ -1,42 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/curve_path.h"
 
-#include <algorithm>
+#include "plots/pixel_grid.h"
+
 #include <cmath>
-#include <set>
-#include <utility>
 
 namespace piolo::plots {
 
 namespace {
 
-/// The steps of one pixel column.
-struct Column {
-    double x = 0;
-    double first = 0, low = 0, high = 0, last = 0;
-
-    void add(double y) {
-        low = std::min(low, y);
-        high = std::max(high, y);
-        last = y;
-    }
-    void appendTo(QPolygonF& path) const {
-        for (const double y : {first, low, high, last}) {
-            const QPointF point(x, y);
-            if (path.isEmpty() || path.back() != point) path << point;
-        }
-    }
-};
-
 QPolygonF thinnedPath(const CurveSteps& steps, const CurveMapping& mapping) {
     QPolygonF path;
-    Column column{-1, 0, 0, 0, 0};
+    PixelColumn column{-1, 0, 0, 0, 0};
     for (std::size_t i = 0; i < steps.steps.size(); ++i) {
         const double x = std::floor(mapping.xOf(static_cast<double>(i))) + 0.5;
         const double y = mapping.yOf(steps.steps[i].bpm);
         if (x != column.x) {
             if (i > 0) column.appendTo(path);
-            column = {x, y, y, y, y};
+            column = PixelColumn::at(x, y);
         }
         column.add(y);
     }
@@ -65,15 +46,13 @@ QPolygonF pathOf(const CurveSteps& steps, const CurveMapping& mapping) {
 
 std::vector<CurveMark> marksOf(const CurveSteps& steps, const CurveMapping& mapping, double markSize) {
     std::vector<CurveMark> marks;
-    std::set<std::pair<int, int>> taken;
+    MarkCells taken(markSize);
     for (std::size_t i = 0; i < steps.steps.size(); ++i) {
         const CurveStep& step = steps.steps[i];
         if (step.mark == StepMark::none) continue;
         const double place = static_cast<double>(i) + (step.mark == StepMark::miss ? 1.0 : 0.5);
         const QPointF at(mapping.xOf(place), mapping.yOf(step.markBpm));
-        const std::pair cell(static_cast<int>(at.x() / (markSize * 0.7)),
-                             static_cast<int>(at.y() / (markSize * 0.7)));
-        if (taken.insert(cell).second) marks.push_back({at, step.mark});
+        if (taken.take(at)) marks.push_back({at, step.mark});
     }
     return marks;
 }

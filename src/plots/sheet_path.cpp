@@ -1,42 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/sheet_path.h"
 
-#include <algorithm>
+#include "plots/pixel_grid.h"
+
 #include <cmath>
-#include <set>
-#include <utility>
 
 namespace piolo::plots {
 
 namespace {
 
-/// The points of one pixel column.
-struct Column {
-    double x = 0;
-    double first = 0, low = 0, high = 0, last = 0;
-
-    void add(double y) {
-        low = std::min(low, y);
-        high = std::max(high, y);
-        last = y;
-    }
-    void appendTo(QPolygonF& path) const {
-        for (const double y : {first, low, high, last}) {
-            const QPointF point(x, y);
-            if (path.isEmpty() || path.back() != point) path << point;
-        }
-    }
-};
-
 QPolygonF thinned(const CurveSeries& series, PointRange seen, const SheetLayout& layout) {
     QPolygonF path;
-    Column column;
+    PixelColumn column;
     for (std::size_t i = seen.first; i < seen.end; ++i) {
         const QPointF at = layout.at(series.points[i]);
         const double x = std::floor(at.x()) + 0.5;
         if (i == seen.first || x != column.x) {
             if (i != seen.first) column.appendTo(path);
-            column = {x, at.y(), at.y(), at.y(), at.y()};
+            column = PixelColumn::at(x, at.y());
         }
         column.add(at.y());
     }
@@ -60,22 +41,6 @@ QPolygonF stairs(const CurveSeries& series, PointRange seen, const SheetLayout& 
     return path;
 }
 
-/// Which cells of the sheet have a mark already.
-class Taken {
-public:
-    explicit Taken(double cell) : cell_(std::max(cell, 1.0)) {}
-    bool take(QPointF at) {
-        return cells_
-            .insert(
-                {static_cast<int>(std::floor(at.x() / cell_)), static_cast<int>(std::floor(at.y() / cell_))})
-            .second;
-    }
-
-private:
-    double cell_;
-    std::set<std::pair<int, int>> cells_;
-};
-
 } // namespace
 
 QPolygonF sheetPath(const CurveSeries& series, PointRange seen, const SheetLayout& layout) {
@@ -85,8 +50,8 @@ QPolygonF sheetPath(const CurveSeries& series, PointRange seen, const SheetLayou
 }
 
 void addSheetMarks(const CurveSeries& series, PointRange seen, const SheetLayout& layout, SheetLine& line) {
-    Taken marks(0.7 * layout.markSize);
-    Taken secures(0.7 * layout.markSize);
+    MarkCells marks(layout.markSize);
+    MarkCells secures(layout.markSize);
     for (std::size_t i = seen.first; i < seen.end; ++i) {
         const SeriesPoint& point = series.points[i];
         if (point.mark == StepMark::none && !point.secure) continue;
