@@ -2,6 +2,7 @@
 #include "models/log_choices.h"
 
 #include "models/log_lines.h"
+#include "models/setting_choices.h"
 
 #include <QCoreApplication>
 #include <QVariantMap>
@@ -36,21 +37,17 @@ constexpr std::array stretches{
 
 QString words(const char* text) { return QCoreApplication::translate("LogChoices", text); }
 
-QVariantMap choice(const QString& value, const QString& text) {
-    return {{QStringLiteral("value"), value}, {QStringLiteral("text"), text}};
-}
-
 } // namespace
 
 QVariantList pieceChoices(const Notebook& notebook) {
-    QVariantList choices{choice({}, words("every piece"))};
+    QVariantList choices{choice(QString(), words("every piece"))};
     for (const Piece& piece : notebook.pieces())
         choices.append(choice(QString::fromStdString(piece.id.text()), QString::fromStdString(piece.name)));
     return choices;
 }
 
 QVariantList passageChoices(const Notebook& notebook, Id piece) {
-    QVariantList choices{choice({}, words("every passage"))};
+    QVariantList choices{choice(QString(), words("every passage"))};
     for (const Id id : notebook.passages()) {
         const PassageRecord* const record = notebook.passage(id);
         if (record == nullptr || (!piece.isNone() && record->passage.title.piece != piece)) continue;
@@ -61,14 +58,14 @@ QVariantList passageChoices(const Notebook& notebook, Id piece) {
 }
 
 QVariantList kindChoices() {
-    QVariantList choices{choice({}, words("everything"))};
+    QVariantList choices{choice(QString(), words("everything"))};
     for (const auto& [kind, word] : kindWords) choices.append(choice(QLatin1String(word), kindWord(kind)));
     choices.append(choice(QLatin1String(runThroughs), words("run-through")));
     return choices;
 }
 
 QVariantList stretchChoices() {
-    QVariantList choices{choice({}, words("from the first day"))};
+    QVariantList choices{choice(QString(), words("from the first day"))};
     for (const Stretch& stretch : stretches)
         choices.append(choice(QLatin1String(stretch.word), words(stretch.text)));
     return choices;

@@ -2,6 +2,7 @@
 #include "models/log_maps.h"
 
 #include "models/formatter.h"
+#include "models/number_words.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -23,8 +24,7 @@ QString titleOf(const LogLine& line) {
 
 QString stopWords(const RunThroughFact& played) {
     const auto count = static_cast<int>(played.stops.size());
-    if (count == 0) return played.finished ? words("no stop") : words("given up");
-    return count == 1 ? words("1 stop") : QCoreApplication::translate("LogMaps", "%n stops", nullptr, count);
+    return count == 0 && !played.finished ? words("given up") : stopsWord(count);
 }
 
 /// "bars 31 and 58"; many are told by the first of them.

@@ -47,6 +47,12 @@ QString numberWord(int count) {
     return QCoreApplication::translate("NumberWords", numbers[static_cast<std::size_t>(count - 1)]);
 }
 
+QString stopsWord(int stops) {
+    if (stops == 0) return QCoreApplication::translate("NumberWords", "no stop");
+    if (stops == 1) return QCoreApplication::translate("NumberWords", "1 stop");
+    return QCoreApplication::translate("NumberWords", "%1 stops").arg(stops);
+}
+
 QString subdivisionWord(SubdivisionName name) {
     if (name == SubdivisionName::other) return {};
     return QCoreApplication::translate("NumberWords", subdivisions[static_cast<std::size_t>(name)]);

@@ -10,6 +10,8 @@ namespace piolo::models {
 
 /// "one" … "twelve", figures beyond; figures also below one.
 [[nodiscard]] QString numberWord(int count);
+/// "no stop", "1 stop", "2 stops".
+[[nodiscard]] QString stopsWord(int stops);
 /// "sixteenths"; empty for SubdivisionName::other.
 [[nodiscard]] QString subdivisionWord(SubdivisionName name);
 

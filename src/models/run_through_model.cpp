@@ -2,6 +2,7 @@
 #include "models/run_through_model.h"
 
 #include "models/formatter.h"
+#include "models/number_words.h"
 #include "models/typed_values.h"
 
 #include <algorithm>
@@ -25,14 +26,9 @@ std::optional<int> barTyped(const QString& bar) {
     return bar.trimmed().isEmpty() ? 0 : readCount(bar, 0, Piece::mostBars);
 }
 
-QString countedStops(int stops) {
-    if (stops == 0) return RunThroughModel::tr("no stop");
-    return stops == 1 ? RunThroughModel::tr("1 stop") : RunThroughModel::tr("%1 stops").arg(stops);
-}
-
 QString stopsText(const RunThroughFact& played) {
     const auto stops = static_cast<int>(played.stops.size());
-    const QString counted = countedStops(stops);
+    const QString counted = stopsWord(stops);
     return played.finished ? counted : RunThroughModel::tr("%1, not to the end").arg(counted);
 }
 
@@ -85,7 +81,7 @@ QVariantList RunThroughModel::stops() const {
     return list;
 }
 
-QString RunThroughModel::counted() const { return countedStops(static_cast<int>(halts_.size())); }
+QString RunThroughModel::counted() const { return stopsWord(static_cast<int>(halts_.size())); }
 
 QString RunThroughModel::fault() const {
     const bool good = std::all_of(halts_.begin(), halts_.end(),
