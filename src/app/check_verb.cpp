@@ -3,7 +3,6 @@
 #include "app/telling.h"
 #include "app/verb_list.h"
 #include "journal/passage_file.h"
-#include "models/fault_text.h"
 #include "score/score_file.h"
 
 #include <filesystem>
@@ -18,7 +17,7 @@ Done report(const Fault& fault) {
         tell(fault);
         return done();
     }
-    return say(models::faultLine(fault).toStdString() + '\n');
+    return sayFault(fault);
 }
 
 std::vector<Fault> faultsAt(const std::string& path) {

@@ -28,4 +28,6 @@ Done say(std::string_view text) {
     return Fault{FaultNumber::cannotWrite, {"-"}, {std::strerror(errno)}};
 }
 
+Done sayFault(const Fault& fault) { return say(models::faultLine(fault).toStdString() + '\n'); }
+
 } // namespace piolo::app

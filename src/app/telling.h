@@ -14,5 +14,7 @@ namespace piolo::app {
 ExitCode tell(const Fault& fault);
 /// Writes to standard output and flushes. Faults: cannotWrite, diskFull, with the place "-".
 Done say(std::string_view text);
+/// The same for "E123: FILE:LINE: what; what to do".
+Done sayFault(const Fault& fault);
 
 } // namespace piolo::app

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The targets look at what comes back, not at what is printed: neither output nor Qt is needed.
+#include "app/score_words.h"
 #include "app/telling.h"
 
 namespace piolo::app {
@@ -7,5 +8,11 @@ namespace piolo::app {
 ExitCode tell(const Fault& fault) { return static_cast<int>(fault.number) < 200 ? exitUse : exitInput; }
 
 Done say(std::string_view /*text*/) { return done(); }
+
+Done sayFault(const Fault& /*fault*/) { return done(); }
+
+std::string scoreReport(const score::Score& /*score*/) { return {}; }
+
+std::string excerptReport(const score::Part& /*part*/, const score::Excerpt& /*made*/) { return {}; }
 
 } // namespace piolo::app

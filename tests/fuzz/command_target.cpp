@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "scratch_file.h"
 #include "target.h"
 
 #include "app/verb_list.h"
@@ -12,28 +13,83 @@ namespace piolo::fuzz {
 
 namespace {
 
-// No file can ever be made there, so that the verb does all its work but writing.
-constexpr const char* nowhere = "--out=/dev/null/x.wav";
+/// A practice folder of one passage, and a score: what the words of a verb can be about.
+constexpr std::string_view journalLine =
+    R"({"v":1,"id":"0000000000000000000000000000d001","device":"0000000000000000000000000000b001","seq":1,)"
+    R"("order":1772000000000,"at":"2026-02-25T06:13:20.000+00:00","kind":"passage",)"
+    R"("passage":"0000000000000000000000000000a001","title":{"name":"Quickstep"},)"
+    R"("music":{"meter":"4/4","beat":"1/4","subdivision":2,"firstBar":1,"bars":2},)"
+    R"("tempi":{"start":60000,"target":90000,"floor":30000,"step":"bpm","drop":2,"climb":2,"cleanRuns":5}})"
+    "\n";
+constexpr std::string_view scoreText =
+    R"(<score-partwise><part-list><score-part id="P"><part-name>Oboe</part-name></score-part></part-list>)"
+    R"(<part id="P"><measure number="1"><attributes><divisions>1</divisions><time><beats>2</beats>)"
+    R"(<beat-type>4</beat-type></time></attributes><note><rest/><duration>2</duration></note></measure>)"
+    R"(</part></score-partwise>)";
 
-/// One word a line; where the sound goes is not for the bytes to say.
+/// What a verb may touch: where it reads, and a place where no file can ever be made, so that it does all its
+/// work but writing.
+struct Bounds {
+    app::Verb verb;
+    const char* nowhere;
+    std::vector<std::string> free; ///< put in place of the free words "1", "2"…
+};
+
+std::string practiceFolder() {
+    static const std::string folder = [] {
+        scratchFile("words/journal/band.jsonl", journalLine);
+        return scratchFolder() + "/words";
+    }();
+    return folder;
+}
+
+std::string scoreFile() {
+    static const std::string file = scratchFile("words/quickstep.musicxml", scoreText);
+    return file;
+}
+
+std::vector<Bounds> verbs() {
+    return {{app::clickVerb(), "--out=/dev/null/x.wav", {}},
+            {app::trackVerb(), "--out=/dev/null/x.wav", {}},
+            {app::ladderVerb(), "", {}},
+            {app::barsVerb(), "--out=/dev/null/x.piolo.json", {scoreFile()}},
+            {app::checkVerb(), "", {practiceFolder(), scoreFile()}},
+            {app::exportVerb(), "--out=/dev/null/x.piolo.json", {}}};
+}
+
+/// One word a line; where a verb writes and which folder it reads is not for the bytes to say.
 std::vector<std::string> wordsOf(std::string_view bytes) {
     std::vector<std::string> words;
     while (!bytes.empty()) {
         const auto end = std::min(bytes.find('\n'), bytes.size());
         const auto word = bytes.substr(0, end);
-        if (!word.starts_with("--out")) words.emplace_back(word);
+        if (!word.starts_with("--out") && !word.starts_with("--folder")) words.emplace_back(word);
         bytes.remove_prefix(std::min(end + 1, bytes.size()));
     }
     return words;
 }
 
-void runVerb(const app::Verb& verb, std::vector<std::string> words) {
-    const auto takesOut =
-        std::ranges::any_of(verb.syntax.options, [](const auto& option) { return option.name == "--out"; });
-    if (takesOut) {
-        words.emplace_back(nowhere);
-        std::rotate(words.begin(), words.end() - 1, words.end());
+bool takes(const app::Verb& verb, std::string_view option) {
+    return std::ranges::any_of(verb.syntax.options, [=](const auto& known) { return known.name == option; });
+}
+
+/// No path but those that stand for a number; what is left is short enough to be no path of this machine.
+void bindFree(std::vector<std::string>& words, const std::vector<std::string>& free) {
+    for (std::string& word : words) {
+        const bool stands = word.size() == 1 && word[0] >= '1' && word[0] < '1' + std::ssize(free);
+        if (stands)
+            word = free[static_cast<std::size_t>(word[0] - '1')];
+        else if (!free.empty())
+            std::replace(word.begin(), word.end(), '/', '_');
     }
+}
+
+void runVerb(const Bounds& bounds, std::vector<std::string> words) {
+    const app::Verb& verb = bounds.verb;
+    bindFree(words, bounds.free);
+    if (takes(verb, "--folder")) words.insert(words.begin(), "--folder=" + practiceFolder());
+    const bool takesOut = takes(verb, "--out");
+    if (takesOut) words.insert(words.begin(), bounds.nowhere);
     const auto read = app::Words::read(verb.syntax, words);
     if (!read) {
         hold(static_cast<int>(read.fault().number) < 200, "what cannot be read is wrong use");
@@ -50,8 +106,8 @@ void runCommand(std::string_view bytes) {
     auto words = wordsOf(bytes);
     static_cast<void>(app::readWindowWords(words));
     if (words.empty()) return;
-    for (const auto& verb : {app::clickVerb(), app::trackVerb(), app::ladderVerb()})
-        if (verb.name == words.front()) runVerb(verb, {words.begin() + 1, words.end()});
+    for (const Bounds& bounds : verbs())
+        if (bounds.verb.name == words.front()) runVerb(bounds, {words.begin() + 1, words.end()});
 }
 
 } // namespace piolo::fuzz

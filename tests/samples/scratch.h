@@ -2,6 +2,8 @@
 // A folder of a test's own that goes away with it.
 #pragma once
 
+#include "../files/kept_files.h"
+
 #include <filesystem>
 #include <string>
 
@@ -15,7 +17,10 @@ public:
         std::filesystem::remove_all(path_);
         std::filesystem::create_directories(path_);
     }
-    ~Scratch() { std::filesystem::remove_all(path_); }
+    ~Scratch() {
+        test::keepWritten(path_);
+        std::filesystem::remove_all(path_);
+    }
     Scratch(const Scratch&) = delete;
     Scratch& operator=(const Scratch&) = delete;
 

@@ -113,5 +113,6 @@ class Window:
             self.process.wait()
         self.log.seek(0)
         said = self.log.read()
+        practice.keep_written(self.folder)
         shutil.rmtree(self.home, ignore_errors=True)
         return said

@@ -3,6 +3,7 @@
 import glob
 import json
 import os
+import shutil
 
 PASSAGE = "0000000000000000000000000000a001"
 TEACHER = "0000000000000000000000000000b001"
@@ -56,3 +57,12 @@ def facts(folder):
 def runs(folder):
     """(tempo in BPM, mark) of every run."""
     return [(fact["tempo"] / 1000, fact["mark"]) for fact in facts(folder) if fact["kind"] == "run"]
+
+
+def keep_written(folder):
+    """The journals, where PIOLO_KEPT names a folder for them: a later test holds the schema against them."""
+    kept = os.environ.get("PIOLO_KEPT")
+    if kept:
+        os.makedirs(kept, exist_ok=True)
+        for path in glob.glob(os.path.join(folder, "journal", f"{PLAYER}-*.jsonl")):
+            shutil.copy(path, os.path.join(kept, f"{os.getpid()}-{os.path.basename(os.path.dirname(folder))}-{os.path.basename(path)}"))
