@@ -92,6 +92,8 @@ number. Rows of comma-separated values go to standard output.
   --clean-runs N   clean runs in a row for a climb, 1 to 100
   --floor N        never below this; 40 or the start, if that is lower, when not given
   --step WORD      bpm, or notches of the traditional metronome scale; bpm when not given
+  --gentle         within two climbs of the target a miss drops one climb; at the
+                   target one miss only ends the row, and two running drop
 Example: printf 'clean\nclean\nmiss\nback\n' | piolo ladder --start 72 --target 96 --drop 4 --climb 2 --clean-runs 5
 )")},
     {"curve", QT_TRANSLATE_NOOP("Help", R"(piolo curve: draws the tempo curves of passages

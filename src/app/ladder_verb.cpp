@@ -14,7 +14,7 @@ namespace {
 
 constexpr OptionSpec options[] = {
     {"--start", "72"},     {"--target", "96"}, {"--drop", "4"},   {"--climb", "2"},
-    {"--clean-runs", "5"}, {"--floor", "40"},  {"--step", "bpm"},
+    {"--clean-runs", "5"}, {"--floor", "40"},  {"--step", "bpm"}, {"--gentle", ""},
 };
 
 // The standings from the start to the present one. Taking the newest mark back leaves those before it, so
@@ -65,6 +65,7 @@ LadderOptions readOptions(OptionReader& in) {
     read.rule.cleanRuns = whole("--clean-runs");
     read.rule.floor = in.tempo("--floor", usualFloor(read.start));
     read.rule.step = in.choice("--step", {"bpm", "notches"}) == 0 ? StepKind::bpm : StepKind::notches;
+    read.rule.gentle = in.isGiven("--gentle");
     in.inOrder("--floor", read.rule.floor, "--start", read.start);
     in.inOrder("--start", read.start, "--target", read.rule.target);
     return read;

@@ -18,6 +18,7 @@ struct Named {
     std::vector<Id> operator()(const PassageFact& fact) const {
         std::vector<Id> ids{fact.passage};
         if (fact.title && !fact.title->piece.isNone()) ids.push_back(fact.title->piece);
+        if (fact.title && !fact.title->origin.isNone()) ids.push_back(fact.title->origin);
         return ids;
     }
     std::vector<Id> operator()(const PieceFact& fact) const { return {fact.piece}; }
@@ -25,6 +26,8 @@ struct Named {
     std::vector<Id> operator()(const StageFact& fact) const { return {fact.passage}; }
     std::vector<Id> operator()(const NoteFact& fact) const { return {fact.passage, fact.about}; }
     std::vector<Id> operator()(const RunThroughFact& fact) const { return {fact.piece}; }
+    std::vector<Id> operator()(const FeltBeatFact& fact) const { return {fact.passage}; }
+    std::vector<Id> operator()(const PictureFact& fact) const { return {fact.passage}; }
 };
 
 } // namespace

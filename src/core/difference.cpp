@@ -49,6 +49,7 @@ public:
 void compare(Comparison& in, const Title& from, const Title& to) {
     in.compare("title.name", from.name, to.name);
     in.compare("title.piece", from.piece, to.piece);
+    in.compare("title.origin", from.origin, to.origin);
 }
 
 void compare(Comparison& in, const PieceMusic& from, const PieceMusic& to) {
@@ -79,6 +80,15 @@ void compare(Comparison& in, const Tempi& from, const Tempi& to) {
     in.compare("tempi.drop", from.rule.drop, to.rule.drop);
     in.compare("tempi.climb", from.rule.climb, to.rule.climb);
     in.compare("tempi.cleanRuns", from.rule.cleanRuns, to.rule.cleanRuns);
+    in.compare("tempi.gentle", from.rule.gentle, to.rule.gentle);
+}
+
+void compare(Comparison& in, const Manner& from, const Manner& to) {
+    in.compare("manner.articulation", std::string(nameOf(from.articulation)),
+               std::string(nameOf(to.articulation)));
+    in.compare("manner.rhythm", std::string(nameOf(from.rhythm)), std::string(nameOf(to.rhythm)));
+    in.compare("manner.group", from.group, to.group);
+    in.compare("manner.fingering", from.fingering, to.fingering);
 }
 
 void compare(Comparison& in, const ClickPattern& from, const ClickPattern& to) {
@@ -116,11 +126,18 @@ std::vector<Difference> differences(const Passage& from, const Passage& to) {
     compare(in, from.music, to.music);
     compare(in, from.tempi, to.tempi);
     compare(in, from.click, to.click);
+    compare(in, from.manner, to.manner);
+    in.compare("notation", static_cast<std::int32_t>(from.notes.size()),
+               static_cast<std::int32_t>(to.notes.size()));
+    if (from.notes != to.notes && from.notes.size() == to.notes.size())
+        in.found.push_back(
+            {"notation", std::to_string(from.notes.size()), std::to_string(to.notes.size()) + " others"});
     return std::move(in.found);
 }
 
 GroupMarks differingGroups(const Passage& from, const Passage& to) noexcept {
-    return {from.title != to.title, from.music != to.music, from.tempi != to.tempi, from.click != to.click};
+    return {from.title != to.title, from.music != to.music,   from.tempi != to.tempi,
+            from.click != to.click, from.manner != to.manner, from.notes != to.notes};
 }
 
 } // namespace piolo

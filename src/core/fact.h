@@ -22,7 +22,16 @@ struct Spot {
 };
 
 /// Why a run was void, or why a tempo was set.
-enum class Reason : std::uint8_t { none, hand, stopped, tempoChanged, soundLost, newDay, offer };
+enum class Reason : std::uint8_t {
+    none,
+    hand,
+    stopped,
+    tempoChanged,
+    soundLost,
+    newDay,
+    offer,
+    named ///< the tempo that the player thinks they can play: a search for the tempo begins
+};
 
 /// What a run was played for. Only `run` moves the rule; the others are logged apart.
 enum class RunKind : std::uint8_t {
@@ -42,6 +51,7 @@ struct RunFact {
     RunKind kind = RunKind::run;
     std::int64_t millis = 0; ///< from the first note to the end
     std::vector<Spot> spots; ///< where misses were marked
+    bool entered = false;    ///< ticked on paper, and entered later
     bool operator==(const RunFact&) const = default;
 };
 
@@ -78,6 +88,8 @@ struct PassageFact {
     std::optional<Music> music;
     std::optional<Tempi> tempi;
     std::optional<ClickPattern> click{};
+    std::optional<Manner> manner{};
+    std::optional<std::vector<Note>> notes{};
     bool imported = false; ///< taken from a passage file, not edited by hand
     bool operator==(const PassageFact&) const = default;
 };
@@ -139,8 +151,23 @@ struct RunThroughFact {
     bool operator==(const RunThroughFact&) const = default;
 };
 
-using FactBody = std::variant<RunFact, LateMissFact, DoubtFact, TempoFact, BackFact, PassageFact, PieceFact,
-                              RemovalFact, SettingsFact, StageFact, NoteFact, RunThroughFact>;
+/// The same speed is felt in another beat: tempo, start, target, floor and steps are converted, the streak
+/// goes on. It has no effect where that cannot be done exactly (core/felt_beat.h).
+struct FeltBeatFact {
+    Id passage;
+    BeatUnit beat = BeatUnit::quarter;
+    bool operator==(const FeltBeatFact&) const = default;
+};
+/// The picture of the passage's music; none: it has none any more.
+struct PictureFact {
+    Id passage;
+    std::optional<Picture> picture;
+    bool operator==(const PictureFact&) const = default;
+};
+
+using FactBody =
+    std::variant<RunFact, LateMissFact, DoubtFact, TempoFact, BackFact, PassageFact, PieceFact, RemovalFact,
+                 SettingsFact, StageFact, NoteFact, RunThroughFact, FeltBeatFact, PictureFact>;
 
 /// A fact and where it stands. The notebook sorts by order, device, seq.
 struct Fact {

@@ -76,6 +76,8 @@ enum class FaultNumber {
     meterNotCounted = 253,
     barNotWhole = 254,
     noWholeBar = 255,
+    // What a passage cannot be turned into.
+    cannotFeel = 261,
     // Files and folders.
     cannotRead = 301,
     cannotWrite = 302,

@@ -10,13 +10,15 @@ struct GroupMarks {
     bool music = false;
     bool tempi = false;
     bool click = false;
+    bool manner = false;
+    bool notes = false;
     bool operator==(const GroupMarks&) const noexcept = default;
 
-    [[nodiscard]] bool any() const noexcept { return title || music || tempi || click; }
+    [[nodiscard]] bool any() const noexcept { return title || music || tempi || click || manner || notes; }
     /// True when a group is marked in both.
     [[nodiscard]] bool meets(const GroupMarks& other) const noexcept {
         return (title && other.title) || (music && other.music) || (tempi && other.tempi) ||
-               (click && other.click);
+               (click && other.click) || (manner && other.manner) || (notes && other.notes);
     }
 };
 

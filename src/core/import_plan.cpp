@@ -46,6 +46,8 @@ PassageFact edit(const Passage& to, const GroupMarks& groups) {
     if (groups.music) fact.music = to.music;
     if (groups.tempi) fact.tempi = to.tempi;
     if (groups.click) fact.click = to.click;
+    if (groups.manner) fact.manner = to.manner;
+    if (groups.notes) fact.notes = to.notes;
     return fact;
 }
 
@@ -76,7 +78,12 @@ private:
 
 ImportItem itemOf(const Passage& passage, const PassageRecord* here) {
     ImportItem item{false, passage.id, passage.title.name};
-    GroupMarks groups{true, true, true, passage.click != ClickPattern{}};
+    GroupMarks groups{true,
+                      true,
+                      true,
+                      passage.click != ClickPattern{},
+                      passage.manner != Manner{},
+                      !passage.notes.empty()};
     if (here != nullptr) {
         item.differences = differences(here->passage, passage);
         groups = differingGroups(here->passage, passage);

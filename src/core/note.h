@@ -17,13 +17,13 @@ struct WrittenPitch {
 };
 
 /// How a note is played, as written.
-struct Articulation {
+struct NoteArticulation {
     bool staccato = false;
     bool accent = false;
     bool tenuto = false;
     bool slurBegins = false;
     bool slurEnds = false;
-    bool operator==(const Articulation&) const = default;
+    bool operator==(const NoteArticulation&) const = default;
 };
 
 /// Times are fractions of a whole note. Notes that begin together are a chord.
@@ -34,7 +34,7 @@ struct Note {
     Fraction length;
     bool tiedBefore = false; ///< goes on from the note before it: not played anew
     bool tiedAfter = false;
-    Articulation articulation;
+    NoteArticulation articulation;
     bool operator==(const Note&) const = default;
 };
 

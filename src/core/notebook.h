@@ -7,6 +7,7 @@
 #include "core/group_marks.h"
 #include "core/run_through.h"
 
+#include <array>
 #include <map>
 #include <memory>
 #include <span>
@@ -32,6 +33,9 @@ struct Entry {
     Standing before;
     Standing after;
     std::vector<Spot> spots;
+    Articulation articulation = Articulation::written; ///< as the passage said then
+    Rhythm rhythm = Rhythm::written;
+    bool entered = false; ///< ticked on paper, and entered later
 };
 
 /// A full streak at or above the target.
@@ -46,12 +50,14 @@ struct PassageRecord {
     bool removed = false;
     GroupMarks editedHere; ///< edited by hand after they had been imported
     Standing standing;
-    std::optional<Tempo> best;           ///< the highest tempo with a full streak
-    std::optional<Tempo> lastFullStreak; ///< the tempo of the newest full streak
+    std::optional<Tempo> best;                                 ///< the highest tempo with a full streak
+    std::array<std::optional<Tempo>, articulationCount> bests; ///< the same, by articulation
+    std::optional<Tempo> lastFullStreak;                       ///< the tempo of the newest full streak
     std::optional<Date> lastDay;     ///< local date of the newest run or tempo, retracted ones not counted
     std::vector<Secure> secures;     ///< oldest first; those below a raised target are gone
     std::vector<Entry> entries;      ///< oldest first
     Stage stage = Stage::slow;       ///< as the player said last
+    std::optional<Picture> picture;  ///< of its music
     std::map<Id, std::string> notes; ///< by the entry they are about
 
     /// Different days with a secure.
@@ -78,6 +84,8 @@ struct DayFigures {
 /// - The first run or tempo of another local date than the last one starts the streak at 0, runs of
 ///   every kind and void ones too.
 /// - A doubt makes its runs void, also those that were missed; a late miss makes only clean ones missed.
+/// - Another articulation or rhythm starts the streak at 0.
+/// - A felt beat converts all that is known of the passage's tempi, entries included (core/felt_beat.h).
 /// - Backs, late misses and doubts work inside their own passage.
 class Notebook {
 public:

@@ -4,20 +4,26 @@
 
 #include "core/click_pattern.h"
 #include "core/id.h"
+#include "core/manner.h"
 #include "core/meter.h"
+#include "core/note.h"
 #include "core/rule.h"
 #include "core/timestamp.h"
 
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace piolo {
 
-/// A passage's name and the piece it belongs to (none: an exercise of its own).
+/// A passage's name, the piece it belongs to (none: an exercise of its own), and the passage it was made of
+/// (none: of no other).
 struct Title {
     std::string name;
     Id piece;
+    Id origin{};
     bool operator==(const Title&) const = default;
 };
 
@@ -44,13 +50,33 @@ struct Tempi {
 };
 
 struct Passage {
+    static constexpr std::size_t mostNotes = 1500; ///< so that a line of the journal can hold them
+
     Id id;
     Title title;
     Music music;
     Tempi tempi;
-    ClickPattern click{}; ///< how the click sounds while it is played
+    ClickPattern click{};      ///< how the click sounds while it is played
+    Manner manner{};           ///< how it is played
+    std::vector<Note> notes{}; ///< in the order of time; none: not known
     bool operator==(const Passage&) const = default;
 };
+
+/// The picture of a passage's music, and the part of it that shows the passage.
+struct Picture {
+    static constexpr std::int32_t whole = 10'000;
+
+    std::string file;      ///< its name in the folder's pictures/: 32 lower-case hex digits and .png or .jpg
+    std::int32_t left = 0; ///< all four in ten-thousandths of the picture; left + width <= whole
+    std::int32_t top = 0;  ///< top + height <= whole
+    std::int32_t width = whole;  ///< at least 1
+    std::int32_t height = whole; ///< at least 1
+    bool operator==(const Picture&) const = default;
+};
+/// True for a name that a picture may have: no path leads out of the folder.
+[[nodiscard]] bool isPictureName(std::string_view name) noexcept;
+/// Named and cropped inside the bounds.
+[[nodiscard]] bool isPicture(const Picture& picture) noexcept;
 
 /// The stages a passage goes through. The player decides which it is in, and may go back.
 enum class Stage : std::uint8_t {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/passage_fold.h"
 
+#include "core/felt_beat.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -59,10 +61,12 @@ void PassageFold::add(const Fact& fact, const Corrections& corrections) {
     if (const auto* edited = std::get_if<PassageFact>(&fact.body)) edit(*edited);
     if (const auto* said = std::get_if<StageFact>(&fact.body)) record_.stage = said->stage;
     if (const auto* written = std::get_if<NoteFact>(&fact.body)) note(*written);
+    if (const auto* felt = std::get_if<FeltBeatFact>(&fact.body)) feel(*felt);
+    if (const auto* shown = std::get_if<PictureFact>(&fact.body)) record_.picture = shown->picture;
 }
 
 void PassageFold::turnTo(Date date) {
-    if (record_.lastDay != date) record_.standing.streak = 0;
+    if (record_.lastDay != date) record_.standing = handSet(record_.standing.tempo);
     record_.lastDay = date;
 }
 
@@ -79,6 +83,9 @@ void PassageFold::run(const Fact& fact, const RunFact& run, const Corrections& c
     entry.late = entry.mark == Mark::missed && run.mark == Mark::clean;
     entry.before = record_.standing;
     entry.spots = run.spots;
+    entry.articulation = record_.passage.manner.articulation;
+    entry.rhythm = record_.passage.manner.rhythm;
+    entry.entered = run.entered;
     const Mark moving = run.kind == RunKind::run ? entry.mark : Mark::voided;
     const Outcome outcome = afterRun(entry.before, run.tempo, moving, record_.passage.tempi.rule);
     entry.after = outcome.after;
@@ -90,7 +97,11 @@ void PassageFold::run(const Fact& fact, const RunFact& run, const Corrections& c
 void PassageFold::remember(Entry entry, const Outcome& outcome) {
     record_.standing = outcome.after;
     if (outcome.fullStreak) {
-        record_.best = record_.best ? std::max(*record_.best, entry.tempo) : entry.tempo;
+        const auto raise = [&](std::optional<Tempo>& best) {
+            best = std::max(best.value_or(entry.tempo), entry.tempo);
+        };
+        raise(record_.best);
+        raise(record_.bests[static_cast<std::size_t>(entry.articulation)]);
         record_.lastFullStreak = entry.tempo;
     }
     if (outcome.secure) record_.secures.push_back({entry.at.date(), entry.tempo});
@@ -119,6 +130,28 @@ void PassageFold::note(const NoteFact& note) {
         record_.notes[note.about] = note.text;
 }
 
+void PassageFold::feel(const FeltBeatFact& felt) {
+    const auto converted = feltIn(record_.passage, record_.standing.tempo, felt.beat);
+    if (!converted) return;
+    const SpeedRatio ratio = speedRatio(record_.passage.music.meter.beat(), felt.beat);
+    record_.passage = converted->passage;
+    record_.standing.tempo = converted->tempo;
+    const auto convert = [&](auto& tempo) { tempo = nearestAt(tempo, ratio); };
+    const auto convertKnown = [&](std::optional<Tempo>& tempo) {
+        if (tempo) convert(*tempo);
+    };
+    convertKnown(record_.best);
+    convertKnown(record_.lastFullStreak);
+    for (auto& best : record_.bests) convertKnown(best);
+    for (Secure& secure : record_.secures) convert(secure.tempo);
+    for (Entry& entry : record_.entries) {
+        convert(entry.tempo);
+        convert(entry.before.tempo);
+        convert(entry.after.tempo);
+        for (Spot& spot : entry.spots) spot = spotAt(spot, ratio);
+    }
+}
+
 void PassageFold::markEdited(const PassageFact& edit) {
     const auto mark = [&](bool given, bool& imported, bool& editedHere) {
         if (!given) return;
@@ -129,6 +162,8 @@ void PassageFold::markEdited(const PassageFact& edit) {
     mark(edit.music.has_value(), imported_.music, record_.editedHere.music);
     mark(edit.tempi.has_value(), imported_.tempi, record_.editedHere.tempi);
     mark(edit.click.has_value(), imported_.click, record_.editedHere.click);
+    mark(edit.manner.has_value(), imported_.manner, record_.editedHere.manner);
+    mark(edit.notes.has_value(), imported_.notes, record_.editedHere.notes);
 }
 
 void PassageFold::edit(const PassageFact& edit) {
@@ -137,6 +172,11 @@ void PassageFold::edit(const PassageFact& edit) {
     if (edit.title) passage.title = *edit.title;
     if (edit.music) passage.music = *edit.music;
     if (edit.click) passage.click = *edit.click;
+    if (edit.notes) passage.notes = *edit.notes;
+    if (edit.manner) {
+        if (!edit.manner->soundsLike(passage.manner)) record_.standing = handSet(record_.standing.tempo);
+        passage.manner = *edit.manner;
+    }
     if (!edit.tempi) return;
     passage.tempi = *edit.tempi;
     const Rule& rule = passage.tempi.rule;

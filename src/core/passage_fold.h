@@ -34,6 +34,7 @@ private:
     void run(const Fact& fact, const RunFact& run, const Corrections& corrections);
     void tempo(const Fact& fact, const TempoFact& tempo);
     void note(const NoteFact& note);
+    void feel(const FeltBeatFact& felt);
     void edit(const PassageFact& edit);
     void markEdited(const PassageFact& edit);
     void turnTo(Date date);

@@ -22,11 +22,27 @@ Outcome afterClean(Standing before, const Rule& rule) noexcept {
     return outcome;
 }
 
+namespace {
+
+/// By how much a miss drops.
+std::int32_t dropFrom(Tempo tempo, const Rule& rule) noexcept {
+    if (!rule.gentle) return rule.drop;
+    const Tempo twoAbove = stepUp(stepUp(tempo, rule.step, rule.climb), rule.step, rule.climb);
+    return twoAbove >= rule.target ? rule.climb : rule.drop;
+}
+
+} // namespace
+
 Outcome afterMiss(Standing before, const Rule& rule) noexcept {
     Outcome outcome;
     outcome.after = {before.tempo, 0};
     if (before.tempo <= rule.floor) return outcome;
-    outcome.after.tempo = std::max(stepDown(before.tempo, rule.step, rule.drop), rule.floor);
+    if (rule.gentle && before.tempo >= rule.target && !before.spared) {
+        outcome.after.spared = true;
+        return outcome;
+    }
+    const std::int32_t drop = dropFrom(before.tempo, rule);
+    outcome.after.tempo = std::max(stepDown(before.tempo, rule.step, drop), rule.floor);
     outcome.dropped = true;
     return outcome;
 }
@@ -45,7 +61,9 @@ Standing handSet(Tempo tempo) noexcept { return {tempo, 0}; }
 
 Standing edited(Standing before, const Rule& rule) noexcept {
     const Tempo inside = std::min(std::max(before.tempo, rule.floor), rule.target);
-    return inside == before.tempo ? before : handSet(inside);
+    if (inside != before.tempo) return handSet(inside);
+    before.spared = before.spared && rule.gentle && inside >= rule.target;
+    return before;
 }
 
 Tempo stepUp(Tempo from, StepKind kind, std::int32_t size) noexcept {

@@ -19,6 +19,9 @@ struct Rule {
     std::int32_t cleanRuns = 5;
     Tempo floor = Tempo::bpm(40);
     Tempo target = Tempo::bpm(120);
+    /// Within two climbs of the target a miss drops by one climb; at the target one miss only ends the
+    /// streak, and the second of two running drops.
+    bool gentle = false;
     constexpr bool operator==(const Rule&) const noexcept = default;
 };
 
@@ -26,6 +29,7 @@ struct Rule {
 struct Standing {
     Tempo tempo = Tempo::bpm(60);
     std::int32_t streak = 0;
+    bool spared = false; ///< the last run was a miss at the target that did not drop (gentle rules only)
     constexpr bool operator==(const Standing&) const noexcept = default;
 };
 

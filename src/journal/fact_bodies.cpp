@@ -5,6 +5,7 @@
 #include "journal/fact_bounds.h"
 #include "journal/json_list.h"
 #include "journal/line_head.h"
+#include "journal/notes_group.h"
 #include "journal/passage_groups.h"
 #include "journal/words.h"
 
@@ -58,6 +59,7 @@ FactBody run(JsonObject& line) {
     fact.kind = runKind(line);
     fact.millis = line.integer("ms", 0, mostOrder);
     if (line.has("spots")) fact.spots = listOf<Spot>(line, "spots", spotOf);
+    if (line.has("entered")) fact.entered = line.flag("entered");
     return fact;
 }
 
@@ -81,6 +83,8 @@ FactBody passage(JsonObject& line) {
     if (line.has("music")) fact.music = musicOf(line.object("music"));
     if (line.has("tempi")) fact.tempi = tempiOf(line.object("tempi"));
     if (line.has("click")) fact.click = clickOf(line.object("click"));
+    if (line.has("manner")) fact.manner = mannerOf(line.object("manner"));
+    if (line.has("notation")) fact.notes = notesIn(line);
     return fact;
 }
 
@@ -139,9 +143,36 @@ FactBody runThrough(JsonObject& line) {
     return fact;
 }
 
+FactBody feltBeat(JsonObject& line) {
+    FeltBeatFact fact{line.id("passage"), BeatUnit::quarter};
+    const std::string text = line.text("beat");
+    if (const auto beat = parseBeatUnit(text))
+        fact.beat = *beat;
+    else
+        line.refuse("beat");
+    return fact;
+}
+
+FactBody picture(JsonObject& line) {
+    PictureFact fact{line.id("passage"), std::nullopt};
+    if (!line.has("file")) return fact;
+    Picture shown;
+    shown.file = line.text("file");
+    if (!isPictureName(shown.file)) line.refuse("file");
+    shown.left = line.small("left", 0, Picture::whole - 1);
+    shown.top = line.small("top", 0, Picture::whole - 1);
+    shown.width = line.small("width", 1, Picture::whole);
+    shown.height = line.small("height", 1, Picture::whole);
+    if (shown.left + shown.width > Picture::whole) line.refuse("width");
+    if (shown.top + shown.height > Picture::whole) line.refuse("height");
+    fact.picture = shown;
+    return fact;
+}
+
 // In the order of FactBody.
 constexpr std::array<FactBody (*)(JsonObject&), std::variant_size_v<FactBody>> readers{
-    run, late, doubt, tempo, back, passage, piece, removal, settings, stage, note, runThrough};
+    run,     late,     doubt, tempo, back,       passage,  piece,
+    removal, settings, stage, note,  runThrough, feltBeat, picture};
 
 } // namespace
 

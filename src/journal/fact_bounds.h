@@ -15,7 +15,8 @@ inline constexpr std::int64_t mostSpotPart = 999; ///< thousandths of a beat
 
 /// Whether a tempo is ever set for that reason.
 [[nodiscard]] constexpr bool setsTempo(Reason reason) noexcept {
-    return reason == Reason::hand || reason == Reason::newDay || reason == Reason::offer;
+    return reason == Reason::hand || reason == Reason::newDay || reason == Reason::offer ||
+           reason == Reason::named;
 }
 
 } // namespace piolo::journal

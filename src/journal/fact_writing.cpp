@@ -2,6 +2,7 @@
 #include "journal/click_group.h"
 #include "journal/fact_line.h"
 #include "journal/line_sum.h"
+#include "journal/notes_group.h"
 #include "journal/passage_groups.h"
 #include "journal/words.h"
 
@@ -35,6 +36,7 @@ void put(Json& line, const RunFact& run) {
     if (const auto word = wordOf(run.kind); !word.empty()) line["as"] = word;
     line["ms"] = run.millis;
     if (!run.spots.empty()) line["spots"] = spotsOf(run.spots);
+    if (run.entered) line["entered"] = true;
 }
 
 void put(Json& line, const LateMissFact& late) {
@@ -64,6 +66,8 @@ void put(Json& line, const PassageFact& edit) {
     if (edit.music) line["music"] = groupOf(*edit.music);
     if (edit.tempi) line["tempi"] = groupOf(*edit.tempi);
     if (edit.click) line["click"] = groupOf(*edit.click);
+    if (edit.manner) line["manner"] = groupOf(*edit.manner);
+    if (edit.notes) line["notation"] = groupOf(*edit.notes);
     if (edit.imported) line["imported"] = true;
 }
 
@@ -113,6 +117,21 @@ void put(Json& line, const RunThroughFact& played) {
     Json stops = Json::array();
     for (const auto& [bar, millis] : played.stops) stops.push_back(Json::array({bar, millis}));
     line["stops"] = std::move(stops);
+}
+
+void put(Json& line, const FeltBeatFact& felt) {
+    line["passage"] = felt.passage.text();
+    line["beat"] = fractionOf(felt.beat).text();
+}
+
+void put(Json& line, const PictureFact& shown) {
+    line["passage"] = shown.passage.text();
+    if (!shown.picture) return;
+    line["file"] = shown.picture->file;
+    line["left"] = shown.picture->left;
+    line["top"] = shown.picture->top;
+    line["width"] = shown.picture->width;
+    line["height"] = shown.picture->height;
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "files/whole_file.h"
 #include "journal/click_group.h"
 #include "journal/json_object.h"
+#include "journal/notes_group.h"
 #include "journal/passage_groups.h"
 #include "journal/placed_json.h"
 
@@ -105,6 +106,8 @@ private:
         read.music = musicOf(object.object("music"));
         read.tempi = tempiOf(object.object("tempi"));
         if (object.has("click")) read.click = clickOf(object.object("click"));
+        if (object.has("manner")) read.manner = mannerOf(object.object("manner"));
+        if (object.has("notation")) read.notes = notesIn(object);
         const Id piece = read.title.piece;
         if (!piece.isNone() && !pieces_.contains(piece))
             first_.keep(FaultNumber::pieceNotInFile, {read.title.name, piece.text()});

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "files/atomic_file.h"
 #include "journal/click_group.h"
+#include "journal/notes_group.h"
 #include "journal/passage_file.h"
 #include "journal/passage_groups.h"
 
@@ -27,6 +28,8 @@ Json jsonOf(const Passage& passage) {
     object["music"] = groupOf(passage.music);
     object["tempi"] = groupOf(passage.tempi);
     if (passage.click != ClickPattern{}) object["click"] = groupOf(passage.click);
+    if (passage.manner != Manner{}) object["manner"] = groupOf(passage.manner);
+    if (!passage.notes.empty()) object["notation"] = groupOf(passage.notes);
     return object;
 }
 

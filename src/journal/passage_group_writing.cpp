@@ -9,6 +9,7 @@ using Json = nlohmann::ordered_json;
 Json groupOf(const Title& title) {
     Json group{{"name", title.name}};
     if (!title.piece.isNone()) group["piece"] = title.piece.text();
+    if (!title.origin.isNone()) group["origin"] = title.origin.text();
     return group;
 }
 
@@ -33,13 +34,22 @@ Json groupOf(const Music& music) {
 }
 
 Json groupOf(const Tempi& tempi) {
-    return {{"start", tempi.start.thousandths()},
-            {"target", tempi.rule.target.thousandths()},
-            {"floor", tempi.rule.floor.thousandths()},
-            {"step", wordOf(tempi.rule.step)},
-            {"drop", tempi.rule.drop},
-            {"climb", tempi.rule.climb},
-            {"cleanRuns", tempi.rule.cleanRuns}};
+    Json group{{"start", tempi.start.thousandths()},
+               {"target", tempi.rule.target.thousandths()},
+               {"floor", tempi.rule.floor.thousandths()},
+               {"step", wordOf(tempi.rule.step)},
+               {"drop", tempi.rule.drop},
+               {"climb", tempi.rule.climb},
+               {"cleanRuns", tempi.rule.cleanRuns}};
+    if (tempi.rule.gentle) group["gentle"] = true;
+    return group;
+}
+
+Json groupOf(const Manner& manner) {
+    Json group{{"articulation", nameOf(manner.articulation)}, {"rhythm", nameOf(manner.rhythm)}};
+    if (manner.group != Manner{}.group) group["group"] = manner.group;
+    if (!manner.fingering.empty()) group["fingering"] = manner.fingering;
+    return group;
 }
 
 } // namespace piolo::journal

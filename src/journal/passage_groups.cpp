@@ -58,6 +58,7 @@ Title titleOf(JsonObject group) {
     Title title;
     title.name = group.text("name");
     if (group.has("piece")) title.piece = group.id("piece");
+    if (group.has("origin")) title.origin = group.id("origin");
     return title;
 }
 
@@ -83,9 +84,20 @@ Tempi tempiOf(JsonObject group) {
     tempi.rule.drop = group.small("drop", 1, 100);
     tempi.rule.climb = group.small("climb", 1, 100);
     tempi.rule.cleanRuns = group.small("cleanRuns", 1, 100);
+    if (group.has("gentle")) tempi.rule.gentle = group.flag("gentle");
     if (tempi.start > tempi.rule.target) group.refuse("start");
     if (tempi.rule.floor > tempi.start) group.refuse("floor");
     return tempi;
+}
+
+Manner mannerOf(JsonObject group) {
+    Manner manner;
+    manner.articulation = group.choice("articulation", articulationNamed);
+    manner.rhythm = group.choice("rhythm", rhythmNamed);
+    if (group.has("group")) manner.group = group.small("group", Manner::leastGroup, Manner::mostGroup);
+    if (group.has("fingering")) manner.fingering = group.text("fingering");
+    if (manner.fingering.size() > Manner::longestFingering) group.refuse("fingering");
+    return manner;
 }
 
 } // namespace piolo::journal

@@ -16,11 +16,13 @@ namespace piolo::journal {
 [[nodiscard]] Title titleOf(JsonObject group);
 [[nodiscard]] Music musicOf(JsonObject group);
 [[nodiscard]] Tempi tempiOf(JsonObject group);
+[[nodiscard]] Manner mannerOf(JsonObject group);
 
 /// Keys in a fixed order; those that may be missing are, when they say nothing.
 [[nodiscard]] nlohmann::ordered_json groupOf(const PieceMusic& music);
 [[nodiscard]] nlohmann::ordered_json groupOf(const Title& title);
 [[nodiscard]] nlohmann::ordered_json groupOf(const Music& music);
 [[nodiscard]] nlohmann::ordered_json groupOf(const Tempi& tempi);
+[[nodiscard]] nlohmann::ordered_json groupOf(const Manner& manner);
 
 } // namespace piolo::journal

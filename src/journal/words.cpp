@@ -9,14 +9,14 @@ namespace {
 
 // Each word stands at the place of its value.
 constexpr std::array<std::string_view, 3> marks{"clean", "missed", "void"};
-constexpr std::array<std::string_view, 7> reasons{"",          "hand",   "stopped", "tempoChanged",
-                                                  "soundLost", "newDay", "offer"};
+constexpr std::array<std::string_view, 8> reasons{"",          "hand",   "stopped", "tempoChanged",
+                                                  "soundLost", "newDay", "offer",   "named"};
 constexpr std::array<std::string_view, 5> runKinds{"", "", "silent", "context", "aside"};
 constexpr std::array<std::string_view, 2> steps{"bpm", "notches"};
 constexpr std::array<std::string_view, 3> openings{"twoRungsBelow", "asLeft", "start"};
 constexpr std::array<std::string_view, std::variant_size_v<FactBody>> kinds{
-    "run",   "late",    "doubt",    "tempo", "back", "passage",
-    "piece", "removal", "settings", "stage", "note", "runThrough"};
+    "run",     "late",     "doubt", "tempo", "back",       "passage",  "piece",
+    "removal", "settings", "stage", "note",  "runThrough", "feltBeat", "picture"};
 constexpr std::array<std::string_view, 5> stages{"slow", "secure", "withoutClick", "inContext",
                                                  "runThroughs"};
 

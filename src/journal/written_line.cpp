@@ -109,6 +109,7 @@ RunFact run(Pieces& line, Id passage) {
     line.literal(R"(,"ms":)");
     fact.millis = line.integer(0, mostOrder);
     if (line.has(R"(,"spots":[)")) fact.spots = spots(line);
+    fact.entered = line.has(R"(,"entered":true)");
     return fact;
 }
 

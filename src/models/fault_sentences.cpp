@@ -142,6 +142,8 @@ constexpr FaultSentence sentences[] = {
     {barNotWhole,
      QT_TRANSLATE_NOOP("Fault", "bar %1 is no whole bar: it holds %2 in %3; pick bars on one side "
                                 "of it")},
+    {cannotFeel,
+     QT_TRANSLATE_NOOP("Fault", "cannot be felt in that beat: %1 would not come out even; change it first")},
     {noWholeBar, QT_TRANSLATE_NOOP("Fault", "bars %1 to %2 are no 1 to 999 whole bars; pick more, or fewer")},
     {cannotRead, QT_TRANSLATE_NOOP("Fault", "cannot be read[ (%1)]; check the name and its permissions")},
     {cannotWrite, QT_TRANSLATE_NOOP("Fault", "cannot be written[ (%1)]; check the folder and its "

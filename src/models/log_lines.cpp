@@ -63,6 +63,8 @@ QString tempoWords(Reason reason) {
         return words("where the day opens");
     case Reason::offer:
         return words("an offer taken");
+    case Reason::named:
+        return words("named: the search for the tempo begins");
     default:
         return words("set by hand");
     }

@@ -25,8 +25,8 @@ bool hasTie(pugi::xml_node note, std::string_view type) {
     });
 }
 
-Articulation articulationOf(pugi::xml_node note) {
-    Articulation read;
+NoteArticulation articulationOf(pugi::xml_node note) {
+    NoteArticulation read;
     for (const auto notations : note.children("notations")) {
         for (const auto marks : notations.children("articulations")) {
             read.staccato |= static_cast<bool>(marks.child("staccato"));

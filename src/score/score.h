@@ -47,7 +47,7 @@ struct ScoreNote {
     bool chord = false;
     bool tiedBefore = false;
     bool tiedAfter = false;
-    Articulation articulation;
+    NoteArticulation articulation;
 };
 
 /// What sends the player elsewhere than to the next bar, or receives them there.

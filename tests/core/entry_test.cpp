@@ -98,20 +98,25 @@ TEST_CASE("a tempo set on a new date begins that date, with the streak of the ol
 
 TEST_CASE("a group is edited here when an edit by hand follows an import of that group, and of no other") {
     const Title title{"Coda", {}};
-    const PassageFact groups[] = {{Id{7, 7}, title, {}, {}, {}, false},
-                                  {Id{7, 7}, {}, Music{}, {}, {}, false},
-                                  {Id{7, 7}, {}, {}, usualTempi(), {}, false},
-                                  {Id{7, 7}, {}, {}, {}, ClickPattern{}, false}};
-    const GroupMarks marks[] = {{true, false, false, false},
-                                {false, true, false, false},
-                                {false, false, true, false},
-                                {false, false, false, true}};
-    for (std::size_t group = 0; group < 4; ++group) {
+    const PassageFact groups[] = {{Id{7, 7}, title, {}, {}},
+                                  {Id{7, 7}, {}, Music{}, {}},
+                                  {Id{7, 7}, {}, {}, usualTempi()},
+                                  {Id{7, 7}, {}, {}, {}, ClickPattern{}},
+                                  {Id{7, 7}, {}, {}, {}, {}, Manner{}},
+                                  {Id{7, 7}, {}, {}, {}, {}, {}, std::vector<Note>{}}};
+    const GroupMarks marks[] = {{true},
+                                {false, true},
+                                {false, false, true},
+                                {false, false, false, true},
+                                {false, false, false, false, true},
+                                {false, false, false, false, false, true}};
+    for (std::size_t group = 0; group < 6; ++group) {
         CAPTURE(group);
         Scribe scribe;
         scribe.add(groups[group]);
         CHECK_FALSE(scribe.record().editedHere.any()); // never imported
-        PassageFact whole{scribe.passage, title, Music{}, usualTempi(), ClickPattern{}, true};
+        PassageFact whole{scribe.passage,      title, Music{}, usualTempi(), ClickPattern{}, Manner{},
+                          std::vector<Note>{}, true};
         scribe.add(whole);
         CHECK_FALSE(scribe.record().editedHere.any());
         scribe.add(groups[group]);

@@ -39,6 +39,7 @@ bool agrees(const PassageRecord& record, const NaiveModel& model) {
         return secure.tempo.thousandths() == tempo;
     };
     return record.standing.tempo.thousandths() == model.tempo && record.standing.streak == model.streak &&
+           record.standing.spared == model.spared() &&
            (record.best ? record.best->thousandths() : 0) == model.best &&
            (record.lastFullStreak ? record.lastFullStreak->thousandths() : 0) == model.lastFull &&
            std::equal(record.secures.begin(), record.secures.end(), model.secures.begin(),
@@ -58,6 +59,8 @@ TEST_CASE("the fold agrees with a naive second reading of the rule") {
     Dice dice = seededDice();
     int defined = 0;
     int secures = 0;
+    int felt = 0;
+    int spared = 0;
     for (int round = 0; round < 400; ++round) {
         CAPTURE(seed());
         CAPTURE(round);
@@ -67,10 +70,15 @@ TEST_CASE("the fold agrees with a naive second reading of the rule") {
         if (record == nullptr) continue; // its only definition was taken back
         ++defined;
         secures += static_cast<int>(record->secures.size());
+        felt += record->passage.music.meter.beat() == BeatUnit::quarter ? 0 : 1;
+        spared += static_cast<int>(std::count_if(record->entries.begin(), record->entries.end(),
+                                                 [](const Entry& entry) { return entry.after.spared; }));
         REQUIRE(agrees(*record, NaiveModel(history.facts(), history.passage())));
     }
     CHECK(defined > 300);
     CHECK(secures > 30);
+    CHECK(felt > 30);
+    CHECK(spared > 30);
 }
 
 TEST_CASE("the same facts in any order of arrival, some twice, give the same notebook") {

@@ -36,7 +36,44 @@ private:
         tempi.rule.drop = 1 + roll(dice_, 8);
         tempi.rule.climb = 1 + roll(dice_, 8);
         tempi.rule.cleanRuns = 1 + roll(dice_, 4);
+        tempi.rule.gentle = roll(dice_, 2) == 0;
         return tempi;
+    }
+    /// Near enough to each other to be climbed, and felt in other beats.
+    [[nodiscard]] Tempi playableTempi() {
+        Tempi tempi;
+        tempi.rule.floor = Tempo::bpm(40 + 2 * roll(dice_, 10));
+        tempi.start = Tempo::bpm(60 + 4 * roll(dice_, 4));
+        tempi.rule.target = Tempo::bpm(76 + 4 * roll(dice_, 4));
+        tempi.rule.step = roll(dice_, 2) == 0 ? StepKind::bpm : StepKind::notches;
+        tempi.rule.drop = 2 + 2 * roll(dice_, 2);
+        tempi.rule.climb = tempi.rule.step == StepKind::bpm ? 2 : 1;
+        tempi.rule.cleanRuns = 1 + roll(dice_, 3);
+        tempi.rule.gentle = roll(dice_, 3) != 0;
+        return tempi;
+    }
+    /// A run at the tempo where the passage stands, unless its definition was taken back.
+    void here(Mark mark) {
+        const Notebook notebook = scribe_.notebook();
+        const PassageRecord* const record = notebook.passage(scribe_.passage);
+        if (record != nullptr) scribe_.runAt(record->standing.tempo, mark);
+    }
+    void edit() {
+        Manner manner;
+        switch (roll(dice_, 3)) {
+        case 0:
+            scribe_.edit(anyTempi());
+            break;
+        case 1:
+            scribe_.edit(playableTempi());
+            break;
+        default:
+            manner.articulation = static_cast<Articulation>(roll(dice_, 2));
+            manner.rhythm = static_cast<Rhythm>(roll(dice_, 4));
+            manner.group = 3 + roll(dice_, 2);
+            manner.fingering = roll(dice_, 2) == 0 ? "side B flat" : "";
+            scribe_.manner(manner);
+        }
     }
     void another() {
         scribe_.device = roll(dice_, 3) == 0 ? "pit" : "stand";
@@ -45,7 +82,7 @@ private:
             scribe_.tempo(10 + roll(dice_, 391));
             break;
         case 1:
-            scribe_.edit(anyTempi());
+            edit();
             break;
         case 2:
             scribe_.back(anyId());
@@ -66,6 +103,15 @@ private:
             break;
         case 7:
             scribe_.run(60 + roll(dice_, 60), Mark::voided);
+            break;
+        case 9:
+            scribe_.feel(std::array{BeatUnit::half, BeatUnit::quarter,
+                                    BeatUnit::eighth}[static_cast<std::size_t>(roll(dice_, 3))]);
+            break;
+        case 10:
+        case 11:
+        case 12:
+            here(roll(dice_, 4) == 0 ? Mark::missed : Mark::clean);
             break;
         case 8:
             tempo_ = 10 + roll(dice_, 391);

@@ -170,3 +170,49 @@ TEST_CASE("the setting as left leaves the tempo, the setting start goes to the s
     CHECK(dayOpens(DayOpening::asLeft, Tempo::bpm(130), &full, Tempo::bpm(60), fourTwo()) == Tempo::bpm(130));
     CHECK(dayOpens(DayOpening::start, Tempo::bpm(70), &full, Tempo::bpm(60), fourTwo()) == Tempo::bpm(60));
 }
+
+TEST_CASE("gentle: within two climbs of the target a miss drops by one climb, before that by the drop") {
+    Rule rule = fourTwo();
+    rule.gentle = true;
+    CHECK(afterMiss(at(95, 1), rule).after == at(93, 0));
+    CHECK(afterMiss(at(92, 1), rule).after == at(90, 0));
+    CHECK(afterMiss(at(91, 1), rule).after == at(87, 0));
+    rule.floor = Tempo::bpm(94);
+    CHECK(afterMiss(at(95, 1), rule).after == at(94, 0));
+}
+
+TEST_CASE("gentle: at the target one miss only ends the streak, and two running drop one climb") {
+    Rule rule = fourTwo();
+    rule.gentle = true;
+    const Outcome first = afterMiss(at(96, 3), rule);
+    CHECK(first.after == Standing{Tempo::bpm(96), 0, true});
+    CHECK_FALSE(first.dropped);
+    const Outcome second = afterMiss(first.after, rule);
+    CHECK(second.after == at(94, 0));
+    CHECK(second.dropped);
+    CHECK(afterClean(first.after, rule).after == at(96, 1));
+    CHECK(afterMiss(afterClean(first.after, rule).after, rule).after == first.after);
+    CHECK(afterRun(first.after, Tempo::bpm(96), Mark::voided, rule).after == first.after);
+    CHECK(afterMiss(at(100, 0), rule).after == Standing{Tempo::bpm(100), 0, true});
+    rule.floor = rule.target;
+    CHECK(afterMiss(at(96, 3), rule).after == at(96, 0));
+}
+
+TEST_CASE("gentle: an edit that is no longer gentle, or raises the target, forgets the spared miss") {
+    Rule rule = fourTwo();
+    rule.gentle = true;
+    const Standing spared{Tempo::bpm(96), 0, true};
+    CHECK(edited(spared, rule) == spared);
+    Rule higher = rule;
+    higher.target = Tempo::bpm(98);
+    CHECK(edited(spared, higher) == at(96, 0));
+    rule.gentle = false;
+    CHECK(edited(spared, rule) == at(96, 0));
+}
+
+TEST_CASE("gentle in notches: the steps are notches too") {
+    Rule rule = inNotches();
+    rule.gentle = true;
+    CHECK(afterMiss({Tempo::bpm(88), 2}, rule).after == at(84, 0));
+    CHECK(afterMiss({Tempo::bpm(84), 2}, rule).after == at(76, 0));
+}

@@ -39,6 +39,8 @@ public:
         return add(PassageFact{passage, Title{"Run of sixteenths", {}}, Music{}, tempi});
     }
     Id edit(const Tempi& tempi) { return add(PassageFact{passage, {}, {}, tempi}); }
+    Id manner(const Manner& manner) { return add(PassageFact{passage, {}, {}, {}, {}, manner}); }
+    Id feel(BeatUnit beat) { return add(FeltBeatFact{passage, beat}); }
     Id run(std::int32_t bpm, Mark mark) {
         RunFact run;
         run.passage = passage;
@@ -47,6 +49,11 @@ public:
         run.millis = 10'000;
         return add(run);
     }
+    Id runAt(Tempo tempo, Mark mark) {
+        const Id id = run(60, mark);
+        std::get<RunFact>(facts.back().body).tempo = tempo;
+        return id;
+    }
     Id apart(RunKind kind, std::int32_t bpm, Mark mark) {
         const Id id = run(bpm, mark);
         std::get<RunFact>(facts.back().body).kind = kind;
@@ -54,7 +61,7 @@ public:
     }
     Id tryOnce(std::int32_t bpm, Mark mark) { return apart(RunKind::attempt, bpm, mark); }
     /// Runs at the tempo where the passage stands.
-    Id here(Mark mark) { return run(standing().tempo.thousandths() / 1000, mark); }
+    Id here(Mark mark) { return runAt(standing().tempo, mark); }
     Id clean(int times = 1) {
         Id last;
         for (int run = 0; run < times; ++run) last = here(Mark::clean);

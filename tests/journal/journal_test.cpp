@@ -5,6 +5,7 @@
 #include "fakes.h"
 #include "journal/fact_line.h"
 #include "journal/folder_lock.h"
+#include "random_facts.h"
 
 #include <doctest/doctest.h>
 #include <fcntl.h>
@@ -16,7 +17,9 @@ using namespace piolo::journal;
 using piolo::test::contentOf;
 using piolo::test::CountedIds;
 using piolo::test::put;
+using piolo::test::RandomFacts;
 using piolo::test::ScratchFolder;
+using piolo::test::seedOfTest;
 using piolo::test::SetClock;
 
 namespace {
@@ -341,4 +344,21 @@ TEST_CASE("a full disk is told as such by the system's own fault, and once it ha
     CHECK(journal->flush(longEnough));
     CHECK(readJournalFile(room.file("2026"), own, 0)->facts.size() == 1);
     CHECK(faults.size() == 1);
+}
+
+TEST_CASE("every kind of fact that is recorded is there again when the folder is opened next") {
+    const Room room;
+    RandomFacts random(seedOfTest());
+    std::vector<FactBody> bodies;
+    for (std::size_t kind = 0; kind < std::variant_size_v<FactBody>; ++kind)
+        for (int time = 0; time < 3; ++time) bodies.push_back(random.body(kind));
+    {
+        const auto journal = room.open();
+        for (const FactBody& body : bodies) journal->record(body);
+        REQUIRE(journal->flush(longEnough));
+    }
+    const auto journal = room.open();
+    const auto& facts = journal->contents().facts;
+    REQUIRE(facts.size() == bodies.size());
+    for (std::size_t place = 0; place < bodies.size(); ++place) CHECK(facts[place].body == bodies[place]);
 }

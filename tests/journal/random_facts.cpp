@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "random_facts.h"
 
+#include "core/fraction_sum.h"
+
 #include <array>
 #include <cstdlib>
 #include <string_view>
@@ -34,12 +36,13 @@ RunFact RandomFacts::run() {
     RunFact fact{id(),
                  tempo(),
                  static_cast<Mark>(number(0, 2)),
-                 static_cast<Reason>(number(0, 6)),
+                 static_cast<Reason>(number(0, 7)),
                  static_cast<RunKind>(number(0, 4)),
                  number(0, 10'000'000),
                  {}};
     for (auto count = number(0, 3); count > 0; --count)
         fact.spots.push_back({small(-1, 10'000), small(1, 32), coin() ? small(0, 999) : 0});
+    fact.entered = number(0, 3) == 0;
     return fact;
 }
 
@@ -80,6 +83,7 @@ Tempi RandomFacts::tempi() {
     made.rule.drop = small(1, 100);
     made.rule.climb = small(1, 100);
     made.rule.cleanRuns = small(1, 100);
+    made.rule.gentle = coin();
     return made;
 }
 
@@ -105,10 +109,14 @@ ClickPattern RandomFacts::click() {
 
 PassageFact RandomFacts::passage() {
     PassageFact fact{id(), {}, {}, {}};
-    if (coin()) fact.title = Title{text(), coin() ? id() : Id{}};
+    if (coin()) fact.title = Title{text(), coin() ? id() : Id{}, coin() ? id() : Id{}};
     if (coin()) fact.music = music();
     if (coin()) fact.tempi = tempi();
     if (coin()) fact.click = click();
+    if (coin())
+        fact.manner = Manner{static_cast<Articulation>(number(0, 7)), static_cast<Rhythm>(number(0, 3)),
+                             small(2, 8), text()};
+    if (coin()) fact.notes = notes();
     fact.imported = coin();
     return fact;
 }
@@ -140,8 +148,33 @@ SettingsFact RandomFacts::settings() {
              small(0, 1000)}};
 }
 
+std::vector<Note> RandomFacts::notes() {
+    std::vector<Note> made;
+    Fraction onset;
+    for (auto count = number(0, 5); count > 0; --count) {
+        const NoteArticulation marks{coin(), coin(), coin(), coin(), coin()};
+        const WrittenPitch pitch{static_cast<char>('A' + number(0, 6)),
+                                 static_cast<std::int8_t>(number(-3, 3)),
+                                 static_cast<std::int8_t>(number(0, 9))};
+        const Fraction length = Fraction{small(1, 12), small(1, 96)}.reduced();
+        made.push_back({pitch, small(0, 127), onset, length, coin(), coin(), marks});
+        onset = sum(onset, length).value();
+    }
+    return made;
+}
+
+PictureFact RandomFacts::picture() {
+    PictureFact fact{id(), std::nullopt};
+    const auto left = small(0, 9999);
+    const auto top = small(0, 9999);
+    if (coin())
+        fact.picture = Picture{id().text() + (coin() ? ".png" : ".jpg"), left, top, small(1, 10'000 - left),
+                               small(1, 10'000 - top)};
+    return fact;
+}
+
 FactBody RandomFacts::body(std::size_t index) {
-    constexpr std::array reasons{Reason::hand, Reason::newDay, Reason::offer};
+    constexpr std::array reasons{Reason::hand, Reason::newDay, Reason::offer, Reason::named};
     switch (index) {
     case 0:
         return run();
@@ -150,7 +183,7 @@ FactBody RandomFacts::body(std::size_t index) {
     case 2:
         return DoubtFact{id(), {id(), id()}};
     case 3:
-        return TempoFact{id(), tempo(), reasons[static_cast<std::size_t>(number(0, 2))]};
+        return TempoFact{id(), tempo(), reasons[static_cast<std::size_t>(number(0, 3))]};
     case 4:
         return BackFact{id(), id()};
     case 5:
@@ -165,8 +198,12 @@ FactBody RandomFacts::body(std::size_t index) {
         return StageFact{id(), static_cast<Stage>(number(0, 4))};
     case 10:
         return NoteFact{id(), id(), text()};
-    default:
+    case 11:
         return runThrough();
+    case 12:
+        return FeltBeatFact{id(), static_cast<BeatUnit>(number(0, 4))};
+    default:
+        return picture();
     }
 }
 

@@ -38,6 +38,8 @@ private:
     PassageFact passage();
     PieceFact piece();
     RunThroughFact runThrough();
+    PictureFact picture();
+    std::vector<Note> notes();
     SettingsFact settings();
 
     std::mt19937_64 random_;

@@ -14,8 +14,13 @@ PassageSet randomSet(RandomFacts& random) {
     }
     for (auto count = random.number(0, 6); count > 0; --count) {
         const auto fact = std::get<PassageFact>(random.body(5));
-        Passage passage{fact.passage, fact.title.value_or(Title{}), fact.music.value_or(Music{}),
-                        fact.tempi.value_or(Tempi{}), fact.click.value_or(ClickPattern{})};
+        Passage passage{fact.passage,
+                        fact.title.value_or(Title{}),
+                        fact.music.value_or(Music{}),
+                        fact.tempi.value_or(Tempi{}),
+                        fact.click.value_or(ClickPattern{}),
+                        fact.manner.value_or(Manner{}),
+                        fact.notes.value_or(std::vector<Note>{})};
         const auto piece = static_cast<std::size_t>(random.number(0, 4));
         passage.title.piece = piece < set.pieces.size() ? set.pieces[piece].id : Id{};
         set.passages.push_back(passage);
