@@ -15,7 +15,11 @@ Column {
     /// Its label is for readers only: what is chosen says it.
     property bool bare: false
 
-    readonly property string shown: place >= 0 ? options[place].text : ""
+    /// Stands before what is chosen, where the label does not.
+    property string prefix: ""
+
+    readonly property string chosenText: place >= 0 ? options[place].text : ""
+    readonly property string shown: prefix === "" ? chosenText : qsTr("%1: %2", "label: what is chosen").arg(prefix).arg(chosenText)
     readonly property int place: options.findIndex(option => option.value === value)
 
     signal chosen(var value)

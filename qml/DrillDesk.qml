@@ -39,6 +39,55 @@ ColumnLayout {
         font.pixelSize: Theme.body + 2
         wrapMode: Text.WordWrap
     }
+    RowLayout {
+        id: manner
+        Layout.fillWidth: true
+        spacing: 12
+
+        Choice {
+            objectName: "feltBeat"
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            bare: true
+            label: qsTr("Felt beat")
+            options: desk.drill.playedAs.beats
+            value: desk.drill.playedAs.beat
+            onChosen: value => desk.drill.playedAs.feel(value)
+        }
+        Choice {
+            objectName: "articulation"
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            bare: true
+            label: qsTr("Articulation")
+            prefix: qsTr("notes")
+            options: desk.drill.playedAs.articulations
+            value: desk.drill.playedAs.articulation
+            onChosen: value => desk.drill.playedAs.setArticulation(value)
+        }
+        Choice {
+            objectName: "rhythm"
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            bare: true
+            label: qsTr("Rhythm")
+            prefix: qsTr("rhythm")
+            options: desk.drill.playedAs.rhythms
+            value: desk.drill.playedAs.rhythm
+            onChosen: value => desk.drill.playedAs.setRhythm(value)
+        }
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: text !== ""
+        horizontalAlignment: Text.AlignHCenter
+        text: [desk.drill.searchText, desk.drill.playedAs.bests, desk.drill.playedAs.fingering].filter(part => part !== "").join(qsTr(" · "))
+        color: Theme.faint
+        font.pixelSize: Theme.small
+        elide: Text.ElideRight
+        maximumLineCount: 2
+        wrapMode: Text.WordWrap
+    }
     BeatRow {
         Layout.fillWidth: true
         beats: desk.drill.beats
@@ -116,6 +165,28 @@ ColumnLayout {
                 enabled: !desk.drill.openEnded
                 text: qsTr("In context")
                 onClicked: desk.drill.playInContext()
+            }
+        }
+        RowLayout {
+            Layout.fillWidth: true
+            Layout.columnSpan: 2
+            spacing: 12
+
+            InkButton {
+                objectName: "seek"
+                Layout.fillHeight: true
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                text: qsTr("Find the tempo from %1").arg(desk.drill.tempoText)
+                onClicked: desk.drill.seek()
+            }
+            InkButton {
+                objectName: "half"
+                Layout.fillHeight: true
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                text: qsTr("At half tempo, %1").arg(desk.drill.halfTempoText)
+                onClicked: desk.drill.playAtHalf()
             }
         }
         InkButton {

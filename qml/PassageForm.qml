@@ -61,6 +61,13 @@ Card {
         anchors.bottomMargin: 12
         spacing: 12
 
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: form.editor.originText
+            color: Theme.faint
+            elide: Text.ElideRight
+        }
         NameForm {
             id: names
             width: parent.width
@@ -75,6 +82,10 @@ Card {
             editor: form.editor
         }
         RuleNote {
+            width: parent.width
+            editor: form.editor
+        }
+        MannerForm {
             width: parent.width
             editor: form.editor
         }

@@ -79,6 +79,30 @@ Column {
             onTyped: text => form.piece.bars = text
         }
     }
+    Row {
+        spacing: Theme.gap
+
+        Field {
+            objectName: "field-pieceMeter"
+            width: form.part * 4
+            label: qsTr("Meter of the piece")
+            placeholder: qsTr("4/4")
+            text: form.piece.meter
+            fault: form.piece.meterFault
+            readOnly: form.readOnly
+            onTyped: text => form.piece.meter = text
+        }
+        Field {
+            objectName: "field-pieceTempo"
+            width: form.part * 6 + Theme.gap
+            label: form.piece.tempoLabel
+            placeholder: qsTr("not known; a run-through then tells no bars")
+            text: form.piece.tempo
+            fault: form.piece.tempoFault
+            readOnly: form.readOnly
+            onTyped: text => form.piece.tempo = text
+        }
+    }
     Field {
         objectName: "field-notes"
         width: form.width

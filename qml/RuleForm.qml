@@ -68,4 +68,13 @@ GridLayout {
         text: form.unit
         color: Theme.faint
     }
+    Tick {
+        objectName: "field-gentle"
+        Layout.columnSpan: 4
+        Layout.fillWidth: true
+        text: qsTr("Gentle near the target: a miss drops one climb there; at the target only the second in a row drops")
+        enabled: !form.editor.readOnly
+        checked: form.editor.draft["gentle"] ?? false
+        onTicked: on => form.editor.set("gentle", on)
+    }
 }

@@ -128,6 +128,8 @@ std::vector<Piece> Notebook::pieces(bool removedToo) const {
     return pieces;
 }
 
+std::optional<Piece> Notebook::piece(Id id) const { return body_->shelf.piece(id); }
+
 std::vector<Id> Notebook::passages(bool removedToo) const {
     std::vector<std::pair<const Fact*, Id>> made;
     for (auto& [id, history] : body_->passages) {

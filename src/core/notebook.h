@@ -106,6 +106,8 @@ public:
 
     /// Pieces in the order of their names, then ids; removed ones only when asked for.
     [[nodiscard]] std::vector<Piece> pieces(bool removedToo = false) const;
+    /// The piece of that id, also a removed one; nothing when none is known.
+    [[nodiscard]] std::optional<Piece> piece(Id id) const;
     /// Ids of the passages in the order in which they were made; removed ones only when asked for.
     [[nodiscard]] std::vector<Id> passages(bool removedToo = false) const;
     /// Nothing for an unknown id, and for a passage of which no defining fact (with tempi) is known. The

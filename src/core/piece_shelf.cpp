@@ -33,6 +33,12 @@ std::vector<Piece> PieceShelf::pieces() const {
     return shelf;
 }
 
+std::optional<Piece> PieceShelf::piece(Id id) const {
+    const auto found = slots_.find(id);
+    if (found == slots_.end()) return std::nullopt;
+    return found->second.piece;
+}
+
 void Removals::add(const Fact& fact, const RemovalFact& removal) {
     Slot& slot = slots_[removal.subject];
     if (slot.newest.offer(fact)) slot.removed = removal.removed;

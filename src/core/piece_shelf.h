@@ -26,6 +26,8 @@ public:
     void add(const Fact& fact, const PieceFact& edit);
     /// In the order of their names, then ids.
     [[nodiscard]] std::vector<Piece> pieces() const;
+    /// Nothing for an id of which no fact is known.
+    [[nodiscard]] std::optional<Piece> piece(Id id) const;
 
 private:
     struct Slot {

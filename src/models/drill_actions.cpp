@@ -30,10 +30,11 @@ void DrillModel::begin(RunKind kind) {
     const PassageRecord* known = record();
     if (known == nullptr || state_ != State::Stopped || session_.active()) return;
     const Passage passage = played(kind);
-    const bool moves = kind == RunKind::run;
-    const Standing standing = moves ? standingToStart() : handSet(passage.tempi.rule.target);
-    if (moves) journalOpening();
+    const Standing standing = standingFor(kind);
+    if (kind == RunKind::run) journalOpening();
     if (!session_.begin(passage, standing, kind)) return;
+    const auto latest = search();
+    seeking_ = kind == RunKind::run && latest && !latest->over;
     kind_ = kind;
     beats_.show(passage.music, passage.click);
     stopAsked_ = false;
@@ -46,14 +47,26 @@ void DrillModel::begin(RunKind kind) {
     refresh();
 }
 
+Standing DrillModel::standingFor(RunKind kind) const {
+    if (kind == RunKind::run) return standingToStart();
+    if (kind == RunKind::aside) return handSet(halfOf(standingToStart().tempo));
+    return handSet(record()->passage.tempi.rule.target);
+}
+
+void DrillModel::seek() {
+    if (record() == nullptr || state_ != State::Stopped || book_.readOnly() || session_.active()) return;
+    const Tempo named = standingToStart().tempo;
+    hand_.reset();
+    book_.record(TempoFact{passage_, named, Reason::named});
+    begin(RunKind::run);
+}
+
 // A passage of no piece, or of one whose length is not known, has bars after it as far as anybody knows.
 Passage DrillModel::played(RunKind kind) const {
     Passage passage = record()->passage;
     if (kind != RunKind::context) return passage;
-    std::int32_t pieceBars = 0;
-    for (const Piece& piece : book_.notebook().pieces())
-        if (piece.id == passage.title.piece) pieceBars = piece.bars;
-    passage.music = inContext(passage.music, pieceBars);
+    const auto piece = book_.notebook().piece(passage.title.piece);
+    passage.music = inContext(passage.music, piece ? piece->bars : 0);
     return passage;
 }
 

@@ -69,6 +69,11 @@ void DrillModel::soundRunEnded(const engine::Event& event) {
         const bool climbed = event.after.tempo > event.before.tempo;
         setFeedback(event.secure ? Feedback::Secure : climbed ? Feedback::Climbed : Feedback::Clean);
     }
+    if (seeking_ && event.fullStreak && !event.apart) {
+        stop();
+        shown_.tempo = event.before.tempo;
+        setFeedback(Feedback::Found);
+    }
     refresh();
 }
 
@@ -84,6 +89,7 @@ void DrillModel::pause(engine::Pause why) {
 
 void DrillModel::finish() {
     state_ = State::Stopped;
+    seeking_ = false;
     kind_ = RunKind::run;
     timer_.stop();
     rest_.playing(false, sound_.nowNanos());

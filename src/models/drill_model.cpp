@@ -3,6 +3,9 @@
 
 #include "models/click_words.h"
 #include "models/formatter.h"
+#include "models/manner_words.h"
+
+#include <QStringList>
 
 namespace piolo::models {
 
@@ -19,12 +22,13 @@ QString countInWords(int bars) {
 } // namespace
 
 DrillModel::DrillModel(PracticeBook& book, SoundPort& sound, DrillSession& session, QObject* parent)
-    : QObject(parent), book_(book), sound_(sound), session_(session) {
+    : QObject(parent), book_(book), sound_(sound), session_(session), playedAs_(book) {
     timer_.setTimerType(Qt::PreciseTimer);
     timer_.setInterval(tickMillis);
     connect(&timer_, &QTimer::timeout, this, &DrillModel::tick);
     connect(&session_, &DrillSession::told, this, &DrillModel::hear);
     connect(&book_, &PracticeBook::changed, this, &DrillModel::refresh);
+    connect(&playedAs_, &PlayedAs::felt, this, [this] { hand_.reset(); });
 }
 
 const PassageRecord* DrillModel::record() const {
@@ -63,8 +67,10 @@ void DrillModel::refresh() {
             shown_ = standingToStart();
         }
         const PracticeSettings& settings = book_.notebook().settings();
-        ladder_.show(known->passage.tempi, shown_.tempo, known->best);
+        const auto articulation = static_cast<std::size_t>(known->passage.manner.articulation);
+        ladder_.show(known->passage.tempi, shown_.tempo, known->bests[articulation]);
         today_.show(*known, book_.notebook().day(book_.today(), passage_), settings.secureDays);
+        playedAs_.show(*known, state_ == State::Stopped);
         stages_.show(known->stage, nextStep(*known, runThroughs(), settings));
     }
     emit changed();
@@ -91,8 +97,10 @@ QString DrillModel::about() const {
         tr("%1 · %2 · %3 · %4", "meter · bars · count-in · rule")
             .arg(QString::fromStdString(music.meter.text()), Formatter::bars(music),
                  countInWords(music.countInBars), Formatter::rule(known->passage.tempi.rule));
-    const QString click = clickWords(known->passage.click);
-    return click.isEmpty() ? line : tr("%1 · %2", "about · where the click sounds").arg(line, click);
+    QStringList parts{line};
+    for (const QString& part : {mannerText(known->passage.manner), clickWords(known->passage.click)})
+        if (!part.isEmpty()) parts << part;
+    return parts.join(QStringLiteral(" · "));
 }
 
 QString DrillModel::tempoText() const { return Formatter::tempo(shown_.tempo); }
@@ -143,8 +151,25 @@ bool DrillModel::openEnded() const {
     return known != nullptr && known->passage.music.bars == 0;
 }
 
-Tempo DrillModel::halfTempo() const {
-    const std::int64_t halfBpm = shown_.tempo.thousandths() / 2 / 1000;
+std::optional<TempoSearch> DrillModel::search() const {
+    const PassageRecord* known = record();
+    if (known == nullptr) return std::nullopt;
+    const auto searches = searchesIn(*known);
+    if (searches.empty() || searches.back().day != book_.today()) return std::nullopt;
+    return searches.back();
+}
+
+QString DrillModel::searchText() const {
+    const auto latest = search();
+    if (!latest) return {};
+    const QString named = Formatter::tempo(latest->named);
+    if (latest->found)
+        return tr("Found today: %1; you named %2.").arg(Formatter::tempo(*latest->found), named);
+    return latest->over ? QString() : tr("Looking for your tempo: you named %1.").arg(named);
+}
+
+Tempo DrillModel::halfOf(Tempo tempo) {
+    const std::int64_t halfBpm = tempo.thousandths() / 2 / 1000;
     return Tempo::clampedThousandths(halfBpm * 1000);
 }
 
@@ -162,6 +187,8 @@ QString DrillModel::feedbackText() const {
         return tr("Secure at %1").arg(targetText());
     case Feedback::Missed:
         return tr("Missed");
+    case Feedback::Found:
+        return tr("Found: %1").arg(tempoText());
     case Feedback::TakenBack:
         return tr("Taken back");
     case Feedback::NothingToTakeBack:

@@ -11,11 +11,14 @@
 #include "models/beat_view.h"
 #include "models/drill_session.h"
 #include "models/ladder_model.h"
+#include "models/played_as.h"
 #include "models/practice_book.h"
 #include "models/rest_watch.h"
 #include "models/sound_port.h"
 #include "models/stage_figures.h"
 #include "models/today_figures.h"
+
+#include "core/tempo_search.h"
 
 #include <cstdint>
 #include <optional>
@@ -44,6 +47,9 @@ class DrillModel : public QObject {
     /// Why the tempo is not where the last run left it; "" when it is.
     Q_PROPERTY(QString openingText READ openingText NOTIFY changed)
     Q_PROPERTY(bool openEnded READ openEnded NOTIFY changed)
+    /// "Looking for your tempo: you named 92", "Found today: 84; you named 92"; "" when none was looked for
+    /// today.
+    Q_PROPERTY(QString searchText READ searchText NOTIFY changed)
     /// The runs move nothing, for they are played for something else than the rule.
     Q_PROPERTY(bool apart READ apart NOTIFY changed)
     /// "a try: moves nothing"; "" for runs that move the rule.
@@ -60,12 +66,13 @@ class DrillModel : public QObject {
     Q_PROPERTY(piolo::models::LadderModel* ladder READ ladder CONSTANT)
     Q_PROPERTY(piolo::models::TodayFigures* today READ today CONSTANT)
     Q_PROPERTY(piolo::models::StageFigures* stages READ stages CONSTANT)
+    Q_PROPERTY(piolo::models::PlayedAs* playedAs READ playedAs CONSTANT)
 public:
     enum class State { Stopped, Playing, Paused };
     Q_ENUM(State)
     enum class PauseKind { NoKey, ThreeMisses, BelowStart };
     Q_ENUM(PauseKind)
-    enum class Feedback { None, Clean, Climbed, Secure, Missed, TakenBack, NothingToTakeBack };
+    enum class Feedback { None, Clean, Climbed, Secure, Missed, Found, TakenBack, NothingToTakeBack };
     Q_ENUM(Feedback)
 
     DrillModel(PracticeBook& book, SoundPort& sound, DrillSession& session, QObject* parent = nullptr);
@@ -83,6 +90,7 @@ public:
     [[nodiscard]] QString streakText() const;
     [[nodiscard]] QString openingText() const;
     [[nodiscard]] bool openEnded() const;
+    [[nodiscard]] QString searchText() const;
     [[nodiscard]] bool apart() const { return kind_ != RunKind::run; }
     [[nodiscard]] QString apartText() const;
     [[nodiscard]] PauseKind pauseKind() const { return pauseKind_; }
@@ -95,6 +103,7 @@ public:
     [[nodiscard]] LadderModel* ladder() { return &ladder_; }
     [[nodiscard]] TodayFigures* today() { return &today_; }
     [[nodiscard]] StageFigures* stages() { return &stages_; }
+    [[nodiscard]] PlayedAs* playedAs() { return &playedAs_; }
 
     /// What is known of the passage; none when none is open. Good until the notebook changes.
     [[nodiscard]] const PassageRecord* record() const;
@@ -115,6 +124,11 @@ public:
     /// with some bars before and after.
     Q_INVOKABLE void playSilent() { begin(RunKind::silent); }
     Q_INVOKABLE void playInContext() { begin(RunKind::context); }
+    /// At half the present tempo, run after run, apart from the rule.
+    Q_INVOKABLE void playAtHalf() { begin(RunKind::aside); }
+    /// The player names the tempo shown as the one they think they can play: each miss drops, and the first
+    /// full row stops the click and has found it.
+    Q_INVOKABLE void seek();
     /// The player says which stage the passage is in: a place in StageFigures::names.
     Q_INVOKABLE void setStage(int stage);
     /// The mark button: a miss now.
@@ -146,6 +160,8 @@ signals:
 
 private:
     void begin(RunKind kind);
+    [[nodiscard]] Standing standingFor(RunKind kind) const;
+    [[nodiscard]] std::optional<TempoSearch> search() const;
     [[nodiscard]] Passage played(RunKind kind) const;
     [[nodiscard]] std::vector<RunThrough> runThroughs() const;
     void journalOpening();
@@ -160,7 +176,8 @@ private:
     void setFeedback(Feedback feedback);
     [[nodiscard]] Standing natural() const;
     [[nodiscard]] Standing standingToStart() const;
-    [[nodiscard]] Tempo halfTempo() const;
+    [[nodiscard]] static Tempo halfOf(Tempo tempo);
+    [[nodiscard]] Tempo halfTempo() const { return halfOf(shown_.tempo); }
 
     PracticeBook& book_;
     SoundPort& sound_;
@@ -169,12 +186,14 @@ private:
     LadderModel ladder_;
     TodayFigures today_;
     StageFigures stages_;
+    PlayedAs playedAs_;
     RestWatch rest_;
     QTimer timer_;
     Id passage_;
     State state_ = State::Stopped;
     RunKind kind_ = RunKind::run; // of the runs that are played, or were played last
     bool stopAsked_ = false;
+    bool seeking_ = false;      // the first full row ends it
     std::optional<Tempo> hand_; // set by hand while stopped, not journalled yet
     Standing shown_;
     PauseKind pauseKind_ = PauseKind::NoKey;

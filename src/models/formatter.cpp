@@ -85,7 +85,9 @@ QString Formatter::rule(const Rule& rule) {
     const QString drop = step(rule.step, rule.drop);
     const QString climb = step(rule.step, rule.climb);
     if (rule.cleanRuns == 1) return tr("a miss drops %1, each clean run climbs %2").arg(drop, climb);
-    return tr("a miss drops %1, %2 clean in a row climb %3").arg(drop, countWord(rule.cleanRuns), climb);
+    const QString line =
+        tr("a miss drops %1, %2 clean in a row climb %3").arg(drop, countWord(rule.cleanRuns), climb);
+    return rule.gentle ? tr("%1, gentle near the target", "the rule").arg(line) : line;
 }
 
 QString Formatter::step(StepKind kind, int size) {

@@ -79,7 +79,7 @@ void LogFigures::make(const std::vector<BuildUpPart>& parts) {
     for (const BuildUpPart& part : parts) {
         const Passage made = passageOfBars(whole, part);
         const Id id = book_.newId();
-        book_.record(PassageFact{id, made.title, made.music, made.tempi, made.click});
+        book_.record(PassageFact{id, made.title, made.music, made.tempi, made.click, made.manner});
         if (first.isEmpty()) {
             first = QString::fromStdString(id.text());
             name = QString::fromStdString(made.title.name);

@@ -22,8 +22,7 @@ std::int64_t localDay(Timestamp at) {
 }
 
 bool inRange(std::int64_t day, const LogFilter& filter) {
-    if (filter.from && day < filter.from->daysSince1970()) return false;
-    return !filter.to || day <= filter.to->daysSince1970();
+    return !filter.from || day >= filter.from->daysSince1970();
 }
 
 bool wanted(const PassageRecord& record, const LogFilter& filter) {

@@ -16,7 +16,6 @@ struct LogFilter {
     std::optional<Entry::Kind> kind;
     bool runThroughsOnly = false;
     std::optional<Date> from; ///< first day, itself included
-    std::optional<Date> to;   ///< last day, itself included
     bool operator==(const LogFilter&) const = default;
 
     /// Whether an entry of that kind is let through.

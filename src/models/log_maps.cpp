@@ -29,15 +29,19 @@ QString stopWords(const RunThroughFact& played) {
 
 /// "bars 31 and 58"; many are told by the first of them.
 QString stopPlaces(const RunThroughFact& played) {
-    constexpr std::size_t most = 3;
+    constexpr qsizetype most = 3;
     QStringList bars;
-    for (std::size_t i = 0; i < std::min(most, played.stops.size()); ++i)
-        bars << QString::number(played.stops[i].bar);
+    qsizetype known = 0;
+    for (const Stop& stop : played.stops) {
+        if (stop.bar == 0) continue; // not known
+        if (++known <= most) bars << QString::number(stop.bar);
+    }
     const QString length = Formatter::duration(played.millis);
-    if (bars.isEmpty()) return length;
+    if (bars.isEmpty())
+        return played.stops.empty() ? length : words("%1 · %2").arg(length, words("bars not known"));
     const QString places = bars.size() == 1 ? words("bar %1").arg(bars.first())
                                             : words("bars %1").arg(bars.join(QStringLiteral(", ")));
-    return words("%1 · %2").arg(length, played.stops.size() > most ? words("%1 …").arg(places) : places);
+    return words("%1 · %2").arg(length, known > most ? words("%1 …").arg(places) : places);
 }
 
 QString noteOf(const PassageRecord& record, Id entry) {

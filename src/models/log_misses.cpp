@@ -99,6 +99,7 @@ QVariantMap missesMap(const PassageRecord& record, const Misses& misses) {
 Passage passageOfBars(const Passage& whole, const BuildUpPart& part) {
     Passage made = whole;
     made.id = {};
+    made.title.origin = whole.id;
     made.music = musicOf(part, whole.music);
     const QString bars = Formatter::bars(made.music);
     const QString name = QString::fromStdString(whole.title.name).left(longestTypedName - bars.size() - 2);

@@ -19,7 +19,8 @@ inline constexpr std::int32_t mostBarsToBuildUp = 8;
 /// bar. `worst` marks those with at least half as many misses as the worst has.
 [[nodiscard]] QVariantMap missesMap(const PassageRecord& record, const Misses& misses);
 
-/// A passage of these bars of `whole`: its tempi and click, its name with the bars. Its id is still to come.
+/// A passage of these bars of `whole`: its tempi, its click and how it is played, its name with the bars; it
+/// is linked to `whole`. Its id is still to come.
 [[nodiscard]] Passage passageOfBars(const Passage& whole, const BuildUpPart& part);
 /// The parts to build `whole` up from its last bar, the whole left out. None for a passage that is too long,
 /// too short or open-ended.

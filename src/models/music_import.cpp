@@ -5,6 +5,7 @@
 #include "models/formatter.h"
 #include "models/setting_choices.h"
 #include "score/score_file.h"
+#include "score/tempo_in_force.h"
 
 #include <QUrl>
 
@@ -118,6 +119,20 @@ void MusicImport::pick() {
             fault_ = faultSentence(made.fault());
     }
     emit changed();
+}
+
+PieceMusic MusicImport::pieceMusic() const {
+    const score::TimeSignature& time = chosen().bars.front().time;
+    const score::TempoMark* const mark = score::markInForce(score_, 0);
+    const auto usual = Meter::parse(time.length().text(), "", "");
+    if (!time.counted || !usual) return {};
+    PieceMusic music{*usual, {}};
+    if (mark == nullptr) return music;
+    if (const auto beat = score::printedBeat(*mark))
+        if (const auto meter = Meter::make(usual->numerator(), usual->denominator(), *beat))
+            music.meter = *meter;
+    music.tempo = score::tempoIn(*mark, music.meter.beat());
+    return music;
 }
 
 void MusicImport::take() {

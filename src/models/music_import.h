@@ -59,6 +59,8 @@ public:
     Q_INVOKABLE void take();
 
     [[nodiscard]] const score::Score& score() const { return score_; }
+    /// The meter and tempo with which the chosen part begins, as far as they are marked.
+    [[nodiscard]] PieceMusic pieceMusic() const;
     /// The picked bars; nothing when they cannot be picked.
     [[nodiscard]] const std::optional<score::Excerpt>& excerpt() const { return excerpt_; }
 

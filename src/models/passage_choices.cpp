@@ -4,6 +4,7 @@
 #include "core/settle.h"
 #include "core/usual_floor.h"
 #include "models/formatter.h"
+#include "models/manner_words.h"
 #include "models/passage_editor.h"
 #include "models/practice_book.h"
 #include "models/setting_choices.h"
@@ -54,6 +55,17 @@ QVariantList PassageEditor::subdivisions() const {
 
 QString PassageEditor::beat() const {
     return QString::fromStdString(fractionOf(check_.passage.music.meter.beat()).text());
+}
+
+QVariantList PassageEditor::articulations() { return articulationChoices(); }
+QVariantList PassageEditor::rhythms() { return rhythmChoices(); }
+
+QString PassageEditor::originText() const {
+    const PassageRecord* const record = book_.notebook().passage(id_);
+    if (record == nullptr || record->passage.title.origin.isNone()) return {};
+    const PassageRecord* const origin = book_.notebook().passage(record->passage.title.origin);
+    return origin == nullptr ? tr("Made of another passage.")
+                             : tr("Made of “%1”.").arg(QString::fromStdString(origin->passage.title.name));
 }
 
 QString PassageEditor::usualTitle() const { return Formatter::bars(check_.passage.music); }

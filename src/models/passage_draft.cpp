@@ -87,6 +87,7 @@ Tempi tempiOf(DraftReader& reader) {
     Rule& rule = tempi.rule;
     rule.target = reader.tempo("target", usual.rule.target);
     rule.floor = floorOf(reader, tempi.start);
+    rule.gentle = reader.flag("gentle");
     rule.step = reader.flag("notches") ? StepKind::notches : StepKind::bpm;
     rule.drop = reader.count("drop", 1, 100, usual.rule.drop);
     rule.climb = reader.count("climb", 1, 100, usual.rule.climb);
@@ -97,6 +98,18 @@ Tempi tempiOf(DraftReader& reader) {
         reader.refuse("floor", words("at most the start, %1").arg(Formatter::tempo(tempi.start)));
     putInOrder(tempi);
     return tempi;
+}
+
+Manner mannerOf(DraftReader& reader) {
+    Manner manner;
+    manner.articulation = static_cast<Articulation>(
+        reader.count("articulation", 0, static_cast<int>(articulationCount) - 1, 0));
+    manner.rhythm = static_cast<Rhythm>(reader.count("rhythm", 0, static_cast<int>(Rhythm::groups), 0));
+    manner.group = reader.count("group", Manner::leastGroup, Manner::mostGroup, manner.group);
+    manner.fingering = reader.text("fingering").toStdString();
+    if (manner.fingering.size() > Manner::longestFingering)
+        reader.refuse("fingering", words("too long to be kept"));
+    return manner;
 }
 
 } // namespace
@@ -133,7 +146,12 @@ QVariantMap draftOf(const Passage& passage) {
         {"drop", QString::number(rule.drop)},
         {"climb", QString::number(rule.climb)},
         {"cleanRuns", QString::number(rule.cleanRuns)},
-        {"notches", rule.step == StepKind::notches}};
+        {"notches", rule.step == StepKind::notches},
+        {"gentle", rule.gentle},
+        {"articulation", static_cast<int>(passage.manner.articulation)},
+        {"rhythm", static_cast<int>(passage.manner.rhythm)},
+        {"group", QString::number(passage.manner.group)},
+        {"fingering", QString::fromStdString(passage.manner.fingering)}};
     draft.insert(clickDraftOf(passage.click));
     return draft;
 }
@@ -143,6 +161,7 @@ DraftCheck checkDraft(const QVariantMap& draft) {
     DraftCheck check;
     check.passage.music = musicOf(reader);
     check.passage.tempi = tempiOf(reader);
+    check.passage.manner = mannerOf(reader);
     check.passage.click = clickOf(reader, check.passage.music);
     const QString title = reader.text("title");
     // A passage without a name of its own is known by its bars.

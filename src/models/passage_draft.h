@@ -2,9 +2,10 @@
 // A passage as it is typed: texts by field, and the passage or the faults that come of them.
 //
 // Fields: title, openEnded, firstBar, bars, pickup, meter, groups, beat, subdivision, landing, countIn,
-// breath, start, target, floor, drop, climb, cleanRuns, notches, and those of models/click_draft.h.
-// openEnded, landing and notches are bool, subdivision is int, the others text. An empty beat, groups or
-// floor stands for the usual one.
+// breath, start, target, floor, drop, climb, cleanRuns, notches, gentle, articulation, rhythm, group,
+// fingering, and those of models/click_draft.h.
+// openEnded, landing, notches and gentle are bool, subdivision, articulation and rhythm int, the others text.
+// An empty beat, groups or floor stands for the usual one.
 #pragma once
 
 // Qt stands first: moc cannot read the standard headers before it.

@@ -105,6 +105,7 @@ void PassageEditor::choosePiece(const score::Score& score, const score::Part& pa
     draft.composer = onOneLine(score.composer).left(longestTypedName);
     const int semitones = part.bars.front().transposition.semitones();
     if (semitones != 0) draft.transposition = QString::number(semitones);
+    draft.setMusic(music_.pieceMusic());
     if (const auto last = readCount(onOneLine(part.bars.back().number), 1, Piece::mostBars))
         draft.bars = QString::number(*last);
     piece_.setDraft(draft);
@@ -142,6 +143,8 @@ QString PassageEditor::save() {
     if (!valid() || readOnly()) return {};
     Passage wanted = check_.passage;
     wanted.id = id_.isNone() ? book_.newId() : id_;
+    if (const PassageRecord* known = book_.notebook().passage(id_))
+        wanted.title.origin = known->passage.title.origin;
     // The piece goes first, so that no passage ever names a piece that is not recorded.
     const Typed kept = typed();
     if (!kept.piece.isEmpty()) wanted.title.piece = piece_.save();
@@ -153,14 +156,17 @@ QString PassageEditor::save() {
 }
 
 void PassageEditor::record(const Passage& wanted) {
-    PassageFact fact{wanted.id, wanted.title, wanted.music, wanted.tempi, wanted.click};
-    if (const PassageRecord* known = book_.notebook().passage(wanted.id)) {
+    PassageFact fact{wanted.id, wanted.title, wanted.music, wanted.tempi, wanted.click, wanted.manner};
+    const PassageRecord* const known = book_.notebook().passage(wanted.id);
+    if (known == nullptr && wanted.manner == Manner{}) fact.manner.reset();
+    if (known != nullptr) {
         if (known->passage.title == wanted.title) fact.title.reset();
         if (known->passage.music == wanted.music) fact.music.reset();
         if (known->passage.tempi == wanted.tempi) fact.tempi.reset();
         if (known->passage.click == wanted.click) fact.click.reset();
+        if (known->passage.manner == wanted.manner) fact.manner.reset();
     }
-    if (fact.title || fact.music || fact.tempi || fact.click) book_.record(std::move(fact));
+    if (fact.title || fact.music || fact.tempi || fact.click || fact.manner) book_.record(std::move(fact));
 }
 
 } // namespace piolo::models

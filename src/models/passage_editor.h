@@ -56,6 +56,11 @@ class PassageEditor : public QObject {
     Q_PROPERTY(QVariantList clickPlaces READ clickPlaces CONSTANT)
     Q_PROPERTY(QVariantList swungNotes READ swungNotes CONSTANT)
     Q_PROPERTY(QVariantList accents READ accents NOTIFY edited)
+    /// How it is played: lists of {value, text}.
+    Q_PROPERTY(QVariantList articulations READ articulations CONSTANT)
+    Q_PROPERTY(QVariantList rhythms READ rhythms CONSTANT)
+    /// "Made of bars 41 to 48 of “March”"; "" for a passage of its own.
+    Q_PROPERTY(QString originText READ originText NOTIFY loaded)
     /// Where the click sounds, in one line.
     Q_PROPERTY(QString clickSentence READ clickSentence NOTIFY edited)
 
@@ -90,6 +95,9 @@ public:
     [[nodiscard]] QVariantList clickPlaces() const;
     [[nodiscard]] QVariantList swungNotes() const;
     [[nodiscard]] QVariantList accents() const;
+    [[nodiscard]] static QVariantList articulations();
+    [[nodiscard]] static QVariantList rhythms();
+    [[nodiscard]] QString originText() const;
     [[nodiscard]] QString clickSentence() const;
     [[nodiscard]] QString settleSentence() const;
     [[nodiscard]] QString timeSentence() const;

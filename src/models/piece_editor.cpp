@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/piece_editor.h"
 
+#include "models/formatter.h"
 #include "models/practice_book.h"
 #include "models/typed_values.h"
 
@@ -20,7 +21,30 @@ std::optional<int> semitonesOf(const PieceDraft& draft) {
 
 std::optional<int> barsOf(const PieceDraft& draft) { return countOrNothing(draft.bars, 0, Piece::mostBars); }
 
+std::optional<Meter> meterOf(const PieceDraft& draft) {
+    if (draft.meter.trimmed().isEmpty()) return Meter{};
+    const auto meter = Meter::parse(draft.meter.trimmed().toStdString(), draft.beat.toStdString(), "");
+    return meter ? std::optional(*meter) : std::nullopt;
+}
+
+/// Of a good draft.
+PieceMusic musicOf(const PieceDraft& draft) {
+    return {meterOf(draft).value_or(Meter{}), readTempo(draft.tempo)};
+}
+
+QString beatOf(const Meter& meter) {
+    const auto usual = Meter::parse(meter.text(), "", "");
+    const bool isUsual = usual && usual->beat() == meter.beat();
+    return isUsual ? QString() : QString::fromStdString(fractionOf(meter.beat()).text());
+}
+
 } // namespace
+
+void PieceDraft::setMusic(const PieceMusic& music) {
+    meter = music == PieceMusic{} ? QString() : QString::fromStdString(music.meter.text());
+    beat = beatOf(music.meter);
+    tempo = music.tempo ? Formatter::tempo(*music.tempo) : QString();
+}
 
 PieceEditor::PieceEditor(PracticeBook& book, QObject* parent) : QObject(parent), book_(book) {}
 
@@ -30,6 +54,11 @@ void PieceEditor::setDue(const QString& due) { put(&PieceDraft::due, due); }
 void PieceEditor::setComposer(const QString& composer) { put(&PieceDraft::composer, composer); }
 void PieceEditor::setTransposition(const QString& semitones) { put(&PieceDraft::transposition, semitones); }
 void PieceEditor::setBars(const QString& bars) { put(&PieceDraft::bars, bars); }
+void PieceEditor::setTempo(const QString& tempo) { put(&PieceDraft::tempo, tempo); }
+void PieceEditor::setMeter(const QString& meter) {
+    if (meter != draft_.meter) draft_.beat.clear();
+    put(&PieceDraft::meter, meter);
+}
 void PieceEditor::setNotes(const QString& notes) { put(&PieceDraft::notes, notes); }
 
 void PieceEditor::put(QString PieceDraft::*field, const QString& text) {
@@ -64,6 +93,20 @@ QString PieceEditor::barsFault() const {
     return barsOf(draft_) ? QString() : tr("a whole number up to %1, or nothing").arg(Piece::mostBars);
 }
 
+QString PieceEditor::tempoLabel() const {
+    const auto meter = meterOf(draft_);
+    return tr("Whole-piece tempo, %1 =").arg(Formatter::beatSign(meter.value_or(Meter{}).beat()));
+}
+
+QString PieceEditor::meterFault() const {
+    return meterOf(draft_) ? QString() : tr("a meter such as 4/4, 6/8 or 7/8, or nothing");
+}
+
+QString PieceEditor::tempoFault() const {
+    const bool good = draft_.tempo.trimmed().isEmpty() || readTempo(draft_.tempo).has_value();
+    return good ? QString() : tr("a tempo from 10 to 400, or nothing");
+}
+
 QString PieceEditor::notesFault() const {
     const bool good = draft_.notes.trimmed().toStdString().size() <= Piece::longestNotes;
     return good ? QString() : tr("too long to be kept");
@@ -71,7 +114,8 @@ QString PieceEditor::notesFault() const {
 
 bool PieceEditor::valid() const {
     return nameFault().isEmpty() && dueFault().isEmpty() && composerFault().isEmpty() &&
-           transpositionFault().isEmpty() && barsFault().isEmpty() && notesFault().isEmpty();
+           transpositionFault().isEmpty() && barsFault().isEmpty() && meterFault().isEmpty() &&
+           tempoFault().isEmpty() && notesFault().isEmpty();
 }
 
 void PieceEditor::setDraft(const PieceDraft& draft) {
@@ -80,18 +124,21 @@ void PieceEditor::setDraft(const PieceDraft& draft) {
 }
 
 PieceDraft PieceEditor::recorded(Id piece) const {
-    const auto pieces = book_.notebook().pieces(true);
-    const auto found =
-        std::find_if(pieces.begin(), pieces.end(), [&](const Piece& p) { return p.id == piece; });
-    if (found == pieces.end()) return {};
-    return {piece,
-            QString::fromStdString(found->name),
-            QString::fromStdString(found->instrument),
-            found->due ? dateForTyping(*found->due) : QString(),
-            QString::fromStdString(found->composer),
-            found->transposition == 0 ? QString() : QString::number(found->transposition),
-            found->bars == 0 ? QString() : QString::number(found->bars),
-            QString::fromStdString(found->notes)};
+    const auto found = book_.notebook().piece(piece);
+    if (!found) return {};
+    PieceDraft draft{piece,
+                     QString::fromStdString(found->name),
+                     QString::fromStdString(found->instrument),
+                     found->due ? dateForTyping(*found->due) : QString(),
+                     QString::fromStdString(found->composer),
+                     found->transposition == 0 ? QString() : QString::number(found->transposition),
+                     found->bars == 0 ? QString() : QString::number(found->bars),
+                     {},
+                     {},
+                     {},
+                     QString::fromStdString(found->notes)};
+    draft.setMusic(found->music);
+    return draft;
 }
 
 Id PieceEditor::save() {
@@ -107,6 +154,7 @@ Id PieceEditor::save() {
     if (draft_.composer != before.composer) fact.composer = draft_.composer.trimmed().toStdString();
     if (draft_.transposition != before.transposition) fact.transposition = semitonesOf(draft_);
     if (draft_.bars != before.bars) fact.bars = barsOf(draft_);
+    if (musicOf(draft_) != musicOf(before)) fact.music = musicOf(draft_);
     if (draft_.notes != before.notes) fact.notes = draft_.notes.trimmed().toStdString();
     book_.record(fact);
     setDraft(recorded(draft_.id));

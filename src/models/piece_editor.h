@@ -22,8 +22,13 @@ struct PieceDraft {
     QString composer;
     QString transposition; ///< semitones from the written to the sounding note; empty: none
     QString bars;          ///< empty: not known
+    QString meter;         ///< of the whole piece; empty: 4/4
+    QString beat;          ///< in which it is counted, "3/8"; empty: the meter's usual one
+    QString tempo;         ///< of that beat; empty: not known
     QString notes;
     bool operator==(const PieceDraft&) const = default;
+    /// As recorded.
+    void setMusic(const PieceMusic& music);
 };
 
 /// Window's thread.
@@ -37,6 +42,10 @@ class PieceEditor : public QObject {
     Q_PROPERTY(QString composer READ composer WRITE setComposer NOTIFY edited)
     Q_PROPERTY(QString transposition READ transposition WRITE setTransposition NOTIFY edited)
     Q_PROPERTY(QString bars READ bars WRITE setBars NOTIFY edited)
+    Q_PROPERTY(QString meter READ meter WRITE setMeter NOTIFY edited)
+    Q_PROPERTY(QString tempo READ tempo WRITE setTempo NOTIFY edited)
+    /// "Whole-piece tempo, ♩. =": what `tempo` counts.
+    Q_PROPERTY(QString tempoLabel READ tempoLabel NOTIFY edited)
     Q_PROPERTY(QString notes READ notes WRITE setNotes NOTIFY edited)
     /// One plain line, "" when the field is good.
     Q_PROPERTY(QString nameFault READ nameFault NOTIFY edited)
@@ -45,6 +54,8 @@ class PieceEditor : public QObject {
     Q_PROPERTY(QString composerFault READ composerFault NOTIFY edited)
     Q_PROPERTY(QString transpositionFault READ transpositionFault NOTIFY edited)
     Q_PROPERTY(QString barsFault READ barsFault NOTIFY edited)
+    Q_PROPERTY(QString meterFault READ meterFault NOTIFY edited)
+    Q_PROPERTY(QString tempoFault READ tempoFault NOTIFY edited)
     Q_PROPERTY(QString notesFault READ notesFault NOTIFY edited)
 public:
     explicit PieceEditor(PracticeBook& book, QObject* parent = nullptr);
@@ -58,16 +69,24 @@ public:
     [[nodiscard]] QString composer() const { return draft_.composer; }
     [[nodiscard]] QString transposition() const { return draft_.transposition; }
     [[nodiscard]] QString bars() const { return draft_.bars; }
+    [[nodiscard]] QString meter() const { return draft_.meter; }
+    [[nodiscard]] QString tempo() const { return draft_.tempo; }
+    [[nodiscard]] QString tempoLabel() const;
     [[nodiscard]] QString notes() const { return draft_.notes; }
     void setComposer(const QString& composer);
     void setTransposition(const QString& semitones);
     void setBars(const QString& bars);
+    /// The beat is the usual one of another meter.
+    void setMeter(const QString& meter);
+    void setTempo(const QString& tempo);
     void setNotes(const QString& notes);
     [[nodiscard]] QString nameFault() const;
     [[nodiscard]] QString dueFault() const;
     [[nodiscard]] QString composerFault() const;
     [[nodiscard]] QString transpositionFault() const;
     [[nodiscard]] QString barsFault() const;
+    [[nodiscard]] QString meterFault() const;
+    [[nodiscard]] QString tempoFault() const;
     [[nodiscard]] QString notesFault() const;
     [[nodiscard]] bool valid() const;
 

@@ -43,9 +43,7 @@ RunThroughModel::RunThroughModel(PracticeBook& book, SoundPort& sound, QObject* 
 
 std::optional<Piece> RunThroughModel::piece() const {
     if (id_.isNone()) return std::nullopt;
-    for (const Piece& piece : book_.notebook().pieces())
-        if (piece.id == id_) return piece;
-    return std::nullopt;
+    return book_.notebook().piece(id_);
 }
 
 QString RunThroughModel::title() const {

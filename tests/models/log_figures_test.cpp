@@ -13,7 +13,7 @@ namespace {
 struct FiguresFixture : BookFixture {
     LogFigures figures{*book};
 
-    void read(Id passage = {}) { figures.read({{}, passage, {}, false, {}, {}}); }
+    void read(Id passage = {}) { figures.read({{}, passage, {}, false, {}}); }
     void miss(Id passage, Spot spot) {
         clock->millis += 20'000;
         book->record(

@@ -139,6 +139,11 @@ TEST_CASE_FIXTURE(EditorFixture, "everything a passage has comes back as it was 
     editor.set("start", "72.5");
     editor.set("floor", "50");
     editor.set("notches", true);
+    editor.set("gentle", true);
+    editor.set("articulation", static_cast<int>(Articulation::threeAndOne));
+    editor.set("rhythm", static_cast<int>(Rhythm::groups));
+    editor.set("group", "3");
+    editor.set("fingering", "side B flat");
     CAPTURE(editor.faults().keys().join(' ').toStdString());
     const Passage passage = saved(editor.save());
     CHECK(passage.music.meter.text() == "7/8");
@@ -149,6 +154,9 @@ TEST_CASE_FIXTURE(EditorFixture, "everything a passage has comes back as it was 
     CHECK(!passage.music.landing);
     CHECK(passage.tempi.start.thousandths() == 72'500);
     CHECK(passage.tempi.rule.step == StepKind::notches);
+    CHECK(passage.tempi.rule.gentle);
+    CHECK(passage.manner == Manner{Articulation::threeAndOne, Rhythm::groups, 3, "side B flat"});
+    CHECK(editor.draft().value("fingering") == "side B flat");
     CHECK(editor.draft().value("groups") == "3+2+2");
     CHECK(editor.draft().value("openEnded") == true);
 }
@@ -226,6 +234,51 @@ TEST_CASE_FIXTURE(EditorFixture, "a piece is made, renamed and dated from the fo
     CHECK(pieces[0].name == "River Suite, new edition");
     CHECK(!pieces[0].due.has_value());
     CHECK(!editor.changed());
+}
+
+TEST_CASE_FIXTURE(EditorFixture, "a piece has a meter and a tempo of its own, in the beat of that meter") {
+    editor.setPieceChoice("new");
+    models::PieceEditor& piece = *editor.piece();
+    piece.setName("Quill Jig");
+    CHECK(piece.tempoLabel() == "Whole-piece tempo, ♩ =");
+    piece.setMeter("6/8");
+    CHECK(piece.tempoLabel() == "Whole-piece tempo, ♩. =");
+    piece.setTempo("fast");
+    CHECK_FALSE(piece.tempoFault().isEmpty());
+    CHECK_FALSE(editor.valid());
+    piece.setTempo("72.5");
+    const QString passage = editor.save();
+    const auto recorded = book->notebook().piece(saved(passage).title.piece);
+    REQUIRE(recorded);
+    CHECK(recorded->music.meter == Meter::parse("6/8", "", "").value());
+    CHECK(recorded->music.tempo == Tempo::parse("72.5").value());
+    CHECK(piece.meter() == "6/8");
+    CHECK(piece.tempo() == "72.5");
+    piece.setMeter("");
+    piece.setTempo("");
+    editor.save();
+    CHECK(book->notebook().piece(recorded->id)->music == PieceMusic{});
+    piece.setMeter("6/9");
+    CHECK_FALSE(piece.meterFault().isEmpty());
+}
+
+TEST_CASE_FIXTURE(EditorFixture,
+                  "a passage made of another keeps its origin when it is edited, and says so") {
+    const Id whole = addPassage("Quill Jig");
+    const Id part = book->newId();
+    PassageFact made;
+    made.passage = part;
+    made.title = Title{"Quill Jig: bar 3", {}, whole};
+    made.music = Music{};
+    made.tempi = models::freshPassage().tempi;
+    book->record(made);
+    editor.load(text(part));
+    CHECK(editor.originText() == "Made of “Quill Jig”.");
+    editor.set("title", "the turn");
+    editor.save();
+    CHECK(saved(text(part)).title == Title{"the turn", {}, whole});
+    editor.load(text(whole));
+    CHECK(editor.originText().isEmpty());
 }
 
 TEST_CASE_FIXTURE(EditorFixture, "a second window types, and records nothing") {
