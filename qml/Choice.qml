@@ -19,7 +19,7 @@ Column {
     property string prefix: ""
 
     readonly property string chosenText: place >= 0 ? options[place].text : ""
-    readonly property string shown: prefix === "" ? chosenText : qsTr("%1: %2", "label: what is chosen").arg(prefix).arg(chosenText)
+    readonly property string shown: prefix === "" ? chosenText : place < 0 ? prefix : qsTr("%1: %2", "label: what is chosen").arg(prefix).arg(chosenText)
     readonly property int place: options.findIndex(option => option.value === value)
 
     signal chosen(var value)

@@ -11,6 +11,10 @@ ColumnLayout {
     required property KeyBindings keys
     readonly property bool roomy: height > 500
 
+    function inOneLine(a, b) {
+        return a === "" || b === "" ? a + b : qsTr("%1 · %2").arg(a).arg(b);
+    }
+
     spacing: roomy ? Theme.gap : 8
 
     Item {
@@ -81,7 +85,7 @@ ColumnLayout {
         Layout.fillWidth: true
         visible: text !== ""
         horizontalAlignment: Text.AlignHCenter
-        text: [desk.drill.searchText, desk.drill.playedAs.bests, desk.drill.playedAs.fingering].filter(part => part !== "").join(qsTr(" · "))
+        text: desk.inOneLine(desk.drill.searchText, desk.inOneLine(desk.drill.playedAs.bests, desk.drill.playedAs.fingering))
         color: Theme.faint
         font.pixelSize: Theme.small
         elide: Text.ElideRight
@@ -95,6 +99,7 @@ ColumnLayout {
     }
     GridLayout {
         Layout.fillWidth: true
+        Layout.fillHeight: false
         columns: 2
         columnSpacing: 12
         rowSpacing: desk.roomy ? 12 : 8
@@ -142,59 +147,27 @@ ColumnLayout {
             spacing: 12
 
             InkButton {
-                Layout.fillHeight: true
+                Layout.preferredHeight: 56
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 text: qsTr("One try at %1").arg(desk.drill.targetText)
                 key: desk.keys.tryKeys
                 onClicked: desk.drill.attempt()
             }
-            InkButton {
-                objectName: "silent"
-                Layout.fillHeight: true
+            WaysToPlay {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                text: qsTr("Without the click")
-                onClicked: desk.drill.playSilent()
+                Layout.alignment: Qt.AlignVCenter
+                drill: desk.drill
             }
             InkButton {
-                objectName: "context"
-                Layout.fillHeight: true
+                Layout.preferredHeight: 56
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                enabled: !desk.drill.openEnded
-                text: qsTr("In context")
-                onClicked: desk.drill.playInContext()
+                text: qsTr("Take it back")
+                key: desk.keys.backKeys
+                onClicked: desk.drill.takeBack()
             }
-        }
-        RowLayout {
-            Layout.fillWidth: true
-            Layout.columnSpan: 2
-            spacing: 12
-
-            InkButton {
-                objectName: "seek"
-                Layout.fillHeight: true
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
-                text: qsTr("Find the tempo from %1").arg(desk.drill.tempoText)
-                onClicked: desk.drill.seek()
-            }
-            InkButton {
-                objectName: "half"
-                Layout.fillHeight: true
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
-                text: qsTr("At half tempo, %1").arg(desk.drill.halfTempoText)
-                onClicked: desk.drill.playAtHalf()
-            }
-        }
-        InkButton {
-            Layout.fillWidth: true
-            Layout.columnSpan: 2
-            text: qsTr("Take back the last mark")
-            key: desk.keys.backKeys
-            onClicked: desk.drill.takeBack()
         }
     }
     MarkLegend {

@@ -70,7 +70,7 @@ void DrillModel::refresh() {
         const auto articulation = static_cast<std::size_t>(known->passage.manner.articulation);
         ladder_.show(known->passage.tempi, shown_.tempo, known->bests[articulation]);
         today_.show(*known, book_.notebook().day(book_.today(), passage_), settings.secureDays);
-        playedAs_.show(*known, state_ == State::Stopped);
+        playedAs_.show(*known, shown_.tempo, state_ == State::Stopped);
         stages_.show(known->stage, nextStep(*known, runThroughs(), settings));
     }
     emit changed();

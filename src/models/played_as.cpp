@@ -20,12 +20,14 @@ constexpr std::array beatUnits{BeatUnit::half, BeatUnit::dottedHalf, BeatUnit::q
 
 QString wordOf(BeatUnit beat) { return QString::fromStdString(fractionOf(beat).text()); }
 
-QVariantList beatsOf(const PassageRecord& record) {
+QVariantList beatsOf(const PassageRecord& record, Tempo tempo) {
     QVariantList list;
-    for (const BeatUnit beat : beatUnits)
-        if (const auto felt = feltIn(record.passage, record.standing.tempo, beat))
-            list << choice(wordOf(beat),
-                           PlayedAs::tr("felt as %1").arg(Formatter::tempoMark(beat, felt->tempo)));
+    const BeatUnit present = record.passage.music.meter.beat();
+    for (const BeatUnit beat : beatUnits) {
+        if (!feltIn(record.passage, record.standing.tempo, beat)) continue;
+        const Tempo felt = nearestAt(tempo, speedRatio(present, beat));
+        list << choice(wordOf(beat), PlayedAs::tr("felt as %1").arg(Formatter::tempoMark(beat, felt)));
+    }
     return list;
 }
 
@@ -48,11 +50,11 @@ QString PlayedAs::beat() const { return wordOf(passage_.music.meter.beat()); }
 QString PlayedAs::text() const { return mannerText(passage_.manner); }
 QString PlayedAs::fingering() const { return QString::fromStdString(passage_.manner.fingering); }
 
-void PlayedAs::show(const PassageRecord& record, bool open) {
+void PlayedAs::show(const PassageRecord& record, Tempo tempo, bool open) {
     open_ = open && !book_.readOnly();
     if (!open) return; // nothing of it changes while the click runs
     passage_ = record.passage;
-    beats_ = beatsOf(record);
+    beats_ = beatsOf(record, tempo);
     bests_ = bestsOf(record);
     emit changed();
 }

@@ -46,8 +46,8 @@ public:
     [[nodiscard]] QString fingering() const;
     [[nodiscard]] QString bests() const { return bests_; }
 
-    /// `open`: something may be chosen now.
-    void show(const PassageRecord& record, bool open);
+    /// `tempo`: the one shown. `open`: something may be chosen now.
+    void show(const PassageRecord& record, Tempo tempo, bool open);
 
     Q_INVOKABLE void feel(const QString& beat);
     Q_INVOKABLE void setArticulation(int articulation);
