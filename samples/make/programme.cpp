@@ -7,6 +7,7 @@ namespace {
 
 constexpr Date concert{2026, 5, 9};
 constexpr const char* clarinet = "Clarinet in B♭";
+constexpr std::int32_t clarinetSounds = -2; // semitones
 
 Meter meter(const char* text, const char* beat, const char* groups) {
     return Meter::parse(text, beat, groups).value();
@@ -39,9 +40,44 @@ Lot trio(Seeded& random, Id piece) {
     lot.passage.music.firstBar = 65;
     lot.passage.music.bars = 8;
     lot.difficulty = {109'000, 4'000, 130'000, 60, 500, {}, {70, 2}};
+    lot.furthest = Stage::withoutClick;
     lot.begins = {2026, 3, 15};
     lot.everyDays = 2;
     lot.runs = 22;
+    return lot;
+}
+
+/// Nearly there from the first day: through all the stages by the end.
+Lot marchBegins(Seeded& random, Id piece) {
+    Lot lot;
+    lot.passage = {random.id(), {"Tallow Bridge March: bars 1–8", piece}, {}, tempi(96, 112, 4, 4, 5)};
+    lot.passage.music.meter = meter("2/4", "", "");
+    lot.passage.music.subdivision = 4;
+    lot.passage.music.bars = 8;
+    lot.passage.tempi.rule.gentle = true;
+    lot.difficulty = {124'000, 4'000, 140'000, 60, 500, {}, {5, 2}};
+    lot.begins = {2026, 3, 16};
+    lot.everyDays = 2;
+    lot.runs = 16;
+    return lot;
+}
+
+/// A slow movement: tongued lightly, played in its context by the end.
+Lot secondDance(Seeded& random, Id piece) {
+    Lot lot;
+    lot.passage = {
+        random.id(), {"Three Quill Hollow Dances, II: bars 5–12", piece}, {}, tempi(48, 60, 2, 2, 5)};
+    lot.passage.music.meter = meter("3/4", "", "");
+    lot.passage.music.subdivision = 2;
+    lot.passage.music.firstBar = 5;
+    lot.passage.music.bars = 8;
+    lot.passage.manner.articulation = Articulation::staccato;
+    lot.passage.manner.fingering = "long B natural in bar 9, right hand";
+    lot.difficulty = {66'000, 2'600, 78'000, 60, 500, {}, {9, 1}};
+    lot.furthest = Stage::inContext;
+    lot.begins = {2026, 3, 18};
+    lot.everyDays = 2;
+    lot.runs = 20;
     return lot;
 }
 
@@ -81,9 +117,10 @@ Lot lanternsLong(Seeded& random, Id piece) {
     lot.passage.music.subdivision = 2;
     lot.passage.music.firstBar = 23;
     lot.passage.music.bars = 12;
-    lot.difficulty = {90'000, 4'500, 116'000, 130, 500, {}, {31, 2}};
+    lot.difficulty = {97'000, 4'500, 124'000, 180, 700, {}, {31, 2}};
+    lot.furthest = Stage::secure;
     lot.begins = {2026, 3, 19};
-    lot.everyDays = 3;
+    lot.everyDays = 2;
     lot.runs = 12;
     return lot;
 }
@@ -119,7 +156,12 @@ Programme springConcert(Seeded& random) {
     Programme made;
     for (const char* name :
          {"Ferrywake Suite", "Tallow Bridge March", "Three Quill Hollow Dances", "Lanterns over Osterby"})
-        made.pieces.push_back({random.id(), name, clarinet, concert});
+        made.pieces.push_back({random.id(), name, clarinet, concert, {}, clarinetSounds});
+    Piece& march = made.pieces[1];
+    march.composer = "Odo Brandlick";
+    march.bars = 96;
+    march.music = {meter("2/4", "", ""), Tempo::bpm(112)};
+    march.notes = "Repeats as in the band's edition; trio twice, second time soft.";
     const auto& pieces = made.pieces;
     made.lots.push_back(ferrywake(random, pieces[0].id));
     made.lots.push_back(trio(random, pieces[1].id));
@@ -128,6 +170,10 @@ Programme springConcert(Seeded& random) {
     made.lots.push_back(lanternsLong(random, pieces[3].id));
     made.lots.push_back(lanternsEnd(random, pieces[3].id));
     made.lots.push_back(thirds(random));
+    made.lots.push_back(marchBegins(random, pieces[1].id));
+    made.lots.push_back(secondDance(random, pieces[2].id));
+    made.rehearsals = {{2026, 3, 29}, {2026, 4, 3},  {2026, 4, 6},
+                       {2026, 4, 11}, {2026, 4, 15}, {2026, 4, 18}};
     made.season = {{2026, 3, 15}, {2026, 4, 18}};
     made.missedDays = {{2026, 4, 2}};
     made.badDays = {{2026, 3, 24}, {2026, 4, 9}, {2026, 4, 13}};

@@ -35,12 +35,14 @@ struct Lot {
     Date begins;
     int everyDays = 1; ///< on each such day from its first
     int runs = 12;     ///< in one sitting, about
+    Stage furthest = Stage::runThroughs; ///< the player goes no further this season
 };
 
 struct Programme {
     std::vector<Piece> pieces;
     std::vector<Lot> lots;
     Days season;
+    std::vector<Date> rehearsals; ///< the march is played through
     std::vector<Date> missedDays; ///< nothing is played
     std::vector<Date> badDays;    ///< nothing comes off
 };

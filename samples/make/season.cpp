@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "season.h"
 
+#include "rehearsal.h"
 #include "sitting.h"
+#include "stage_runs.h"
 
 #include <algorithm>
 
@@ -46,19 +48,43 @@ private:
             if (age < 0 || age % lot.everyDays != 0) continue;
             if (age == 0) writePassage(lot.passage);
             Sitting(lot, learners_[i], diary_, clock_, random_, form).play();
+            StageRuns(lot, learners_[i], diary_, clock_, random_, form).play();
             clock_.pass(random_.between(minute / 2, 3 * minute));
         }
+        if (isIn(programme_.rehearsals, date)) rehearse(form);
+    }
+
+    void rehearse(std::int64_t form) {
+        const Piece& march = programme_.pieces[1];
+        Rehearsal through(march, diary_, clock_, random_);
+        for (std::size_t i = 0; i < programme_.lots.size(); ++i) {
+            const Lot& lot = programme_.lots[i];
+            if (lot.passage.title.piece != march.id) continue;
+            const std::int64_t clean = learners_[i].cleanPerMille(lot.passage.tempi.rule.target, form);
+            through.mayStop(lot.difficulty.hard.bar, 1'000 - clean);
+        }
+        through.play(rehearsals_++);
     }
 
     void writePieces() {
         for (const Piece& piece : programme_.pieces) {
-            diary_.record(PieceFact{piece.id, piece.name, piece.instrument, piece.due});
+            PieceFact fact{piece.id, piece.name, piece.instrument, piece.due};
+            fact.transposition = piece.transposition;
+            if (piece.music.tempo) {
+                fact.composer = piece.composer;
+                fact.bars = piece.bars;
+                fact.music = piece.music;
+                fact.notes = piece.notes;
+            }
+            diary_.record(fact);
             clock_.pass(random_.between(8'000, 25'000));
         }
     }
 
     void writePassage(const Passage& passage) {
-        diary_.record(PassageFact{passage.id, passage.title, passage.music, passage.tempi});
+        PassageFact fact{passage.id, passage.title, passage.music, passage.tempi};
+        if (passage.manner != Manner{}) fact.manner = passage.manner;
+        diary_.record(fact);
         clock_.pass(random_.between(20'000, 50'000));
     }
 
@@ -67,6 +93,7 @@ private:
     WallClock clock_;
     Diary diary_;
     std::vector<Learner> learners_;
+    int rehearsals_ = 0;
 };
 
 } // namespace

@@ -21,7 +21,9 @@ Sitting::Sitting(const Lot& lot, Learner& learner, Diary& diary, WallClock& cloc
 
 void Sitting::play() {
     openDay();
-    const std::int64_t runs = random_.between(lot_.runs * 2 / 3, lot_.runs * 4 / 3);
+    // What is past the click needs it less.
+    const std::int64_t wanted = stage() > Stage::secure ? lot_.runs / 3 : lot_.runs;
+    const std::int64_t runs = random_.between(wanted * 2 / 3, wanted * 4 / 3);
     for (std::int64_t i = 0; i < runs; ++i) run();
     const Tempo target = lot_.passage.tempi.rule.target;
     const bool near = standing().tempo.thousandths() * 100 >= target.thousandths() * 90;
@@ -142,6 +144,8 @@ std::int64_t Sitting::millisTo(Spot spot) const {
         std::int64_t{spot.bar - music.firstBar} * music.meter.beatsPerBar() + spot.beat;
     return beats * 60'000'000 / standing().tempo.thousandths();
 }
+
+Stage Sitting::stage() const { return diary_.notebook().passage(lot_.passage.id)->stage; }
 
 Standing Sitting::standing() const { return diary_.notebook().passage(lot_.passage.id)->standing; }
 

@@ -29,6 +29,7 @@ private:
     Id record(Mark mark, Reason reason, std::int64_t millis, std::vector<Spot> spots = {});
     [[nodiscard]] Spot placeOfMiss();
     [[nodiscard]] std::int64_t millisTo(Spot spot) const;
+    [[nodiscard]] Stage stage() const;
     [[nodiscard]] Standing standing() const;
     [[nodiscard]] std::int64_t rest() const;
 

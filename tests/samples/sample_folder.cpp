@@ -2,7 +2,9 @@
 // The sample practice folder is made by a program, and looks like practice.
 #include "sample_folder.h"
 
+#include "core/misses.h"
 #include "core/notebook.h"
+#include "core/stage.h"
 #include "journal/practice_folder.h"
 #include "season.h"
 
@@ -130,12 +132,12 @@ TEST_CASE("on bad days fewer runs are clean than on the others") {
     CHECK(share(bad, true) + 10 < share(bad, false));
 }
 
-TEST_CASE("one passage is secure, one is just begun, the rest are on their way") {
-    CHECK(countOf([](const PassageRecord& record) { return record.secureDays() >= 3; }) == 1);
+TEST_CASE("some passages are secure, one is just begun, the rest are on their way") {
+    CHECK(countOf([](const PassageRecord& record) { return record.secureDays() >= 3; }) == 4);
     CHECK(countOf([](const PassageRecord& record) { return daysOf(record).size() <= 3; }) == 1);
     CHECK(countOf([](const PassageRecord& record) {
               return record.secureDays() < 3 && record.best && *record.best > record.passage.tempi.start;
-          }) == 6);
+          }) == 5);
 }
 
 TEST_CASE("the passages show what a part can ask for") {
@@ -162,6 +164,52 @@ TEST_CASE("the passages show what a part can ask for") {
     }
 }
 
+TEST_CASE("every stage has a passage, and runs of its kind") {
+    for (const Stage stage :
+         {Stage::slow, Stage::secure, Stage::withoutClick, Stage::inContext, Stage::runThroughs}) {
+        CAPTURE(static_cast<int>(stage));
+        CHECK(countOf([&](const PassageRecord& record) { return record.stage == stage; }) > 0);
+    }
+    for (const Entry::Kind kind : {Entry::Kind::silent, Entry::Kind::context})
+        CHECK(countOf([&](const PassageRecord& record) {
+                  return std::any_of(record.entries.begin(), record.entries.end(),
+                                     [&](const Entry& entry) { return entry.kind == kind; });
+              }) > 1);
+}
+
+TEST_CASE("a stage was said only when the log spoke for it") {
+    Notebook growing;
+    for (const Fact& fact : season()) {
+        if (const auto* said = std::get_if<StageFact>(&fact.body)) {
+            const PassageRecord& record = *growing.passage(said->passage);
+            const auto throughs = growing.runThroughs(record.passage.title.piece);
+            const StageStep step = nextStep(record, throughs, growing.settings());
+            CHECK(step.reached());
+            CHECK(step.next == said->stage);
+        }
+        growing.add(fact);
+    }
+}
+
+TEST_CASE("one passage breaks at one bar, and the run-throughs of the march get better") {
+    const PassageRecord& suite =
+        *notebook().passage(notebook().find("Ferrywake Suite, II: bars 41–44").front());
+    const auto stretch = worstStretch(missesByBar(suite, 0), suite.passage.music);
+    REQUIRE(stretch);
+    CHECK(stretch->firstBar + stretch->bars - 1 == 43);
+    for (const Piece& piece : notebook().pieces()) {
+        const auto throughs = notebook().runThroughs(piece.id);
+        if (piece.name != "Tallow Bridge March") {
+            CHECK(throughs.empty());
+            continue;
+        }
+        REQUIRE(throughs.size() == 6);
+        CHECK(throughs.front().played.stops.size() > 3);
+        CHECK(throughs.back().played.stops.empty());
+        CHECK(throughs.back().played.millis < throughs.front().played.millis);
+    }
+}
+
 TEST_CASE("the log has late misses, marks taken back, void runs and tries") {
     std::map<std::size_t, int> kinds;
     for (const Fact& fact : season()) ++kinds[fact.body.index()];
@@ -180,5 +228,5 @@ TEST_CASE("the log has late misses, marks taken back, void runs and tries") {
 TEST_CASE("another seed gives another season of the same shape") {
     const std::vector<Fact> other = playSeason(sampleSeed + 1);
     CHECK(other.front().id != season().front().id);
-    CHECK(fold(other).passages().size() == 7);
+    CHECK(fold(other).passages().size() == 9);
 }
