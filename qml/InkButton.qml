@@ -21,6 +21,8 @@ T.Button {
 
     Accessible.name: key === "" ? text : qsTr("%1, key %2").arg(text).arg(key)
     Accessible.role: Accessible.Button
+    Keys.onReturnPressed: clicked()
+    Keys.onEnterPressed: clicked()
 
     background: Rectangle {
         radius: Theme.radius

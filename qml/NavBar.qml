@@ -48,6 +48,8 @@ Rectangle {
                 hoverEnabled: true
                 Accessible.role: Accessible.PageTab
                 Accessible.name: text
+                Keys.onReturnPressed: clicked()
+                Keys.onEnterPressed: clicked()
                 Accessible.selected: here
                 onClicked: bar.wanted(modelData.screen)
 

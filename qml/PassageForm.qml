@@ -27,6 +27,11 @@ Card {
             drillRequested(passage);
     }
 
+    Shortcut {
+        sequences: ["Ctrl+Return", "Ctrl+Enter"]
+        enabled: form.visible
+        onActivated: form.drill()
+    }
     Words {
         id: title
         anchors.left: parent.left

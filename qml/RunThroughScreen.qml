@@ -14,6 +14,12 @@ FocusScope {
     readonly property bool playing: run.state === RunThroughModel.Playing
     readonly property bool review: run.state === RunThroughModel.Review
 
+    focus: true
+    // Its keys are there at once, and again when a button that had the focus is gone.
+    Component.onCompleted: forceActiveFocus()
+    onPlayingChanged: forceActiveFocus()
+    onReviewChanged: forceActiveFocus()
+
     Keys.onPressed: event => {
         if (event.isAutoRepeat || screen.review)
             return;

@@ -32,7 +32,7 @@ piolo VERB --help   tells more of one verb
   --drill PASSAGE  opens the drill at this passage, by its title or id
   --screen NAME    opens passages, drill, log, settings or help
   --shot FILE      writes a PNG of the window there and ends
-  --size WxH       of that picture
+  --size WxH       of the window and that picture
   --version        prints the version
 Exit code: 0 done, 1 input or output at fault, 2 wrong use.
 Example: piolo --folder ~/spring-concert --drill "Letter C, bars 41 to 48"

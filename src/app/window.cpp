@@ -52,6 +52,7 @@ public:
             return exitInput;
         }
         if (!options.shot.empty()) return shootWindow(*window, options); // a picture opens no sound device
+        if (options.width > 0) window->resize(options.width, options.height);
         room.attach(window);
         return QGuiApplication::exec();
     }

@@ -98,6 +98,10 @@ QString DrillModel::about() const {
             .arg(QString::fromStdString(music.meter.text()), Formatter::bars(music),
                  countInWords(music.countInBars), Formatter::rule(known->passage.tempi.rule));
     QStringList parts{line};
+    // A passage named by its bars alone is known by its piece.
+    const auto piece = book_.notebook().piece(known->passage.title.piece);
+    if (piece && !title().contains(QString::fromStdString(piece->name)))
+        parts.prepend(QString::fromStdString(piece->name));
     for (const QString& part : {mannerText(known->passage.manner), clickWords(known->passage.click)})
         if (!part.isEmpty()) parts << part;
     return parts.join(QStringLiteral(" · "));

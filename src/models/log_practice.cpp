@@ -83,6 +83,7 @@ QString gapWords(std::span<const PracticeDay> days, std::span<const MissedDays> 
     const auto isLong = [](const MissedDays& gap) { return gap.days > 1; };
     const auto longest = std::find_if(gaps.rbegin(), gaps.rend(), isLong);
     if (longest != gaps.rend()) return longGapWords(*longest, days.back());
+    if (gaps.empty() && !days.front().practised) return words("Not a day missed since you began.");
     if (gaps.empty()) return words("Not a day missed in four weeks.");
     return words("Never two days missed in a row in four weeks: one now and then is fine.");
 }

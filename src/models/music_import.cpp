@@ -49,7 +49,7 @@ QString MusicImport::summary() const {
         excerpt_->tempo ? Formatter::tempoLine(music, *excerpt_->tempo) : tr("no tempo marked");
     return tr("%1 · %2 · %3 · %4", "bars · meter · tempo · notes")
         .arg(Formatter::bars(music), QString::fromStdString(music.meter.text()), tempo,
-             tr("%n note(s)", "", static_cast<int>(excerpt_->notes.size())));
+             excerpt_->notes.size() == 1 ? tr("1 note") : tr("%1 notes").arg(excerpt_->notes.size()));
 }
 
 void MusicImport::read(const QString& pathOrAddress) {

@@ -98,6 +98,12 @@ TEST_CASE_FIXTURE(FiguresFixture, "practice every day is told as that") {
         clock->nextDay();
     }
     read();
+    CHECK(figures.gapText() == "Not a day missed since you began.");
+    for (int days = 3; days < 40; ++days) {
+        practise(id, 10);
+        clock->nextDay();
+    }
+    read();
     CHECK(figures.gapText() == "Not a day missed in four weeks.");
 }
 
