@@ -33,8 +33,8 @@ struct Lot {
     Passage passage;
     Difficulty difficulty;
     Date begins;
-    int everyDays = 1; ///< on each such day from its first
-    int runs = 12;     ///< in one sitting, about
+    int everyDays = 1;                   ///< on each such day from its first
+    int runs = 12;                       ///< in one sitting, about
     Stage furthest = Stage::runThroughs; ///< the player goes no further this season
 };
 
