@@ -8,6 +8,7 @@ import Piolo
 
 ListView {
     id: list
+    objectName: "passageList"
 
     required property PassageListModel passages
     property string chosen: ""

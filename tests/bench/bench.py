@@ -4,6 +4,7 @@ import argparse
 import os
 
 import clicks
+import frames
 import journals
 import picture
 import presses
@@ -11,7 +12,7 @@ import windows
 from page import replaced
 from place import SOURCE, Place
 
-PARTS = {"clicks": clicks, "journals": journals, "windows": windows, "presses": presses}
+PARTS = {"clicks": clicks, "journals": journals, "windows": windows, "presses": presses, "frames": frames}
 PAGE = os.path.join(SOURCE, "docs", "performance.md")
 
 
