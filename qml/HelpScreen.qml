@@ -43,6 +43,11 @@ FocusScope {
                     title: qsTr("Your keys")
                     lines: [qsTr("%1: start; while the click runs, mark a miss.").arg(screen.keys.markKeys), qsTr("%1: end an open-ended run clean.").arg(screen.keys.cleanKeys), qsTr("%1: take back the last mark.").arg(screen.keys.backKeys), qsTr("%1 and %2: the tempo up and down, while stopped.").arg(screen.keys.fasterKeys).arg(screen.keys.slowerKeys), qsTr("%1: stop.").arg(screen.keys.stopKeys), qsTr("A page turner pedal works as a key. Change any of them in the settings.")]
                 }
+                Chapter {
+                    width: parent.width
+                    title: qsTr("From slow to the whole piece")
+                    lines: [qsTr("A passage goes through five stages: slow with the click, secure at the target, without the click, in its context with two bars on either side, and in run-throughs of the piece. When the log speaks for the next stage the drill says why; you decide, and may go back."), qsTr("Where it breaks: the log shows the misses of a passage by bar and beat, and makes a smaller passage of the worst bars, with a bar to run up."), qsTr("Play the piece through stands in a passage's form: Space where the music stops, Return at the last note.")]
+                }
                 Cautions {
                     width: parent.width
                 }
@@ -55,6 +60,11 @@ FocusScope {
                     width: parent.width
                     title: qsTr("The rule")
                     lines: [qsTr("Choose a tempo at which nothing goes wrong. Touch one key, and only for a miss: a run that reaches its last bar without one is clean."), qsTr("A miss drops the tempo, but never below the floor. A full row of clean runs climbs one step, but never past the target. A miss or a climb starts the row again."), qsTr("A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole; the settings change how many days."), qsTr("Pressed late? A press in the breath after a clean run makes that run a miss after all."), qsTr("A new day opens two rungs below the last full row. The rule makes for few mistakes and an honest record; nobody has shown that climbing step by step beats every other way to practise.")]
+                }
+                Chapter {
+                    width: parent.width
+                    title: qsTr("Other ways to play")
+                    lines: [qsTr("Felt as: quarter = 60 and eighth = 120 are one speed. Another beat turns tempo, target and steps over and keeps your row. A beat in which they would not come out even is not offered."), qsTr("Find the tempo: set the tempo you think you can play, and each miss drops until a full row has found yours."), qsTr("Articulation and rhythm: each articulation has a best of its own; another one starts the row again."), qsTr("Gentle near the target, in a passage's form: a miss there drops one climb, and at the target only the second in a row drops.")]
                 }
                 Chapter {
                     width: parent.width

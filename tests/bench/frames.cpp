@@ -155,14 +155,13 @@ void playDrill(Desk& desk) {
     desk.room().setScreen("drill");
     desk.frame();
     desk.room().drill()->start();
-    const auto step = [&] { desk.step(); };
-    for (int block = 0; block < 100; ++block) step();
+    const auto play = [&](int blocks) {
+        for (int block = 0; block < blocks; ++block) desk.step();
+    };
+    play(100);
+    // Long enough for a beat to be heard in it.
     desk.measure(
-        "a beat of the running drill",
-        [&] {
-            for (int block = 0; block < 60; ++block) step();
-        },
-        [&](int) { step(); });
+        "a beat of the running drill", [] {}, [&](int) { play(110); });
     desk.room().drill()->stop();
 }
 
