@@ -1,34 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/curve_picture.h"
 
+#include "app/drawing_application.h"
 #include "plots/curve_sheet.h"
 #include "plots/plot_file.h"
 
-#include <QGuiApplication>
 #include <QStringList>
-
-#include <optional>
 
 namespace piolo::app {
 
 namespace {
-
-class DrawingApplication {
-public:
-    DrawingApplication() {
-        if (QCoreApplication::instance() != nullptr) return;
-        // Standard error holds faults alone, not Qt's remarks on a missing session.
-        qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
-        qputenv("QT_QPA_PLATFORM", "offscreen"); // draws without a display
-        own_.emplace(count_, arguments_);
-    }
-
-private:
-    int count_ = 1;
-    char name_[6] = "piolo";
-    char* arguments_[2] = {name_, nullptr};
-    std::optional<QGuiApplication> own_;
-};
 
 plots::Drawing drawingOf(const PassageRecord& record, const CurvePicture& picture) {
     return [&](QPainter& painter) {

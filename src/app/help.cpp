@@ -22,6 +22,7 @@ piolo click    writes a click at one tempo as a WAV file
 piolo track    writes a click that climbs from tempo to tempo as a WAV or MIDI file
 piolo ladder   reads marks and prints the tempo that the rule gives after each
 piolo curve    draws the tempo curves of passages as SVG, PNG, PDF or CSV
+piolo sheet    draws ladders to print and tick in pencil, as PDF, SVG or PNG
 piolo bars     reads a score in MusicXML and makes a passage of bars picked from it
 piolo check    says what is wrong with practice folders, journal files, passage files and scores
 piolo export   writes passages and their pieces as a file for another player
@@ -104,6 +105,16 @@ piolo curve PASSAGE... --folder DIR --out FILE   PASSAGE is the exact title or t
   --out FILE       FILE.svg, FILE.png, FILE.pdf, or FILE.csv for the runs as comma-separated values
   --size WxH       of the picture, 64x64 to 8192x8192; 960x360 when not given
 Example: piolo curve "Letter C, bars 41 to 48" --folder ~/spring-concert --out curve.svg
+)")},
+    {"sheet",
+     QT_TRANSLATE_NOOP("Help", R"(piolo sheet: draws practice sheets: ladders to print and tick in pencil
+
+piolo sheet PASSAGE... --folder DIR --out FILE   PASSAGE is the exact title or the id, up to 20 of them
+  --folder DIR     the practice folder
+  --paper WORD     a4 or letter; a4 when not given
+  --out FILE       FILE.pdf, FILE.svg or FILE.png; the last two have their pages one
+                   below the other, 10 at most
+Example: piolo sheet "Letter C, bars 41 to 48" --folder ~/spring-concert --out sheet.pdf
 )")},
     {"bars", QT_TRANSLATE_NOOP(
                  "Help", R"(piolo bars: reads a score in MusicXML and makes a passage of bars picked from it

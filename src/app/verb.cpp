@@ -12,8 +12,8 @@ namespace piolo::app {
 namespace {
 
 std::optional<Verb> verbNamed(std::string_view name) {
-    for (const Verb& verb : std::array{clickVerb(), trackVerb(), ladderVerb(), curveVerb(), barsVerb(),
-                                       checkVerb(), exportVerb(), importVerb()})
+    for (const Verb& verb : std::array{clickVerb(), trackVerb(), ladderVerb(), curveVerb(), sheetVerb(),
+                                       barsVerb(), checkVerb(), exportVerb(), importVerb()})
         if (verb.name == name) return verb;
     return std::nullopt;
 }

@@ -20,6 +20,7 @@ struct Verb {
 [[nodiscard]] Verb trackVerb();
 [[nodiscard]] Verb ladderVerb();
 [[nodiscard]] Verb curveVerb();
+[[nodiscard]] Verb sheetVerb();
 [[nodiscard]] Verb barsVerb();
 [[nodiscard]] Verb checkVerb();
 [[nodiscard]] Verb exportVerb();

@@ -35,6 +35,7 @@ enum class FaultNumber {
     swingNeedsPairs = 122,
     badBreath = 123,
     noBackbeat = 124,
+    pagesNeedPdf = 125,
     noSuchPart = 130,
     noSuchBar = 131,
     // Input: what a file or standard input holds.

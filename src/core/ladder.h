@@ -12,5 +12,7 @@ namespace piolo {
 /// last steps shortened). `present` is always among them, also below the floor or above the target. The rule
 /// must keep its bounds: a climb below 1 would never arrive.
 [[nodiscard]] std::vector<Tempo> rungs(const Rule& rule, Tempo present);
+/// Those from `lowest` up: `lowest` alone at or above the target.
+[[nodiscard]] std::vector<Tempo> rungsUp(const Rule& rule, Tempo lowest);
 
 } // namespace piolo

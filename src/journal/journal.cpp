@@ -12,6 +12,16 @@
 
 namespace piolo::journal {
 
+namespace {
+
+Timestamp endOf(Date day, std::int16_t offsetMinutes) {
+    constexpr std::int64_t dayMillis = 86'400'000;
+    constexpr std::int64_t minuteMillis = 60'000;
+    return {(day.daysSince1970() + 1) * dayMillis - 1 - offsetMinutes * minuteMillis, offsetMinutes};
+}
+
+} // namespace
+
 struct Journal::Body {
     JournalPlace place;
     JournalPorts ports;
@@ -59,7 +69,10 @@ bool Journal::readOnly() const { return body_->writer == nullptr; }
 const std::string& Journal::device() const { return body_->place.device; }
 Timestamp Journal::now() const { return body_->ports.clock->now(); }
 
-Fact Journal::record(FactBody factBody) {
+Fact Journal::record(FactBody body) { return place(std::move(body), std::nullopt); }
+Fact Journal::recordOn(Date day, FactBody body) { return place(std::move(body), day); }
+
+Fact Journal::place(FactBody factBody, std::optional<Date> day) {
     Fact fact;
     fact.device = body_->place.device;
     fact.body = std::move(factBody);
@@ -67,6 +80,7 @@ Fact Journal::record(FactBody factBody) {
     fact.id = body_->ports.randomness->id();
     fact.at = body_->ports.clock->now();
     const auto [seq, order] = body_->sequence.next(fact.at.utcMillis);
+    if (day && *day < fact.at.date()) fact.at = endOf(*day, fact.at.offsetMinutes);
     fact.seq = seq;
     fact.order = order;
     if (body_->writer)

@@ -10,6 +10,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 
 namespace piolo::journal {
@@ -59,6 +60,10 @@ public:
     /// Gives the body its id, seq, order and time and hands it to the writer. Thread-safe; does not wait for
     /// the disk.
     Fact record(FactBody body);
+    /// The same of what happened on an earlier day, when nobody wrote it down: its time is the last
+    /// millisecond of `day`, by the local offset now; its order is that of record(). A day that is not before
+    /// today is today, now.
+    Fact recordOn(Date day, FactBody body);
     /// Facts recorded and not yet on disk.
     [[nodiscard]] std::size_t unsaved() const;
     /// Waits until all is on disk, or `millis` have passed. True when all is.
@@ -68,6 +73,7 @@ public:
 
 private:
     struct Body;
+    Fact place(FactBody body, std::optional<Date> day);
     explicit Journal(std::unique_ptr<Body> body);
     std::unique_ptr<Body> body_;
 };

@@ -2,12 +2,11 @@
 #include "models/curve_saving.h"
 
 #include "models/fault_text.h"
+#include "models/typed_file.h"
 #include "plots/curve_csv.h"
 #include "plots/plot_file.h"
 
-#include <QDir>
 #include <QPainter>
-#include <QSaveFile>
 #include <QStringList>
 
 namespace piolo::models {
@@ -35,15 +34,12 @@ QByteArray bytesOf(const QString& path, const SavedCurves& saved) {
 } // namespace
 
 QString saveCurves(const QString& typed, const SavedCurves& saved) {
-    QString path = typed.trimmed();
-    if (path.startsWith(QLatin1String("~/"))) path.replace(0, 1, QDir::homePath());
+    const QString path = typedPath(typed);
     const QByteArray bytes = bytesOf(path, saved);
     if (bytes.isEmpty())
         return faultSentence(
             {FaultNumber::badFileKind, {}, {path.toStdString(), ".svg, .png, .pdf or .csv"}});
-    QSaveFile file(path);
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) return {};
-    return faultSentence({FaultNumber::cannotWrite, {}, {file.errorString().toStdString()}});
+    return saveBytes(path, bytes);
 }
 
 } // namespace piolo::models

@@ -52,6 +52,9 @@ constexpr FaultSentence sentences[] = {
                                 "BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2")},
     {noBackbeat, QT_TRANSLATE_NOOP("Fault", "a bar of one beat has no beat 2; count it in shorter beats with "
                                             "--beat")},
+    {pagesNeedPdf,
+     QT_TRANSLATE_NOOP("Fault", "%1 pages are more than the %2 that a picture holds; give a name that ends "
+                                "in .pdf")},
     {noSuchPart, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no part of this score; write the number or the name "
                                             "of one of its %2, piolo bars FILE lists them")},
     {noSuchBar,

@@ -70,10 +70,27 @@ Fact PracticeBook::record(FactBody body) {
 
 Fact PracticeBook::write(FactBody body) { return journal_->record(std::move(body)); }
 
-void PracticeBook::adopt(const Fact& fact) {
+std::vector<Id> PracticeBook::recordAll(Date day, std::vector<FactBody> bodies) {
+    std::vector<Id> ids;
+    if (readOnly() || bodies.empty()) return ids;
+    for (FactBody& body : bodies) {
+        const Fact fact = journal_->recordOn(day, std::move(body));
+        fold(fact);
+        ids.push_back(fact.id);
+    }
+    emit changed(QString());
+    emit savedChanged();
+    return ids;
+}
+
+void PracticeBook::fold(const Fact& fact) {
     if (savedEarly_.erase(fact.id) == 0) waiting_.insert(fact.id);
-    const Id passage = passageOf(fact.body);
     notebook_.add(fact);
+}
+
+void PracticeBook::adopt(const Fact& fact) {
+    fold(fact);
+    const Id passage = passageOf(fact.body);
     emit changed(passage.isNone() ? QString() : QString::fromStdString(passage.text()));
     emit savedChanged();
 }

@@ -11,6 +11,7 @@
 
 #include <memory>
 #include <unordered_set>
+#include <vector>
 
 namespace piolo::models {
 
@@ -34,6 +35,9 @@ public:
     /// Records and folds; changed() follows at once, savedChanged() when it is on disk. Does nothing but give
     /// back the fact when read-only.
     Fact record(FactBody body);
+    /// Records all of them as of that day (Journal::recordOn()) and folds them; changed() follows once,
+    /// without a passage. Their ids; none when read-only.
+    std::vector<Id> recordAll(Date day, std::vector<FactBody> bodies);
     /// Any thread: gives the body its place and hands it to the disk; the window folds it when adopt() is
     /// called with it.
     Fact write(FactBody body);
@@ -57,6 +61,7 @@ signals:
 
 private:
     PracticeBook();
+    void fold(const Fact& fact);
     void heardSaved(Id fact);
     void heardTrouble(const Fault& fault);
 

@@ -32,7 +32,8 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
                                           machine_.keys = keys;
                                           settings_.saveNow();
                                       },
-                                      [this] { return sound_.nowNanos(); }) {
+                                      [this] { return sound_.nowNanos(); }),
+      picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_) {
     present_ = this;
     connect(book_.get(), &PracticeBook::savedChanged, this, &PracticeRoom::unsavedChanged);
     connect(book_.get(), &PracticeBook::troubleChanged, this, &PracticeRoom::noticeChanged);

@@ -12,9 +12,13 @@
 #include "models/drill_session.h"
 #include "models/key_bindings.h"
 #include "models/log_model.h"
+#include "models/paper_runs.h"
 #include "models/passage_editor.h"
+#include "models/passage_exchange.h"
 #include "models/passage_list_model.h"
+#include "models/passage_picks.h"
 #include "models/practice_book.h"
+#include "models/practice_sheet.h"
 #include "models/run_through_model.h"
 #include "models/settings_model.h"
 #include "models/sound_port.h"
@@ -40,6 +44,10 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(piolo::models::RunThroughModel* runThrough READ runThrough CONSTANT)
     Q_PROPERTY(piolo::models::KeyBindings* keys READ keys CONSTANT)
     Q_PROPERTY(piolo::models::LogModel* log READ log CONSTANT)
+    Q_PROPERTY(piolo::models::PassagePicks* picks READ picks CONSTANT)
+    Q_PROPERTY(piolo::models::PracticeSheet* sheet READ sheet CONSTANT)
+    Q_PROPERTY(piolo::models::PaperRuns* paper READ paper CONSTANT)
+    Q_PROPERTY(piolo::models::PassageExchange* exchange READ exchange CONSTANT)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
     /// One line; "" when all is well.
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
@@ -63,6 +71,10 @@ public:
     [[nodiscard]] RunThroughModel* runThrough() { return &runThrough_; }
     [[nodiscard]] KeyBindings* keys() { return &keys_; }
     [[nodiscard]] LogModel* log() { return &log_; }
+    [[nodiscard]] PassagePicks* picks() { return &picks_; }
+    [[nodiscard]] PracticeSheet* sheet() { return &sheet_; }
+    [[nodiscard]] PaperRuns* paper() { return &paper_; }
+    [[nodiscard]] PassageExchange* exchange() { return &exchange_; }
     [[nodiscard]] PracticeBook& book() { return *book_; }
     [[nodiscard]] DrillSession& session() { return session_; }
     [[nodiscard]] bool readOnly() const { return book_->readOnly(); }
@@ -107,6 +119,10 @@ private:
     DrillModel drill_;
     RunThroughModel runThrough_;
     KeyBindings keys_;
+    PassagePicks picks_;
+    PracticeSheet sheet_;
+    PaperRuns paper_;
+    PassageExchange exchange_;
     QString screen_;
 };
 

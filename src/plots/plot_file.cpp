@@ -3,7 +3,6 @@
 
 #include <QBuffer>
 #include <QImage>
-#include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QSvgGenerator>
@@ -11,6 +10,31 @@
 #include <algorithm>
 
 namespace piolo::plots {
+
+namespace {
+
+constexpr int pixelsToTheInch = 96;
+
+QByteArray pdfOf(const QPageSize& paper, const QString& title, std::size_t pages,
+                 const PageDrawing& drawing) {
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    writer.setTitle(title);
+    writer.setResolution(pixelsToTheInch);
+    writer.setPageSize(paper);
+    writer.setPageMargins(QMarginsF());
+    QPainter painter;
+    if (!painter.begin(&writer)) return {};
+    for (std::size_t page = 0; page < pages; ++page) {
+        if (page > 0) writer.newPage();
+        drawing(painter, page);
+    }
+    painter.end();
+    return buffer.data();
+}
+
+} // namespace
 
 QByteArray svgBytes(QSize size, const QString& title, const Drawing& drawing) {
     QBuffer buffer;
@@ -42,21 +66,14 @@ QByteArray pngBytes(QSize size, int scale, const Drawing& drawing) {
 }
 
 QByteArray pdfBytes(QSize size, const QString& title, const Drawing& drawing) {
-    constexpr int pixelsToTheInch = 96;
     constexpr double pointsToThePixel = 72.0 / pixelsToTheInch;
-    QBuffer buffer;
-    buffer.open(QIODevice::WriteOnly);
-    QPdfWriter writer(&buffer);
-    writer.setTitle(title);
-    writer.setResolution(pixelsToTheInch);
-    writer.setPageSize(
-        QPageSize(QSizeF(size) * pointsToThePixel, QPageSize::Point, {}, QPageSize::ExactMatch));
-    writer.setPageMargins(QMarginsF());
-    QPainter painter;
-    if (!painter.begin(&writer)) return {};
-    drawing(painter);
-    painter.end();
-    return buffer.data();
+    const QPageSize page(QSizeF(size) * pointsToThePixel, QPageSize::Point, {}, QPageSize::ExactMatch);
+    return pdfOf(page, title, 1, [&](QPainter& painter, std::size_t) { drawing(painter); });
+}
+
+QByteArray pdfPages(QPageSize::PageSizeId paper, const QString& title, std::size_t pages,
+                    const PageDrawing& drawing) {
+    return pages == 0 ? QByteArray() : pdfOf(QPageSize(paper), title, pages, drawing);
 }
 
 } // namespace piolo::plots

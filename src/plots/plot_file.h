@@ -5,6 +5,7 @@
 #include "plots/tempo_curve.h"
 
 #include <QByteArray>
+#include <QPageSize>
 #include <QSize>
 
 #include <functional>
@@ -23,5 +24,11 @@ using Drawing = std::function<void(QPainter&)>;
 /// A PDF of one page of that size (96 device-independent pixels to the inch), in lines and letters, not in
 /// dots. Empty when nothing could be drawn.
 [[nodiscard]] QByteArray pdfBytes(QSize size, const QString& title, const Drawing& drawing);
+
+/// Draws that page, from 0.
+using PageDrawing = std::function<void(QPainter&, std::size_t page)>;
+/// The same of so many pages of a usual size. Empty without a page.
+[[nodiscard]] QByteArray pdfPages(QPageSize::PageSizeId paper, const QString& title, std::size_t pages,
+                                  const PageDrawing& drawing);
 
 } // namespace piolo::plots
