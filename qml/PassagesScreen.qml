@@ -11,11 +11,19 @@ FocusScope {
 
     signal drillRequested(string passage)
 
-    /// Bars are picked from a music file in the place of the form.
-    property bool picking: false
+    /// What stands in the place of the form: "form", "music", "paper" or "files".
+    property string desk: "form"
 
+    function showForm() {
+        desk = "form";
+        form.take();
+    }
+    function show(card, name) {
+        desk = name;
+        card.begin();
+    }
     function startNew() {
-        picking = false;
+        desk = "form";
         editor.startNew();
         form.take();
     }
@@ -65,16 +73,31 @@ FocusScope {
     }
 
     InkButton {
+        id: musicFile
         objectName: "musicFile"
         anchors.right: newPassage.left
         anchors.rightMargin: 12
         anchors.verticalCenter: heading.verticalCenter
         text: qsTr("From a music file")
         enabled: !screen.editor.readOnly
-        onClicked: {
-            screen.picking = true;
-            picker.begin();
-        }
+        onClicked: screen.show(picker, "music")
+    }
+    InkButton {
+        id: files
+        objectName: "passageFiles"
+        anchors.right: musicFile.left
+        anchors.rightMargin: 12
+        anchors.verticalCenter: heading.verticalCenter
+        text: qsTr("Passage files")
+        onClicked: screen.show(exchange, "files")
+    }
+    InkButton {
+        objectName: "onPaper"
+        anchors.right: files.left
+        anchors.rightMargin: 12
+        anchors.verticalCenter: heading.verticalCenter
+        text: qsTr("On paper")
+        onClicked: screen.show(paper, "paper")
     }
 
     PassagePane {
@@ -90,7 +113,8 @@ FocusScope {
         passages: screen.passages
         chosen: screen.editor.passage
         onChoose: passage => {
-            screen.picking = false;
+            if (screen.desk === "music")
+                screen.desk = "form";
             screen.editor.load(passage);
         }
         onOpenDrill: passage => screen.drillRequested(passage)
@@ -126,7 +150,7 @@ FocusScope {
         anchors.top: pane.top
         anchors.bottom: parent.bottom
         anchors.bottomMargin: 16
-        visible: !screen.picking
+        visible: screen.desk === "form"
         editor: screen.editor
         onDrillRequested: passage => screen.drillRequested(passage)
         onThroughRequested: piece => PracticeRoom.openRunThrough(piece)
@@ -135,12 +159,28 @@ FocusScope {
     MusicFile {
         id: picker
         anchors.fill: form
-        visible: screen.picking
+        visible: screen.desk === "music"
         music: screen.editor.music
-        onDone: {
-            screen.picking = false;
-            form.take();
-        }
+        onDone: screen.showForm()
+    }
+    PaperCard {
+        id: paper
+        anchors.fill: form
+        visible: screen.desk === "paper"
+        sheet: PracticeRoom.sheet
+        picks: PracticeRoom.picks
+        runs: PracticeRoom.paper
+        passage: screen.editor.passage
+        onDone: screen.showForm()
+    }
+    FilesCard {
+        id: exchange
+        anchors.fill: form
+        visible: screen.desk === "files"
+        exchange: PracticeRoom.exchange
+        picks: PracticeRoom.picks
+        passage: screen.editor.passage
+        onDone: screen.showForm()
     }
 
     Component.onCompleted: {

@@ -13,13 +13,17 @@ Column {
     property int step: 1
     /// How the value reads.
     property string words: ""
+    /// Its label is for readers only: what stands above or beside it says it.
+    property bool bare: false
 
     signal moved(int value)
+    signal focusInside
 
     spacing: 4
 
     Words {
         width: parent.width
+        visible: !stepper.bare
         text: stepper.label
         color: Theme.faint
         font.pixelSize: Theme.small
@@ -30,6 +34,7 @@ Column {
         id: box
         width: Math.min(parent.width, 240)
         implicitHeight: Theme.touch
+        onActiveFocusChanged: if (activeFocus) stepper.focusInside()
         from: stepper.from
         to: stepper.to
         stepSize: stepper.step

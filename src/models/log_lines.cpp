@@ -41,7 +41,8 @@ bool joins(const LogLine& line, const Played& next) {
     if (line.through) return false;
     const Entry& last = *line.entries.back();
     return line.record == next.record && last.kind == next.entry->kind && last.tempo == next.entry->tempo &&
-           last.kind != Entry::Kind::tempo && (last.kind != Entry::Kind::run || !moved(last));
+           last.entered == next.entry->entered && last.kind != Entry::Kind::tempo &&
+           (last.kind != Entry::Kind::run || !moved(last));
 }
 
 QString voidWords(Reason reason) {
@@ -157,7 +158,9 @@ LogDayFigures figuresOf(const std::vector<LogLine>& lines) {
 
 QString effectWords(const LogLine& line) {
     if (line.entries.front()->kind == Entry::Kind::tempo) return tempoWords(line.entries.front()->reason);
-    return (QStringList{runWords(line)} + spotWords(line)).join(QStringLiteral(" · "));
+    QStringList parts{runWords(line)};
+    if (line.entries.front()->entered) parts << words("entered from paper");
+    return (parts + spotWords(line)).join(QStringLiteral(" · "));
 }
 
 QString markWords(const Entry& entry) {

@@ -61,11 +61,17 @@ QString tempoOf(const LogLine& line) {
     return line.through->played.tempo ? Formatter::tempo(*line.through->played.tempo) : QString();
 }
 
+/// When it was played; the time of what was ticked on paper is not known.
+QString timeOf(const LogLine& line) {
+    const bool onPaper = !line.through && line.entries.front()->entered;
+    return onPaper ? words("paper") : Formatter::timeOfDay(line.at());
+}
+
 QVariantMap entryMap(const PassageRecord& record, const Entry& entry) {
     const LogLine alone{&record, {&entry}, {}, {}};
     return {{QStringLiteral("entry"), textOf(entry.id)},
             {QStringLiteral("passage"), textOf(record.passage.id)},
-            {QStringLiteral("time"), Formatter::timeOfDay(entry.at)},
+            {QStringLiteral("time"), timeOf(alone)},
             {QStringLiteral("marks"), markShapes(alone)},
             {QStringLiteral("mark"), markWords(entry)},
             {QStringLiteral("detail"), entry.mark == Mark::voided ? QString() : effectWords(alone)},
@@ -87,7 +93,7 @@ QVariantMap throughMap(const RunThrough& through) {
 } // namespace
 
 QVariantMap lineMap(const LogLine& line) {
-    const QString time = Formatter::timeOfDay(line.at());
+    const QString time = timeOf(line);
     const QString title = titleOf(line);
     const QString tempo = tempoOf(line);
     const QString marks = line.through ? stopWords(line.through->played) : markShapes(line);

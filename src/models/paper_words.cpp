@@ -25,10 +25,12 @@ QString placeOf(const Passage& passage, const QString& piece) {
 QString tempiOf(const PassageRecord& record) {
     const Music& music = record.passage.music;
     const BeatUnit beat = music.meter.beat();
-    return words("%1, to %2 · %3")
-        .arg(Formatter::tempoMark(beat, record.standing.tempo),
-             Formatter::tempo(record.passage.tempi.rule.target),
-             Formatter::subdivision(beat, music.subdivision));
+    const QString subdivision = Formatter::subdivision(beat, music.subdivision);
+    const QString from = Formatter::tempoMark(beat, record.standing.tempo);
+    const Tempo target = record.passage.tempi.rule.target;
+    return record.standing.tempo < target
+               ? words("%1, to %2 · %3").arg(from, Formatter::tempo(target), subdivision)
+               : words("%1 · %2").arg(from, subdivision);
 }
 
 QStringList ruleOf(const Rule& rule) {

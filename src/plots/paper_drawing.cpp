@@ -80,10 +80,10 @@ void drawRow(QPainter& painter, const PaperSheet& sheet, const PaperLadder& ladd
 void drawNotes(QPainter& painter, const PaperSheet& sheet, const QRectF& box) {
     setFont(painter, sheet.font, textPixels);
     const double used = QFontMetricsF(painter.font(), painter.device()).horizontalAdvance(sheet.words.notes);
-    const double first = box.top() + 46;
+    const double first = box.top() + 40;
     painter.drawText(QRectF(box.left(), first - 24, used + 4, 24), leftMiddle, sheet.words.notes);
     painter.drawLine(QLineF(box.left() + used + 10, first, box.right(), first));
-    painter.drawLine(QLineF(box.left(), first + 38, box.right(), first + 38));
+    painter.drawLine(QLineF(box.left(), first + 36, box.right(), first + 36));
 }
 
 void drawFooter(QPainter& painter, const PaperSheet& sheet, const PaperLayout& layout, std::size_t page) {

@@ -9,9 +9,11 @@ namespace {
 
 constexpr double margin = 57; // 15 mm
 constexpr double footer = 20;
-constexpr double headingHeight = 172;
-constexpr double notesHeight = 96;
-constexpr double blockGap = 28;
+constexpr double titleHeight = 44;
+constexpr double lineHeight = 22;
+constexpr double headingGap = 14;
+constexpr double notesHeight = 84;
+constexpr double blockGap = 20;
 constexpr double columnGap = 24;
 constexpr double tempoWidth = 78;
 constexpr double circle = 22; // 6 mm: to be ticked in pencil
@@ -28,6 +30,7 @@ struct Setting {
     double columnWidth = 0;
     int circlesToLine = 1;
     double rowHeight = 0;
+    double headingHeight = 0;
 };
 
 Setting settingOf(const PaperLadder& ladder, double width) {
@@ -39,6 +42,9 @@ Setting settingOf(const PaperLadder& ladder, double width) {
     const double room = made.columnWidth - tempoWidth - cellGap - leastMisses;
     made.circlesToLine = std::max(1, static_cast<int>(room / circlePitch));
     const int lines = (ladder.circles + made.circlesToLine - 1) / made.circlesToLine;
+    // How it is filled in stands below its own lines.
+    made.headingHeight =
+        titleHeight + (static_cast<double>(ladder.lines.size()) + 1) * lineHeight + headingGap;
     made.rowHeight = std::max(1, lines) * linePitch + rowPadding;
     return made;
 }
@@ -72,7 +78,7 @@ public:
         if (heightOf(rowsFor(all, setting.columns), setting) > room()) turnPage();
         for (std::size_t first = 0; first < all;) {
             if (first > 0) turnPage();
-            const double free = room() - headingHeight - notesHeight;
+            const double free = room() - setting.headingHeight - notesHeight;
             const auto most = std::max<std::size_t>(1, static_cast<std::size_t>(free / setting.rowHeight));
             const std::size_t here = std::min(all - first, most * setting.columns);
             made_.pages.back().blocks.push_back(blockOf(place, ladder, first, here, setting));
@@ -83,7 +89,7 @@ public:
 
 private:
     static double heightOf(std::size_t rows, const Setting& setting) {
-        return headingHeight + static_cast<double>(rows) * setting.rowHeight + notesHeight;
+        return setting.headingHeight + static_cast<double>(rows) * setting.rowHeight + notesHeight;
     }
     [[nodiscard]] double room() const { return made_.pages.empty() ? 0 : made_.content.bottom() - top_; }
     void turnPage() {
@@ -96,7 +102,7 @@ private:
                        const Setting& setting) {
         PaperBlock block{place, first > 0, {}, {}, {}, {}};
         const double left = made_.content.left();
-        block.heading = QRectF(left, top_, made_.content.width(), headingHeight);
+        block.heading = QRectF(left, top_, made_.content.width(), setting.headingHeight);
         const std::size_t rows = rowsFor(count, setting.columns);
         const double height = static_cast<double>(rows) * setting.rowHeight;
         for (std::size_t column = 0; column * rows < count; ++column)

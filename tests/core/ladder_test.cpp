@@ -51,3 +51,11 @@ TEST_CASE("each rung above the present one is where a full streak climbs to") {
     }
     CHECK(standing.tempo == rule.target);
 }
+
+TEST_CASE("a sheet's rungs are those from its lowest up, and one alone at or above the target") {
+    const Rule rule = between(60, 75, 4);
+    const auto all = rungs(rule, Tempo::bpm(67));
+    CHECK(rungsUp(rule, Tempo::bpm(67)) == std::vector<Tempo>(all.begin() + 2, all.end()));
+    CHECK(rungsUp(rule, Tempo::bpm(75)) == std::vector<Tempo>{Tempo::bpm(75)});
+    CHECK(rungsUp(rule, Tempo::bpm(80)) == std::vector<Tempo>{Tempo::bpm(80)});
+}

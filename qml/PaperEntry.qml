@@ -1,0 +1,216 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A sheet rung by rung: circles ticked, misses, the day, and what comes of it before it is kept.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
+import QtQuick
+import QtQuick.Templates as T
+import Piolo
+
+Item {
+    id: entry
+
+    required property PaperRuns runs
+
+    readonly property real half: (width - Theme.gap) / 2
+    readonly property real stepWidth: Math.min(220, (width - 14 - 92) / 2 - 12)
+
+    Words {
+        anchors.fill: parent
+        visible: !entry.runs.open
+        text: qsTr("Choose a passage on the left first.")
+        color: Theme.faint
+        wrapMode: Text.WordWrap
+    }
+    Words {
+        id: title
+        width: parent.width
+        visible: entry.runs.open
+        text: entry.runs.title
+        font.weight: Font.DemiBold
+        elide: Text.ElideRight
+        Accessible.role: Accessible.Heading
+    }
+    Row {
+        id: head
+        anchors.top: title.bottom
+        anchors.topMargin: 8
+        visible: entry.runs.open
+        spacing: Theme.gap
+
+        Field {
+            objectName: "paper-day"
+            width: entry.half
+            label: qsTr("Day it was played")
+            text: entry.runs.day
+            fault: entry.runs.dayFault
+            onTyped: text => entry.runs.day = text
+        }
+        Field {
+            objectName: "paper-lowest"
+            width: entry.half
+            label: qsTr("Lowest tempo on the sheet")
+            text: entry.runs.lowest
+            fault: entry.runs.lowestFault
+            onTyped: text => entry.runs.lowest = text
+        }
+    }
+    Row {
+        id: columns
+        anchors.top: head.bottom
+        anchors.topMargin: 8
+        visible: entry.runs.open
+        spacing: 12
+
+        Words {
+            width: 80
+            horizontalAlignment: Text.AlignRight
+            text: qsTr("tempo")
+            color: Theme.faint
+            font.pixelSize: Theme.small
+        }
+        Words {
+            width: entry.stepWidth
+            horizontalAlignment: Text.AlignHCenter
+            text: qsTr("circles ticked")
+            color: Theme.faint
+            font.pixelSize: Theme.small
+        }
+        Words {
+            width: entry.stepWidth
+            horizontalAlignment: Text.AlignHCenter
+            text: qsTr("misses")
+            color: Theme.faint
+            font.pixelSize: Theme.small
+        }
+    }
+    ListView {
+        id: ladder
+        objectName: "paper-ladder"
+        anchors.top: columns.bottom
+        anchors.topMargin: 4
+        anchors.bottom: foot.top
+        anchors.bottomMargin: 12
+        width: parent.width
+        visible: entry.runs.open
+        clip: true
+        spacing: 4
+        boundsBehavior: Flickable.StopAtBounds
+        // As on the sheet: the lowest rung is at the bottom.
+        verticalLayoutDirection: ListView.BottomToTop
+        model: entry.runs
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Rungs of the sheet")
+
+        delegate: Row {
+            id: rung
+
+            required property int index
+            required property string tempo
+            required property bool target
+            required property int clean
+            required property int missed
+
+            spacing: 12
+
+            Words {
+                width: 80
+                height: Theme.touch
+                horizontalAlignment: Text.AlignRight
+                verticalAlignment: Text.AlignVCenter
+                text: rung.target ? qsTr("%1 ◆", "the target's tempo").arg(rung.tempo) : rung.tempo
+                font.weight: Font.DemiBold
+                font.pixelSize: 18
+                Accessible.name: rung.target ? qsTr("%1, the target").arg(rung.tempo) : rung.tempo
+            }
+            Stepper {
+                objectName: "clean-" + rung.index
+                width: entry.stepWidth
+                bare: true
+                label: qsTr("Circles ticked at %1").arg(rung.tempo)
+                words: qsTr("%1 of %2").arg(rung.clean).arg(entry.runs.circles)
+                value: rung.clean
+                to: entry.runs.circles
+                onMoved: value => entry.runs.setClean(rung.index, value)
+                onFocusInside: ladder.positionViewAtIndex(rung.index, ListView.Contain)
+            }
+            Stepper {
+                objectName: "missed-" + rung.index
+                width: entry.stepWidth
+                bare: true
+                label: qsTr("Misses at %1").arg(rung.tempo)
+                words: rung.missed
+                value: rung.missed
+                to: 99
+                onMoved: value => entry.runs.setMissed(rung.index, value)
+                onFocusInside: ladder.positionViewAtIndex(rung.index, ListView.Contain)
+            }
+        }
+        T.ScrollBar.vertical: T.ScrollBar {
+            id: bar
+            width: 10
+            padding: 2
+            policy: ladder.contentHeight > ladder.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
+            Accessible.ignored: true
+
+            contentItem: Rectangle {
+                visible: bar.policy === T.ScrollBar.AlwaysOn
+                radius: 3
+                color: Theme.faint
+            }
+        }
+    }
+    Column {
+        id: foot
+        anchors.bottom: parent.bottom
+        width: parent.width
+        visible: entry.runs.open
+        spacing: 8
+
+        Grid {
+            width: parent.width
+            columns: 2
+            columnSpacing: Theme.gap
+            rowSpacing: 4
+            visible: entry.runs.counted !== ""
+
+            Repeater {
+                model: entry.runs.outcome
+
+                Figure {
+                    required property var modelData
+
+                    width: entry.half
+                    label: modelData.label
+                    value: modelData.value
+                }
+            }
+        }
+        Words {
+            objectName: "paper-said"
+            width: parent.width
+            text: entry.runs.kept !== "" ? "✓ " + entry.runs.kept
+                : entry.runs.counted === "" ? qsTr("Nothing is entered yet. On each rung the misses count before the circles.")
+                : qsTr("%1: this is where it leads once it is kept.").arg(entry.runs.counted)
+            color: Theme.faint
+            wrapMode: Text.WordWrap
+            Accessible.role: Accessible.AlertMessage
+        }
+        Row {
+            spacing: 12
+
+            InkButton {
+                objectName: "paper-keep"
+                text: qsTr("Keep it in the log")
+                strong: enabled
+                enabled: entry.runs.canKeep
+                onClicked: entry.runs.keep()
+            }
+            InkButton {
+                objectName: "paper-take-back"
+                visible: entry.runs.kept !== ""
+                text: qsTr("Take it all back")
+                onClicked: entry.runs.takeBack()
+            }
+        }
+    }
+}
