@@ -94,7 +94,7 @@ Card {
             placeholder: "~/sectional.piolo.json"
             button: qsTr("Write the file")
             ready: card.picks.picked > 0
-            write: path => card.exchange.write(path)
+            onWanted: path => saving.tell(card.exchange.write(path))
         }
     }
     FileTaking {

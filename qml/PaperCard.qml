@@ -31,7 +31,9 @@ Card {
         id: heading
         x: 24
         y: Theme.gap
-        text: qsTr("Practice on paper")
+        width: back.x - x - 12
+        text: card.entering && card.runs.open ? card.runs.title : qsTr("Practice on paper")
+        elide: Text.ElideRight
         font.pixelSize: 22
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading

@@ -11,8 +11,18 @@ Item {
 
     required property PaperRuns runs
 
+    /// The rung that had the focus last.
+    property int at: 0
+
+    function follow(rung) {
+        at = rung;
+        // Its neighbours too, so that Tab finds them.
+        for (const near of [Math.min(rung + 1, ladder.count - 1), Math.max(rung - 1, 0), rung])
+            ladder.positionViewAtIndex(near, ListView.Contain);
+    }
+
     readonly property real half: (width - Theme.gap) / 2
-    readonly property real stepWidth: Math.min(220, (width - 14 - 92) / 2 - 12)
+    readonly property real stepWidth: Math.min(240, (width - 14 - 92) / 2 - 12)
 
     Words {
         anchors.fill: parent
@@ -21,19 +31,8 @@ Item {
         color: Theme.faint
         wrapMode: Text.WordWrap
     }
-    Words {
-        id: title
-        width: parent.width
-        visible: entry.runs.open
-        text: entry.runs.title
-        font.weight: Font.DemiBold
-        elide: Text.ElideRight
-        Accessible.role: Accessible.Heading
-    }
     Row {
         id: head
-        anchors.top: title.bottom
-        anchors.topMargin: 8
         visible: entry.runs.open
         spacing: Theme.gap
 
@@ -95,6 +94,8 @@ Item {
         clip: true
         spacing: 4
         boundsBehavior: Flickable.StopAtBounds
+        onHeightChanged: entry.follow(Math.min(entry.at, count - 1))
+        onCountChanged: entry.follow(0)
         // As on the sheet: the lowest rung is at the bottom.
         verticalLayoutDirection: ListView.BottomToTop
         model: entry.runs
@@ -131,7 +132,7 @@ Item {
                 value: rung.clean
                 to: entry.runs.circles
                 onMoved: value => entry.runs.setClean(rung.index, value)
-                onFocusInside: ladder.positionViewAtIndex(rung.index, ListView.Contain)
+                onFocusInside: entry.follow(rung.index)
             }
             Stepper {
                 objectName: "missed-" + rung.index
@@ -142,7 +143,7 @@ Item {
                 value: rung.missed
                 to: 99
                 onMoved: value => entry.runs.setMissed(rung.index, value)
-                onFocusInside: ladder.positionViewAtIndex(rung.index, ListView.Contain)
+                onFocusInside: entry.follow(rung.index)
             }
         }
         T.ScrollBar.vertical: T.ScrollBar {
@@ -171,7 +172,6 @@ Item {
             columns: 2
             columnSpacing: Theme.gap
             rowSpacing: 4
-            visible: entry.runs.counted !== ""
 
             Repeater {
                 model: entry.runs.outcome
@@ -185,20 +185,12 @@ Item {
                 }
             }
         }
-        Words {
-            objectName: "paper-said"
-            width: parent.width
-            text: entry.runs.kept !== "" ? "✓ " + entry.runs.kept
-                : entry.runs.counted === "" ? qsTr("Nothing is entered yet. On each rung the misses count before the circles.")
-                : qsTr("%1: this is where it leads once it is kept.").arg(entry.runs.counted)
-            color: Theme.faint
-            wrapMode: Text.WordWrap
-            Accessible.role: Accessible.AlertMessage
-        }
         Row {
+            width: parent.width
             spacing: 12
 
             InkButton {
+                id: keep
                 objectName: "paper-keep"
                 text: qsTr("Keep it in the log")
                 strong: enabled
@@ -206,10 +198,23 @@ Item {
                 onClicked: entry.runs.keep()
             }
             InkButton {
+                id: back
                 objectName: "paper-take-back"
                 visible: entry.runs.kept !== ""
                 text: qsTr("Take it all back")
                 onClicked: entry.runs.takeBack()
+            }
+            Words {
+                objectName: "paper-said"
+                width: parent.width - keep.width - (back.visible ? back.width + 12 : 0) - 12
+                height: Theme.touch
+                verticalAlignment: Text.AlignVCenter
+                text: entry.runs.kept !== "" ? "✓ " + entry.runs.kept
+                    : entry.runs.counted === "" ? qsTr("On each rung misses count before circles.")
+                    : qsTr("%1: leads to what stands above.").arg(entry.runs.counted)
+                color: Theme.faint
+                wrapMode: Text.WordWrap
+                Accessible.role: Accessible.AlertMessage
             }
         }
     }

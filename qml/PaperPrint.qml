@@ -4,7 +4,7 @@ import QtQuick
 import Piolo
 
 Item {
-    id: print
+    id: side
 
     required property PracticeSheet sheet
     required property PassagePicks picks
@@ -22,7 +22,7 @@ Item {
         anchors.bottom: papers.top
         anchors.bottomMargin: 12
         width: parent.width
-        picks: print.picks
+        picks: side.picks
     }
     Pills {
         id: papers
@@ -34,15 +34,15 @@ Item {
             {value: "a4", text: qsTr("A4")},
             {value: "letter", text: qsTr("Letter")}
         ]
-        value: print.sheet.paper
-        onChosen: value => print.sheet.paper = value
+        value: side.sheet.paper
+        onChosen: value => side.sheet.paper = value
     }
     Words {
         id: summary
         objectName: "sheet-summary"
         anchors.right: parent.right
         anchors.verticalCenter: papers.verticalCenter
-        text: print.sheet.summary
+        text: side.sheet.summary
         color: Theme.faint
     }
     SaveLine {
@@ -53,7 +53,7 @@ Item {
         label: qsTr("File, ending in .pdf, .svg or .png")
         placeholder: "~/sheet.pdf"
         button: qsTr("Save the sheet")
-        ready: print.sheet.ready
-        write: path => print.sheet.save(path)
+        ready: side.sheet.ready
+        onWanted: path => saving.tell(side.sheet.save(path))
     }
 }

@@ -15,8 +15,8 @@ Column {
     property string fault: ""
     property string savedAs: ""
 
-    /// `write` gives "" or one plain sentence.
-    property var write: path => ""
+    /// Answered by tell().
+    signal wanted(string path)
 
     function take() {
         path.take();
@@ -24,8 +24,12 @@ Column {
     function save() {
         if (typed.trim() === "" || !ready)
             return;
-        fault = write(typed);
-        savedAs = fault === "" ? typed : "";
+        wanted(typed);
+    }
+    /// "" when the file is there, else one plain sentence.
+    function tell(sentence) {
+        fault = sentence;
+        savedAs = sentence === "" ? typed : "";
     }
 
     spacing: 6

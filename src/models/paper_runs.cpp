@@ -112,7 +112,7 @@ QString PaperRuns::dayFault() const {
     if (!day) return tr("a date such as %1").arg(dateForTyping(book_.today()));
     if (*day > book_.today()) return tr("this day is still to come");
     if (last && *day < *last)
-        return tr("not before %1: runs of that day are in the log, and tempo and streak go on from them")
+        return tr("not before %1, the last day in its log: the rule goes on from there")
             .arg(Formatter::date(*last, book_.today()));
     return {};
 }

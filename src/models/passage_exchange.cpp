@@ -100,7 +100,7 @@ QString PassageExchange::summary() const {
     const int same = countOf(ImportState::same);
     if (plan_.empty()) return tr("There is nothing in this file.");
     if (fresh + asked() == 0) return tr("Everything in this file is here already: nothing would change.");
-    return tr("%1 new, %2 the same, %3 differ or were removed here").arg(fresh).arg(same).arg(asked());
+    return tr("%1 new, %2 the same, %3 different or removed here").arg(fresh).arg(same).arg(asked());
 }
 
 QString PassageExchange::write(const QString& typed) const {

@@ -27,7 +27,7 @@ class PassageExchange : public QAbstractListModel {
     Q_PROPERTY(bool reading READ reading NOTIFY changed)
     /// One plain line; "" when all is well.
     Q_PROPERTY(QString fault READ fault NOTIFY changed)
-    /// "2 new, 1 the same, 3 differ"; after taking what was done.
+    /// "2 new, 1 the same, 3 different or removed here"; after taking what was done.
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
     /// Rows that differ or were removed here, and how many of them have a tick.
     Q_PROPERTY(int asked READ asked NOTIFY changed)

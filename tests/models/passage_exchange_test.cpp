@@ -89,7 +89,7 @@ TEST_CASE("a file is looked over first, and taken whole into an empty folder") {
     CHECK(student.at(0, PassageExchange::PieceRole).toBool());
     CHECK(student.at(0, PassageExchange::StateRole) == "new");
     CHECK_FALSE(student.at(1, PassageExchange::AskedRole).toBool());
-    CHECK(student.exchange.summary() == "3 new, 0 the same, 0 differ or were removed here");
+    CHECK(student.exchange.summary() == "3 new, 0 the same, 0 different or removed here");
     CHECK(student.book->notebook().passages().empty());
     student.exchange.take();
     CHECK(student.book->notebook().passages().size() == 2);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/paper_drawing.h"
 
+#include "plots/tempo_curve.h"
+
 #include "recorder.h"
 #include "records.h"
 

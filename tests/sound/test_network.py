@@ -22,7 +22,8 @@ WITHOUT_WINDOW = (
     ("--help",), ("click", "--tempo", "137", "--bars", "2", "--out", "{}/a.wav"),
     ("track", "--start", "60", "--target", "64", "--climb", "4", "--bars", "1", "--runs", "1", "--out", "{}/a.mid"),
     ("ladder", "--start", "72", "--target", "96", "--drop", "4", "--climb", "2", "--clean-runs", "5"),
-    ("curve", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.svg"), ("check", "{}/folder"),
+    ("curve", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.svg"),
+    ("sheet", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.pdf"), ("check", "{}/folder"),
     ("export", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.piolo.json"),
     ("import", "{}/a.piolo.json", "--folder", "{}/other"), ("bars", SCORE))
 
