@@ -81,8 +81,8 @@ TEST_CASE("more pages than a picture holds need a PDF, which has them") {
     CHECK(countOf(bytesOf(scratch.path("s.pdf")), "/Type /Page\n") > 10);
 }
 
-TEST_CASE(
-    "a sheet of no passage, of two of one name, on other paper or into another kind of file is one fault") {
+TEST_CASE("a sheet of no passage, of too many, of two of one name, on other paper or into another kind of "
+          "file is one fault") {
     const Scratch scratch;
     const std::string folder = practice(scratch);
     const std::string out = scratch.path("s.pdf");
@@ -93,6 +93,8 @@ TEST_CASE(
         CHECK(countOf(ended.err, "\n") == 1);
     };
     fault(sheet({}, folder, out), "E103", 2);
+    fault(sheet(Args(21, "Letter C"), folder, out), "E119", 2);
+    CHECK(sheet(Args(20, "Letter C"), folder, scratch.path("folder/s.pdf")).code == 0);
     fault(sheet({"Coda"}, folder, out), "E117", 2);
     fault(sheet({"Trio"}, folder, out), "E118", 2);
     fault(sheet({"Letter C"}, folder, out, {"--paper", "a5"}), "E115", 2);
