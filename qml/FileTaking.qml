@@ -22,7 +22,7 @@ Item {
         Field {
             objectName: "import-path"
             width: parent.width - read.width - parent.spacing
-            label: qsTr("File, ending in .piolo.json: type where it is, or drop it here")
+            label: qsTr("File (.piolo.json): type its place or drop it here")
             placeholder: "~/sectional.piolo.json"
             text: taking.typed
             fault: taking.exchange.fault

@@ -77,7 +77,7 @@ Card {
         anchors.bottom: parent.bottom
         anchors.bottomMargin: Theme.gap
         x: 24
-        width: parent.width - 48
+        width: Math.min(parent.width - 48, 760)
         visible: card.entering
         runs: card.runs
     }

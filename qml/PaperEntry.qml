@@ -211,7 +211,7 @@ Item {
                 verticalAlignment: Text.AlignVCenter
                 text: entry.runs.kept !== "" ? "✓ " + entry.runs.kept
                     : entry.runs.counted === "" ? qsTr("On each rung misses count before circles.")
-                    : qsTr("%1: leads to what stands above.").arg(entry.runs.counted)
+                    : qsTr("%1: what comes of it stands above.").arg(entry.runs.counted)
                 color: Theme.faint
                 wrapMode: Text.WordWrap
                 Accessible.role: Accessible.AlertMessage

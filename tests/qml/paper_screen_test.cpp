@@ -144,7 +144,7 @@ TEST_CASE("a sheet is entered by keyboard: what comes of it is seen, kept, and t
     desk.shoot("paper-entry-empty");
     desk.raise("clean-0", 2);
     desk.raise("missed-0", 1);
-    CHECK(desk.shows("2 clean, 1 missed: leads to what stands above."));
+    CHECK(desk.shows("2 clean, 1 missed: what comes of it stands above."));
     desk.checkNamed();
     desk.shoot("paper-entry");
     desk.press("paper-keep");
@@ -152,6 +152,14 @@ TEST_CASE("a sheet is entered by keyboard: what comes of it is seen, kept, and t
     CHECK(desk.record().entries.back().entered);
     CHECK(desk.shows("3 runs are in the log."));
     desk.shoot("paper-entry-kept");
+    desk.stage.room().setScreen("log");
+    desk.stage.play(0.1);
+    CHECK(desk.shows("entered from paper"));
+    desk.shoot("log-entered");
+    desk.stage.room().setScreen("passages");
+    desk.stage.play(0.1);
+    desk.press("onPaper");
+    desk.turnTo("Enter a sheet");
     desk.press("paper-take-back");
     CHECK(desk.record().entries.size() == entries);
     CHECK(desk.record().standing.tempo == before.tempo);
