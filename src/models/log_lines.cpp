@@ -159,7 +159,7 @@ LogDayFigures figuresOf(const std::vector<LogLine>& lines) {
 QString effectWords(const LogLine& line) {
     if (line.entries.front()->kind == Entry::Kind::tempo) return tempoWords(line.entries.front()->reason);
     QStringList parts{runWords(line)};
-    if (line.entries.front()->entered) parts << words("entered from paper");
+    if (line.entries.front()->entered) parts << words("on paper");
     return (parts + spotWords(line)).join(QStringLiteral(" · "));
 }
 

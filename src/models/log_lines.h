@@ -38,7 +38,7 @@ struct LogDayFigures {
 // The words below are for lines of entries.
 
 /// "climbs to 82", "drops to 80 · bar 43, beat 3", "a try: moves nothing", "set by hand",
-/// "climbs to 82 · entered from paper".
+/// "climbs to 82 · on paper".
 [[nodiscard]] QString effectWords(const LogLine& line);
 /// "clean", "missed", "not counted: stopped"; empty for a tempo that was set.
 [[nodiscard]] QString markWords(const Entry& entry);

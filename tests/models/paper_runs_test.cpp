@@ -176,6 +176,6 @@ TEST_CASE("the log shows that runs were entered, in lines of their own, without 
     CHECK(played["time"] == "08:00");
     CHECK_FALSE(played["effect"].toString().contains("paper"));
     CHECK(entered["time"] == "paper");
-    CHECK(entered["effect"].toString().contains("entered from paper"));
+    CHECK(entered["effect"].toString().contains("on paper"));
     CHECK(entered["marks"] == "●●");
 }

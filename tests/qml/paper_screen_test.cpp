@@ -154,7 +154,7 @@ TEST_CASE("a sheet is entered by keyboard: what comes of it is seen, kept, and t
     desk.shoot("paper-entry-kept");
     desk.stage.room().setScreen("log");
     desk.stage.play(0.1);
-    CHECK(desk.shows("entered from paper"));
+    CHECK(desk.shows("on paper"));
     desk.shoot("log-entered");
     desk.stage.room().setScreen("passages");
     desk.stage.play(0.1);
