@@ -15,7 +15,7 @@ Rectangle {
     border.width: part === "runs" ? 0 : Math.min(1.5, height / 2)
 
     Repeater {
-        model: piece.part === "throughs" ? Math.floor(piece.height / 4) : 0
+        model: piece.part === "throughs" ? Math.max(0, Math.floor(piece.height / 4)) : 0
 
         Rectangle {
             required property int index
