@@ -48,7 +48,9 @@ add_room(journal SEES core files OUTSIDE nlohmann_json::nlohmann_json Threads::T
 add_room(score SEES core files OUTSIDE pugixml::pugixml ${PIOLO_LIBZIP})
 add_room(device SEES core engine OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads)
 add_room(plots SEES core OUTSIDE Qt6::Core Qt6::Gui Qt6::Svg)
-add_room(models SEES core engine journal score plots OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
+add_room(pictures SEES core files journal OUTSIDE Qt6::Core Qt6::Gui ${PIOLO_POPPLER})
+target_include_directories(piolo_pictures SYSTEM PRIVATE ${PIOLO_POPPLER_HEADERS})
+add_room(models SEES core engine journal score plots pictures OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
   READ_ONCE <QAbstractListModel> <QQuickItem> <QVariantMap> <QtQml/qqmlregistration.h>)
 set_target_properties(piolo_models PROPERTIES AUTOMOC ON)
 set_target_properties(piolo_device PROPERTIES AUTOMOC ON)
@@ -77,7 +79,7 @@ list(REMOVE_ITEM PIOLO_APP ${PROJECT_SOURCE_DIR}/src/app/main.cpp)
 add_library(piolo_app STATIC ${PIOLO_APP})
 set_target_properties(piolo_app PROPERTIES AUTOMOC ON)
 target_link_libraries(piolo_app PUBLIC piolo_core piolo_engine piolo_files piolo_journal piolo_score piolo_device piolo_plots
-  piolo_models piolo_modelsplugin Qt6::QuickControls2 PRIVATE piolo_flags)
+  piolo_pictures piolo_models piolo_modelsplugin Qt6::QuickControls2 PRIVATE piolo_flags)
 target_precompile_headers(piolo_app PRIVATE ${PIOLO_STANDARD_HEADERS} <filesystem>)
 add_executable(piolo src/app/main.cpp)
 set_target_properties(piolo PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR})

@@ -79,6 +79,13 @@ enum class FaultNumber {
     noWholeBar = 255,
     // What a passage cannot be turned into.
     cannotFeel = 261,
+    // What a picture of music cannot be.
+    notAPicture = 281,
+    brokenPicture = 282,
+    pictureTooLarge = 283,
+    pdfLocked = 284,
+    noSuchPage = 285,
+    pageTooSlow = 286,
     // Files and folders.
     cannotRead = 301,
     cannotWrite = 302,

@@ -148,6 +148,18 @@ constexpr FaultSentence sentences[] = {
     {cannotFeel,
      QT_TRANSLATE_NOOP("Fault", "cannot be felt in that beat: %1 would not come out even; change it first")},
     {noWholeBar, QT_TRANSLATE_NOOP("Fault", "bars %1 to %2 are no 1 to 999 whole bars; pick more, or fewer")},
+    {notAPicture, QT_TRANSLATE_NOOP("Fault", "this is no PNG, JPEG or PDF; save or scan the music as one of "
+                                             "them")},
+    {brokenPicture,
+     QT_TRANSLATE_NOOP("Fault", "the picture is damaged or was cut short[ (%1)]; save it anew, "
+                                "or have it sent again")},
+    {pictureTooLarge,
+     QT_TRANSLATE_NOOP("Fault", "this is more than a picture of music may hold[ (%1)]; scan or "
+                                "save the page by itself, or smaller")},
+    {pdfLocked, QT_TRANSLATE_NOOP("Fault", "the PDF asks for a password; save it without one")},
+    {noSuchPage, QT_TRANSLATE_NOOP("Fault", "the PDF has no page %1; choose 1 to %2")},
+    {pageTooSlow, QT_TRANSLATE_NOOP("Fault", "page %1 took too long to draw; save it as a picture in another "
+                                             "program")},
     {cannotRead, QT_TRANSLATE_NOOP("Fault", "cannot be read[ (%1)]; check the name and its permissions")},
     {cannotWrite, QT_TRANSLATE_NOOP("Fault", "cannot be written[ (%1)]; check the folder and its "
                                              "permissions")},

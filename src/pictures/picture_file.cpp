@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pictures/picture_file.h"
+
+#include "files/file_fault.h"
+#include "files/whole_file.h"
+#include "pictures/picture_limits.h"
+
+#include <QBuffer>
+#include <QFileInfo>
+#include <QImageReader>
+
+#include <cerrno>
+#include <optional>
+#include <string_view>
+
+namespace piolo::pictures {
+
+namespace {
+
+using namespace std::string_view_literals;
+
+/// A PDF may have other bytes before its head (Adobe's PDF Reference 1.7, appendix H, note 13; from memory).
+constexpr std::size_t pdfHeadWithin = 1024;
+
+std::optional<PictureKind> kindOf(std::string_view bytes) {
+    if (bytes.starts_with("\x89PNG\r\n\x1a\n"sv)) return PictureKind::png;
+    if (bytes.starts_with("\xff\xd8\xff"sv)) return PictureKind::jpeg;
+    if (bytes.substr(0, pdfHeadWithin).find("%PDF-"sv) != std::string_view::npos) return PictureKind::pdf;
+    return std::nullopt;
+}
+
+/// Qt's reader draws a JPEG that was cut short with grey in place of the rest. What a scan holds never looks
+/// like a mark, so the last mark of an end stands behind the last of a scan when the file is whole.
+bool isCutShort(std::string_view jpeg) {
+    const auto end = jpeg.rfind("\xff\xd9"sv);
+    const auto scan = jpeg.rfind("\xff\xda"sv);
+    return end == std::string_view::npos || scan == std::string_view::npos || end < scan;
+}
+
+Fault tooLarge(const std::string& path, const std::string& what) {
+    return {FaultNumber::pictureTooLarge, {path}, {what}};
+}
+
+Done checkSize(const std::string& path, const QImageReader& reader) {
+    const QSize size = reader.size();
+    if (size.isEmpty()) return Fault{FaultNumber::brokenPicture, {path}, {}};
+    const std::int64_t pixels = static_cast<std::int64_t>(size.width()) * size.height();
+    if (pixels > mostPixels)
+        return tooLarge(path, std::to_string(size.width()) + " × " + std::to_string(size.height()));
+    const int bits = QImage::toPixelFormat(reader.imageFormat()).bitsPerPixel();
+    if (pixels * bits / 8 > mostDecoded) return tooLarge(path, std::to_string(bits) + " bits to a pixel");
+    return done();
+}
+
+} // namespace
+
+Result<PictureFile> readPictureFile(const std::string& path) {
+    const QFileInfo info(QString::fromStdString(path));
+    if (!info.exists()) return files::readFault(path, ENOENT);
+    if (info.isDir()) return files::readFault(path, EISDIR);
+    if (!info.isFile()) return files::readFault(path, EINVAL); // a pipe or device may never end
+    auto bytes = files::wholeFile(path, mostBytes + 1);
+    if (!bytes) return bytes.fault();
+    if (bytes->size() > mostBytes) return tooLarge(path, "over 64 MiB");
+    const auto kind = kindOf(*bytes);
+    if (!kind) return Fault{FaultNumber::notAPicture, {path}, {}};
+    return PictureFile{path, std::move(bytes).value(), *kind};
+}
+
+Done checkPicture(const PictureFile& file) {
+    auto bytes = QByteArray::fromRawData(file.bytes.data(), static_cast<qsizetype>(file.bytes.size()));
+    QBuffer buffer(&bytes);
+    QImageReader reader(&buffer, file.kind == PictureKind::png ? "png" : "jpeg");
+    reader.setAutoDetectImageFormat(false);
+    if (auto sized = checkSize(file.path, reader); !sized) return sized;
+    if (file.kind == PictureKind::jpeg && isCutShort(file.bytes))
+        return Fault{FaultNumber::brokenPicture, {file.path}, {}};
+    if (reader.read().isNull())
+        return Fault{FaultNumber::brokenPicture, {file.path}, {reader.errorString().toStdString()}};
+    return done();
+}
+
+} // namespace piolo::pictures
