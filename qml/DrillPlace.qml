@@ -8,6 +8,7 @@ FocusScope {
 
     required property DrillModel drill
     required property KeyBindings keys
+    required property MusicPicture picture
     property int unsaved: 0
     property bool recorded: true
 
@@ -26,6 +27,7 @@ FocusScope {
         visible: !place.running && !place.paused && place.drill.open
         drill: place.drill
         keys: place.keys
+        picture: place.picture
         unsaved: place.unsaved
         recorded: place.recorded
         onEditWanted: place.editWanted()
@@ -35,6 +37,7 @@ FocusScope {
         visible: place.running
         drill: place.drill
         keys: place.keys
+        picture: place.picture
     }
     PausePanel {
         anchors.fill: parent

@@ -9,6 +9,7 @@ Item {
 
     required property DrillModel drill
     required property KeyBindings keys
+    required property MusicPicture picture
     property int unsaved: 0
     property bool recorded: true
 
@@ -16,6 +17,9 @@ Item {
 
     readonly property bool roomy: height > 640
     readonly property real margin: width < 1200 ? Theme.gap : Theme.margin
+    readonly property real ladderWidth: Math.max(270, width * 0.24)
+    /// Beside the ladder, for the music.
+    readonly property real besides: width - ladderWidth - 3 * margin
 
     ColumnLayout {
         anchors.fill: parent
@@ -62,7 +66,7 @@ Item {
             Layout.fillHeight: true
 
             Card {
-                Layout.preferredWidth: Math.max(270, screen.width * 0.24)
+                Layout.preferredWidth: screen.ladderWidth
                 Layout.fillHeight: true
 
                 ColumnLayout {
@@ -90,52 +94,76 @@ Item {
                 }
             }
 
-            DrillDesk {
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                drill: screen.drill
-                keys: screen.keys
-            }
-
             ColumnLayout {
-                Layout.preferredWidth: Math.max(260, screen.width * 0.25)
-                Layout.maximumWidth: Math.max(260, screen.width * 0.25)
-                spacing: Theme.gap
+                spacing: screen.roomy ? Theme.gap : Theme.gap / 2
 
-                Card {
+                // The music is what the eyes look for before the first note; the curve stands in the log, too.
+                PagePart {
+                    id: music
+                    objectName: "musicReady"
+                    Layout.fillWidth: true
+                    Layout.preferredHeight: missing ? 2 * Theme.body : Math.min(screen.besides / shape, screen.height * 0.36)
+                    visible: screen.picture.known
+                    picture: screen.picture
+                }
+                RowLayout {
+                    spacing: screen.margin
                     Layout.fillWidth: true
                     Layout.fillHeight: true
 
-                    Words {
-                        id: curveTitle
-                        x: Theme.gap
-                        y: Theme.gap
-                        text: qsTr("Tempo, last 14 days")
-                        font.weight: Font.DemiBold
-                        Accessible.role: Accessible.Heading
-                    }
-                    TempoCurve {
-                        anchors.fill: parent
-                        anchors.margins: Theme.gap
-                        anchors.topMargin: curveTitle.y + curveTitle.height + 8
+                    DrillDesk {
+                        Layout.fillWidth: true
+                        Layout.fillHeight: true
                         drill: screen.drill
-                        dark: Theme.dark
-                        family: Theme.family
-                        pixelSize: 12
-                        Accessible.role: Accessible.Graphic
-                        Accessible.name: qsTr("Curve of the tempo over the last 14 days, target %1").arg(screen.drill.targetText)
+                        keys: screen.keys
                     }
-                }
-                StageCard {
-                    Layout.fillWidth: true
-                    drill: screen.drill
-                    recorded: screen.recorded
-                }
-                TodayCard {
-                    Layout.fillWidth: true
-                    today: screen.drill.today
-                    unsaved: screen.unsaved
-                    recorded: screen.recorded
+
+                    ColumnLayout {
+                        Layout.preferredWidth: Math.max(260, screen.width * 0.25)
+                        Layout.maximumWidth: Math.max(260, screen.width * 0.25)
+                        spacing: Theme.gap
+
+                        Card {
+                            Layout.fillWidth: true
+                            Layout.fillHeight: true
+                            visible: !screen.picture.known || music.missing
+
+                            Words {
+                                id: curveTitle
+                                x: Theme.gap
+                                y: Theme.gap
+                                text: qsTr("Tempo, last 14 days")
+                                font.weight: Font.DemiBold
+                                Accessible.role: Accessible.Heading
+                            }
+                            TempoCurve {
+                                anchors.fill: parent
+                                anchors.margins: Theme.gap
+                                anchors.topMargin: curveTitle.y + curveTitle.height + 8
+                                drill: screen.drill
+                                dark: Theme.dark
+                                family: Theme.family
+                                pixelSize: 12
+                                Accessible.role: Accessible.Graphic
+                                Accessible.name: qsTr("Curve of the tempo over the last 14 days, target %1").arg(screen.drill.targetText)
+                            }
+                        }
+                        StageCard {
+                            Layout.fillWidth: true
+                            drill: screen.drill
+                            recorded: screen.recorded
+                        }
+                        TodayCard {
+                            Layout.fillWidth: true
+                            today: screen.drill.today
+                            unsaved: screen.unsaved
+                            recorded: screen.recorded
+                        }
+                        Item {
+                            Layout.fillHeight: true
+                            visible: screen.picture.known && !music.missing
+                        }
+                    }
                 }
             }
         }

@@ -52,6 +52,7 @@ Window {
             focus: window.drilling
             drill: PracticeRoom.drill
             keys: PracticeRoom.keys
+            picture: PracticeRoom.drillPicture
             unsaved: PracticeRoom.unsaved
             recorded: !PracticeRoom.readOnly
             onEditWanted: PracticeRoom.edit(PracticeRoom.drill.passage, false)

@@ -7,6 +7,7 @@ Card {
     id: form
 
     required property PassageEditor editor
+    required property MusicPicture picture
     readonly property bool fresh: editor.passage === ""
 
     readonly property bool inPiece: editor.pieceChoice !== "" && editor.pieceChoice !== "new"
@@ -14,6 +15,7 @@ Card {
     signal drillRequested(string passage)
     signal throughRequested(string piece)
     signal removalRequested(string passage)
+    signal pictureRequested()
 
     function name(typed) {
         return typed === "" ? editor.usualTitle : typed;
@@ -81,6 +83,11 @@ Card {
         MusicForm {
             width: parent.width
             editor: form.editor
+        }
+        PictureRow {
+            width: parent.width
+            picture: form.picture
+            onWanted: form.pictureRequested()
         }
         RuleForm {
             width: parent.width

@@ -8,10 +8,11 @@ FocusScope {
 
     property PassageListModel passages: PracticeRoom.passages
     property PassageEditor editor: PracticeRoom.editor
+    property MusicPicture picture: PracticeRoom.formPicture
 
     signal drillRequested(string passage)
 
-    /// What stands in the place of the form: "form", "music", "paper" or "files".
+    /// What stands in the place of the form: "form", "music", "picture", "paper" or "files".
     property string desk: "form"
 
     function showForm() {
@@ -113,7 +114,7 @@ FocusScope {
         passages: screen.passages
         chosen: screen.editor.passage
         onChoose: passage => {
-            if (screen.desk === "music")
+            if (screen.desk === "music" || screen.desk === "picture")
                 screen.desk = "form";
             screen.editor.load(passage);
         }
@@ -152,6 +153,8 @@ FocusScope {
         anchors.bottomMargin: 16
         visible: screen.desk === "form"
         editor: screen.editor
+        picture: screen.picture
+        onPictureRequested: screen.show(card, "picture")
         onDrillRequested: passage => screen.drillRequested(passage)
         onThroughRequested: piece => PracticeRoom.openRunThrough(piece)
         onRemovalRequested: passage => screen.remove(passage)
@@ -180,6 +183,15 @@ FocusScope {
         exchange: PracticeRoom.exchange
         picks: PracticeRoom.picks
         passage: screen.editor.passage
+        onDone: screen.showForm()
+    }
+
+    PictureCard {
+        id: card
+        anchors.fill: form
+        visible: screen.desk === "picture"
+        picture: screen.picture
+        title: form.name(screen.editor.draft["title"])
         onDone: screen.showForm()
     }
 

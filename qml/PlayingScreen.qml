@@ -8,19 +8,24 @@ Item {
 
     required property DrillModel drill
     required property KeyBindings keys
+    required property MusicPicture picture
 
     /// Nothing is smaller than this.
     readonly property real least: height / 25
     readonly property real margin: height / 16
 
+    /// The music has most of the room; the figures stand above it.
+    readonly property bool withMusic: picture.known && !music.missing
+    readonly property real head: desk.height * 0.2
+
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("The click runs. %1 marks a miss, %2 stops.").arg(keys.markKeys).arg(keys.stopKeys)
 
     LadderPicture {
-        id: picture
+        id: ladder
         x: screen.margin
         y: screen.margin
-        width: Math.min(screen.width * 0.25, screen.height * 0.5)
+        width: screen.withMusic ? Math.min(screen.width * 0.16, screen.height * 0.32) : Math.min(screen.width * 0.25, screen.height * 0.5)
         height: screen.height - 2 * screen.margin
         ladder: screen.drill.ladder
         streakWords: screen.drill.streakText
@@ -33,7 +38,7 @@ Item {
 
     Item {
         id: desk
-        anchors.left: picture.right
+        anchors.left: ladder.right
         anchors.leftMargin: screen.margin
         anchors.right: parent.right
         anchors.rightMargin: screen.margin
@@ -42,8 +47,8 @@ Item {
 
         Words {
             id: tempo
-            width: parent.width
-            height: parent.height * 0.46
+            width: screen.withMusic ? parent.width * 0.3 : parent.width
+            height: screen.withMusic ? screen.head : parent.height * 0.46
             text: screen.drill.tempoText
             font.pixelSize: height * 1.08
             font.weight: Font.Bold
@@ -55,10 +60,10 @@ Item {
         }
         StreakDots {
             id: dots
-            anchors.horizontalCenter: parent.horizontalCenter
-            y: parent.height * 0.48
+            x: screen.withMusic ? parent.width * 0.32 : (parent.width - width) / 2
+            y: screen.withMusic ? screen.head * 0.25 - height / 2 : parent.height * 0.48
             visible: !screen.drill.apart
-            size: Math.min(parent.height * 0.075, parent.width / (Math.min(10, needed) * 1.4))
+            size: screen.withMusic ? Math.min(screen.least * 1.4, parent.width * 0.3 / (Math.min(10, needed) * 1.4)) : Math.min(parent.height * 0.075, parent.width / (Math.min(10, needed) * 1.4))
             streak: screen.drill.streak
             needed: screen.drill.cleanRuns
             words: screen.drill.streakText
@@ -73,16 +78,17 @@ Item {
         BeatRow {
             id: bar
             width: parent.width
-            y: parent.height * 0.61
+            y: screen.withMusic ? screen.head : parent.height * 0.61
             beats: screen.drill.beats
-            cellHeight: rows > 1 ? parent.height * 0.09 : parent.height * 0.16
+            cellHeight: screen.withMusic ? parent.height * 0.11 : rows > 1 ? parent.height * 0.09 : parent.height * 0.16
         }
         Words {
-            anchors.left: parent.left
-            anchors.bottom: parent.bottom
-            height: parent.height * 0.16
-            width: parent.width * 0.5
+            x: screen.withMusic ? parent.width * 0.66 : 0
+            y: screen.withMusic ? 0 : parent.height - height
+            height: screen.withMusic ? screen.head * 0.5 : parent.height * 0.16
+            width: screen.withMusic ? parent.width - x : parent.width * 0.5
             verticalAlignment: Text.AlignVCenter
+            horizontalAlignment: screen.withMusic ? Text.AlignRight : Text.AlignLeft
             text: screen.drill.beats.placeText
             font.pixelSize: Math.max(screen.least, screen.height * 0.075)
             font.weight: Font.Bold
@@ -91,11 +97,20 @@ Item {
         }
         FeedbackMark {
             anchors.right: parent.right
-            anchors.bottom: parent.bottom
-            height: parent.height * 0.16
-            width: parent.width * 0.5
+            y: screen.withMusic ? screen.head * 0.5 : parent.height - height
+            height: screen.withMusic ? screen.head * 0.5 : parent.height * 0.16
+            width: parent.width * (screen.withMusic ? 0.68 : 0.5)
             drill: screen.drill
-            size: Math.max(screen.least, screen.height * 0.06)
+            size: Math.max(screen.least, screen.height * (screen.withMusic ? 0.04 : 0.06))
+        }
+        PagePart {
+            id: music
+            objectName: "musicPlaying"
+            width: parent.width
+            y: bar.y + bar.height + screen.margin / 2
+            height: parent.height - y
+            visible: screen.withMusic
+            picture: screen.picture
         }
     }
 

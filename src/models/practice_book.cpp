@@ -37,6 +37,7 @@ Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalPlace p
     std::unique_ptr<PracticeBook> book(new PracticeBook);
     auto* self = book.get();
     book->randomness_ = ports.randomness;
+    book->folder_ = place.folder;
     // The writer's thread speaks to the window's thread by queued calls; they are dropped when the book is
     // gone.
     journal::JournalHearer hearer{

@@ -26,6 +26,7 @@ public:
 
     [[nodiscard]] const Notebook& notebook() const { return notebook_; }
     [[nodiscard]] const std::string& device() const;
+    [[nodiscard]] const std::string& folder() const { return folder_; }
     [[nodiscard]] bool readOnly() const;
     /// What could not be read when the folder was opened.
     [[nodiscard]] const std::vector<Fault>& readFaults() const;
@@ -65,6 +66,7 @@ private:
     void heardSaved(Id fact);
     void heardTrouble(const Fault& fault);
 
+    std::string folder_;
     std::shared_ptr<journal::Randomness> randomness_;
     std::unique_ptr<journal::Journal> journal_;
     Notebook notebook_;

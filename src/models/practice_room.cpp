@@ -26,13 +26,14 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
     : book_(std::move(book)), sound_(sound), machine_(std::move(settings)),
       settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
       log_(*book_), session_(*book_, sound, std::move(engine), reading), drill_(*book_, sound, session_),
-      runThrough_(*book_, sound), keys_(
-                                      machine_.keys,
-                                      [this](const KeyBindings::Keys& keys) {
-                                          machine_.keys = keys;
-                                          settings_.saveNow();
-                                      },
-                                      [this] { return sound_.nowNanos(); }),
+      runThrough_(*book_, sound), formPicture_(*book_), drillPicture_(*book_),
+      keys_(
+          machine_.keys,
+          [this](const KeyBindings::Keys& keys) {
+              machine_.keys = keys;
+              settings_.saveNow();
+          },
+          [this] { return sound_.nowNanos(); }),
       picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_) {
     present_ = this;
     connect(book_.get(), &PracticeBook::savedChanged, this, &PracticeRoom::unsavedChanged);
@@ -46,6 +47,10 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
     connect(&session_, &DrillSession::fellBehind, this, &PracticeRoom::noticeChanged);
     connect(&settings_, &SettingsModel::faultChanged, this, &PracticeRoom::noticeChanged);
     connect(&drill_, &DrillModel::wantsEdit, this, &PracticeRoom::edit);
+    const auto showForm = [this] { formPicture_.setPassage(editor_.passage()); };
+    const auto showDrill = [this] { drillPicture_.setPassage(drill_.passageText()); };
+    connect(&editor_, &PassageEditor::loaded, this, showForm);
+    connect(&drill_, &DrillModel::changed, this, showDrill);
     session_.setMix(settings_.mix());
     screen_ = book_->notebook().passages().empty() ? QStringLiteral("welcome") : QStringLiteral("passages");
     openLast();

@@ -13,6 +13,7 @@
 #include "models/key_bindings.h"
 #include "models/log_model.h"
 #include "models/paper_runs.h"
+#include "models/music_picture.h"
 #include "models/passage_editor.h"
 #include "models/passage_exchange.h"
 #include "models/passage_list_model.h"
@@ -48,6 +49,9 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(piolo::models::PracticeSheet* sheet READ sheet CONSTANT)
     Q_PROPERTY(piolo::models::PaperRuns* paper READ paper CONSTANT)
     Q_PROPERTY(piolo::models::PassageExchange* exchange READ exchange CONSTANT)
+    /// Of the passage in the editor, and of the one in the drill.
+    Q_PROPERTY(piolo::models::MusicPicture* formPicture READ formPicture CONSTANT)
+    Q_PROPERTY(piolo::models::MusicPicture* drillPicture READ drillPicture CONSTANT)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
     /// One line; "" when all is well.
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
@@ -75,6 +79,8 @@ public:
     [[nodiscard]] PracticeSheet* sheet() { return &sheet_; }
     [[nodiscard]] PaperRuns* paper() { return &paper_; }
     [[nodiscard]] PassageExchange* exchange() { return &exchange_; }
+    [[nodiscard]] MusicPicture* formPicture() { return &formPicture_; }
+    [[nodiscard]] MusicPicture* drillPicture() { return &drillPicture_; }
     [[nodiscard]] PracticeBook& book() { return *book_; }
     [[nodiscard]] DrillSession& session() { return session_; }
     [[nodiscard]] bool readOnly() const { return book_->readOnly(); }
@@ -118,6 +124,8 @@ private:
     DrillSession session_;
     DrillModel drill_;
     RunThroughModel runThrough_;
+    MusicPicture formPicture_;
+    MusicPicture drillPicture_;
     KeyBindings keys_;
     PassagePicks picks_;
     PracticeSheet sheet_;
