@@ -9,6 +9,8 @@ ColumnLayout {
 
     required property DrillModel drill
     required property KeyBindings keys
+    /// The tempo stands beside the beats, so that the music has its room.
+    property bool compact: false
     readonly property bool roomy: height > 500
 
     function inOneLine(a, b) {
@@ -17,21 +19,35 @@ ColumnLayout {
 
     spacing: roomy ? Theme.gap : 8
 
-    Item {
+    RowLayout {
         Layout.fillWidth: true
         Layout.fillHeight: true
-        Layout.minimumHeight: 90
+        spacing: Theme.gap
 
-        Words {
-            anchors.fill: parent
-            text: desk.drill.tempoText
-            font.pixelSize: Math.max(20, Math.min(parent.height * 1.05, parent.width * 0.42))
-            font.weight: Font.Bold
-            fontSizeMode: Text.Fit
-            minimumPixelSize: 20
-            horizontalAlignment: Text.AlignHCenter
-            verticalAlignment: Text.AlignVCenter
-            Accessible.name: desk.drill.tempoLine
+        Item {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.preferredWidth: 1
+            Layout.minimumHeight: desk.compact ? 60 : 90
+
+            Words {
+                anchors.fill: parent
+                text: desk.drill.tempoText
+                font.pixelSize: Math.max(20, Math.min(parent.height * 1.05, parent.width * (desk.compact ? 0.6 : 0.42)))
+                font.weight: Font.Bold
+                fontSizeMode: Text.Fit
+                minimumPixelSize: 20
+                horizontalAlignment: Text.AlignHCenter
+                verticalAlignment: Text.AlignVCenter
+                Accessible.name: desk.drill.tempoLine
+            }
+        }
+        BeatRow {
+            visible: desk.compact
+            Layout.fillWidth: true
+            Layout.preferredWidth: 2
+            beats: desk.drill.beats
+            cellHeight: 40
         }
     }
     Words {
@@ -93,6 +109,7 @@ ColumnLayout {
         wrapMode: Text.WordWrap
     }
     BeatRow {
+        visible: !desk.compact
         Layout.fillWidth: true
         beats: desk.drill.beats
         cellHeight: desk.roomy ? 60 : 40
@@ -172,6 +189,7 @@ ColumnLayout {
     }
     MarkLegend {
         Layout.fillWidth: true
+        visible: !desk.compact
         keys: desk.keys
         openEnded: desk.drill.openEnded
     }

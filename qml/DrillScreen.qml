@@ -18,8 +18,10 @@ Item {
     readonly property bool roomy: height > 640
     readonly property real margin: width < 1200 ? Theme.gap : Theme.margin
     readonly property real ladderWidth: Math.max(270, width * 0.24)
-    /// Beside the ladder, for the music.
+    /// The music stands beside the ladder, over the desk, which then takes less room.
+    readonly property bool withMusic: picture.known && !music.missing
     readonly property real besides: width - ladderWidth - 3 * margin
+    readonly property real mostMusic: height - (height > 900 ? 560 : roomy ? 474 : 376)
 
     ColumnLayout {
         anchors.fill: parent
@@ -102,7 +104,7 @@ Item {
                     id: music
                     objectName: "musicReady"
                     Layout.fillWidth: true
-                    Layout.preferredHeight: missing ? 2 * Theme.body : Math.min(screen.besides / shape, screen.height * 0.36)
+                    Layout.preferredHeight: missing ? 2 * Theme.body : Math.min(screen.besides / shape, screen.mostMusic)
                     visible: screen.picture.known
                     picture: screen.picture
                 }
@@ -116,6 +118,7 @@ Item {
                         Layout.fillHeight: true
                         drill: screen.drill
                         keys: screen.keys
+                        compact: screen.withMusic && screen.height <= 900
                     }
 
                     ColumnLayout {
@@ -126,7 +129,7 @@ Item {
                         Card {
                             Layout.fillWidth: true
                             Layout.fillHeight: true
-                            visible: !screen.picture.known || music.missing
+                            visible: !screen.withMusic
 
                             Words {
                                 id: curveTitle
@@ -155,13 +158,14 @@ Item {
                         }
                         TodayCard {
                             Layout.fillWidth: true
+                            visible: screen.roomy || !screen.withMusic
                             today: screen.drill.today
                             unsaved: screen.unsaved
                             recorded: screen.recorded
                         }
                         Item {
                             Layout.fillHeight: true
-                            visible: screen.picture.known && !music.missing
+                            visible: screen.withMusic
                         }
                     }
                 }

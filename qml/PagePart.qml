@@ -23,9 +23,10 @@ Item {
 
     Rectangle {
         id: paper
-        anchors.centerIn: parent
-        width: height * place.shape
-        height: place.paperHeight
+        x: Math.round((place.width - width) / 2)
+        y: Math.round((place.height - height) / 2)
+        width: Math.round(place.paperHeight * place.shape)
+        height: Math.round(place.paperHeight)
         visible: page.status === Image.Ready
         color: "white"
         clip: true

@@ -95,18 +95,28 @@ Card {
             font.pixelSize: Theme.small
             wrapMode: Text.WordWrap
         }
-        Pills {
+        Flow {
             width: parent.width
-            label: qsTr("What the arrow keys move")
-            options: [
-                {value: PictureFrame.All, text: qsTr("frame")},
-                {value: PictureFrame.Top, text: qsTr("top")},
-                {value: PictureFrame.Right, text: qsTr("right")},
-                {value: PictureFrame.Bottom, text: qsTr("bottom")},
-                {value: PictureFrame.Left, text: qsTr("left")}
-            ]
-            value: crop.edges
-            onChosen: value => crop.edges = value
+            spacing: 8
+
+            Pills {
+                width: Math.min(implicitWidth, parent.width)
+                label: qsTr("What the arrow keys move")
+                options: [
+                    {value: PictureFrame.All, text: qsTr("frame")},
+                    {value: PictureFrame.Top, text: qsTr("top")},
+                    {value: PictureFrame.Right, text: qsTr("right")},
+                    {value: PictureFrame.Bottom, text: qsTr("bottom")},
+                    {value: PictureFrame.Left, text: qsTr("left")}
+                ]
+                value: crop.edges
+                onChosen: value => crop.edges = value
+            }
+            InkButton {
+                objectName: "pictureWhole"
+                text: qsTr("Frame the whole page")
+                onClicked: card.picture.frame.widen()
+            }
         }
     }
     PictureCrop {
@@ -136,12 +146,6 @@ Card {
             onClicked: card.keep()
         }
         InkButton {
-            objectName: "pictureWhole"
-            visible: card.cropping && !crop.missing
-            text: qsTr("Whole page")
-            onClicked: card.picture.frame.widen()
-        }
-        InkButton {
             objectName: "pictureOther"
             visible: card.cropping
             text: qsTr("Another picture")
@@ -159,7 +163,7 @@ Card {
         InkButton {
             objectName: "pictureLeave"
             visible: !card.cropping || card.picture.frame.moved
-            text: card.cropping ? qsTr("Leave it as it was") : qsTr("Back to the form")
+            text: card.cropping ? qsTr("Leave as it was") : qsTr("Back to the form")
             onClicked: card.leave()
         }
         InkButton {

@@ -16,9 +16,27 @@ Item {
     readonly property list<int> order: [PictureFrame.All, PictureFrame.Top, PictureFrame.Right, PictureFrame.Bottom, PictureFrame.Left]
     readonly property list<string> names: [qsTr("the whole frame"), qsTr("the top edge"), qsTr("the right edge"), qsTr("the bottom edge"), qsTr("the left edge")]
 
+    /// How near to an edge it is taken hold of, and the room for that around the page.
+    readonly property int reach: 14
+
+    /// What is moved is in sight.
+    function reveal() {
+        const top = edges & PictureFrame.Bottom && edges !== PictureFrame.All ? frame.bottom : frame.top;
+        const bottom = edges & PictureFrame.Top && edges !== PictureFrame.All ? frame.top : frame.bottom;
+        const from = top / whole * paper.height;
+        const to = bottom / whole * paper.height + 2 * reach;
+        if (to > sheet.contentY + sheet.height)
+            scrollTo(to - sheet.height);
+        if (from < sheet.contentY)
+            scrollTo(from);
+    }
+    function scrollTo(y) {
+        sheet.contentY = Math.max(0, Math.min(y, sheet.contentHeight - sheet.height));
+    }
     function turn(by) {
         const place = Math.max(0, order.indexOf(edges));
         edges = order[(place + by + order.length) % order.length];
+        reveal();
     }
     function nudge(event) {
         const step = event.modifiers & Qt.ShiftModifier ? 250 : 25;
@@ -30,11 +48,11 @@ Item {
         if (!(event.key in ways))
             return false;
         frame.move(edges, ways[event.key][0], ways[event.key][1]);
+        reveal();
         return true;
     }
     /// The edges within reach of a point; the whole frame inside of it; 0 outside.
     function edgesAt(x, y) {
-        const reach = 14;
         const near = (a, b) => Math.abs(a - b) <= reach;
         if (x < hold.x - reach || x > hold.x + hold.width + reach || y < hold.y - reach || y > hold.y + hold.height + reach)
             return 0;
@@ -50,128 +68,141 @@ Item {
     Accessible.name: qsTr("The page with its frame. The arrow keys move %1.").arg(names[Math.max(0, order.indexOf(edges))])
     Accessible.description: frame.sentence
 
+    onActiveFocusChanged: if (activeFocus) reveal()
     Keys.onPressed: event => {
         if (event.key === Qt.Key_Space)
             turn(event.modifiers & Qt.ShiftModifier ? -1 : 1);
+        else if (event.key === Qt.Key_PageUp || event.key === Qt.Key_PageDown)
+            scrollTo(sheet.contentY + (event.key === Qt.Key_PageUp ? -0.8 : 0.8) * sheet.height);
         else if (!nudge(event))
             return;
         event.accepted = true;
     }
 
-    Rectangle {
-        id: paper
-        readonly property real shape: page.implicitHeight > 0 ? page.implicitWidth / page.implicitHeight : 0.7
-        anchors.horizontalCenter: parent.horizontalCenter
-        width: Math.min(crop.width, crop.height * shape)
-        height: width / shape
-        visible: page.status === Image.Ready
-        color: "white"
+    Flickable {
+        id: sheet
+        anchors.fill: parent
+        contentWidth: width
+        contentHeight: paper.height + 2 * crop.reach
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
 
-        Image {
-            id: page
-            objectName: "page"
-            anchors.fill: parent
-            source: crop.picture.url
-            sourceSize: Qt.size(2048, 2048)
-            asynchronous: true
-            autoTransform: true
-            mipmap: true
-            Accessible.ignored: true
-        }
-        // What lies outside the frame is dimmed.
-        component Shade: Rectangle {
-            color: "#80302c26"
-        }
-        Shade {
-            width: parent.width
-            height: hold.y
-        }
-        Shade {
-            y: hold.y + hold.height
-            width: parent.width
-            height: parent.height - y
-        }
-        Shade {
-            y: hold.y
-            width: hold.x
-            height: hold.height
-        }
-        Shade {
-            x: hold.x + hold.width
-            y: hold.y
-            width: parent.width - x
-            height: hold.height
-        }
-        Item {
-            id: hold
-            x: crop.frame.left / crop.whole * paper.width
-            y: crop.frame.top / crop.whole * paper.height
-            width: (crop.frame.right - crop.frame.left) / crop.whole * paper.width
-            height: (crop.frame.bottom - crop.frame.top) / crop.whole * paper.height
+        Rectangle {
+            id: paper
+            readonly property real shape: page.implicitHeight > 0 ? page.implicitWidth / page.implicitHeight : 0.7
+            x: crop.reach
+            y: crop.reach
+            width: sheet.width - 2 * crop.reach
+            height: width / shape
+            visible: page.status === Image.Ready
+            color: "white"
 
-            // The edges that the arrow keys move are thick.
-            component Side: Rectangle {
-                property int edge
-                readonly property int thick: crop.edges & edge ? 6 : 2
-                color: crop.activeFocus ? "#1f5fbf" : "#a66a12"
+            Image {
+                id: page
+                objectName: "page"
+                anchors.fill: parent
+                source: crop.picture.url
+                sourceSize: Qt.size(2048, 2048)
+                asynchronous: true
+                autoTransform: true
+                mipmap: true
+                Accessible.ignored: true
             }
-            Side {
-                edge: PictureFrame.Top
-                y: -thick / 2
+            // What lies outside the frame is dimmed.
+            component Shade: Rectangle {
+                color: "#80302c26"
+            }
+            Shade {
                 width: parent.width
-                height: thick
+                height: hold.y
             }
-            Side {
-                edge: PictureFrame.Bottom
-                y: parent.height - thick / 2
+            Shade {
+                y: hold.y + hold.height
                 width: parent.width
-                height: thick
+                height: parent.height - y
             }
-            Side {
-                edge: PictureFrame.Left
-                x: -thick / 2
-                width: thick
-                height: parent.height
+            Shade {
+                y: hold.y
+                width: hold.x
+                height: hold.height
             }
-            Side {
-                edge: PictureFrame.Right
-                x: parent.width - thick / 2
-                width: thick
-                height: parent.height
+            Shade {
+                x: hold.x + hold.width
+                y: hold.y
+                width: parent.width - x
+                height: hold.height
             }
-        }
-        MouseArea {
-            property real pressedX: 0
-            property real pressedY: 0
-            property int dragged: 0
+            Item {
+                id: hold
+                x: crop.frame.left / crop.whole * paper.width
+                y: crop.frame.top / crop.whole * paper.height
+                width: (crop.frame.right - crop.frame.left) / crop.whole * paper.width
+                height: (crop.frame.bottom - crop.frame.top) / crop.whole * paper.height
 
-            // The handles reach a little over the page.
-            anchors.fill: parent
-            anchors.margins: -14
-            hoverEnabled: true
-            preventStealing: true
-            cursorShape: {
-                const at = crop.edgesAt(mouseX - 14, mouseY - 14);
-                if (at === PictureFrame.All)
-                    return Qt.SizeAllCursor;
-                if (at === PictureFrame.Left || at === PictureFrame.Right)
-                    return Qt.SizeHorCursor;
-                if (at === PictureFrame.Top || at === PictureFrame.Bottom)
-                    return Qt.SizeVerCursor;
-                if (at === PictureFrame.Left + PictureFrame.Top || at === PictureFrame.Right + PictureFrame.Bottom)
-                    return Qt.SizeFDiagCursor;
-                return at === 0 ? Qt.ArrowCursor : Qt.SizeBDiagCursor;
+                // The edges that the arrow keys move are thick.
+                component Side: Rectangle {
+                    property int edge
+                    readonly property int thick: crop.edges & edge ? 6 : 2
+                    color: crop.activeFocus ? "#1f5fbf" : "#a66a12"
+                }
+                Side {
+                    edge: PictureFrame.Top
+                    y: -thick / 2
+                    width: parent.width
+                    height: thick
+                }
+                Side {
+                    edge: PictureFrame.Bottom
+                    y: parent.height - thick / 2
+                    width: parent.width
+                    height: thick
+                }
+                Side {
+                    edge: PictureFrame.Left
+                    x: -thick / 2
+                    width: thick
+                    height: parent.height
+                }
+                Side {
+                    edge: PictureFrame.Right
+                    x: parent.width - thick / 2
+                    width: thick
+                    height: parent.height
+                }
             }
-            onPressed: mouse => {
-                crop.forceActiveFocus(Qt.MouseFocusReason);
-                dragged = crop.edgesAt(mouse.x - 14, mouse.y - 14);
-                pressedX = mouse.x;
-                pressedY = mouse.y;
-                crop.frame.hold();
-            }
-            onPositionChanged: mouse => {
-                if (pressed && dragged > 0)
-                    crop.frame.dragTo(dragged, Math.round((mouse.x - pressedX) / paper.width * crop.whole), Math.round((mouse.y - pressedY) / paper.height * crop.whole));
+            MouseArea {
+                property real pressedX: 0
+                property real pressedY: 0
+                property int dragged: 0
+
+                // The handles reach a little over the page.
+                anchors.fill: parent
+                anchors.margins: -crop.reach
+                hoverEnabled: true
+                preventStealing: true
+                cursorShape: {
+                    const at = crop.edgesAt(mouseX - crop.reach, mouseY - crop.reach);
+                    if (at === PictureFrame.All)
+                        return Qt.SizeAllCursor;
+                    if (at === PictureFrame.Left || at === PictureFrame.Right)
+                        return Qt.SizeHorCursor;
+                    if (at === PictureFrame.Top || at === PictureFrame.Bottom)
+                        return Qt.SizeVerCursor;
+                    if (at === PictureFrame.Left + PictureFrame.Top || at === PictureFrame.Right + PictureFrame.Bottom)
+                        return Qt.SizeFDiagCursor;
+                    return at === 0 ? Qt.ArrowCursor : Qt.SizeBDiagCursor;
+                }
+                onPressed: mouse => {
+                    crop.forceActiveFocus(Qt.MouseFocusReason);
+                    dragged = crop.edgesAt(mouse.x - crop.reach, mouse.y - crop.reach);
+                    pressedX = mouse.x;
+                    pressedY = mouse.y;
+                    crop.frame.hold();
+                }
+                onPositionChanged: mouse => {
+                    if (pressed && dragged > 0)
+                        crop.frame.dragTo(dragged, Math.round((mouse.x - pressedX) / paper.width * crop.whole), Math.round((mouse.y - pressedY) / paper.height * crop.whole));
+                }
             }
         }
     }

@@ -31,7 +31,10 @@ Column {
         label: qsTr("File")
         fault: source.taking.fault
         text: source.typed
-        onTyped: text => source.typed = text
+        onTyped: text => {
+            source.typed = text;
+            source.taking.close();
+        }
         onAccepted: source.taking.read(source.typed)
     }
     Row {
@@ -58,12 +61,14 @@ Column {
         }
     }
     Row {
+        visible: source.taking.pages === 0 || source.taking.busy
         spacing: 12
 
         InkButton {
             objectName: "picture-read"
             text: qsTr("Take it")
-            strong: enabled && source.taking.pages === 0
+            visible: source.taking.pages === 0
+            strong: enabled
             enabled: source.typed !== "" && !source.taking.busy
             onClicked: source.taking.read(source.typed)
         }

@@ -16,7 +16,10 @@ Item {
 
     /// The music has most of the room; the figures stand above it.
     readonly property bool withMusic: picture.known && !music.missing
-    readonly property real head: desk.height * 0.2
+    readonly property real beatsHeight: desk.height * 0.11
+    /// A wide strip of music leaves more for the figures.
+    readonly property real head: Math.max(desk.height * 0.2, Math.min(desk.height * 0.4,
+        desk.height - beatsHeight * bar.rows - margin - desk.width / music.shape))
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("The click runs. %1 marks a miss, %2 stops.").arg(keys.markKeys).arg(keys.stopKeys)
@@ -50,7 +53,7 @@ Item {
             width: screen.withMusic ? parent.width * 0.3 : parent.width
             height: screen.withMusic ? screen.head : parent.height * 0.46
             text: screen.drill.tempoText
-            font.pixelSize: height * 1.08
+            font.pixelSize: height * (screen.withMusic ? 0.98 : 1.08)
             font.weight: Font.Bold
             fontSizeMode: Text.HorizontalFit
             minimumPixelSize: screen.least
@@ -80,7 +83,7 @@ Item {
             width: parent.width
             y: screen.withMusic ? screen.head : parent.height * 0.61
             beats: screen.drill.beats
-            cellHeight: screen.withMusic ? parent.height * 0.11 : rows > 1 ? parent.height * 0.09 : parent.height * 0.16
+            cellHeight: screen.withMusic ? screen.beatsHeight : rows > 1 ? parent.height * 0.09 : parent.height * 0.16
         }
         Words {
             x: screen.withMusic ? parent.width * 0.66 : 0
