@@ -161,6 +161,7 @@ ColumnLayout {
         RowLayout {
             Layout.fillWidth: true
             Layout.columnSpan: 2
+            Layout.maximumHeight: desk.roomy ? 84 : 60
             spacing: 12
 
             InkButton {

@@ -52,7 +52,7 @@ Card {
     Words {
         id: heading
         anchors.left: parent.left
-        anchors.right: parent.right
+        anchors.right: remove.visible ? remove.left : parent.right
         anchors.top: parent.top
         anchors.margins: Theme.gap
         anchors.leftMargin: 24
@@ -61,6 +61,20 @@ Card {
         font.weight: Font.DemiBold
         elide: Text.ElideRight
         Accessible.role: Accessible.Heading
+    }
+    InkButton {
+        id: remove
+        objectName: "pictureRemove"
+        anchors.right: parent.right
+        anchors.rightMargin: 24
+        anchors.verticalCenter: heading.verticalCenter
+        visible: card.cropping
+        text: qsTr("Remove")
+        ink: Theme.miss
+        onClicked: {
+            card.picture.remove();
+            file.take();
+        }
     }
     Sheet {
         anchors.top: heading.bottom
@@ -82,49 +96,43 @@ Card {
     Column {
         id: choices
         anchors.top: heading.bottom
-        anchors.topMargin: 8
-        anchors.left: heading.left
-        anchors.right: heading.right
+        anchors.topMargin: 14
+        anchors.left: parent.left
+        anchors.leftMargin: 24
+        anchors.right: parent.right
+        anchors.rightMargin: 24
         visible: card.cropping && !crop.missing
         spacing: 8
 
         Words {
             width: parent.width
-            text: qsTr("Drag the frame by its edges and corners. With the frame chosen the arrow keys move what is picked here, with Shift in larger steps; Space picks the next.")
+            text: qsTr("Drag the frame around the passage, or move what is picked here with the arrow keys: Shift for larger steps, Space for the next edge.")
             color: Theme.faint
             font.pixelSize: Theme.small
             wrapMode: Text.WordWrap
         }
-        Flow {
+        Pills {
             width: parent.width
-            spacing: 8
-
-            Pills {
-                width: Math.min(implicitWidth, parent.width)
-                label: qsTr("What the arrow keys move")
-                options: [
-                    {value: PictureFrame.All, text: qsTr("frame")},
-                    {value: PictureFrame.Top, text: qsTr("top")},
-                    {value: PictureFrame.Right, text: qsTr("right")},
-                    {value: PictureFrame.Bottom, text: qsTr("bottom")},
-                    {value: PictureFrame.Left, text: qsTr("left")}
-                ]
-                value: crop.edges
-                onChosen: value => crop.edges = value
-            }
-            InkButton {
-                objectName: "pictureWhole"
-                text: qsTr("Frame the whole page")
-                onClicked: card.picture.frame.widen()
-            }
+            label: qsTr("What the arrow keys move")
+            options: [
+                {value: PictureFrame.All, text: qsTr("frame")},
+                {value: PictureFrame.Top, text: qsTr("top")},
+                {value: PictureFrame.Right, text: qsTr("right")},
+                {value: PictureFrame.Bottom, text: qsTr("bottom")},
+                {value: PictureFrame.Left, text: qsTr("left")}
+            ]
+            value: crop.edges
+            onChosen: value => crop.edges = value
         }
     }
     PictureCrop {
         id: crop
         anchors.top: choices.bottom
         anchors.topMargin: 16
-        anchors.left: heading.left
-        anchors.right: heading.right
+        anchors.left: parent.left
+        anchors.leftMargin: 24
+        anchors.right: parent.right
+        anchors.rightMargin: 24
         anchors.bottom: buttons.top
         anchors.bottomMargin: 20
         visible: card.cropping
@@ -132,8 +140,10 @@ Card {
     }
     Flow {
         id: buttons
-        anchors.left: heading.left
-        anchors.right: heading.right
+        anchors.left: parent.left
+        anchors.leftMargin: 24
+        anchors.right: parent.right
+        anchors.rightMargin: 24
         anchors.bottom: parent.bottom
         anchors.bottomMargin: Theme.gap
         spacing: 12
@@ -144,6 +154,12 @@ Card {
             text: card.picture.frame.moved ? qsTr("Keep this part") : qsTr("Done")
             strong: true
             onClicked: card.keep()
+        }
+        InkButton {
+            objectName: "pictureWhole"
+            visible: card.cropping && !crop.missing
+            text: qsTr("Whole page")
+            onClicked: card.picture.frame.widen()
         }
         InkButton {
             objectName: "pictureOther"
@@ -165,16 +181,6 @@ Card {
             visible: !card.cropping || card.picture.frame.moved
             text: card.cropping ? qsTr("Leave as it was") : qsTr("Back to the form")
             onClicked: card.leave()
-        }
-        InkButton {
-            objectName: "pictureRemove"
-            visible: card.cropping
-            text: qsTr("Remove")
-            ink: Theme.miss
-            onClicked: {
-                card.picture.remove();
-                file.take();
-            }
         }
     }
 }

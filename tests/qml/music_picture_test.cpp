@@ -272,6 +272,7 @@ TEST_CASE("a picture whose file is gone is one quiet line, and the drill goes on
     CHECK(screen.stage.room().drill()->state() == models::DrillModel::State::Playing);
     CHECK(screen.stage.find("musicPlaying") == nullptr);
     screen.stage.tap(Qt::Key_Escape);
+    screen.stage.play(0.5);
     screen.shoot("picture-missing");
 }
 
