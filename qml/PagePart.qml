@@ -41,7 +41,8 @@ Item {
             width: paper.width / place.picture.width
             height: paper.height / place.picture.height
             source: place.picture.url
-            sourceSize: Qt.size(place.detail, place.detail)
+            sourceSize.width: place.detail
+            sourceSize.height: place.detail
             asynchronous: true
             autoTransform: true
             mipmap: true

@@ -13,8 +13,8 @@ Item {
     readonly property PictureFrame frame: picture.frame
     readonly property bool missing: page.status === Image.Error
     readonly property int whole: 10000
-    readonly property list<int> order: [PictureFrame.All, PictureFrame.Top, PictureFrame.Right, PictureFrame.Bottom, PictureFrame.Left]
-    readonly property list<string> names: [qsTr("the whole frame"), qsTr("the top edge"), qsTr("the right edge"), qsTr("the bottom edge"), qsTr("the left edge")]
+    readonly property var order: [PictureFrame.All, PictureFrame.Top, PictureFrame.Right, PictureFrame.Bottom, PictureFrame.Left]
+    readonly property var names: [qsTr("the whole frame"), qsTr("the top edge"), qsTr("the right edge"), qsTr("the bottom edge"), qsTr("the left edge")]
 
     /// How near to an edge it is taken hold of, and the room for that around the page.
     readonly property int reach: 14
@@ -102,7 +102,8 @@ Item {
                 objectName: "page"
                 anchors.fill: parent
                 source: crop.picture.url
-                sourceSize: Qt.size(2048, 2048)
+                sourceSize.width: 2048
+                sourceSize.height: 2048
                 asynchronous: true
                 autoTransform: true
                 mipmap: true
@@ -139,32 +140,31 @@ Item {
                 width: (crop.frame.right - crop.frame.left) / crop.whole * paper.width
                 height: (crop.frame.bottom - crop.frame.top) / crop.whole * paper.height
 
-                // The edges that the arrow keys move are thick.
-                component Side: Rectangle {
-                    property int edge
-                    readonly property int thick: crop.edges & edge ? 6 : 2
-                    color: crop.activeFocus ? "#1f5fbf" : "#a66a12"
-                }
-                Side {
-                    edge: PictureFrame.Top
+                // Those that the arrow keys move are thick.
+                FrameSide {
+                    picked: crop.edges & PictureFrame.Top
+                    focused: crop.activeFocus
                     y: -thick / 2
                     width: parent.width
                     height: thick
                 }
-                Side {
-                    edge: PictureFrame.Bottom
+                FrameSide {
+                    picked: crop.edges & PictureFrame.Bottom
+                    focused: crop.activeFocus
                     y: parent.height - thick / 2
                     width: parent.width
                     height: thick
                 }
-                Side {
-                    edge: PictureFrame.Left
+                FrameSide {
+                    picked: crop.edges & PictureFrame.Left
+                    focused: crop.activeFocus
                     x: -thick / 2
                     width: thick
                     height: parent.height
                 }
-                Side {
-                    edge: PictureFrame.Right
+                FrameSide {
+                    picked: crop.edges & PictureFrame.Right
+                    focused: crop.activeFocus
                     x: parent.width - thick / 2
                     width: thick
                     height: parent.height
