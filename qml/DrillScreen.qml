@@ -21,7 +21,7 @@ Item {
     /// The music stands beside the ladder, over the desk, which then takes less room.
     readonly property bool withMusic: picture.known && !music.missing
     readonly property real besides: width - ladderWidth - 3 * margin
-    readonly property real mostMusic: height - (height > 900 ? 560 : roomy ? 474 : 376)
+    readonly property real musicHeight: Math.min(besides / music.shape, height - (roomy ? 474 : 376))
 
     ColumnLayout {
         anchors.fill: parent
@@ -104,7 +104,7 @@ Item {
                     id: music
                     objectName: "musicReady"
                     Layout.fillWidth: true
-                    Layout.preferredHeight: missing ? 2 * Theme.body : Math.min(screen.besides / shape, screen.mostMusic)
+                    Layout.preferredHeight: missing ? 2 * Theme.body : screen.musicHeight
                     visible: screen.picture.known
                     picture: screen.picture
                 }
@@ -118,7 +118,7 @@ Item {
                         Layout.fillHeight: true
                         drill: screen.drill
                         keys: screen.keys
-                        compact: screen.withMusic && screen.height <= 900
+                        compact: screen.withMusic && screen.height - screen.musicHeight < 570
                     }
 
                     ColumnLayout {

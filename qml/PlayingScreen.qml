@@ -53,10 +53,10 @@ Item {
             width: screen.withMusic ? parent.width * 0.3 : parent.width
             height: screen.withMusic ? screen.head : parent.height * 0.46
             text: screen.drill.tempoText
-            font.pixelSize: height * (screen.withMusic ? 0.98 : 1.08)
+            font.pixelSize: Math.max(1, height * (screen.withMusic ? 0.98 : 1.08))
             font.weight: Font.Bold
             fontSizeMode: Text.HorizontalFit
-            minimumPixelSize: screen.least
+            minimumPixelSize: Math.max(1, screen.least)
             horizontalAlignment: Text.AlignHCenter
             verticalAlignment: Text.AlignVCenter
             Accessible.name: screen.drill.tempoLine
@@ -96,7 +96,7 @@ Item {
             font.pixelSize: Math.max(screen.least, screen.height * 0.075)
             font.weight: Font.Bold
             fontSizeMode: Text.HorizontalFit
-            minimumPixelSize: screen.least
+            minimumPixelSize: Math.max(1, screen.least)
         }
         FeedbackMark {
             anchors.right: parent.right
