@@ -161,7 +161,6 @@ ColumnLayout {
         RowLayout {
             Layout.fillWidth: true
             Layout.columnSpan: 2
-            Layout.maximumHeight: desk.roomy ? 84 : 60
             spacing: 12
 
             InkButton {

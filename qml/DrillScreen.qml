@@ -21,7 +21,7 @@ Item {
     /// The music stands beside the ladder, over the desk, which then takes less room.
     readonly property bool withMusic: picture.known && !music.missing
     readonly property real besides: width - ladderWidth - 3 * margin
-    readonly property real musicHeight: Math.min(besides / music.shape, height - (roomy ? 474 : 376))
+    readonly property real musicHeight: Math.min(besides / music.shape, height - (roomy ? 495 : 425))
 
     ColumnLayout {
         anchors.fill: parent
@@ -118,7 +118,7 @@ Item {
                         Layout.fillHeight: true
                         drill: screen.drill
                         keys: screen.keys
-                        compact: screen.withMusic && screen.height - screen.musicHeight < 570
+                        compact: screen.withMusic && screen.height - screen.musicHeight < 640
                     }
 
                     ColumnLayout {
