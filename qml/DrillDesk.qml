@@ -53,7 +53,8 @@ ColumnLayout {
     Words {
         Layout.fillWidth: true
         horizontalAlignment: Text.AlignHCenter
-        text: desk.drill.openingText === "" ? desk.drill.tempoLine
+        text: desk.drill.hearing ? qsTr("%1 · only heard: nothing counts").arg(desk.drill.tempoLine)
+              : desk.drill.openingText === "" ? desk.drill.tempoLine
               : qsTr("%1 · %2").arg(desk.drill.tempoLine).arg(desk.drill.openingText)
         color: Theme.faint
         font.pixelSize: Theme.body + 2
@@ -184,6 +185,30 @@ ColumnLayout {
                 text: qsTr("Take it back")
                 key: desk.keys.backKeys
                 onClicked: desk.drill.takeBack()
+            }
+        }
+        RowLayout {
+            Layout.fillWidth: true
+            Layout.columnSpan: 2
+            spacing: 12
+            visible: desk.drill.canHear
+
+            InkButton {
+                objectName: "hear"
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                text: desk.drill.hearing ? qsTr("Stop listening") : qsTr("Hear it first")
+                key: desk.drill.hearing ? desk.keys.stopKeys : desk.keys.hearKeys
+                onClicked: desk.drill.hearFirst()
+            }
+            Tick {
+                objectName: "modelClick"
+                Layout.fillWidth: true
+                Layout.preferredWidth: 2
+                text: qsTr("with the click")
+                Accessible.name: qsTr("Hear it with the click")
+                checked: desk.drill.modelClick
+                onTicked: on => desk.drill.modelClick = on
             }
         }
     }

@@ -24,6 +24,7 @@ piolo ladder   reads marks and prints the tempo that the rule gives after each
 piolo curve    draws the tempo curves of passages as SVG, PNG, PDF or CSV
 piolo sheet    draws ladders to print and tick in pencil, as PDF, SVG or PNG
 piolo bars     reads a score in MusicXML and makes a passage of bars picked from it
+piolo model    writes the notes of a passage, to be heard before they are played
 piolo check    says what is wrong with practice folders, journal files, passage files and scores
 piolo export   writes passages and their pieces as a file for another player
 piolo import   takes pieces and passages from such a file
@@ -126,6 +127,18 @@ piolo bars FILE --from BAR --to BAR   prints the passage that these bars make, w
   --to BAR                the last bar; the first when not given
   --out FILE.piolo.json   writes the passage and its piece, for piolo import
 Example: piolo bars ferrywake.musicxml --from 0 --to 4 --out ferrywake.piolo.json
+)")},
+    {"model", QT_TRANSLATE_NOOP(
+                  "Help", R"(piolo model: writes the notes of a passage, to be heard before they are played
+
+piolo model PASSAGE --folder DIR --out FILE   PASSAGE is the exact title or the id; its bars were picked from a score
+  --folder DIR     the practice folder
+  --out FILE       FILE.wav (float32, mono), or FILE.mid for a MIDI file with the same onsets
+  --tempo N        10 to 400, up to three decimals; where the passage stands when not given
+  --no-click       only the count-in clicks
+  --count-in N     bars of beats before the notes, 0 to 4; the passage's own when not given
+  --rate N         samples per second, 8000 to 192000; 48000 when not given
+Example: piolo model "Letter C, bars 41 to 48" --folder ~/spring-concert --tempo 72 --out letter-c.wav
 )")},
     {"check",
      QT_TRANSLATE_NOOP(

@@ -12,8 +12,8 @@ PassageSet pickedPassage(const score::Score& score, const score::Part& part, sco
     const Piece piece{randomness->id(), title, part.name, {}};
     const std::string bars =
         "bars " + part.bars[stretch.first].number + " to " + part.bars[stretch.last].number;
-    const Passage passage{
-        randomness->id(), {title + ", " + bars, piece.id}, made.music, score::tempiOf(made), {}};
+    Passage passage{randomness->id(), {title + ", " + bars, piece.id}, made.music, score::tempiOf(made), {}};
+    passage.notes = score::notesKept(made);
     return {{piece}, {passage}};
 }
 

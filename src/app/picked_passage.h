@@ -8,7 +8,7 @@
 
 namespace piolo::app {
 
-/// One piece and one passage with new ids, with score::tempiOf().
+/// One piece and one passage with new ids, with score::tempiOf() and score::notesKept().
 [[nodiscard]] PassageSet pickedPassage(const score::Score& score, const score::Part& part,
                                        score::Stretch stretch, const score::Excerpt& made);
 

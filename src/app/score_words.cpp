@@ -84,6 +84,9 @@ std::string excerptReport(const score::Part& part, const score::Excerpt& made) {
     text += "tempo " + (made.tempo ? made.tempo->text() : "not marked") + '\n';
     text += "subdivision " + std::to_string(music.subdivision) +
             (made.onGrid ? "" : ", on which most notes fall, not all") + '\n';
+    if (!made.notes.empty() && score::notesKept(made).empty())
+        text += "these notes are too many for a passage, which keeps " + std::to_string(Passage::mostNotes) +
+                " at most: it is made without them\n";
     text += std::to_string(made.notes.size()) + " notes: onset, length, as written, MIDI number\n";
     for (const Note& note : made.notes) text += noteLine(note);
     return text;

@@ -1,38 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/midi_strike.h"
 #include "app/track_file.h"
 #include "files/midi_file.h"
 
 namespace piolo::app {
 namespace {
-
-using engine::Layer;
-
-struct Strike {
-    std::uint8_t key;
-    std::uint8_t velocity;
-};
-
-// Keys of the percussion channel, common practice: 75 claves, 76 and 77 high and low wood block.
-constexpr std::uint8_t claves = 75;
-constexpr std::uint8_t highBlock = 76;
-constexpr std::uint8_t lowBlock = 77;
-
-Strike strikeOf(Layer layer) {
-    switch (layer) {
-    case Layer::downbeat:
-        return {highBlock, 127};
-    case Layer::group:
-        return {highBlock, 96};
-    case Layer::beat:
-        return {lowBlock, 96};
-    case Layer::subdivision:
-        return {lowBlock, 56};
-    case Layer::countIn:
-    case Layer::cue:
-        break;
-    }
-    return {claves, 96};
-}
 
 /// The beats of the file: how many ticks they have, and where their pulses lie.
 struct MidiBeat {
@@ -97,7 +69,7 @@ Done writeTrackMidi(const std::string& path, const engine::ClickTrack& track, en
     addTempi(midi, track, begins);
     for (const auto& pulse : engine::pulsesOf(track, rate)) {
         if (!pulse.sounds) continue;
-        const Strike strike = strikeOf(pulse.layer);
+        const MidiStrike strike = midiStrikeOf(pulse.layer);
         const std::uint64_t tick = begins[pulse.stretch] +
                                    static_cast<std::uint64_t>(pulse.beat) * beat.ticks +
                                    beat.at[static_cast<std::size_t>(pulse.part)];

@@ -13,7 +13,7 @@ namespace {
 
 std::optional<Verb> verbNamed(std::string_view name) {
     for (const Verb& verb : std::array{clickVerb(), trackVerb(), ladderVerb(), curveVerb(), sheetVerb(),
-                                       barsVerb(), checkVerb(), exportVerb(), importVerb()})
+                                       barsVerb(), modelVerb(), checkVerb(), exportVerb(), importVerb()})
         if (verb.name == name) return verb;
     return std::nullopt;
 }

@@ -22,6 +22,7 @@ struct Verb {
 [[nodiscard]] Verb curveVerb();
 [[nodiscard]] Verb sheetVerb();
 [[nodiscard]] Verb barsVerb();
+[[nodiscard]] Verb modelVerb();
 [[nodiscard]] Verb checkVerb();
 [[nodiscard]] Verb exportVerb();
 [[nodiscard]] Verb importVerb();

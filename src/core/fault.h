@@ -79,6 +79,7 @@ enum class FaultNumber {
     noWholeBar = 255,
     // What a passage cannot be turned into.
     cannotFeel = 261,
+    noNotes = 265,
     // What a picture of music cannot be.
     notAPicture = 281,
     brokenPicture = 282,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/click_voice.h"
 
+#include "engine/ceiling.h"
 #include "engine/click_table.h"
 
 #include <algorithm>
@@ -14,8 +15,6 @@ namespace {
 constexpr std::size_t mostSounding = 64;
 constexpr std::size_t cueCount = 3;
 constexpr std::size_t voiceCount = voices.size();
-
-constexpr float knee = 0.9F;
 
 /// A finished click and the highest it reaches.
 struct Table {
@@ -53,20 +52,6 @@ void addTo(std::span<float> out, Sounding& click) noexcept {
     click.rest = click.rest.subspan(count);
 }
 
-/// Leaves what lies inside ±0.9 as it is and bends what is beyond towards ±1, which it never reaches.
-float bent(float value) noexcept {
-    const float beyond = std::abs(value) - knee;
-    if (beyond <= 0.0F) return value;
-    constexpr float head = 1.0F - knee;
-    return std::copysign(knee + head * beyond / (beyond + head), value);
-}
-
-float gainOf(const Mix& mix, Layer layer) noexcept {
-    const auto index = static_cast<std::size_t>(layer);
-    if (mix.muted[index]) return 0.0F;
-    return std::clamp(mix.level, 0.0F, 1.0F) * std::clamp(mix.layerLevel[index], 0.0F, 1.0F);
-}
-
 Stroke strokeOf(Layer layer, bool barBegins) noexcept {
     switch (layer) {
     case Layer::downbeat:
@@ -79,6 +64,7 @@ Stroke strokeOf(Layer layer, bool barBegins) noexcept {
         return barBegins ? Stroke::countInBar : Stroke::countIn;
     case Layer::beat:
     case Layer::cue:
+    case Layer::model:
         break;
     }
     return Stroke::beat;
@@ -136,12 +122,12 @@ void ClickBank::prepare(SampleRate rate, std::span<const Voice> wanted) {
 void ClickBank::strike(const Mix& mix, Layer layer, std::uint32_t offset, bool barBegins) noexcept {
     const auto stroke = static_cast<std::size_t>(strokeOf(layer, barBegins));
     const auto& table = state_->clicks[static_cast<std::size_t>(mix.voice)][stroke];
-    state_->begin(table, gainOf(mix, layer), offset, mix.voice == Voice::impulse);
+    state_->begin(table, mix.gainOf(layer), offset, mix.voice == Voice::impulse);
 }
 
 void ClickBank::cue(const Mix& mix, Cue cue, std::uint32_t offset) noexcept {
     if (mix.voice == Voice::impulse) return;
-    state_->begin(state_->cues[static_cast<std::size_t>(cue)], gainOf(mix, Layer::cue), offset, false);
+    state_->begin(state_->cues[static_cast<std::size_t>(cue)], mix.gainOf(Layer::cue), offset, false);
 }
 
 void ClickBank::mix(std::span<float> out) noexcept {

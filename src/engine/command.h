@@ -15,15 +15,16 @@ enum class Boundary : std::uint8_t { pulse, beat, bar };
 
 struct Command {
     enum class Kind : std::uint8_t {
-        start,  ///< begin to drill `plan` now
+        start,  ///< begin to drill `plan` now; a model ends
         miss,   ///< the player's key for a miss, heard when `sample` was audible
         clean,  ///< the player's key for clean (open-ended runs only), heard when `sample` was audible
-        stop,   ///< end; a run that is not over is void
+        stop,   ///< end, a model too; a run that is not over is void
         resume, ///< go on after a pause, from the count-in
         adopt,  ///< stand at `standing` (after a mark was taken back); refused when runsEnded is out of date.
                 ///< With another tempo the count-in comes again at the next pulse; a pause stays a pause
         setTempo, ///< by hand while it runs: `standing.tempo` at `boundary`; a run inside is void
         setMix,   ///< `mix`, from the next pulse on; a sounding click goes on as it began
+        hear,     ///< play the model that DrillEngine::hear() has laid out; refused while the drill runs
     };
     Kind kind = Kind::stop;
     std::uint64_t sample = 0;    ///< in the engine's own count of rendered samples
@@ -32,6 +33,7 @@ struct Command {
     Boundary boundary = Boundary::beat;
     DrillPlan plan{};
     Mix mix{};
+    std::uint8_t model = 0; ///< for hear: where the model lies
 };
 static_assert(std::is_trivially_copyable_v<Command>);
 

@@ -29,6 +29,8 @@ public:
     /// As Renderer::setHeard().
     void setHeard(bool heard) noexcept;
     [[nodiscard]] std::uint64_t now() const noexcept { return now_; }
+    /// Neither a run nor a pause.
+    [[nodiscard]] bool isIdle() const noexcept { return mode_ == Mode::idle; }
 
 private:
     enum class Mode : std::uint8_t { idle, running, paused };

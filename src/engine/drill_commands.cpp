@@ -31,6 +31,8 @@ void Drill::obey(const Command& command) noexcept {
     case Command::Kind::setMix:
         mix_ = command.mix;
         break;
+    case Command::Kind::hear:
+        break; // the model's
     }
 }
 

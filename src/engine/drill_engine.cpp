@@ -2,10 +2,12 @@
 #include "engine/drill_engine.h"
 
 #include "engine/drill.h"
+#include "engine/model.h"
 #include "engine/ring.h"
 #include "engine/teller.h"
 
 #include <algorithm>
+#include <array>
 #include <atomic>
 
 namespace piolo::engine {
@@ -14,8 +16,25 @@ struct DrillEngine::State {
     Ring<Command, 256> commands;
     Teller teller;
     Drill drill{teller};
+    std::array<ModelSheet, 2> sheets;
+    Model model{teller};
+    std::uint64_t models = 0; // the sender's
+    SampleRate rate;
     bool prepared = false;
     std::atomic<std::uint64_t> rendered{0};
+
+    void obey(const Command& command) noexcept {
+        using Kind = Command::Kind;
+        if (command.kind == Kind::hear) return hear(command.model);
+        if (command.kind == Kind::start || command.kind == Kind::stop) model.stop(drill.now());
+        if (command.kind == Kind::setMix) model.setMix(command.mix);
+        drill.obey(command);
+    }
+    void hear(std::size_t at) noexcept {
+        if (at >= sheets.size() || !sheets[at].taken.load(std::memory_order_acquire)) return;
+        model.start(sheets[at], drill.now());
+        if (!drill.isIdle()) model.stop(drill.now());
+    }
 };
 
 DrillEngine::DrillEngine() : state_(std::make_unique<State>()) {}
@@ -23,6 +42,8 @@ DrillEngine::~DrillEngine() = default;
 
 void DrillEngine::prepare(SampleRate rate, int /*maxBlock*/) {
     state_->drill.prepare(rate);
+    if (!state_->prepared || rate != state_->rate) state_->model.prepare(rate, state_->drill.now());
+    state_->rate = rate;
     state_->prepared = true;
 }
 
@@ -33,14 +54,34 @@ void DrillEngine::render(std::span<float> out) noexcept {
     }
     state_->teller.flush();
     Command command;
-    while (!state_->teller.isCrowded() && state_->commands.pop(command)) state_->drill.obey(command);
+    while (!state_->teller.isCrowded() && state_->commands.pop(command)) state_->obey(command);
+    const auto begin = state_->drill.now();
     state_->drill.render(out);
+    state_->model.add(out, begin);
     state_->rendered.store(state_->drill.now(), std::memory_order_release);
 }
 
-void DrillEngine::setHeard(bool heard) noexcept { state_->drill.setHeard(heard); }
+void DrillEngine::setHeard(bool heard) noexcept {
+    state_->model.stop(state_->drill.now());
+    state_->drill.setHeard(heard);
+}
 
 bool DrillEngine::send(const Command& command) noexcept { return state_->commands.push(command); }
+std::uint64_t DrillEngine::hear(const ModelScore& model) noexcept {
+    const auto free = std::find_if(state_->sheets.begin(), state_->sheets.end(), [](const ModelSheet& sheet) {
+        return !sheet.taken.load(std::memory_order_acquire);
+    });
+    if (free == state_->sheets.end()) return 0;
+    free->fill(model);
+    free->number = ++state_->models;
+    free->taken.store(true, std::memory_order_release);
+    Command command;
+    command.kind = Command::Kind::hear;
+    command.model = static_cast<std::uint8_t>(free - state_->sheets.begin());
+    if (state_->commands.push(command)) return state_->models;
+    free->taken.store(false, std::memory_order_release);
+    return 0;
+}
 bool DrillEngine::read(Event& event) noexcept { return state_->teller.read(event); }
 std::uint64_t DrillEngine::rendered() const noexcept {
     return state_->rendered.load(std::memory_order_acquire);

@@ -4,6 +4,7 @@
 
 #include "engine/command.h"
 #include "engine/event.h"
+#include "engine/model_score.h"
 #include "engine/renderer.h"
 
 #include <cstdint>
@@ -11,8 +12,8 @@
 
 namespace piolo::engine {
 
-/// One drill at a time. Three threads may touch it at once, each with its own functions: the one that
-/// renders, the one that sends, the one that reads.
+/// One drill at a time, or the model of a passage. Three threads may touch it at once, each with its own
+/// functions: the one that renders, the one that sends, the one that reads.
 class DrillEngine final : public Renderer {
 public:
     DrillEngine();
@@ -27,6 +28,10 @@ public:
 
     /// Sender's thread (one). Lock-free. False when the queue is full: nothing was sent.
     bool send(const Command& command) noexcept;
+    /// Sender's thread. Lock-free, takes no memory. Plays the model when the drill is idle by then; else
+    /// modelEnded is told at once. Returns the number, from 1 on, that modelBegan and modelEnded have as
+    /// their run; 0 when the queue is full or two models wait already: nothing was sent.
+    std::uint64_t hear(const ModelScore& model) noexcept;
     /// Reader's thread (one). Lock-free. False when there is nothing to read.
     bool read(Event& event) noexcept;
     /// Any thread. Samples rendered since the first prepare().

@@ -39,7 +39,9 @@ struct Event {
         adoptRefused, ///< an adopt came too late: fold again
         paused,       ///< `pause` says why
         resumed,
-        stopped, ///< silence from here on
+        stopped,    ///< silence from here on
+        modelBegan, ///< model number `run` is played, from its count-in; its pulses have no run
+        modelEnded, ///< by itself, or because it was stopped
     };
     Kind kind = Kind::stopped;
     /// When it sounds, in the engine's own count of rendered samples. A run ended by a key ends with the next

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/mix.h"
 
+#include <algorithm>
+
 namespace piolo::engine {
 
 std::string_view nameOf(Voice voice) noexcept {
@@ -23,6 +25,12 @@ std::optional<Voice> voiceNamed(std::string_view name) noexcept {
     for (const auto voice : voices)
         if (nameOf(voice) == name) return voice;
     return std::nullopt;
+}
+
+float Mix::gainOf(Layer layer) const noexcept {
+    const auto index = static_cast<std::size_t>(layer);
+    if (muted[index]) return 0.0F;
+    return std::clamp(level, 0.0F, 1.0F) * std::clamp(layerLevel[index], 0.0F, 1.0F);
 }
 
 } // namespace piolo::engine

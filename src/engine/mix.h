@@ -16,17 +16,21 @@ inline constexpr std::array voices{Voice::impulse, Voice::wood, Voice::metal, Vo
 [[nodiscard]] std::string_view nameOf(Voice voice) noexcept;
 [[nodiscard]] std::optional<Voice> voiceNamed(std::string_view name) noexcept;
 
-/// What a pulse is. Told apart by pitch and level.
-enum class Layer : std::uint8_t { downbeat, group, beat, subdivision, countIn, cue };
-inline constexpr int layerCount = 6;
+/// What a pulse is, told apart by pitch and level; and what sounds beside the pulses: short signals, and the
+/// notes of a model.
+enum class Layer : std::uint8_t { downbeat, group, beat, subdivision, countIn, cue, model };
+inline constexpr int layerCount = 7;
 
 /// Linear gains 0…1; a muted layer keeps its level for later.
 struct Mix {
     Voice voice = Voice::wood;
     float level = 0.35F; ///< of the whole; sessions start low
-    std::array<float, layerCount> layerLevel{1.0F, 1.0F, 1.0F, 1.0F, 1.0F, 1.0F};
+    std::array<float, layerCount> layerLevel{1.0F, 1.0F, 1.0F, 1.0F, 1.0F, 1.0F, 1.0F};
     std::array<bool, layerCount> muted{};
     bool operator==(const Mix&) const = default;
+
+    /// What a layer's sound is multiplied by: 0…1, 0 when it is muted. Real-time-safe.
+    [[nodiscard]] float gainOf(Layer layer) const noexcept;
 };
 
 } // namespace piolo::engine

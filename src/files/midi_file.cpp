@@ -17,6 +17,9 @@ constexpr std::uint32_t clocksPerWhole = 96;
 constexpr std::uint32_t clicksToTheQuarter = 16; // a click is at most so long
 constexpr std::uint8_t noteOn = 0x99;            // channel 10
 constexpr std::uint8_t noteOff = 0x89;
+constexpr std::uint8_t channel1 = 0;
+// General MIDI's program 72, counted from 1 (from memory).
+constexpr std::uint8_t clarinet = 71;
 
 void putText(Bytes& out, std::string_view text) { out.insert(out.end(), text.begin(), text.end()); }
 
@@ -82,6 +85,30 @@ void putClicks(Bytes& out, const MidiTrack& track) {
     events.end(track.length, out);
 }
 
+struct Touch {
+    std::uint64_t tick;
+    bool on;
+    std::uint8_t key;
+    std::uint8_t velocity;
+};
+
+/// At one tick, what ends comes before what begins.
+void putNotes(Bytes& out, const MidiTrack& track) {
+    std::vector<Touch> touches;
+    for (const auto& note : track.notes) {
+        touches.push_back({note.tick, true, note.key, note.velocity});
+        touches.push_back({note.end, false, note.key, 0});
+    }
+    std::ranges::stable_sort(touches, [](const Touch& a, const Touch& b) {
+        return a.tick != b.tick ? a.tick < b.tick : !a.on && b.on;
+    });
+    TrackBytes events;
+    events.at(0, {0xC0 | channel1, clarinet});
+    for (const auto& [tick, on, key, velocity] : touches)
+        events.at(tick, {static_cast<std::uint8_t>((on ? 0x90 : 0x80) | channel1), key, velocity});
+    events.end(track.length, out);
+}
+
 } // namespace
 
 std::vector<std::uint8_t> midiBytes(const MidiTrack& track) {
@@ -89,10 +116,11 @@ std::vector<std::uint8_t> midiBytes(const MidiTrack& track) {
     putText(out, "MThd");
     putBig(out, 6, 4);
     putBig(out, 1, 2);
-    putBig(out, 2, 2);
+    putBig(out, track.notes.empty() ? 2 : 3, 2);
     putBig(out, static_cast<std::uint32_t>(track.division), 2);
     putTempi(out, track);
     putClicks(out, track);
+    if (!track.notes.empty()) putNotes(out, track);
     return out;
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Standard MIDI File, format 1: tempo track and one click track.
+// Standard MIDI File, format 1: tempo track, one click track, and one of notes where there are any.
 #pragma once
 
 #include "core/fraction.h"
@@ -25,6 +25,13 @@ struct MidiClick {
     std::uint8_t velocity = 100;
 };
 
+struct MidiNote {
+    std::uint64_t tick = 0;
+    std::uint64_t end = 1; ///< after `tick`
+    std::uint8_t key = 69;
+    std::uint8_t velocity = 80;
+};
+
 struct MidiTrack {
     int numerator = 4;
     int denominator = 4;
@@ -33,6 +40,7 @@ struct MidiTrack {
     std::vector<MidiClick> clicks;           ///< in order, channel 10
     std::uint64_t length = 0;                ///< ticks
     std::int32_t division = ticksPerQuarter; ///< ticks to the quarter, 16…32767
+    std::vector<MidiNote> notes{};           ///< in order, channel 1, as a clarinet
 };
 
 /// The file's bytes. Tempi are rounded to whole microseconds a quarter.

@@ -22,6 +22,7 @@ struct MachineSettings {
     std::map<std::string, bool> muted;       ///< by layer's name
     std::map<std::string, std::string> keys; ///< action's name to key sequence in portable text
     std::string theme = "system";            ///< system, light, dark
+    bool modelClick = true;                  ///< a passage's model is heard with its click
     bool welcomed = false;                   ///< the first start's words were read
     std::string unknown = "{}";              ///< what this version does not know, as JSON
 };

@@ -113,6 +113,7 @@ MachineSettings settingsFromJson(std::string_view text, FirstFault& first) {
     taking.take("muted", settings.muted);
     taking.take("keys", settings.keys);
     taking.take("theme", theme);
+    taking.take("modelClick", settings.modelClick);
     taking.take("welcomed", settings.welcomed);
     settings.device = device.text;
     settings.theme = theme.name;
@@ -129,6 +130,7 @@ std::string settingsToJson(const MachineSettings& settings) {
                                   {"muted", settings.muted},
                                   {"keys", settings.keys},
                                   {"theme", settings.theme},
+                                  {"modelClick", settings.modelClick},
                                   {"welcomed", settings.welcomed}};
     const auto unknown = parseJson(settings.unknown);
     if (unknown && unknown->is_object())

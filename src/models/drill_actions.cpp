@@ -33,6 +33,7 @@ void DrillModel::begin(RunKind kind) {
     const Standing standing = standingFor(kind);
     if (kind == RunKind::run) journalOpening();
     if (!session_.begin(passage, standing, kind)) return;
+    model_ = 0; // the engine ends it
     const auto latest = search();
     seeking_ = kind == RunKind::run && latest && !latest->over;
     kind_ = kind;
@@ -86,7 +87,27 @@ void DrillModel::journalOpening() {
     hand_.reset();
 }
 
+void DrillModel::hearFirst() {
+    if (hearing()) return stop();
+    if (state_ != State::Stopped || !canHear()) return;
+    model_ = session_.playModel(record()->passage, shown_.tempo, modelClick_);
+    if (!hearing()) return;
+    setFeedback(Feedback::None);
+    timer_.start();
+    refresh();
+}
+
+void DrillModel::setModelClick(bool click) {
+    if (click == modelClick_) return;
+    modelClick_ = click;
+    emit modelClickChanged();
+}
+
 void DrillModel::stop() {
+    if (hearing()) {
+        session_.stop();
+        return endModel();
+    }
     if (state_ == State::Stopped) return;
     stopAsked_ = true;
     session_.stop();

@@ -35,6 +35,7 @@ void DrillModel::tick() {
 
 void DrillModel::sound(const engine::Event& event) {
     using Kind = engine::Event::Kind;
+    if (hearing()) return soundModel(event);
     if (state_ == State::Stopped) return;
     switch (event.kind) {
     case Kind::pulse:
@@ -60,6 +61,19 @@ void DrillModel::sound(const engine::Event& event) {
     default:
         return;
     }
+}
+
+void DrillModel::soundModel(const engine::Event& event) {
+    using Kind = engine::Event::Kind;
+    if (event.kind == Kind::pulse) return event.waits ? beats_.breathe() : beats_.sound(event);
+    if (event.kind == Kind::modelEnded && event.run == model_) endModel();
+}
+
+void DrillModel::endModel() {
+    model_ = 0;
+    timer_.stop();
+    beats_.rest();
+    refresh();
 }
 
 void DrillModel::soundRunEnded(const engine::Event& event) {

@@ -155,6 +155,11 @@ bool DrillModel::openEnded() const {
     return known != nullptr && known->passage.music.bars == 0;
 }
 
+bool DrillModel::canHear() const {
+    const PassageRecord* known = record();
+    return known != nullptr && known->passage.music.bars > 0 && !known->passage.notes.empty();
+}
+
 std::optional<TempoSearch> DrillModel::search() const {
     const PassageRecord* known = record();
     if (known == nullptr) return std::nullopt;

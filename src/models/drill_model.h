@@ -54,6 +54,12 @@ class DrillModel : public QObject {
     Q_PROPERTY(bool apart READ apart NOTIFY changed)
     /// "a try: moves nothing"; "" for runs that move the rule.
     Q_PROPERTY(QString apartText READ apartText NOTIFY changed)
+    /// The passage's notes are known: they can be heard before they are played.
+    Q_PROPERTY(bool canHear READ canHear NOTIFY changed)
+    /// They are heard now.
+    Q_PROPERTY(bool hearing READ hearing NOTIFY changed)
+    /// With the click, or with the count-in alone.
+    Q_PROPERTY(bool modelClick READ modelClick WRITE setModelClick NOTIFY modelClickChanged)
     Q_PROPERTY(PauseKind pauseKind READ pauseKind NOTIFY changed)
     /// How many runs in a row went by without a key.
     Q_PROPERTY(int unheardRuns READ unheardRuns NOTIFY changed)
@@ -93,6 +99,10 @@ public:
     [[nodiscard]] QString searchText() const;
     [[nodiscard]] bool apart() const { return kind_ != RunKind::run; }
     [[nodiscard]] QString apartText() const;
+    [[nodiscard]] bool canHear() const;
+    [[nodiscard]] bool hearing() const { return model_ != 0; }
+    [[nodiscard]] bool modelClick() const { return modelClick_; }
+    void setModelClick(bool click);
     [[nodiscard]] PauseKind pauseKind() const { return pauseKind_; }
     [[nodiscard]] int unheardRuns() const { return static_cast<int>(unheard_.size()); }
     [[nodiscard]] QString halfTempoText() const;
@@ -129,6 +139,9 @@ public:
     /// The player names the tempo shown as the one they think they can play: each miss drops, and the first
     /// full row stops the click and has found it.
     Q_INVOKABLE void seek();
+    /// Plays the passage's notes once at the present tempo, or stops them: nothing is logged and nothing
+    /// moves.
+    Q_INVOKABLE void hearFirst();
     /// The player says which stage the passage is in: a place in StageFigures::names.
     Q_INVOKABLE void setStage(int stage);
     /// The mark button: a miss now.
@@ -155,6 +168,7 @@ public:
 signals:
     void changed();
     void feedbackChanged();
+    void modelClickChanged();
     /// The player wants to edit the passage; `shorter`: a copy with fewer bars.
     void wantsEdit(const QString& passage, bool shorter);
 
@@ -169,6 +183,8 @@ private:
     void hear(const DrillNote& note);
     void hearRunEnded(const DrillNote& note);
     void sound(const engine::Event& event);
+    void soundModel(const engine::Event& event);
+    void endModel();
     void soundRunEnded(const engine::Event& event);
     void pause(engine::Pause why);
     void finish();
@@ -194,6 +210,8 @@ private:
     RunKind kind_ = RunKind::run; // of the runs that are played, or were played last
     bool stopAsked_ = false;
     bool seeking_ = false;      // the first full row ends it
+    std::uint64_t model_ = 0; // the number of the model that is heard; 0: none
+    bool modelClick_ = true;
     std::optional<Tempo> hand_; // set by hand while stopped, not journalled yet
     Standing shown_;
     PauseKind pauseKind_ = PauseKind::NoKey;

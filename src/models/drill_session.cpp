@@ -78,6 +78,18 @@ bool DrillSession::begin(const Passage& passage, Standing standing, RunKind kind
     return true;
 }
 
+std::uint64_t DrillSession::playModel(const Passage& passage, Tempo tempo, bool click) {
+    if (active_) return 0;
+    engine::ModelScore score = engine::modelOf(passage, tempo);
+    if (score.notes.empty()) return 0;
+    score.click = click;
+    // What was told of the drill before and is not heard yet must not be taken for the model's.
+    reader_.audible().clear();
+    const std::uint64_t number = sendWaiting() ? engine_->hear(score) : 0;
+    if (number == 0) noteWaited();
+    return number;
+}
+
 void DrillSession::sendMark(engine::Command::Kind kind, std::int64_t nanos) {
     engine::Command command;
     command.kind = kind;

@@ -34,6 +34,10 @@ public:
     /// one run; silent ones have no click between count-in and landing note. False when the engine's queue is
     /// full.
     bool begin(const Passage& passage, Standing standing, RunKind kind);
+    /// Plays the passage's notes once at `tempo`, as a model: no run, no fact. The number that modelBegan and
+    /// modelEnded have as their run; 0 when there is nothing to play, while a drill is active, and when the
+    /// engine cannot take it. stop() and begin() end it.
+    std::uint64_t playModel(const Passage& passage, Tempo tempo, bool click);
     /// The player's keys, at the moment they were pressed (nanoseconds of the port's monotonic clock).
     void miss(std::int64_t nanos);
     void clean(std::int64_t nanos);

@@ -147,6 +147,8 @@ constexpr FaultSentence sentences[] = {
                                 "of it")},
     {cannotFeel,
      QT_TRANSLATE_NOOP("Fault", "cannot be felt in that beat: %1 would not come out even; change it first")},
+    {noNotes, QT_TRANSLATE_NOOP("Fault", "the notes of \"%1\" are not known; pick its bars from a score in "
+                                         "MusicXML, with piolo bars or in the window")},
     {noWholeBar, QT_TRANSLATE_NOOP("Fault", "bars %1 to %2 are no 1 to 999 whole bars; pick more, or fewer")},
     {notAPicture, QT_TRANSLATE_NOOP("Fault", "this is no PNG, JPEG or PDF; save or scan the music as one of "
                                              "them")},

@@ -60,6 +60,7 @@ std::vector<KeyBindings::Binding> KeyBindings::usual() {
         {QStringLiteral("slower"), tr("Slower, while stopped"), {Qt::Key_Down}},
         {QStringLiteral("stop"), tr("Stop the click"), {Qt::Key_Escape}},
         {QStringLiteral("try"), tr("Try one run at the target"), {Qt::Key_T}},
+        {QStringLiteral("hear"), tr("Hear the passage's notes first, while stopped"), {Qt::Key_H}},
     };
 }
 

@@ -40,6 +40,7 @@ class KeyBindings : public QAbstractListModel {
     Q_PROPERTY(QString slowerKeys READ slowerKeys NOTIFY keysChanged)
     Q_PROPERTY(QString stopKeys READ stopKeys NOTIFY keysChanged)
     Q_PROPERTY(QString tryKeys READ tryKeys NOTIFY keysChanged)
+    Q_PROPERTY(QString hearKeys READ hearKeys NOTIFY keysChanged)
 public:
     enum Role { actionRole = Qt::UserRole + 1, wordsRole, keysRole };
     using Keys = std::map<std::string, std::string>;
@@ -67,6 +68,7 @@ public:
     [[nodiscard]] QString slowerKeys() const { return keysOf("slower"); }
     [[nodiscard]] QString stopKeys() const { return keysOf("stop"); }
     [[nodiscard]] QString tryKeys() const { return keysOf("try"); }
+    [[nodiscard]] QString hearKeys() const { return keysOf("hear"); }
 
     /// The next key pressed is added to the action (four keys at most, the oldest gives way). Esc gives up.
     Q_INVOKABLE void capture(const QString& action);

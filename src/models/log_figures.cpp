@@ -79,7 +79,9 @@ void LogFigures::make(const std::vector<BuildUpPart>& parts) {
     for (const BuildUpPart& part : parts) {
         const Passage made = passageOfBars(whole, part);
         const Id id = book_.newId();
-        book_.record(PassageFact{id, made.title, made.music, made.tempi, made.click, made.manner});
+        PassageFact fact{id, made.title, made.music, made.tempi, made.click, made.manner};
+        if (!made.notes.empty()) fact.notes = made.notes;
+        book_.record(std::move(fact));
         if (first.isEmpty()) {
             first = QString::fromStdString(id.text());
             name = QString::fromStdString(made.title.name);

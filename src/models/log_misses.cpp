@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/log_misses.h"
 
+#include "core/note_stretch.h"
 #include "models/formatter.h"
 #include "models/typed_values.h"
 
@@ -101,6 +102,7 @@ Passage passageOfBars(const Passage& whole, const BuildUpPart& part) {
     made.id = {};
     made.title.origin = whole.id;
     made.music = musicOf(part, whole.music);
+    made.notes = notesOf(part, whole.music, whole.notes);
     const QString bars = Formatter::bars(made.music);
     const QString name = QString::fromStdString(whole.title.name).left(longestTypedName - bars.size() - 2);
     made.title.name = words("%1: %2").arg(name, bars).toStdString();

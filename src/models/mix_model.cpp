@@ -12,7 +12,7 @@ namespace piolo::models {
 namespace {
 
 // The whole first, then the layers in the engine's order: names in the settings file.
-constexpr std::array names{"whole", "downbeat", "group", "beat", "subdivision", "countIn", "cue"};
+constexpr std::array names{"whole", "downbeat", "group", "beat", "subdivision", "countIn", "cue", "model"};
 static_assert(names.size() == engine::layerCount + 1);
 
 std::string nameAt(int row) { return names[static_cast<std::size_t>(row)]; }
@@ -31,8 +31,8 @@ int MixModel::rowCount(const QModelIndex& parent) const {
 QVariant MixModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
     const int row = index.row();
-    const std::array words{tr("Everything"),   tr("Downbeats"), tr("Groups"),       tr("Beats"),
-                           tr("Subdivisions"), tr("Count-in"),  tr("Short signals")};
+    const std::array words{tr("Everything"),   tr("Downbeats"), tr("Groups"),        tr("Beats"),
+                           tr("Subdivisions"), tr("Count-in"),  tr("Short signals"), tr("Notes heard first")};
     switch (role) {
     case Qt::DisplayRole:
     case Words:

@@ -47,9 +47,11 @@ QString MusicImport::summary() const {
     const Music& music = excerpt_->music;
     const QString tempo =
         excerpt_->tempo ? Formatter::tempoLine(music, *excerpt_->tempo) : tr("no tempo marked");
+    QString notes = excerpt_->notes.size() == 1 ? tr("1 note") : tr("%1 notes").arg(excerpt_->notes.size());
+    if (!excerpt_->notes.empty() && score::notesKept(*excerpt_).empty())
+        notes = tr("%1, too many to be kept", "notes").arg(notes);
     return tr("%1 · %2 · %3 · %4", "bars · meter · tempo · notes")
-        .arg(Formatter::bars(music), QString::fromStdString(music.meter.text()), tempo,
-             excerpt_->notes.size() == 1 ? tr("1 note") : tr("%1 notes").arg(excerpt_->notes.size()));
+        .arg(Formatter::bars(music), QString::fromStdString(music.meter.text()), tempo, notes);
 }
 
 void MusicImport::read(const QString& pathOrAddress) {

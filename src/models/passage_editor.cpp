@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/passage_editor.h"
 
+#include "core/note_stretch.h"
 #include "models/fault_text.h"
 #include "models/practice_book.h"
 #include "models/typed_values.h"
@@ -44,7 +45,7 @@ PassageEditor::Typed PassageEditor::recorded() const {
     const PassageRecord* record = book_.notebook().passage(id_);
     const Passage passage = record != nullptr ? record->passage : freshPassage();
     const Id piece = passage.title.piece;
-    Typed typed{draftOf(passage), textOf(piece), piece_.recorded(piece)};
+    Typed typed{draftOf(passage), textOf(piece), piece_.recorded(piece), passage.music, passage.notes};
     // A new passage's floor and beat follow what is typed beside them.
     if (record == nullptr) typed.values.insert("floor", QString());
     return typed;
@@ -72,6 +73,12 @@ void PassageEditor::takeProposal() {
 void PassageEditor::load(const QString& id) { open(Id::parse(id.toStdString()).value_or(Id{})); }
 void PassageEditor::startNew() { open(Id{}); }
 
+void PassageEditor::giveNotes(const Music& music, std::vector<Note> notes) {
+    typed_.notedMusic = music;
+    typed_.notes = std::move(notes);
+    emit edited();
+}
+
 void PassageEditor::open(Id passage) {
     if (changed()) unsaved_[id_] = typed();
     id_ = book_.notebook().passage(passage) != nullptr ? passage : Id{};
@@ -90,6 +97,7 @@ void PassageEditor::takeMusic() {
     passage.tempi = score::tempiOf(picked);
     typed_.values = draftOf(passage);
     typed_.values.insert("floor", QString());
+    giveNotes(picked.music, score::notesKept(picked));
     check();
     choosePiece(music_.score(), music_.score().parts[static_cast<std::size_t>(music_.part())]);
     emit edited();
@@ -148,6 +156,7 @@ QString PassageEditor::save() {
     // The piece goes first, so that no passage ever names a piece that is not recorded.
     const Typed kept = typed();
     if (!kept.piece.isEmpty()) wanted.title.piece = piece_.save();
+    if (sameBars(kept.notedMusic, wanted.music)) wanted.notes = kept.notes;
     record(wanted);
     id_ = wanted.id;
     revert();
@@ -157,6 +166,7 @@ QString PassageEditor::save() {
 
 void PassageEditor::record(const Passage& wanted) {
     PassageFact fact{wanted.id, wanted.title, wanted.music, wanted.tempi, wanted.click, wanted.manner};
+    if (!wanted.notes.empty()) fact.notes = wanted.notes;
     const PassageRecord* const known = book_.notebook().passage(wanted.id);
     if (known == nullptr && wanted.manner == Manner{}) fact.manner.reset();
     if (known != nullptr) {
@@ -165,8 +175,11 @@ void PassageEditor::record(const Passage& wanted) {
         if (known->passage.tempi == wanted.tempi) fact.tempi.reset();
         if (known->passage.click == wanted.click) fact.click.reset();
         if (known->passage.manner == wanted.manner) fact.manner.reset();
+        fact.notes.reset();
+        if (known->passage.notes != wanted.notes) fact.notes = wanted.notes;
     }
-    if (fact.title || fact.music || fact.tempi || fact.click || fact.manner) book_.record(std::move(fact));
+    if (fact.title || fact.music || fact.tempi || fact.click || fact.manner || fact.notes)
+        book_.record(std::move(fact));
 }
 
 } // namespace piolo::models

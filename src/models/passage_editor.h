@@ -14,6 +14,7 @@
 #include "models/piece_editor.h"
 
 #include <map>
+#include <vector>
 
 namespace piolo::models {
 
@@ -113,6 +114,8 @@ public:
     /// The form of that passage; of a new one for an unknown id.
     Q_INVOKABLE void load(const QString& id);
     Q_INVOKABLE void startNew();
+    /// What is typed has these notes, as long as its bars are those of `music`.
+    void giveNotes(const Music& music, std::vector<Note> notes);
     /// Throws away what is typed and not saved.
     Q_INVOKABLE void revert();
     /// Records the groups that changed, and the piece. The passage's id; "" when something is at fault.
@@ -130,6 +133,8 @@ private:
         QVariantMap values;
         QString piece;
         PieceDraft pieceDraft;
+        Music notedMusic{};        ///< what `notes` are notes of
+        std::vector<Note> notes{}; ///< saved as long as the bars stay these
         bool operator==(const Typed&) const = default;
     };
     void open(Id passage);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/practice_room.h"
 
+#include "core/note_stretch.h"
 #include "models/fault_text.h"
 
 #include <QQmlEngine>
@@ -52,6 +53,11 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
     connect(&editor_, &PassageEditor::loaded, this, showForm);
     connect(&drill_, &DrillModel::changed, this, showDrill);
     session_.setMix(settings_.mix());
+    drill_.setModelClick(machine_.modelClick);
+    connect(&drill_, &DrillModel::modelClickChanged, this, [this] {
+        machine_.modelClick = drill_.modelClick();
+        settings_.saveNow();
+    });
     screen_ = book_->notebook().passages().empty() ? QStringLiteral("welcome") : QStringLiteral("passages");
     openLast();
 }
@@ -146,7 +152,14 @@ void PracticeRoom::loadFirstHalf(const QString& passage) {
     for (auto field = whole.begin(); field != whole.end(); ++field) editor_.set(field.key(), field.value());
     const int bars = whole.value(QStringLiteral("bars")).toString().toInt();
     editor_.set(QStringLiteral("title"), QString());
-    editor_.set(QStringLiteral("bars"), QString::number(std::max(1, bars / 2)));
+    const int half = std::max(1, bars / 2);
+    editor_.set(QStringLiteral("bars"), QString::number(half));
+    const auto id = Id::parse(passage.toStdString());
+    const PassageRecord* const known = id ? book_->notebook().passage(*id) : nullptr;
+    if (known == nullptr) return;
+    const Music& music = known->passage.music;
+    const BuildUpPart part{music.firstBar, half};
+    editor_.giveNotes(musicOf(part, music), notesOf(part, music, known->passage.notes));
 }
 
 void PracticeRoom::attach(QQuickWindow* window) {
@@ -163,6 +176,7 @@ void PracticeRoom::act(const QString& action, std::int64_t nanos) {
     if (action == QLatin1String("slower")) return drill_.slower();
     if (action == QLatin1String("stop")) return drill_.stop();
     if (action == QLatin1String("try")) return drill_.attempt();
+    if (action == QLatin1String("hear")) return drill_.hearFirst();
 }
 
 } // namespace piolo::models

@@ -16,6 +16,7 @@ namespace piolo::score {
 namespace {
 
 constexpr std::size_t mostWholeBars = 999;
+constexpr std::int32_t mostInFraction = 999'999'999;
 
 /// The beat that the tempo mark prints, else the meter's usual one, else any in which the bar can be counted.
 Result<Meter> meterOf(const Bar& bar, const TempoMark* mark) {
@@ -135,6 +136,10 @@ std::vector<Fraction> onsetsFromBeat(const Excerpt& from) {
     return onsets;
 }
 
+bool canBeKept(Fraction fraction) {
+    return fraction.numerator <= mostInFraction && fraction.denominator <= mostInFraction;
+}
+
 std::optional<Fault> refusal(const Score& score, const Part& part, Stretch stretch) {
     const auto round = goesRound(part, stretch);
     return round ? round : changes(score, part, stretch);
@@ -164,6 +169,15 @@ Result<Excerpt> excerpt(const Score& score, std::size_t part, Stretch stretch) {
     std::ranges::stable_sort(
         made.notes, [](const Note& a, const Note& b) { return std::is_lt(order(a.onset, b.onset)); });
     return made;
+}
+
+std::vector<Note> notesKept(const Excerpt& made) {
+    std::vector<Note> kept = made.notes;
+    std::erase_if(kept, [](const Note& note) { return note.length.isZero(); });
+    const bool all = std::ranges::all_of(
+        kept, [](const Note& note) { return canBeKept(note.onset) && canBeKept(note.length); });
+    if (kept.size() > Passage::mostNotes || !all) kept.clear();
+    return kept;
 }
 
 Tempi tempiOf(const Excerpt& made) {

@@ -36,6 +36,10 @@ struct Stretch {
 /// noWholeBar.
 [[nodiscard]] Result<Excerpt> excerpt(const Score& score, std::size_t part, Stretch stretch);
 
+/// The notes that a passage keeps, those of no length left out. None when there are more than
+/// Passage::mostNotes, or one lies where no practice log can write it (a part of a fraction above 999999999).
+[[nodiscard]] std::vector<Note> notesKept(const Excerpt& made);
+
 /// The marked tempo is the target and half of it, in whole BPM, the start; without a mark both are as for any
 /// new passage.
 [[nodiscard]] Tempi tempiOf(const Excerpt& made);

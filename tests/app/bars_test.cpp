@@ -70,6 +70,8 @@ TEST_CASE("a passage file made of picked bars is one that can be imported") {
     CHECK(passage.music.bars == 4);
     CHECK(passage.tempi.rule.target == Tempo::bpm(108));
     CHECK(passage.tempi.start == Tempo::bpm(54));
+    CHECK(passage.notes.size() > 2);
+    CHECK(passage.notes.at(0).sounding == 65);
     CHECK(runPiolo({"check", out}).out == "");
 }
 

@@ -3,6 +3,7 @@
 #ifndef PIOLO_SANITIZED
 
 #include "drill_script.h"
+#include "model_bench.h"
 
 #include "engine/click_track.h"
 #include "engine/drill_engine.h"
@@ -30,7 +31,12 @@ namespace {
 /// A drill that is asked everything, all the time, by one who does not always listen.
 class Ordeal {
 public:
-    explicit Ordeal(std::uint64_t seed) : random_(seed) { engine_.prepare({48'000}, 4'096); }
+    explicit Ordeal(std::uint64_t seed) : random_(seed) {
+        engine_.prepare({48'000}, 4'096);
+        auto passage = plainPassage();
+        for (int i = 0; i < 400; ++i) passage.notes.push_back(noteAt({i, 200}, {1, 50}, 30 + i % 90));
+        model_ = modelOf(passage, Tempo::bpm(300));
+    }
 
     void renderBlocks(int count) noexcept {
         for (int block = 0; block < count; ++block) {
@@ -41,10 +47,11 @@ public:
         listen();
     }
 
-    std::array<std::uint64_t, 8> sent{};
+    std::array<std::uint64_t, 9> sent{};
     std::uint64_t refused = 0;
     std::uint64_t told = 0;
     std::uint64_t runsTold = 0;
+    std::uint64_t modelsTold = 0;
     [[nodiscard]] const DrillEngine& engine() const { return engine_; }
 
 private:
@@ -63,7 +70,8 @@ private:
         command.kind = anyKind();
         command.plan = anyPlan(random_);
         command.runsEnded = runsEnded_;
-        if (engine_.send(command))
+        const bool hears = command.kind == Command::Kind::hear;
+        if (hears ? engine_.hear(model_) != 0 : engine_.send(command))
             ++sent.at(static_cast<std::size_t>(command.kind));
         else
             ++refused;
@@ -79,18 +87,21 @@ private:
         if (choice < 65) return miss;
         if (choice < 85) return clean;
         if (choice < 95) return setTempo;
-        return choice < 120 ? adopt : setMix;
+        if (choice < 125) return hear;
+        return choice < 150 ? adopt : setMix;
     }
 
     void listen() noexcept {
         for (Event event; engine_.read(event); ++told) {
             runsEnded_ = event.runsEnded;
             if (event.kind == Event::Kind::runEnded) ++runsTold;
+            if (event.kind == Event::Kind::modelEnded) ++modelsTold;
         }
     }
 
     Random random_;
     DrillEngine engine_;
+    ModelScore model_;
     std::array<float, 4'096> out_{};
     std::uint64_t runsEnded_ = 0;
 };
@@ -146,6 +157,20 @@ TEST_CASE("a million blocks of odd sizes with commands arriving all the time tri
     CHECK(ordeal.engine().pulsesNotTold() > 0);
     CHECK(ordeal.told > 5'000);
     CHECK(ordeal.runsTold > 300);
+    CHECK(ordeal.modelsTold > 100);
+}
+
+TEST_CASE("a written model trips no wire") {
+    auto passage = plainPassage();
+    for (int i = 0; i < 200; ++i) passage.notes.push_back(noteAt({i, 100}, {1, 20}, 40 + i % 60));
+    ModelTrack track(modelOf(passage, Tempo::bpm(137)), {});
+    track.prepare({48'000}, 512);
+    std::array<float, 509> out{};
+    const auto trips = tripsOf([&] {
+        for (int block = 0; block < 2'000; ++block) track.render(out);
+    });
+    INFO(textOf(trips));
+    CHECK(trips == Trips{});
 }
 
 TEST_CASE("a written track trips no wire") {

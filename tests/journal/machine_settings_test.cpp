@@ -92,6 +92,7 @@ TEST_CASE("settings come back as they were saved, and what a version does not kn
     settings.muted = {{"subdivision", true}};
     settings.keys = {{"mark", "Space"}, {"back", "PgUp"}};
     settings.theme = "dark";
+    settings.modelClick = false;
     settings.welcomed = true;
     settings.unknown = R"({"pedal":{"model":[1,2]}})";
     REQUIRE(saveMachineSettings(folder.path(), settings).ok());
@@ -104,6 +105,7 @@ TEST_CASE("settings come back as they were saved, and what a version does not kn
     CHECK(back.muted == settings.muted);
     CHECK(back.keys == settings.keys);
     CHECK(back.theme == settings.theme);
+    CHECK(back.modelClick == settings.modelClick);
     CHECK(back.welcomed == settings.welcomed);
     CHECK(back.unknown == settings.unknown);
     REQUIRE(saveMachineSettings(folder.path(), back).ok());
@@ -125,6 +127,7 @@ TEST_CASE("a bad value is told by its name, the file set aside, and the other va
     CHECK(toldOf(R"({"muted":{"beat":1}})") == "muted");
     CHECK(toldOf(R"({"keys":["Space"]})") == "keys");
     CHECK(toldOf(R"({"theme":"pink"})") == "theme");
+    CHECK(toldOf(R"({"modelClick":"yes"})") == "modelClick");
     CHECK(toldOf(R"({"welcomed":1})") == "welcomed");
     CHECK(toldOf(R"({"voice":7,"soundDevice":true})") == "soundDevice");
     CHECK(toldOf(R"({"offsetMs":-500,"levels":{},"theme":"light"})") == "");

@@ -70,7 +70,46 @@ TEST_CASE("bars that are taken stand in the form of a new passage, in a piece of
     const Passage passage = fixture.book->notebook().passage(*saved)->passage;
     CHECK(passage.music == music.excerpt()->music);
     CHECK(passage.tempi.start == score::tempiOf(*music.excerpt()).start);
+    CHECK(passage.notes == music.excerpt()->notes);
     music.take(); // again: the piece is there now
     CHECK(editor.pieceChoice() == QString::fromStdString(passage.title.piece.text()));
     CHECK(fixture.book->notebook().pieces().size() == 1);
+}
+
+TEST_CASE(
+    "a passage keeps its notes while its bars, its meter and its pick-up stay, and loses them with these") {
+    BookFixture fixture;
+    PassageEditor editor(*fixture.book);
+    editor.music()->read(ferrywake);
+    editor.music()->setTo("2");
+    editor.music()->take();
+    const auto saved = Id::parse(editor.save().toStdString());
+    REQUIRE(saved);
+    const auto notes = [&] { return fixture.book->notebook().passage(*saved)->passage.notes.size(); };
+    const auto all = notes();
+    CHECK(all > 0);
+    editor.set("title", "Letter A");
+    editor.set("subdivision", 3);
+    editor.set("countIn", "2");
+    editor.save();
+    CHECK(notes() == all);
+    SUBCASE("bars") { editor.set("bars", "1"); }
+    SUBCASE("meter") { editor.set("meter", "2/4"); }
+    SUBCASE("pick-up") { editor.set("pickup", "1/8"); }
+    SUBCASE("first bar") { editor.set("firstBar", "7"); }
+    editor.save();
+    CHECK(notes() == 0);
+}
+
+TEST_CASE("typing other bars and the old ones again before saving keeps the notes") {
+    BookFixture fixture;
+    PassageEditor editor(*fixture.book);
+    editor.music()->read(ferrywake);
+    editor.music()->take();
+    const auto bars = editor.draft()["bars"];
+    editor.set("bars", "1");
+    editor.set("bars", bars);
+    const auto saved = Id::parse(editor.save().toStdString());
+    REQUIRE(saved);
+    CHECK(!fixture.book->notebook().passage(*saved)->passage.notes.empty());
 }

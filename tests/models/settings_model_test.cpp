@@ -118,7 +118,7 @@ TEST_CASE_FIXTURE(SettingsFixture, "the whole cannot be muted, and no level is t
     const QAbstractItemModelTester tester(settings.layers(),
                                           QAbstractItemModelTester::FailureReportingMode::Fatal);
     MixModel& layers = *settings.layers();
-    REQUIRE(layers.rowCount() == 7);
+    REQUIRE(layers.rowCount() == 8);
     layers.setMuted(0, true);
     CHECK(!layers.data(layers.index(0), MixModel::Muted).toBool());
     layers.setLevel(99, 1.0);

@@ -135,3 +135,20 @@ TEST_CASE("a passage takes voice 1 of staff 1, and the first that sounds where t
               .written.step == 'G');
     CHECK(only(signature(1, "4", "4") + note(4, "<rest/>")).notes.empty());
 }
+
+TEST_CASE("a passage keeps up to 1500 notes, those of no length apart; more are left out altogether") {
+    score::Excerpt made;
+    Note note;
+    note.length = {1, 64};
+    made.notes.assign(Passage::mostNotes, note);
+    CHECK(score::notesKept(made).size() == Passage::mostNotes);
+    Note none = note;
+    none.length = {};
+    made.notes.push_back(none);
+    CHECK(score::notesKept(made).size() == Passage::mostNotes);
+    made.notes.push_back(note);
+    CHECK(score::notesKept(made).empty());
+    made.notes = {note};
+    made.notes.front().onset = {1, 1'000'000'000};
+    CHECK(score::notesKept(made).empty());
+}

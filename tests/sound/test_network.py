@@ -25,7 +25,9 @@ WITHOUT_WINDOW = (
     ("curve", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.svg"),
     ("sheet", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.pdf"), ("check", "{}/folder"),
     ("export", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.piolo.json"),
-    ("import", "{}/a.piolo.json", "--folder", "{}/other"), ("bars", SCORE))
+    ("import", "{}/a.piolo.json", "--folder", "{}/other"), ("bars", SCORE),
+    ("bars", SCORE, "--from", "0", "--to", "4", "--out", "{}/b.piolo.json"), ("import", "{}/b.piolo.json", "--folder", "{}/other"),
+    ("model", "Ferrywake, bars 0 to 4", "--folder", "{}/other", "--out", "{}/b.wav"))
 
 
 def faults(trace, allowed):
