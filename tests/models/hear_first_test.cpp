@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A passage's notes, heard before they are played.
+#include "core/fraction_sum.h"
 #include "practice_desk.h"
 
 using namespace piolo;
@@ -31,11 +32,10 @@ struct NotedDesk : PracticeDesk {
     }
     [[nodiscard]] std::size_t factsOnDisk() {
         REQUIRE(book->flush(10'000));
-        const auto contents = journal::readFolder(folder(), deskDevice, clock->now().utcMillis);
+        const auto contents = journal::readFolder(folder(), test::deskDevice, clock->now().utcMillis);
         REQUIRE(contents);
         return contents->facts.size();
     }
-    using PracticeDesk::onDisk;
 };
 
 } // namespace

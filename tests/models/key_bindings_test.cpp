@@ -106,5 +106,6 @@ TEST_CASE("the usual keys come back whole") {
     keyboard.tap(Qt::Key_F9);
     keyboard.bindings.restore();
     CHECK(keyboard.bindings.tryKeys() == "T");
+    CHECK(keyboard.bindings.hearKeys() == "H");
     CHECK(keyboard.stored.empty());
 }
