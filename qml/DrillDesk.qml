@@ -11,7 +11,7 @@ ColumnLayout {
     required property KeyBindings keys
     /// The tempo stands beside the beats, so that the music has its room.
     property bool compact: false
-    readonly property bool roomy: height > 500
+    readonly property bool roomy: height > (drill.canHear ? 600 : 500)
 
     function inOneLine(a, b) {
         return a === "" || b === "" ? a + b : qsTr("%1 · %2").arg(a).arg(b);

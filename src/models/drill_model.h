@@ -209,7 +209,7 @@ private:
     State state_ = State::Stopped;
     RunKind kind_ = RunKind::run; // of the runs that are played, or were played last
     bool stopAsked_ = false;
-    bool seeking_ = false;      // the first full row ends it
+    bool seeking_ = false;    // the first full row ends it
     std::uint64_t model_ = 0; // the number of the model that is heard; 0: none
     bool modelClick_ = true;
     std::optional<Tempo> hand_; // set by hand while stopped, not journalled yet
