@@ -9,6 +9,7 @@
 #include <QAbstractItemModelTester>
 #include <QCoreApplication>
 #include <QFile>
+#include <QTest>
 #include <QUrl>
 
 #include <sys/stat.h>
@@ -23,9 +24,7 @@ namespace {
 struct Desk : BookFixture {
     void read(const std::string& path) {
         exchange.read(QString::fromStdString(path));
-        for (int turn = 0; exchange.reading() && turn < 10'000; ++turn)
-            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 100);
-        REQUIRE_FALSE(exchange.reading());
+        REQUIRE(QTest::qWaitFor([this] { return !exchange.reading(); }, 60'000));
     }
     [[nodiscard]] QVariant at(int row, PassageExchange::Role role) const {
         return exchange.data(exchange.index(row), role);
