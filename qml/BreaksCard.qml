@@ -83,12 +83,32 @@ Card {
             text: card.figures.stretchText
             onClicked: card.figures.makeStretch()
         }
-        InkButton {
-            objectName: "buildUp"
+        Row {
+            id: parts
+            readonly property bool offered: card.figures.madeText === "" && card.bars.length > 0
+            readonly property bool both: card.figures.buildUpText !== "" && card.figures.partsText !== ""
+            readonly property real part: both ? (width - spacing) / 2 : width
+
             width: parent.width
-            visible: card.figures.buildUpText !== "" && card.figures.madeText === "" && card.bars.length > 0
-            text: card.figures.buildUpText
-            onClicked: card.figures.buildUp()
+            visible: offered && (card.figures.buildUpText !== "" || card.figures.partsText !== "")
+            spacing: 8
+
+            InkButton {
+                objectName: "buildUp"
+                width: parts.part
+                visible: card.figures.buildUpText !== ""
+                text: card.figures.buildUpText
+                Accessible.description: qsTr("Makes passages of the last bar, the last two, and so on")
+                onClicked: card.figures.buildUp()
+            }
+            InkButton {
+                objectName: "makeParts"
+                width: parts.part
+                visible: card.figures.partsText !== ""
+                text: card.figures.partsText
+                Accessible.description: qsTr("Makes passages of its parts, each landing on the beat with which the next begins")
+                onClicked: card.figures.makeParts()
+            }
         }
         Words {
             width: parent.width

@@ -35,6 +35,7 @@ void LogFigures::readBreaks(const LogFilter& filter) {
     breaks_ = {};
     stretch_.reset();
     buildUp_.clear();
+    parts_.clear();
     if (passage_ != before && !madeText_.isEmpty()) {
         madeText_ = made_ = QString();
         emit madeChanged();
@@ -45,6 +46,7 @@ void LogFigures::readBreaks(const LogFilter& filter) {
     breaks_ = missesMap(*record, misses);
     stretch_ = worstStretch(misses, record->passage.music);
     buildUp_ = partsFromTheEnd(record->passage.music);
+    parts_ = partsThatOverlap(record->passage.music);
 }
 
 QString LogFigures::stretchText() const {
@@ -62,8 +64,17 @@ QString LogFigures::stretchNote() const {
 }
 
 QString LogFigures::buildUpText() const {
-    return buildUp_.empty() || book_.readOnly() ? QString() : tr("Build it up from the last bar");
+    return buildUp_.empty() || book_.readOnly() ? QString() : tr("Last bar first");
 }
+
+QString LogFigures::partsText() const {
+    return parts_.empty() || book_.readOnly()
+               ? QString()
+               : tr("In %1 parts")
+                     .arg(Formatter::countWord(static_cast<int>(parts_.size())));
+}
+
+void LogFigures::makeParts() { make(std::vector(parts_)); }
 
 void LogFigures::makeStretch() {
     if (stretch_) make({*stretch_});

@@ -32,8 +32,10 @@ class LogFigures : public QObject {
     Q_PROPERTY(QString stretchText READ stretchText NOTIFY changed)
     /// Why these bars.
     Q_PROPERTY(QString stretchNote READ stretchNote NOTIFY changed)
-    /// "Build it up from the last bar"; "" when it is too long or too short.
+    /// "Last bar first"; "" when it is too long or too short.
     Q_PROPERTY(QString buildUpText READ buildUpText NOTIFY changed)
+    /// "In four parts", which overlap by a beat; "" when it has one bar or too many.
+    Q_PROPERTY(QString partsText READ partsText NOTIFY changed)
     /// What was made of it last, and the first of them (32 digits); "" when nothing was.
     Q_PROPERTY(QString madeText READ madeText NOTIFY madeChanged)
     Q_PROPERTY(QString made READ made NOTIFY madeChanged)
@@ -47,6 +49,7 @@ public:
     [[nodiscard]] QString stretchText() const;
     [[nodiscard]] QString stretchNote() const;
     [[nodiscard]] QString buildUpText() const;
+    [[nodiscard]] QString partsText() const;
     [[nodiscard]] QString madeText() const { return madeText_; }
     [[nodiscard]] QString made() const { return made_; }
 
@@ -56,6 +59,8 @@ public:
     Q_INVOKABLE void makeStretch();
     /// Records the passages that build this one up from its last bar.
     Q_INVOKABLE void buildUp();
+    /// Records its parts, one after the other, each landing on the first beat of the next.
+    Q_INVOKABLE void makeParts();
 
 signals:
     void changed();
@@ -74,6 +79,7 @@ private:
     QVariantMap breaks_;
     std::optional<BuildUpPart> stretch_;
     std::vector<BuildUpPart> buildUp_;
+    std::vector<BuildUpPart> parts_;
     QString madeText_, made_;
 };
 

@@ -2,6 +2,7 @@
 #include "models/log_lines.h"
 
 #include "models/formatter.h"
+#include "models/manner_words.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -37,11 +38,15 @@ std::vector<Played> playedOn(const Notebook& notebook, const LogDay& day, const 
 
 bool moved(const Entry& entry) { return entry.fullStreak || entry.after.tempo != entry.tempo; }
 
+bool playedAlike(const Entry& a, const Entry& b) {
+    return a.articulation == b.articulation && a.rhythm == b.rhythm && a.entered == b.entered;
+}
+
 bool joins(const LogLine& line, const Played& next) {
     if (line.through) return false;
     const Entry& last = *line.entries.back();
     return line.record == next.record && last.kind == next.entry->kind && last.tempo == next.entry->tempo &&
-           last.entered == next.entry->entered && last.kind != Entry::Kind::tempo &&
+           playedAlike(last, *next.entry) && last.kind != Entry::Kind::tempo &&
            (last.kind != Entry::Kind::run || !moved(last));
 }
 
@@ -159,7 +164,10 @@ LogDayFigures figuresOf(const std::vector<LogLine>& lines) {
 QString effectWords(const LogLine& line) {
     if (line.entries.front()->kind == Entry::Kind::tempo) return tempoWords(line.entries.front()->reason);
     QStringList parts{runWords(line)};
-    if (line.entries.front()->entered) parts << words("on paper");
+    const Entry& first = *line.entries.front();
+    if (const QString manner = mannerText(first.articulation, first.rhythm); !manner.isEmpty())
+        parts << manner;
+    if (first.entered) parts << words("on paper");
     return (parts + spotWords(line)).join(QStringLiteral(" · "));
 }
 

@@ -116,4 +116,11 @@ std::vector<BuildUpPart> partsFromTheEnd(const Music& whole) {
     return parts;
 }
 
+std::vector<BuildUpPart> partsThatOverlap(const Music& whole) {
+    constexpr std::int32_t mostBars = 4 * mostBarsToBuildUp;
+    if (whole.bars < 2 || whole.bars > mostBars) return {};
+    const std::int32_t usual = whole.bars > mostBarsToBuildUp ? 4 : 2;
+    return overlappingParts(whole, std::min(usual, whole.bars - 1));
+}
+
 } // namespace piolo::models

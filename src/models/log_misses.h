@@ -25,5 +25,8 @@ inline constexpr std::int32_t mostBarsToBuildUp = 8;
 /// The parts to build `whole` up from its last bar, the whole left out. None for a passage that is too long,
 /// too short or open-ended.
 [[nodiscard]] std::vector<BuildUpPart> partsFromTheEnd(const Music& whole);
+/// Parts of two bars (of four when there are more than eight, of one when there are two), each landing on the
+/// beat with which the next begins. None for a passage of one bar, of more than 32, or an open-ended one.
+[[nodiscard]] std::vector<BuildUpPart> partsThatOverlap(const Music& whole);
 
 } // namespace piolo::models

@@ -51,11 +51,27 @@ QString rhythmText(const Manner& manner) {
     return words("in groups of %1").arg(numberWord(manner.group));
 }
 
-QString mannerText(const Manner& manner) {
+namespace {
+
+QString joined(Articulation articulation, const QString& rhythm) {
     QStringList parts;
-    if (manner.articulation != Articulation::written) parts << articulationText(manner.articulation);
-    if (manner.rhythm != Rhythm::written) parts << rhythmText(manner);
+    if (articulation != Articulation::written) parts << articulationText(articulation);
+    if (!rhythm.isEmpty()) parts << rhythm;
     return parts.join(QStringLiteral(" · "));
+}
+
+} // namespace
+
+QString mannerText(const Manner& manner) {
+    return joined(manner.articulation, manner.rhythm == Rhythm::written ? QString() : rhythmText(manner));
+}
+
+QString mannerText(Articulation articulation, Rhythm rhythm) {
+    if (rhythm == Rhythm::groups) return joined(articulation, words("in groups"));
+    Manner manner;
+    manner.articulation = articulation;
+    manner.rhythm = rhythm;
+    return mannerText(manner);
 }
 
 QVariantList articulationChoices() {

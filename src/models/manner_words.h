@@ -16,6 +16,8 @@ namespace piolo::models {
 [[nodiscard]] QString rhythmText(const Manner& manner);
 /// "slurred · long and short"; "" when both are as written.
 [[nodiscard]] QString mannerText(const Manner& manner);
+/// The same where the number of notes in a group is not known: "in groups".
+[[nodiscard]] QString mannerText(Articulation articulation, Rhythm rhythm);
 
 /// Lists of {value, text}; a value is the place in the enum.
 [[nodiscard]] QVariantList articulationChoices();

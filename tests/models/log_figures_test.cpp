@@ -147,7 +147,7 @@ TEST_CASE_FIXTURE(FiguresFixture,
                   "built up from the last bar: every part but the whole, ending where it ends") {
     const Id id = addPassage("coda", {}, 41);
     read(id);
-    CHECK(figures.buildUpText() == "Build it up from the last bar");
+    CHECK(figures.buildUpText() == "Last bar first");
     figures.buildUp();
     const auto ids = book->notebook().passages();
     REQUIRE(ids.size() == 4);
@@ -157,6 +157,38 @@ TEST_CASE_FIXTURE(FiguresFixture,
         CHECK(music.firstBar + music.bars == 45);
     }
     CHECK(figures.madeText() == "3 passages made, the first: “coda: bar 44”");
+}
+
+TEST_CASE_FIXTURE(FiguresFixture,
+                  "in parts that overlap by a beat: each lands where the next begins, to the end") {
+    const Id id = addPassage("coda", {}, 41);
+    read(id);
+    CHECK(figures.partsText() == "In two parts");
+    figures.makeParts();
+    const auto ids = book->notebook().passages();
+    REQUIRE(ids.size() == 3);
+    for (std::size_t part = 1; part < 3; ++part) {
+        const Passage& made = book->notebook().passage(ids[part])->passage;
+        CHECK(made.music.firstBar == 39 + 2 * static_cast<int>(part));
+        CHECK(made.music.bars == 2);
+        CHECK(made.title.origin == id);
+        if (part == 1) CHECK(made.music.landing);
+    }
+}
+
+TEST_CASE("passages of one bar, of too many and open-ended ones have no parts") {
+    Music music;
+    const auto partsOf = [&](int bars) {
+        music.bars = bars;
+        return models::partsThatOverlap(music).size();
+    };
+    CHECK(partsOf(0) == 0);
+    CHECK(partsOf(1) == 0);
+    CHECK(partsOf(2) == 2);
+    CHECK(partsOf(5) == 3);
+    CHECK(partsOf(9) == 3);
+    CHECK(partsOf(32) == 8);
+    CHECK(partsOf(33) == 0);
 }
 
 TEST_CASE("a long name leaves room for the bars") {

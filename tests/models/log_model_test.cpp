@@ -105,6 +105,19 @@ TEST_CASE_FIXTURE(LogFixture, "another passage, another kind and a tempo set end
     CHECK(line(0, 4) == "coda | 70 |  | set by hand");
 }
 
+TEST_CASE_FIXTURE(LogFixture, "another articulation or rhythm is a line of its own, and is told") {
+    const Id id = addPassage("coda");
+    clean(id, 60, 2);
+    PassageFact slurred;
+    slurred.passage = id;
+    slurred.manner = Manner{Articulation::slurred, Rhythm::groups, 3, ""};
+    book->record(slurred);
+    clean(id, 60, 2);
+    REQUIRE(lines(0).size() == 2);
+    CHECK(line(0, 0).ends_with("two clean in a row"));
+    CHECK(line(0, 1).ends_with("two clean in a row · all slurred · in groups"));
+}
+
 TEST_CASE_FIXTURE(LogFixture, "a run at the floor stays there, and a full streak at the target is secure") {
     const Id id = addPassage("coda");
     miss(id, 40, {1, 1});
