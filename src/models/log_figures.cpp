@@ -70,8 +70,7 @@ QString LogFigures::buildUpText() const {
 QString LogFigures::partsText() const {
     return parts_.empty() || book_.readOnly()
                ? QString()
-               : tr("In %1 parts")
-                     .arg(Formatter::countWord(static_cast<int>(parts_.size())));
+               : tr("In %1 parts").arg(Formatter::countWord(static_cast<int>(parts_.size())));
 }
 
 void LogFigures::makeParts() { make(std::vector(parts_)); }
