@@ -102,7 +102,7 @@ private:
 };
 
 void openScreens(Desk& desk) {
-    for (const char* const screen : {"passages", "drill", "log", "settings", "help"}) {
+    for (const char* const screen : {"passages", "drill", "log", "runThrough", "settings", "help"}) {
         const bool isHelp = QLatin1String(screen) == QLatin1String("help");
         desk.measure(
             std::string("open ") + screen, [&] { desk.room().setScreen(isHelp ? "settings" : "help"); },
@@ -177,6 +177,8 @@ int main(int argc, char** argv) {
         Desk desk(argv[1], argc > 2 ? std::max(1, std::atoi(argv[2])) : 9);
         const auto ids = desk.room().book().notebook().passages();
         if (!ids.empty()) desk.room().openDrill(QString::fromStdString(ids.front().text()));
+        const auto pieces = desk.room().book().notebook().pieces();
+        if (!pieces.empty()) desk.room().openRunThrough(QString::fromStdString(pieces.front().id.text()));
         openScreens(desk);
         useLists(desk);
         useLog(desk);
