@@ -15,6 +15,13 @@ Card {
 
     signal drillRequested(string passage)
 
+    Shortcut {
+        id: stretchKey
+        sequence: "N"
+        enabled: card.visible && card.figures.stretchText !== "" && card.figures.madeText === ""
+        onActivated: card.figures.makeStretch()
+    }
+
     Words {
         id: title
         x: Theme.gap
@@ -81,6 +88,7 @@ Card {
             visible: card.figures.stretchText !== "" && card.figures.madeText === ""
             strong: true
             text: card.figures.stretchText
+            key: stretchKey.nativeText
             onClicked: card.figures.makeStretch()
         }
         Row {

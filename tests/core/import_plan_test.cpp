@@ -133,6 +133,30 @@ TEST_CASE("every value of a piece and a passage that can differ is told by its k
     CHECK_FALSE(differingGroups(other, other).any());
 }
 
+TEST_CASE("how a passage is played, its notes and its origin travel with it, and are told when they differ") {
+    PassageSet set = aSet();
+    Passage& passage = set.passages.front();
+    passage.manner = Manner{Articulation::slurred, Rhythm::groups, 3, "side B flat"};
+    passage.notes = {{{'C', 0, 5}, 72, {}, {1, 4}, false, false, {}}};
+    passage.title.origin = Id{7, 8};
+    Student student;
+    student.import(set);
+    CHECK(student.record().passage == passage);
+    CHECK(states(student.import(set)) == std::vector{same, same});
+    passage.manner.articulation = Articulation::tongued;
+    passage.notes.front().sounding = 70;
+    passage.title.origin = {};
+    const auto plan = student.import(set, Differing::replace);
+    CHECK(plan[1].differences == std::vector<Difference>{{"title.origin", Id{7, 8}.text(), ""},
+                                                         {"manner.articulation", "slurred", "tongued"},
+                                                         {"notation", "1", "1 others"}});
+    CHECK(student.record().passage == passage);
+    passage.notes.clear();
+    CHECK(student.import(set, Differing::replace)[1].differences ==
+          std::vector<Difference>{{"notation", "1", "0"}});
+    CHECK(student.record().passage.notes.empty());
+}
+
 TEST_CASE("an edit by hand after an import is told as such, group by group") {
     Student student;
     student.import(aSet());

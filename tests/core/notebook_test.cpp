@@ -100,6 +100,8 @@ TEST_CASE("what a piece is grows fact by fact: composer, transposition, bars, mu
     notebook.add(named(1, 40, PieceFact{march, {}, {}, {}, "Ada Finch", {}, {}, known, {}}));
     notebook.add(named(2, 20, PieceFact{march, "March", {}, {}, "A. Finch", -2, 148, slow, "Cue: oboe"}));
     notebook.add(named(3, 30, PieceFact{march, {}, {}, {}, {}, 0, {}, {}, ""}));
+    CHECK(notebook.piece(march) == notebook.pieces().front());
+    CHECK_FALSE(notebook.piece(Id{9, 9}));
     CHECK(notebook.pieces().front() == Piece{march, "March", "", {}, "Ada Finch", 0, 148, known, ""});
 }
 

@@ -155,6 +155,36 @@ TEST_CASE("narrowed to nothing the log says so, and an empty one what will be he
     shoot(empty.stage, "log-empty");
 }
 
+TEST_CASE("one key makes a passage of the bars that break, linked to its parent; typed into a note it is a "
+          "letter") {
+    LogScreen screen;
+    screen.log().setPassage(QString::fromStdString(screen.stage.passage().text()));
+    const auto count = [&] { return screen.stage.room().book().notebook().passages().size(); };
+    const std::size_t before = count();
+    screen.key(Qt::Key_N);
+    CHECK(count() == before); // nothing stands out yet
+    for (int run = 0; run < 4; ++run) {
+        RunFact missed;
+        missed.passage = screen.stage.passage();
+        missed.tempo = Tempo::bpm(80);
+        missed.mark = Mark::missed;
+        missed.spots = {{43, 3}};
+        screen.stage.room().book().record(missed);
+    }
+    screen.stage.play(0.05);
+    screen.openLine();
+    screen.press("writeNote");
+    screen.key(Qt::Key_N);
+    CHECK(count() == before);
+    screen.key(Qt::Key_Escape);
+    screen.stage.find("makeStretch")->forceActiveFocus(Qt::TabFocusReason);
+    screen.key(Qt::Key_N);
+    REQUIRE(count() == before + 1);
+    const auto made = screen.stage.room().book().notebook().passages().back();
+    CHECK(screen.stage.room().book().notebook().passage(made)->passage.title.origin ==
+          screen.stage.passage());
+}
+
 TEST_CASE("a passage made of the last bars can be drilled at once") {
     LogScreen screen;
     screen.log().setPassage(QString::fromStdString(screen.stage.passage().text()));
