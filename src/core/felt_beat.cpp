@@ -68,7 +68,8 @@ void convert(Conversion& in, Music& music, BeatUnit beat) {
         in.refuse("meter");
     convertSubdivision(in, music.subdivision);
     const std::int64_t twice = 2 * std::int64_t{music.breathBeats} * in.ratio().numerator;
-    const std::int64_t nearest = (twice + in.ratio().denominator) / (2 * in.ratio().denominator);
+    const std::int64_t nearest =
+        (twice + in.ratio().denominator) / (std::int64_t{2} * in.ratio().denominator);
     music.breathBeats = static_cast<std::int32_t>(std::min<std::int64_t>(nearest, mostBreathBeats));
 }
 
@@ -119,7 +120,7 @@ std::optional<Tempo> exactlyAt(Tempo tempo, SpeedRatio ratio) noexcept {
 
 Tempo nearestAt(Tempo tempo, SpeedRatio ratio) noexcept {
     const std::int64_t twice = 2 * std::int64_t{tempo.thousandths()} * ratio.numerator;
-    return Tempo::clampedThousandths((twice + ratio.denominator) / (2 * ratio.denominator));
+    return Tempo::clampedThousandths((twice + ratio.denominator) / (std::int64_t{2} * ratio.denominator));
 }
 
 Spot spotAt(Spot spot, SpeedRatio ratio) noexcept {
