@@ -68,7 +68,7 @@ std::uint64_t Model::nextSample() const noexcept {
 
 /// One thing that is due; false when there is none left. The notes of the last moment come before the end.
 bool Model::happensAt(std::uint64_t now) noexcept {
-    if (nextSample() > now) return false;
+    if (sheet_ == nullptr || nextSample() > now) return false;
     if (pulse_ <= now)
         pulse();
     else if (noteSample() <= now)

@@ -71,6 +71,7 @@ private:
                                   wide(written.denominator) * wide(beat_.numerator) * perBeat}
                                 .reduced();
         const auto& parts = measure_.parts;
+        if (beats.below == 0) return beats; // no written fraction has nothing below its stroke
         const auto scaled = beats.above % beats.below * wide(parts.count);
         const auto part = static_cast<std::size_t>(scaled / beats.below);
         const auto from = parts.at[part];

@@ -30,6 +30,7 @@ std::vector<float> waveOf(std::size_t harmonics) {
         peak = std::max(peak, std::abs(turn[i]));
     }
     std::vector<float> wave;
+    wave.reserve(turn.size() + 1);
     for (const double value : turn) wave.push_back(static_cast<float>(value / peak));
     wave.push_back(wave.front());
     return wave;
