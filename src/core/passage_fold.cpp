@@ -4,6 +4,7 @@
 #include "core/felt_beat.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace piolo {
@@ -18,19 +19,9 @@ Mark markNow(Id id, Mark recorded, const Corrections& corrections) {
 }
 
 Entry::Kind entryKind(RunKind kind) {
-    switch (kind) {
-    case RunKind::run:
-        return Entry::Kind::run;
-    case RunKind::attempt:
-        return Entry::Kind::attempt;
-    case RunKind::silent:
-        return Entry::Kind::silent;
-    case RunKind::context:
-        return Entry::Kind::context;
-    case RunKind::aside:
-        break;
-    }
-    return Entry::Kind::aside;
+    using enum Entry::Kind;
+    constexpr std::array inTheirOrder{run, attempt, silent, context, aside};
+    return inTheirOrder[static_cast<std::size_t>(kind)];
 }
 
 } // namespace
