@@ -58,6 +58,35 @@ TEST_CASE("another articulation, rhythm or group starts the streak at 0; words o
     CHECK(streakAfter(manner) == 0);
 }
 
+TEST_CASE("an entry knows how it was played, and whether it was ticked on paper") {
+    Scribe scribe;
+    scribe.clean();
+    Manner manner = played(Articulation::tongued);
+    manner.rhythm = Rhythm::dotted;
+    scribe.manner(manner);
+    RunFact ticked;
+    ticked.passage = scribe.passage;
+    ticked.tempo = Tempo::bpm(80);
+    ticked.entered = true;
+    scribe.add(ticked);
+    const auto entries = scribe.record().entries;
+    CHECK(entries.front().rhythm == Rhythm::written);
+    CHECK_FALSE(entries.front().entered);
+    CHECK(entries.back().articulation == Articulation::tongued);
+    CHECK(entries.back().rhythm == Rhythm::dotted);
+    CHECK(entries.back().entered);
+}
+
+TEST_CASE("the newest picture is the passage's, also none") {
+    Scribe scribe;
+    CHECK_FALSE(scribe.record().picture);
+    const Picture page{"0123456789abcdef0123456789abcdef.png", 100, 200, 3000, 400};
+    scribe.add(PictureFact{scribe.passage, page});
+    CHECK(scribe.record().picture == page);
+    scribe.add(PictureFact{scribe.passage, std::nullopt});
+    CHECK_FALSE(scribe.record().picture);
+}
+
 TEST_CASE("every articulation and rhythm has a name of its own, and is named by it") {
     for (std::size_t place = 0; place < articulationCount; ++place) {
         const auto articulation = static_cast<Articulation>(place);
