@@ -115,10 +115,15 @@ void Notebook::addAll(std::vector<Fact>&& facts) {
 
 std::size_t Notebook::factCount() const { return body_->known.size(); }
 
-void Notebook::foldAhead(std::size_t part, std::size_t of) {
+std::size_t Notebook::foldAhead(std::size_t part, std::size_t of) {
     std::size_t index = 0;
-    for (auto& [id, history] : body_->passages)
-        if (index++ % of == part && !body_->removals.removed(id)) history.record();
+    std::size_t folded = 0;
+    for (auto& [id, history] : body_->passages) {
+        if (index++ % of != part || body_->removals.removed(id) || history.isFolded()) continue;
+        history.record();
+        ++folded;
+    }
+    return folded;
 }
 
 std::vector<Piece> Notebook::pieces(bool removedToo) const {

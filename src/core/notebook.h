@@ -101,8 +101,8 @@ public:
     [[nodiscard]] std::size_t factCount() const;
     /// Folds every `of`-th passage from `part` on (part < of) now, not when it is first asked for. Only this
     /// may run on several threads at once, each with another part of the same number, and while nothing else
-    /// does. Removed passages are left alone.
-    void foldAhead(std::size_t part, std::size_t of);
+    /// does. Removed passages are left alone. How many passages there were to fold.
+    std::size_t foldAhead(std::size_t part, std::size_t of);
 
     /// Pieces in the order of their names, then ids; removed ones only when asked for.
     [[nodiscard]] std::vector<Piece> pieces(bool removedToo = false) const;

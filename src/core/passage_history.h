@@ -16,6 +16,8 @@ public:
 
     /// `fact` outlives this: ten years of them stand in memory once.
     void add(const Fact& fact);
+    /// Nothing was added since it was folded last.
+    [[nodiscard]] bool isFolded() const noexcept { return !stale_ && (!fold_ || folded_ == facts_.size()); }
     /// The record, or nothing while no fact with tempi stands. Good until the next add().
     PassageRecord* record();
     /// The fact that first gave tempi; nothing when record() is nothing. Good until the next add().

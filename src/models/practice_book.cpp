@@ -19,7 +19,7 @@ Notebook folded(std::vector<Fact>&& facts) {
     Notebook notebook = fold(std::move(facts));
     if (notebook.factCount() < manyFacts) return notebook;
     const unsigned threads = std::clamp(std::thread::hardware_concurrency(), 1U, mostFolders);
-    std::vector<std::future<void>> others;
+    std::vector<std::future<std::size_t>> others;
     for (unsigned part = 1; part < threads; ++part)
         others.push_back(std::async(std::launch::async, &Notebook::foldAhead, &notebook, part, threads));
     notebook.foldAhead(0, threads);

@@ -119,13 +119,17 @@ TEST_CASE("a felt beat keeps the streak and converts what was played, misses' pl
     const PassageRecord record = scribe.record();
     CHECK(record.standing == at(160, 3));
     CHECK(record.entries.front().tempo == Tempo::bpm(160));
+    CHECK(record.entries.front().before == at(160, 0));
     CHECK(record.entries.back().spots.front() == Spot{2, 6, 0});
     scribe.clean(2);
     CHECK(scribe.standing() == at(164, 0));
     CHECK(scribe.record().best == Tempo::bpm(160));
+    CHECK(scribe.record().bests.front() == Tempo::bpm(160));
+    CHECK(scribe.record().lastFullStreak == Tempo::bpm(160));
     scribe.feel(BeatUnit::quarter);
     CHECK(scribe.standing() == at(82, 0));
     CHECK(scribe.record().best == Tempo::bpm(80));
+    CHECK(scribe.record().bests.front() == Tempo::bpm(80));
 }
 
 TEST_CASE("a felt beat that cannot be changes nothing") {

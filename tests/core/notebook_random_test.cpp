@@ -195,7 +195,37 @@ TEST_CASE("folding ahead, in parts and in any order, changes nothing") {
     }
     const Notebook asked = fold(facts);
     Notebook ahead = fold(facts);
-    for (const std::size_t part : {2U, 0U, 1U}) ahead.foldAhead(part, 3);
+    std::size_t foldedAhead = 0;
+    for (const std::size_t part : {2U, 0U, 1U}) {
+        const std::size_t share = ahead.foldAhead(part, 3);
+        CHECK(share > 0);
+        CHECK(share < passages.size());
+        foldedAhead += share;
+    }
+    CHECK(foldedAhead == passages.size());
+    for (const std::size_t part : {0U, 1U, 2U}) CHECK(ahead.foldAhead(part, 3) == 0);
     for (const Id passage : passages) CHECK(same(ahead.passage(passage), asked.passage(passage)));
     CHECK(ahead.passages() == asked.passages());
+}
+
+TEST_CASE("passages that were removed are not folded ahead, and one more fact is folded again") {
+    std::vector<Fact> facts;
+    Scribe kept;
+    Scribe removed;
+    facts.insert(facts.end(), kept.facts.begin(), kept.facts.end());
+    for (Fact fact : removed.facts) {
+        fact.id.low += 1'000;
+        std::get<PassageFact>(fact.body).passage = Id{7, 8};
+        facts.push_back(fact);
+    }
+    Fact removal = facts.back();
+    removal.id = Id{2, 1};
+    removal.body = RemovalFact{Id{7, 8}, true};
+    facts.push_back(removal);
+    Notebook notebook = fold(facts);
+    CHECK(notebook.foldAhead(0, 1) == 1);
+    CHECK(notebook.foldAhead(0, 1) == 0);
+    kept.clean();
+    notebook.add(kept.facts.back());
+    CHECK(notebook.foldAhead(0, 1) == 1);
 }
