@@ -41,7 +41,7 @@ FocusScope {
                 Chapter {
                     width: parent.width
                     title: qsTr("Your keys")
-                    lines: [qsTr("%1: start; while the click runs, mark a miss.").arg(screen.keys.markKeys), qsTr("%1: end an open-ended run clean.").arg(screen.keys.cleanKeys), qsTr("%1: take back the last mark.").arg(screen.keys.backKeys), qsTr("%1 and %2: the tempo up and down, while stopped.").arg(screen.keys.fasterKeys).arg(screen.keys.slowerKeys), qsTr("%1: hear the passage first, where its bars were picked from a score.").arg(screen.keys.hearKeys), qsTr("%1: stop.").arg(screen.keys.stopKeys), qsTr("A page turner pedal works as a key. Change any of them in the settings.")]
+                    lines: [qsTr("%1: start; while the click runs, mark a miss.").arg(screen.keys.markKeys), qsTr("%1: end an open-ended run clean.").arg(screen.keys.cleanKeys), qsTr("%1: take back the last mark.").arg(screen.keys.backKeys), qsTr("%1 and %2: the tempo up and down, while stopped.").arg(screen.keys.fasterKeys).arg(screen.keys.slowerKeys), qsTr("%1: hear the passage first, where its bars were picked from a score.").arg(screen.keys.hearKeys), qsTr("%1: stop.").arg(screen.keys.stopKeys), qsTr("In a passage's form Ctrl+Return saves and drills it; in the log N makes a passage of the bars that break."), qsTr("A page turner pedal works as a key. Change any of them in the settings.")]
                 }
                 Chapter {
                     width: parent.width
