@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/score_words.h"
 
+#include "core/pitch_text.h"
 #include "core/tempo.h"
 #include "models/fault_text.h"
 
@@ -41,12 +42,6 @@ std::string tempoOf(const score::TempoMark& mark) {
     if (mark.quarters)
         text += std::string(text.empty() ? "" : ", ") + "sounding 1/4 = " + decimal(*mark.quarters);
     return text;
-}
-
-std::string pitchText(WrittenPitch pitch) {
-    const char sign = pitch.alter < 0 ? 'b' : '#';
-    return pitch.step + std::string(static_cast<std::size_t>(std::abs(pitch.alter)), sign) +
-           std::to_string(pitch.octave);
 }
 
 std::string noteLine(const Note& note) {

@@ -2,6 +2,7 @@
 #include "core/click_pattern.h"
 
 #include "core/digits.h"
+#include "core/named_places.h"
 
 #include <algorithm>
 #include <array>
@@ -15,19 +16,6 @@ namespace {
 constexpr std::array<std::string_view, 4> places{"beats", "downbeats", "backbeats", "offbeats"};
 constexpr std::array<std::string_view, 4> strengths{"strong", "group", "plain", "silent"};
 constexpr std::array<std::string_view, 2> notes{"eighths", "sixteenths"};
-
-template <typename Value, std::size_t Count>
-std::optional<Value> named(const std::array<std::string_view, Count>& names, std::string_view name) noexcept {
-    for (std::size_t i = 0; i < Count; ++i)
-        if (names[i] == name) return static_cast<Value>(i);
-    return std::nullopt;
-}
-
-template <std::size_t Count, typename Value>
-std::string_view at(const std::array<std::string_view, Count>& names, Value value) noexcept {
-    const auto place = static_cast<std::size_t>(value);
-    return place < Count ? names[place] : std::string_view{};
-}
 
 bool dividesInThree(BeatUnit beat) noexcept {
     return beat == BeatUnit::dottedQuarter || beat == BeatUnit::dottedHalf;

@@ -140,4 +140,20 @@ GroupMarks differingGroups(const Passage& from, const Passage& to) noexcept {
             from.click != to.click, from.manner != to.manner, from.notes != to.notes};
 }
 
+GroupMarks makingGroups(const Passage& passage) noexcept {
+    return {true, true, true, true, passage.manner != Manner{}, !passage.notes.empty()};
+}
+
+PassageFact factOf(const Passage& passage, const GroupMarks& groups) {
+    PassageFact fact;
+    fact.passage = passage.id;
+    if (groups.title) fact.title = passage.title;
+    if (groups.music) fact.music = passage.music;
+    if (groups.tempi) fact.tempi = passage.tempi;
+    if (groups.click) fact.click = passage.click;
+    if (groups.manner) fact.manner = passage.manner;
+    if (groups.notes) fact.notes = passage.notes;
+    return fact;
+}
+
 } // namespace piolo

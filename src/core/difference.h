@@ -2,6 +2,7 @@
 // What differs between two versions of a piece or a passage, value by value.
 #pragma once
 
+#include "core/fact.h"
 #include "core/group_marks.h"
 #include "core/passage.h"
 
@@ -23,5 +24,10 @@ struct Difference {
 [[nodiscard]] std::vector<Difference> differences(const Passage& from, const Passage& to);
 /// The groups in which they differ.
 [[nodiscard]] GroupMarks differingGroups(const Passage& from, const Passage& to) noexcept;
+/// The groups that make a passage: those that may be missing only where they say something, but for its
+/// click.
+[[nodiscard]] GroupMarks makingGroups(const Passage& passage) noexcept;
+/// What records these groups of it.
+[[nodiscard]] PassageFact factOf(const Passage& passage, const GroupMarks& groups);
 
 } // namespace piolo

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/felt_beat.h"
 
+#include "core/subdivision.h"
+
 #include <algorithm>
 
 namespace piolo {
@@ -9,7 +11,6 @@ namespace {
 
 constexpr std::int32_t mostBreathBeats = 8;
 constexpr std::int32_t mostStep = 100;
-constexpr std::int32_t mostPulses = 8;
 
 /// `number` times the ratio, when that is a whole number in least…most.
 std::optional<std::int32_t> wholeAt(std::int32_t number, SpeedRatio ratio, std::int32_t least,
@@ -53,7 +54,7 @@ private:
 void convertSubdivision(Conversion& in, std::int32_t& subdivision) {
     if (subdivision == 1 && in.ratio().numerator > in.ratio().denominator) return;
     const SpeedRatio pulses{in.ratio().denominator, in.ratio().numerator};
-    if (const auto exact = wholeAt(subdivision, pulses, 1, mostPulses))
+    if (const auto exact = wholeAt(subdivision, pulses, 1, mostPulsesToTheBeat))
         subdivision = *exact;
     else
         in.refuse("subdivision");

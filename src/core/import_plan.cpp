@@ -38,16 +38,9 @@ PieceFact made(const Piece& piece) {
     return fact;
 }
 
-PassageFact edit(const Passage& to, const GroupMarks& groups) {
-    PassageFact fact;
-    fact.passage = to.id;
+PassageFact importOf(const Passage& passage, const GroupMarks& groups) {
+    PassageFact fact = factOf(passage, groups);
     fact.imported = true;
-    if (groups.title) fact.title = to.title;
-    if (groups.music) fact.music = to.music;
-    if (groups.tempi) fact.tempi = to.tempi;
-    if (groups.click) fact.click = to.click;
-    if (groups.manner) fact.manner = to.manner;
-    if (groups.notes) fact.notes = to.notes;
     return fact;
 }
 
@@ -78,19 +71,15 @@ private:
 
 ImportItem itemOf(const Passage& passage, const PassageRecord* here) {
     ImportItem item{false, passage.id, passage.title.name};
-    GroupMarks groups{true,
-                      true,
-                      true,
-                      passage.click != ClickPattern{},
-                      passage.manner != Manner{},
-                      !passage.notes.empty()};
+    GroupMarks groups = makingGroups(passage);
+    groups.click = passage.click != ClickPattern{};
     if (here != nullptr) {
         item.differences = differences(here->passage, passage);
         groups = differingGroups(here->passage, passage);
         item.editedHere = groups.meets(here->editedHere);
     }
     item.state = stateOf(here != nullptr, here != nullptr && here->removed, groups.any());
-    if (groups.any()) item.facts.emplace_back(edit(passage, groups));
+    if (groups.any()) item.facts.emplace_back(importOf(passage, groups));
     return item;
 }
 

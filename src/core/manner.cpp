@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/manner.h"
 
-#include <algorithm>
+#include "core/named_places.h"
 
 namespace piolo {
 
@@ -12,25 +12,16 @@ constexpr std::array<std::string_view, articulationCount> articulations{
     "written", "slurred", "tongued", "staccato", "twoAndTwo", "threeAndOne", "oneAndThree", "doubleTongued"};
 constexpr std::array<std::string_view, 4> rhythms{"written", "dotted", "reversed", "groups"};
 
-template <typename Value, std::size_t Count>
-std::optional<Value> valueOf(const std::array<std::string_view, Count>& words, std::string_view word) {
-    const auto found = std::find(words.begin(), words.end(), word);
-    if (found == words.end()) return std::nullopt;
-    return static_cast<Value>(found - words.begin());
-}
-
 } // namespace
 
-std::string_view nameOf(Articulation articulation) noexcept {
-    return articulations[static_cast<std::size_t>(articulation)];
-}
+std::string_view nameOf(Articulation articulation) noexcept { return at(articulations, articulation); }
 
 std::optional<Articulation> articulationNamed(std::string_view name) noexcept {
-    return valueOf<Articulation>(articulations, name);
+    return named<Articulation>(articulations, name);
 }
 
-std::string_view nameOf(Rhythm rhythm) noexcept { return rhythms[static_cast<std::size_t>(rhythm)]; }
+std::string_view nameOf(Rhythm rhythm) noexcept { return at(rhythms, rhythm); }
 
-std::optional<Rhythm> rhythmNamed(std::string_view name) noexcept { return valueOf<Rhythm>(rhythms, name); }
+std::optional<Rhythm> rhythmNamed(std::string_view name) noexcept { return named<Rhythm>(rhythms, name); }
 
 } // namespace piolo

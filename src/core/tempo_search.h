@@ -17,6 +17,8 @@ struct TempoSearch {
     bool over = false;          ///< found, or given up: another tempo was set, or a new day began
 };
 
+/// The newest search of that day, by the day's own entries: a search never outlives its day.
+[[nodiscard]] std::optional<TempoSearch> searchOn(const PassageRecord& record, Date day);
 /// All searches in a passage, oldest first; only the last can be going on.
 [[nodiscard]] std::vector<TempoSearch> searchesIn(const PassageRecord& record);
 

@@ -4,11 +4,11 @@
 #include "core/digits.h"
 #include "core/fraction_sum.h"
 #include "core/passage.h"
+#include "core/pitch_text.h"
 #include "journal/json_list.h"
 
 #include <algorithm>
 #include <array>
-#include <cstdlib>
 
 namespace piolo::journal {
 
@@ -66,12 +66,6 @@ std::optional<WrittenPitch> pitchIn(std::string_view text) {
     pitch.alter = static_cast<std::int8_t>(sign == '#' ? std::ssize(signs) : -std::ssize(signs));
     pitch.octave = static_cast<std::int8_t>(octave - '0');
     return pitch;
-}
-
-std::string pitchText(WrittenPitch pitch) {
-    std::string text(1, pitch.step);
-    text.append(static_cast<std::size_t>(std::abs(pitch.alter)), pitch.alter < 0 ? 'b' : '#');
-    return text + std::to_string(pitch.octave);
 }
 
 std::optional<Note> noteIn(const nlohmann::json& text) {

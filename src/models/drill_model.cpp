@@ -162,10 +162,7 @@ bool DrillModel::canHear() const {
 
 std::optional<TempoSearch> DrillModel::search() const {
     const PassageRecord* known = record();
-    if (known == nullptr) return std::nullopt;
-    const auto searches = searchesIn(*known);
-    if (searches.empty() || searches.back().day != book_.today()) return std::nullopt;
-    return searches.back();
+    return known == nullptr ? std::nullopt : searchOn(*known, book_.today());
 }
 
 QString DrillModel::searchText() const {

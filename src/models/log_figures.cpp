@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/log_figures.h"
 
+#include "core/difference.h"
 #include "core/practice_days.h"
 #include "models/formatter.h"
 #include "models/log_curves.h"
@@ -87,13 +88,11 @@ void LogFigures::make(const std::vector<BuildUpPart>& parts) {
     const Passage whole = record->passage; // the record goes with the first fact
     QString first, name;
     for (const BuildUpPart& part : parts) {
-        const Passage made = passageOfBars(whole, part);
-        const Id id = book_.newId();
-        PassageFact fact{id, made.title, made.music, made.tempi, made.click, made.manner};
-        if (!made.notes.empty()) fact.notes = made.notes;
-        book_.record(std::move(fact));
+        Passage made = passageOfBars(whole, part);
+        made.id = book_.newId();
+        book_.record(factOf(made, makingGroups(made)));
         if (first.isEmpty()) {
-            first = QString::fromStdString(id.text());
+            first = QString::fromStdString(made.id.text());
             name = QString::fromStdString(made.title.name);
         }
     }

@@ -3,6 +3,7 @@
 #include "core/duration.h"
 #include "core/settle.h"
 #include "core/usual_floor.h"
+#include "models/beat_units.h"
 #include "models/formatter.h"
 #include "models/manner_words.h"
 #include "models/passage_editor.h"
@@ -10,15 +11,11 @@
 #include "models/setting_choices.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace piolo::models {
 
 namespace {
-
-constexpr std::array beatUnits{BeatUnit::half, BeatUnit::dottedHalf, BeatUnit::quarter,
-                               BeatUnit::dottedQuarter, BeatUnit::eighth};
 
 QString beatText(BeatUnit beat) {
     const QString sign = Formatter::beatSign(beat);
@@ -41,7 +38,7 @@ QVariantList PassageEditor::beats() const {
     QVariantList list;
     for (const BeatUnit beat : beatUnits) {
         if (!Meter::make(meter.numerator(), meter.denominator(), beat)) continue;
-        list << choice(QString::fromStdString(fractionOf(beat).text()), beatText(beat));
+        list << choice(beatWord(beat), beatText(beat));
     }
     return list;
 }
@@ -53,9 +50,7 @@ QVariantList PassageEditor::subdivisions() const {
     return list;
 }
 
-QString PassageEditor::beat() const {
-    return QString::fromStdString(fractionOf(check_.passage.music.meter.beat()).text());
-}
+QString PassageEditor::beat() const { return beatWord(check_.passage.music.meter.beat()); }
 
 QVariantList PassageEditor::articulations() { return articulationChoices(); }
 QVariantList PassageEditor::rhythms() { return rhythmChoices(); }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/passage_editor.h"
 
+#include "core/difference.h"
 #include "core/note_stretch.h"
 #include "models/fault_text.h"
 #include "models/practice_book.h"
@@ -165,21 +166,10 @@ QString PassageEditor::save() {
 }
 
 void PassageEditor::record(const Passage& wanted) {
-    PassageFact fact{wanted.id, wanted.title, wanted.music, wanted.tempi, wanted.click, wanted.manner};
-    if (!wanted.notes.empty()) fact.notes = wanted.notes;
     const PassageRecord* const known = book_.notebook().passage(wanted.id);
-    if (known == nullptr && wanted.manner == Manner{}) fact.manner.reset();
-    if (known != nullptr) {
-        if (known->passage.title == wanted.title) fact.title.reset();
-        if (known->passage.music == wanted.music) fact.music.reset();
-        if (known->passage.tempi == wanted.tempi) fact.tempi.reset();
-        if (known->passage.click == wanted.click) fact.click.reset();
-        if (known->passage.manner == wanted.manner) fact.manner.reset();
-        fact.notes.reset();
-        if (known->passage.notes != wanted.notes) fact.notes = wanted.notes;
-    }
-    if (fact.title || fact.music || fact.tempi || fact.click || fact.manner || fact.notes)
-        book_.record(std::move(fact));
+    const GroupMarks groups =
+        known == nullptr ? makingGroups(wanted) : differingGroups(known->passage, wanted);
+    if (groups.any()) book_.record(factOf(wanted, groups));
 }
 
 } // namespace piolo::models

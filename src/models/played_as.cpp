@@ -2,6 +2,7 @@
 #include "models/played_as.h"
 
 #include "core/felt_beat.h"
+#include "models/beat_units.h"
 #include "models/formatter.h"
 #include "models/manner_words.h"
 #include "models/practice_book.h"
@@ -9,16 +10,9 @@
 
 #include <QStringList>
 
-#include <array>
-
 namespace piolo::models {
 
 namespace {
-
-constexpr std::array beatUnits{BeatUnit::half, BeatUnit::dottedHalf, BeatUnit::quarter,
-                               BeatUnit::dottedQuarter, BeatUnit::eighth};
-
-QString wordOf(BeatUnit beat) { return QString::fromStdString(fractionOf(beat).text()); }
 
 QVariantList beatsOf(const PassageRecord& record, Tempo tempo) {
     QVariantList list;
@@ -26,7 +20,7 @@ QVariantList beatsOf(const PassageRecord& record, Tempo tempo) {
     for (const BeatUnit beat : beatUnits) {
         if (!feltIn(record.passage, record.standing.tempo, beat)) continue;
         const Tempo felt = nearestAt(tempo, speedRatio(present, beat));
-        list << choice(wordOf(beat), PlayedAs::tr("felt as %1").arg(Formatter::tempoMark(beat, felt)));
+        list << choice(beatWord(beat), PlayedAs::tr("felt as %1").arg(Formatter::tempoMark(beat, felt)));
     }
     return list;
 }
@@ -46,7 +40,7 @@ QString bestsOf(const PassageRecord& record) {
 
 QVariantList PlayedAs::articulations() { return articulationChoices(); }
 QVariantList PlayedAs::rhythms() { return rhythmChoices(); }
-QString PlayedAs::beat() const { return wordOf(passage_.music.meter.beat()); }
+QString PlayedAs::beat() const { return beatWord(passage_.music.meter.beat()); }
 QString PlayedAs::text() const { return mannerText(passage_.manner); }
 QString PlayedAs::fingering() const { return QString::fromStdString(passage_.manner.fingering); }
 

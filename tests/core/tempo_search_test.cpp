@@ -47,6 +47,11 @@ TEST_CASE("a search is given up when another tempo is set or another day begins"
         CHECK_FALSE(searches[static_cast<std::size_t>(given)].found);
     }
     CHECK(searches.back().found == Tempo::bpm(86));
+    const auto today = searchOn(scribe.record(), day("2026-03-02"));
+    REQUIRE(today);
+    CHECK(today->begun == searches.back().begun);
+    CHECK(today->found == Tempo::bpm(86));
+    CHECK_FALSE(searchOn(scribe.record(), day("2026-03-03")));
 }
 
 TEST_CASE("a search that was taken back is none") {
