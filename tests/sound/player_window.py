@@ -16,9 +16,14 @@ from waiting import Gone, wait
 class Display:
     """A virtual screen."""
 
+    def __init__(self, size="1280x800", *options):
+        """`options`: more of the display server's own."""
+        self.size, self.options = size, options
+
     def __enter__(self):
         ours, its = os.pipe()
-        self.server = subprocess.Popen(["Xvfb", "-displayfd", str(its), "-screen", "0", "1280x800x24", "-nolisten", "tcp"],
+        self.server = subprocess.Popen(["Xvfb", "-displayfd", str(its), "-screen", "0", f"{self.size}x24", "-nolisten", "tcp",
+                                        *self.options],
                                        pass_fds=[its], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
         os.close(its)
         with os.fdopen(ours) as told:
@@ -33,6 +38,13 @@ class Display:
         self.server.wait()
 
 
+def window_env(sound, display, home):
+    """The environment of a window whose settings, caches and folders are below `home`."""
+    return dict(sound.env, DISPLAY=display.name, QT_QPA_PLATFORM="xcb", QT_QUICK_BACKEND="software", HOME=home,
+                XDG_CONFIG_HOME=f"{home}/config", XDG_STATE_HOME=f"{home}/state", XDG_DATA_HOME=f"{home}/data",
+                XDG_CACHE_HOME=f"{home}/cache", LC_ALL="C.UTF-8")
+
+
 class Window:
     """piolo in front of a passage, on a folder and settings of its own."""
 
@@ -45,9 +57,7 @@ class Window:
             practice.never_pause(self.folder)
         practice.write_settings(os.path.join(self.home, "config"))
         self.sound = sound
-        self.env = dict(sound.env, DISPLAY=display.name, QT_QPA_PLATFORM="xcb", QT_QUICK_BACKEND="software",
-                        HOME=self.home, XDG_CONFIG_HOME=f"{self.home}/config", XDG_STATE_HOME=f"{self.home}/state",
-                        XDG_DATA_HOME=f"{self.home}/data", XDG_CACHE_HOME=f"{self.home}/cache", LC_ALL="C.UTF-8")
+        self.env = window_env(sound, display, self.home)
         self.log = open(os.path.join(self.home, "log"), "w+", encoding="utf-8")
         self.process = subprocess.Popen([*command, "--drill", practice.TITLE, "--folder", self.folder],
                                         env=self.env, stdout=self.log, stderr=self.log)
