@@ -4,10 +4,9 @@
 #include "models/fault_text.h"
 #include "models/formatter.h"
 #include "models/setting_choices.h"
+#include "models/typed_file.h"
 #include "score/score_file.h"
 #include "score/tempo_in_force.h"
-
-#include <QUrl>
 
 #include <algorithm>
 
@@ -56,8 +55,7 @@ QString MusicImport::summary() const {
 
 void MusicImport::read(const QString& pathOrAddress) {
     close();
-    const QUrl address(pathOrAddress);
-    const QString path = address.isLocalFile() ? address.toLocalFile() : pathOrAddress.trimmed();
+    const QString path = typedPath(pathOrAddress);
     if (path.isEmpty()) return;
     auto reading = score::readScoreFile(path.toStdString());
     if (!reading.faults.empty()) {

@@ -2,11 +2,11 @@
 #include "models/picture_taking.h"
 
 #include "models/fault_text.h"
+#include "models/typed_file.h"
 #include "pictures/kept_picture.h"
 #include "pictures/pdf_pages.h"
 
 #include <QMetaObject>
-#include <QUrl>
 
 #include <algorithm>
 
@@ -81,8 +81,7 @@ void PictureTaking::finish(const Outcome& outcome, bool dropped) {
 }
 
 void PictureTaking::read(const QString& pathOrAddress) {
-    const QUrl address(pathOrAddress);
-    const QString path = address.isLocalFile() ? address.toLocalFile() : pathOrAddress.trimmed();
+    const QString path = typedPath(pathOrAddress);
     if (busy_ || path.isEmpty() || folder_.empty()) return;
     close();
     work([folder = folder_, path = path.toStdString()](const Dropped& dropped) {
