@@ -91,6 +91,15 @@ void compare(Comparison& in, const Manner& from, const Manner& to) {
     in.compare("manner.fingering", from.fingering, to.fingering);
 }
 
+void compare(Comparison& in, const Scale& from, const Scale& to) {
+    in.compare("scale.tonic", textOf(from.tonic), textOf(to.tonic));
+    in.compare("scale.kind", std::string(nameOf(from.kind)), std::string(nameOf(to.kind)));
+    in.compare("scale.range", std::string(nameOf(from.range)), std::string(nameOf(to.range)));
+    in.compare("scale.pattern", std::string(nameOf(from.pattern)), std::string(nameOf(to.pattern)));
+    in.compare("scale.notes", from.notesPerBeat, to.notesPerBeat);
+    in.compare("scale.instrument", from.instrument, to.instrument);
+}
+
 void compare(Comparison& in, const ClickPattern& from, const ClickPattern& to) {
     in.compare("click.on", from.on, to.on);
     in.compare("click.accents", from.accents, to.accents);
@@ -103,6 +112,13 @@ void compare(Comparison& in, const ClickPattern& from, const ClickPattern& to) {
     in.compare("click.seed", from.seed, to.seed);
     in.compare("click.breaths", from.breaths, to.breaths);
     in.compare("click.breathBelow", from.breathBelow, to.breathBelow);
+}
+
+/// A fact cannot take a scale away: what was one is one for good.
+void compareScales(Comparison& in, const std::optional<Scale>& from, const std::optional<Scale>& to) {
+    if (!to) return;
+    if (from) return compare(in, *from, *to);
+    in.found.push_back({"scale", {}, textOf(*to)});
 }
 
 } // namespace
@@ -127,6 +143,7 @@ std::vector<Difference> differences(const Passage& from, const Passage& to) {
     compare(in, from.tempi, to.tempi);
     compare(in, from.click, to.click);
     compare(in, from.manner, to.manner);
+    compareScales(in, from.scale, to.scale);
     in.compare("notation", static_cast<std::int32_t>(from.notes.size()),
                static_cast<std::int32_t>(to.notes.size()));
     if (from.notes != to.notes && from.notes.size() == to.notes.size())
@@ -136,12 +153,23 @@ std::vector<Difference> differences(const Passage& from, const Passage& to) {
 }
 
 GroupMarks differingGroups(const Passage& from, const Passage& to) noexcept {
-    return {from.title != to.title, from.music != to.music,   from.tempi != to.tempi,
-            from.click != to.click, from.manner != to.manner, from.notes != to.notes};
+    return {from.title != to.title,
+            from.music != to.music,
+            from.tempi != to.tempi,
+            from.click != to.click,
+            from.manner != to.manner,
+            from.notes != to.notes,
+            to.scale && from.scale != to.scale};
 }
 
 GroupMarks makingGroups(const Passage& passage) noexcept {
-    return {true, true, true, true, passage.manner != Manner{}, !passage.notes.empty()};
+    return {true,
+            true,
+            true,
+            true,
+            passage.manner != Manner{},
+            !passage.notes.empty(),
+            passage.scale.has_value()};
 }
 
 PassageFact factOf(const Passage& passage, const GroupMarks& groups) {
@@ -153,6 +181,7 @@ PassageFact factOf(const Passage& passage, const GroupMarks& groups) {
     if (groups.click) fact.click = passage.click;
     if (groups.manner) fact.manner = passage.manner;
     if (groups.notes) fact.notes = passage.notes;
+    if (groups.scale) fact.scale = passage.scale;
     return fact;
 }
 

@@ -90,7 +90,8 @@ struct PassageFact {
     std::optional<ClickPattern> click{};
     std::optional<Manner> manner{};
     std::optional<std::vector<Note>> notes{};
-    bool imported = false; ///< taken from a passage file, not edited by hand
+    std::optional<Scale> scale{}; ///< once a passage is a scale it stays one
+    bool imported = false;        ///< taken from a passage file, not edited by hand
     bool operator==(const PassageFact&) const = default;
 };
 /// A piece was made or edited: only what changed. `due` holds nothing inside to take the date away.

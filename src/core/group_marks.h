@@ -12,13 +12,17 @@ struct GroupMarks {
     bool click = false;
     bool manner = false;
     bool notes = false;
+    bool scale = false;
     bool operator==(const GroupMarks&) const noexcept = default;
 
-    [[nodiscard]] bool any() const noexcept { return title || music || tempi || click || manner || notes; }
+    [[nodiscard]] bool any() const noexcept {
+        return title || music || tempi || click || manner || notes || scale;
+    }
     /// True when a group is marked in both.
     [[nodiscard]] bool meets(const GroupMarks& other) const noexcept {
         return (title && other.title) || (music && other.music) || (tempi && other.tempi) ||
-               (click && other.click) || (manner && other.manner) || (notes && other.notes);
+               (click && other.click) || (manner && other.manner) || (notes && other.notes) ||
+               (scale && other.scale);
     }
 };
 

@@ -8,6 +8,8 @@
 #include "core/meter.h"
 #include "core/note.h"
 #include "core/rule.h"
+#include "core/scale.h"
+#include "core/scale_settings.h"
 #include "core/timestamp.h"
 
 #include <cstdint>
@@ -56,9 +58,10 @@ struct Passage {
     Title title;
     Music music;
     Tempi tempi;
-    ClickPattern click{};      ///< how the click sounds while it is played
-    Manner manner{};           ///< how it is played
-    std::vector<Note> notes{}; ///< in the order of time; none: not known
+    ClickPattern click{};         ///< how the click sounds while it is played
+    Manner manner{};              ///< how it is played
+    std::vector<Note> notes{};    ///< in the order of time; none: not known
+    std::optional<Scale> scale{}; ///< the passage is this scale; none: it is music of another kind
     bool operator==(const Passage&) const = default;
 };
 
@@ -119,6 +122,7 @@ struct PracticeSettings {
     std::int32_t secureDays = 3;            ///< different days with a secure
     DayOpening dayOpening = DayOpening::twoRungsBelow;
     std::int32_t reactionMillis = 250; ///< 0…mostReactionMillis, from hearing a slip to pressing the key
+    ScaleSettings scales{};
     static constexpr std::int32_t mostReactionMillis = 1000;
     bool operator==(const PracticeSettings&) const = default;
 };

@@ -155,6 +155,7 @@ void PassageFold::markEdited(const PassageFact& edit) {
     mark(edit.click.has_value(), imported_.click, record_.editedHere.click);
     mark(edit.manner.has_value(), imported_.manner, record_.editedHere.manner);
     mark(edit.notes.has_value(), imported_.notes, record_.editedHere.notes);
+    mark(edit.scale.has_value(), imported_.scale, record_.editedHere.scale);
 }
 
 void PassageFold::edit(const PassageFact& edit) {
@@ -164,6 +165,7 @@ void PassageFold::edit(const PassageFact& edit) {
     if (edit.music) passage.music = *edit.music;
     if (edit.click) passage.click = *edit.click;
     if (edit.notes) passage.notes = *edit.notes;
+    if (edit.scale) passage.scale = edit.scale;
     if (edit.manner) {
         if (!edit.manner->soundsLike(passage.manner)) record_.standing = handSet(record_.standing.tempo);
         passage.manner = *edit.manner;

@@ -7,6 +7,7 @@
 #include "journal/line_head.h"
 #include "journal/notes_group.h"
 #include "journal/passage_groups.h"
+#include "journal/scale_group.h"
 #include "journal/words.h"
 
 #include <array>
@@ -85,6 +86,7 @@ FactBody passage(JsonObject& line) {
     if (line.has("click")) fact.click = clickOf(line.object("click"));
     if (line.has("manner")) fact.manner = mannerOf(line.object("manner"));
     if (line.has("notation")) fact.notes = notesIn(line);
+    if (line.has("scale")) fact.scale = scaleOf(line.object("scale"));
     return fact;
 }
 
@@ -121,6 +123,7 @@ FactBody settings(JsonObject& line) {
     if (line.has("reactionMs"))
         read.reactionMillis =
             static_cast<std::int32_t>(line.integer("reactionMs", 0, PracticeSettings::mostReactionMillis));
+    if (line.has("scales")) read.scales = scaleSettingsOf(line.object("scales"));
     return SettingsFact{read};
 }
 

@@ -4,6 +4,7 @@
 #include "journal/line_sum.h"
 #include "journal/notes_group.h"
 #include "journal/passage_groups.h"
+#include "journal/scale_group.h"
 #include "journal/words.h"
 
 #include <nlohmann/json.hpp>
@@ -68,6 +69,7 @@ void put(Json& line, const PassageFact& edit) {
     if (edit.click) line["click"] = groupOf(*edit.click);
     if (edit.manner) line["manner"] = groupOf(*edit.manner);
     if (edit.notes) line["notation"] = groupOf(*edit.notes);
+    if (edit.scale) line["scale"] = groupOf(*edit.scale);
     if (edit.imported) line["imported"] = true;
 }
 
@@ -95,6 +97,7 @@ void put(Json& line, const SettingsFact& fact) {
     line["secureDays"] = fact.settings.secureDays;
     line["dayOpening"] = wordOf(fact.settings.dayOpening);
     line["reactionMs"] = fact.settings.reactionMillis;
+    if (fact.settings.scales != ScaleSettings{}) line["scales"] = groupOf(fact.settings.scales);
 }
 
 void put(Json& line, const StageFact& said) {

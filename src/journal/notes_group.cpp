@@ -15,7 +15,6 @@ namespace piolo::journal {
 namespace {
 
 constexpr std::size_t mostDigits = 9;
-constexpr int mostAlter = 3;
 constexpr std::int32_t mostSounding = 127;
 
 struct Mark {
@@ -52,22 +51,6 @@ std::optional<Fraction> fractionIn(std::string_view text) {
     return reducedFraction(*above, *below);
 }
 
-/// "C", any sharps or flats, the octave.
-std::optional<WrittenPitch> pitchIn(std::string_view text) {
-    if (text.size() < 2 || text.front() < 'A' || text.front() > 'G') return std::nullopt;
-    WrittenPitch pitch;
-    pitch.step = text.front();
-    const auto signs = text.substr(1, text.size() - 2);
-    const char sign = signs.empty() ? '#' : signs.front();
-    const bool signsFit = (sign == '#' || sign == 'b') && signs.size() <= mostAlter &&
-                          std::all_of(signs.begin(), signs.end(), [&](char c) { return c == sign; });
-    const char octave = text.back();
-    if (!signsFit || octave < '0' || octave > '9') return std::nullopt;
-    pitch.alter = static_cast<std::int8_t>(sign == '#' ? std::ssize(signs) : -std::ssize(signs));
-    pitch.octave = static_cast<std::int8_t>(octave - '0');
-    return pitch;
-}
-
 std::optional<Note> noteIn(const nlohmann::json& text) {
     if (!text.is_string()) return std::nullopt;
     return noteOf(text.get_ref<const std::string&>());
@@ -88,7 +71,7 @@ std::optional<Note> noteOf(std::string_view text) {
     std::string_view rest = text;
     const auto onset = fractionIn(word(rest));
     const auto length = fractionIn(word(rest));
-    const auto pitch = pitchIn(word(rest));
+    const auto pitch = pitchNamed(word(rest));
     const auto sounding = digitsOf(word(rest), 1, 3);
     if (!onset || !length || length->isZero() || !pitch || !sounding || *sounding > mostSounding)
         return std::nullopt;

@@ -8,6 +8,7 @@
 #include "journal/notes_group.h"
 #include "journal/passage_groups.h"
 #include "journal/placed_json.h"
+#include "journal/scale_group.h"
 
 #include <algorithm>
 #include <unordered_set>
@@ -108,6 +109,7 @@ private:
         if (object.has("click")) read.click = clickOf(object.object("click"));
         if (object.has("manner")) read.manner = mannerOf(object.object("manner"));
         if (object.has("notation")) read.notes = notesIn(object);
+        if (object.has("scale")) read.scale = scaleOf(object.object("scale"));
         const Id piece = read.title.piece;
         if (!piece.isNone() && !pieces_.contains(piece))
             first_.keep(FaultNumber::pieceNotInFile, {read.title.name, piece.text()});

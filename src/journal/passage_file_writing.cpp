@@ -4,6 +4,7 @@
 #include "journal/notes_group.h"
 #include "journal/passage_file.h"
 #include "journal/passage_groups.h"
+#include "journal/scale_group.h"
 
 namespace piolo::journal {
 
@@ -30,6 +31,7 @@ Json jsonOf(const Passage& passage) {
     if (passage.click != ClickPattern{}) object["click"] = groupOf(passage.click);
     if (passage.manner != Manner{}) object["manner"] = groupOf(passage.manner);
     if (!passage.notes.empty()) object["notation"] = groupOf(passage.notes);
+    if (passage.scale) object["scale"] = groupOf(*passage.scale);
     return object;
 }
 

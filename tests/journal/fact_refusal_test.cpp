@@ -52,8 +52,8 @@ bool fits(const std::string& key, const json& value) {
         return isOneOf(
             key, {"landing", "music.landing", "removed", "playOn", "finished", "entered", "tempi.gentle"});
     if (value.is_string())
-        return isOneOf(key,
-                       {"name", "instrument", "composer", "notes", "title.name", "text", "manner.fingering"});
+        return isOneOf(key, {"name", "instrument", "composer", "notes", "title.name", "text",
+                             "manner.fingering", "scale.instrument", "scales.instrument"});
     return value == json::array() &&
            isOneOf(key, {"spots", "runs", "click.accents", "click.breaths", "stops", "notation"});
 }
@@ -135,6 +135,12 @@ TEST_CASE("a missing key is one fault that names it, unless it may be missing") 
                                                     "manner.group",
                                                     "manner.fingering",
                                                     "notation",
+                                                    "scale",
+                                                    "scale.instrument",
+                                                    "scales",
+                                                    "scales.instrument",
+                                                    "scales.lowest",
+                                                    "scales.highest",
                                                     "file"}) ||
                                       (key == "reason" && line["kind"] == "run") ||
                                       (key == "tempo" && line["kind"] == "runThrough");
@@ -241,6 +247,17 @@ TEST_CASE("every bound holds: the value beyond it is refused, the value on it is
         {9, "/stage", "runThroughs", "clean"},
         {5, "/manner/articulation", "doubleTongued", "loud"},
         {5, "/manner/rhythm", "reversed", ""},
+        {5, "/scale/tonic", "F#", "F sharp"},
+        {5, "/scale/kind", "whole-half diminished", "loud"},
+        {5, "/scale/range", "whole range", "three octaves"},
+        {5, "/scale/pattern", "in turns of four", "thirds"},
+        {5, "/scale/notes", 7, 8},
+        {5, "/scale/notes", 1, 0},
+        {8, "/scales/lowest", "A3", "A"},
+        {8, "/scales/highest", "C#7", "c7"},
+        {8, "/scales/spelling", 4095, 4096},
+        {8, "/scales/order", "drawn", "lot"},
+        {8, "/scales/seed", 999'999'999, 1'000'000'000},
         {5, "/manner/group", 8, 9},
         {5, "/manner/group", 2, 1},
         {5, "/notation", json::parse(R"x(["0/1 1/8 Bb4 70","0/1 1/8 D5 74 tT.>-()"])x"),

@@ -20,6 +20,12 @@ std::vector<json> fullLines() {
     gentle.rule.gentle = true;
     const std::vector<Note> notes{
         {{'C', 1, 5}, 73, {3, 8}, {1, 16}, false, true, {true, false, false, true, false}}};
+    const Scale scale{{'E', -1}, ScaleKind::major, ScaleRange::twoOctaves, ScalePattern::thirds,
+                      5,         "alto saxophone"};
+    PracticeSettings settings;
+    settings.scales.instrument = "alto saxophone";
+    settings.scales.lowest = WrittenPitch{'B', -1, 3};
+    settings.scales.highest = WrittenPitch{'F', 1, 6};
     const Manner manner{Articulation::slurred, Rhythm::groups, 3, "side B flat"};
     const std::vector<FactBody> bodies{
         RunFact{{0, 1}, Tempo::bpm(60), Mark::voided, Reason::stopped, RunKind::silent, 5, {{1, 1, 1}}, true},
@@ -27,7 +33,7 @@ std::vector<json> fullLines() {
         DoubtFact{{0, 1}, {{0, 2}}},
         TempoFact{{0, 1}, Tempo::bpm(60), Reason::hand},
         BackFact{{0, 1}, {0, 2}},
-        PassageFact{{0, 1}, Title{"Trio", {0, 5}, {0, 6}}, music, gentle, click, manner, notes},
+        PassageFact{{0, 1}, Title{"Trio", {0, 5}, {0, 6}}, music, gentle, click, manner, notes, scale},
         PieceFact{{0, 1},
                   "March",
                   "Oboe",
@@ -38,7 +44,7 @@ std::vector<json> fullLines() {
                   PieceMusic{music.meter, Tempo::bpm(132)},
                   "Key signature changes at D"},
         RemovalFact{{0, 1}, true},
-        SettingsFact{},
+        SettingsFact{settings},
         StageFact{{0, 1}, Stage::inContext},
         NoteFact{{0, 1}, {0, 2}, "Reed too hard"},
         RunThroughFact{{0, 1}, Tempo::bpm(96), 180'000, true, {{31, 44'000}}},

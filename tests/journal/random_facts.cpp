@@ -117,6 +117,7 @@ PassageFact RandomFacts::passage() {
         fact.manner = Manner{static_cast<Articulation>(number(0, 7)), static_cast<Rhythm>(number(0, 3)),
                              small(2, 8), text()};
     if (coin()) fact.notes = notes();
+    if (coin()) fact.scale = scale();
     fact.imported = coin();
     return fact;
 }
@@ -145,7 +146,34 @@ RunThroughFact RandomFacts::runThrough() {
 
 SettingsFact RandomFacts::settings() {
     return {{small(0, 30'000), coin(), small(0, 100), small(1, 30), static_cast<DayOpening>(number(0, 2)),
-             small(0, 1000)}};
+             small(0, 1000), scales()}};
+}
+
+WrittenPitch RandomFacts::pitch() {
+    return {static_cast<char>('A' + number(0, 6)), static_cast<std::int8_t>(number(-3, 3)),
+            static_cast<std::int8_t>(number(0, 9))};
+}
+
+Scale RandomFacts::scale() {
+    return {{static_cast<char>('A' + number(0, 6)), static_cast<std::int8_t>(number(-1, 1))},
+            static_cast<ScaleKind>(number(0, scaleKindCount - 1)),
+            static_cast<ScaleRange>(number(0, scaleRangeCount - 1)),
+            static_cast<ScalePattern>(number(0, scalePatternCount - 1)),
+            small(1, Scale::mostNotesPerBeat),
+            text()};
+}
+
+ScaleSettings RandomFacts::scales() {
+    const Scale shown = scale();
+    ScaleSettings made;
+    made.instrument = text();
+    if (coin()) made.lowest = pitch();
+    if (coin()) made.highest = pitch();
+    made.spelling = SpellingChoice(static_cast<std::uint16_t>(number(0, SpellingChoice::most)));
+    made.order = static_cast<KeyOrder>(number(0, keyOrderCount - 1));
+    made.seed = small(0, ScaleSettings::mostSeed);
+    made.view = {shown.kind, shown.range, shown.pattern};
+    return made;
 }
 
 std::vector<Note> RandomFacts::notes() {
@@ -153,11 +181,8 @@ std::vector<Note> RandomFacts::notes() {
     Fraction onset;
     for (auto count = number(0, 5); count > 0; --count) {
         const NoteArticulation marks{coin(), coin(), coin(), coin(), coin()};
-        const WrittenPitch pitch{static_cast<char>('A' + number(0, 6)),
-                                 static_cast<std::int8_t>(number(-3, 3)),
-                                 static_cast<std::int8_t>(number(0, 9))};
         const Fraction length = Fraction{small(1, 12), small(1, 96)}.reduced();
-        made.push_back({pitch, small(0, 127), onset, length, coin(), coin(), marks});
+        made.push_back({pitch(), small(0, 127), onset, length, coin(), coin(), marks});
         onset = sum(onset, length).value();
     }
     return made;

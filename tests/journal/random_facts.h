@@ -38,6 +38,9 @@ private:
     PassageFact passage();
     PieceFact piece();
     RunThroughFact runThrough();
+    WrittenPitch pitch();
+    Scale scale();
+    ScaleSettings scales();
     PictureFact picture();
     std::vector<Note> notes();
     SettingsFact settings();

@@ -20,7 +20,8 @@ PassageSet randomSet(RandomFacts& random) {
                         fact.tempi.value_or(Tempi{}),
                         fact.click.value_or(ClickPattern{}),
                         fact.manner.value_or(Manner{}),
-                        fact.notes.value_or(std::vector<Note>{})};
+                        fact.notes.value_or(std::vector<Note>{}),
+                        fact.scale};
         const auto piece = static_cast<std::size_t>(random.number(0, 4));
         passage.title.piece = piece < set.pieces.size() ? set.pieces[piece].id : Id{};
         set.passages.push_back(passage);

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/key_signature.h"
+
+#include <array>
+#include <cstdlib>
+
+namespace piolo {
+
+namespace {
+
+/// How many fifths the parent major key stands above the tonic, in the order of ScaleKind: the dorian scale
+/// on D has the signature of C, two fifths below. `none`: no key.
+constexpr int none = 100;
+constexpr std::array<int, scaleKindCount> fromMajor{
+    0,    -3,                       // major, natural minor
+    -3,   -3,   -3,                 // harmonic, melodic, jazz minor
+    -2,   -4,   1,    -1,   -5,     // modes
+    none, none, none, none,         // chromatic, whole tone, diminished
+    0,    -3,   -3,                 // pentatonics, blues
+    none, -1,   -1,   0,    -2,     // altered, lydian dominant, bebop
+    0,    -3,   -1,   none, -5, 0}; // arpeggios
+
+/// Fifths from C to each letter, A to G.
+constexpr std::array<int, 7> fromC{3, 5, 0, 2, 4, -1, 1};
+constexpr int fifthsOfAlter = 7;
+
+} // namespace
+
+std::optional<int> fifthsOf(Tonic tonic, ScaleKind kind) noexcept {
+    const int parent = fromMajor[static_cast<std::size_t>(kind)];
+    if (parent == none) return 0;
+    const int fifths =
+        fromC[static_cast<std::size_t>(tonic.step - 'A')] + fifthsOfAlter * tonic.alter + parent;
+    if (std::abs(fifths) > mostFifths) return std::nullopt;
+    return fifths;
+}
+
+} // namespace piolo

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sharps or flats at the head of a staff.
+#pragma once
+
+#include "core/scale.h"
+
+#include <optional>
+
+namespace piolo {
+
+/// Sharps (positive) or flats (negative), -7…7.
+inline constexpr int mostFifths = 7;
+
+/// The signature under which a scale is written: that of the major or minor key, or of the mode, it is taken
+/// from; 0 for the kinds that belong to no key (chromatic, whole tone, both diminished, altered, diminished
+/// arpeggio). Nothing where it would need more than seven signs: it is then written without one.
+[[nodiscard]] std::optional<int> fifthsOf(Tonic tonic, ScaleKind kind) noexcept;
+
+} // namespace piolo

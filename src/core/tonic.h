@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The note that a key is named after.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace piolo {
+
+/// A letter and at most one accidental: C flat to B sharp.
+struct Tonic {
+    char step = 'C';       ///< 'A' to 'G'
+    std::int8_t alter = 0; ///< semitones: -1 flat, 0, 1 sharp
+    constexpr bool operator==(const Tonic&) const noexcept = default;
+};
+
+/// Semitones above C, 0…11.
+[[nodiscard]] int pitchClass(Tonic tonic) noexcept;
+/// "Eb", "F#", "C".
+[[nodiscard]] std::string textOf(Tonic tonic);
+/// "E flat", "F sharp", "C".
+[[nodiscard]] std::string spoken(Tonic tonic);
+/// Reads "Eb", "E flat", "F#", "F sharp", "C", "C natural"; the letter may be small.
+[[nodiscard]] std::optional<Tonic> tonicNamed(std::string_view text) noexcept;
+
+} // namespace piolo
