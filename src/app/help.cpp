@@ -25,6 +25,7 @@ piolo curve    draws the tempo curves of passages as SVG, PNG, PDF or CSV
 piolo sheet    draws ladders to print and tick in pencil, as PDF, SVG or PNG
 piolo bars     reads a score in MusicXML and makes a passage of bars picked from it
 piolo model    writes the notes of a passage, to be heard before they are played
+piolo scale    lists a scale as it is played, or writes it as notes
 piolo check    says what is wrong with practice folders, journal files, passage files and scores
 piolo export   writes passages and their pieces as a file for another player
 piolo import   takes pieces and passages from such a file
@@ -139,6 +140,22 @@ piolo model PASSAGE --folder DIR --out FILE   PASSAGE is the exact title or the 
   --count-in N     bars of beats before the notes, 0 to 4; the passage's own when not given
   --rate N         samples per second, 8000 to 192000; 48000 when not given
 Example: piolo model "Letter C, bars 41 to 48" --folder ~/spring-concert --tempo 72 --out letter-c.wav
+)")},
+    {"scale",
+     QT_TRANSLATE_NOOP("Help",
+                       R"(piolo scale: lists a scale as it is played on an instrument, or writes it as notes
+
+  --key KEY          as written for the instrument: "E flat", Eb, "F sharp", F#, C
+  --instrument NAME  "alto saxophone", "clarinet in B flat", trombone …; a wrong name lists them all
+  --kind NAME        major when not given; a wrong name lists them all
+  --range NAME       "one octave", "two octaves" (when not given) or "whole range"
+  --pattern NAME     "in order" (when not given), "in thirds", "in fourths", "in turns of three", "in turns of four"
+  --subdivision N    notes to the beat, 1 to 7; 1 when not given
+  --lowest NOTE      the instrument's lowest note as written, where it differs: A3
+  --highest NOTE     its highest: F#6
+  --tempo N          of a file that sounds; 60 when not given
+  --out FILE         FILE.mid; when not given the notes are listed
+Example: piolo scale --key "E flat" --kind major --subdivision 5 --instrument "alto saxophone"
 )")},
     {"check",
      QT_TRANSLATE_NOOP(

@@ -12,8 +12,9 @@ namespace piolo::app {
 namespace {
 
 std::optional<Verb> verbNamed(std::string_view name) {
-    for (const Verb& verb : std::array{clickVerb(), trackVerb(), ladderVerb(), curveVerb(), sheetVerb(),
-                                       barsVerb(), modelVerb(), checkVerb(), exportVerb(), importVerb()})
+    for (const Verb& verb :
+         std::array{clickVerb(), trackVerb(), ladderVerb(), curveVerb(), sheetVerb(), barsVerb(), modelVerb(),
+                    scaleVerb(), checkVerb(), exportVerb(), importVerb()})
         if (verb.name == name) return verb;
     return std::nullopt;
 }

@@ -23,6 +23,7 @@ struct Verb {
 [[nodiscard]] Verb sheetVerb();
 [[nodiscard]] Verb barsVerb();
 [[nodiscard]] Verb modelVerb();
+[[nodiscard]] Verb scaleVerb();
 [[nodiscard]] Verb checkVerb();
 [[nodiscard]] Verb exportVerb();
 [[nodiscard]] Verb importVerb();

@@ -36,6 +36,9 @@ enum class FaultNumber {
     badBreath = 123,
     noBackbeat = 124,
     pagesNeedPdf = 125,
+    badKey = 126,
+    badPitch = 127,
+    noSuchScale = 128,
     noSuchPart = 130,
     noSuchBar = 131,
     // Input: what a file or standard input holds.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/instrument.h"
 
+#include "core/key_signature.h"
 #include "core/spelling.h"
 
 #include <algorithm>
@@ -50,11 +51,12 @@ const Instrument* instrumentNamed(std::string_view name) noexcept {
     return found == all.end() ? nullptr : found;
 }
 
-Tonic concertOf(Tonic written, Transposition transposition) noexcept {
+Tonic concertOf(Tonic written, ScaleKind kind, Transposition transposition) noexcept {
     const WrittenPitch from{written.step, written.alter, 4};
     const WrittenPitch to =
         spelledAt(lettersAboveC(from) + transposition.letters, midiNumber(from) + transposition.semitones);
-    if (std::abs(to.alter) <= 1) return {to.step, to.alter};
+    const Tonic tonic{to.step, to.alter};
+    if (std::abs(to.alter) <= 1 && fifthsOf(tonic, kind)) return tonic;
     const WrittenPitch next = byNextLetter(to);
     return {next.step, next.alter};
 }

@@ -4,7 +4,7 @@
 
 #include "core/clef.h"
 #include "core/note.h"
-#include "core/tonic.h"
+#include "core/scale.h"
 
 #include <span>
 #include <string_view>
@@ -36,7 +36,8 @@ struct Instrument {
 /// None of that name: nullptr.
 [[nodiscard]] const Instrument* instrumentNamed(std::string_view name) noexcept;
 
-/// The key that sounds when `written` is played; by the next letter where it would need a double accidental.
-[[nodiscard]] Tonic concertOf(Tonic written, Transposition transposition) noexcept;
+/// The tonic that sounds when a scale of that kind is written from `written`; by the next letter where the
+/// key would need more than seven signs.
+[[nodiscard]] Tonic concertOf(Tonic written, ScaleKind kind, Transposition transposition) noexcept;
 
 } // namespace piolo

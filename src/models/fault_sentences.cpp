@@ -57,6 +57,12 @@ constexpr FaultSentence sentences[] = {
                                 "in .pdf")},
     {noSuchPart, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no part of this score; write the number or the name "
                                             "of one of its %2, piolo bars FILE lists them")},
+    {badKey, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no key; write a letter from A to G, with flat or sharp, "
+                                        "for example \"E flat\"")},
+    {badPitch, QT_TRANSLATE_NOOP("Fault", "\"%1\" is no note; write a letter, its sharps or flats and the "
+                                          "octave, for example Bb3 or F#6")},
+    {noSuchScale,
+     QT_TRANSLATE_NOOP("Fault", "%1 has no tonic from %2 to %3; give a wider range, or another key")},
     {noSuchBar,
      QT_TRANSLATE_NOOP("Fault", "\"%1\" is no bar of this part from there on; its bars go from %2 to "
                                 "%3, write one of them, the earlier one first")},

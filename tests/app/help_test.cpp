@@ -7,7 +7,7 @@ using namespace piolo::test;
 
 namespace {
 
-const std::vector<std::string> verbs{"click", "track", "ladder", "curve",
+const std::vector<std::string> verbs{"click", "track", "ladder", "scale", "curve",
                                      "bars",  "check", "export", "import"};
 
 std::string helpOf(const Args& words) {

@@ -115,8 +115,8 @@ TEST_CASE("a group is edited here when an edit by hand follows an import of that
         Scribe scribe;
         scribe.add(groups[group]);
         CHECK_FALSE(scribe.record().editedHere.any()); // never imported
-        PassageFact whole{scribe.passage,      title, Music{}, usualTempi(), ClickPattern{}, Manner{},
-                          std::vector<Note>{}, true};
+        PassageFact whole{scribe.passage,      title,   Music{}, usualTempi(), ClickPattern{}, Manner{},
+                          std::vector<Note>{}, Scale{}, true};
         scribe.add(whole);
         CHECK_FALSE(scribe.record().editedHere.any());
         scribe.add(groups[group]);

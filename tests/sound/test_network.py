@@ -27,6 +27,7 @@ WITHOUT_WINDOW = (
     ("export", "March, letter B", "--folder", "{}/folder", "--out", "{}/a.piolo.json"),
     ("import", "{}/a.piolo.json", "--folder", "{}/other"), ("bars", SCORE),
     ("bars", SCORE, "--from", "0", "--to", "4", "--out", "{}/b.piolo.json"), ("import", "{}/b.piolo.json", "--folder", "{}/other"),
+    ("scale", "--key", "D", "--instrument", "oboe", "--out", "{}/d.mid"),
     ("model", "Ferrywake, bars 0 to 4", "--folder", "{}/other", "--out", "{}/b.wav"))
 
 
