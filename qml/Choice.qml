@@ -24,6 +24,10 @@ Column {
 
     signal chosen(var value)
 
+    function takeKeys() {
+        box.forceActiveFocus(Qt.TabFocusReason);
+    }
+
     spacing: 4
 
     Words {

@@ -62,6 +62,7 @@ Window {
             objectName: "other"
             readonly property var screens: ({
                 "passages": "PassagesScreen.qml",
+                "scales": "ScalesScreen.qml",
                 "log": "LogScreen.qml",
                 "runThrough": "RunThroughScreen.qml",
                 "settings": "SettingsScreen.qml",

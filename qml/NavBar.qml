@@ -28,6 +28,7 @@ Rectangle {
             model: [
                 {screen: "passages", words: qsTr("Passages")},
                 {screen: "drill", words: qsTr("Drill")},
+                {screen: "scales", words: qsTr("Scales")},
                 {screen: "log", words: qsTr("Log")},
                 {screen: "settings", words: qsTr("Settings")},
                 {screen: "help", words: qsTr("Help")}

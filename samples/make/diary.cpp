@@ -19,12 +19,12 @@ void WallClock::turnTo(Date date, std::int64_t millis) {
 }
 
 Diary::Diary(std::string device, Seeded& random, const WallClock& clock)
-    : device_(std::move(device)), random_(random), clock_(clock) {}
+    : device_(std::move(device)), random_(&random), clock_(clock) {}
 
 Id Diary::record(FactBody body) {
     const std::int64_t least = facts_.empty() ? 0 : facts_.back().order + 1;
     Fact fact;
-    fact.id = random_.id();
+    fact.id = random_->id();
     fact.device = device_;
     fact.seq = facts_.size() + 1;
     fact.at = clock_.now();

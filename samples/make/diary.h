@@ -28,12 +28,14 @@ public:
     Diary(std::string device, Seeded& random, const WallClock& clock);
 
     Id record(FactBody body);
+    /// From now on ids are drawn from there.
+    void drawFrom(Seeded& random) { random_ = &random; }
     [[nodiscard]] const Notebook& notebook() const { return notebook_; }
     [[nodiscard]] const std::vector<Fact>& facts() const { return facts_; }
 
 private:
     std::string device_;
-    Seeded& random_;
+    Seeded* random_;
     const WallClock& clock_;
     Notebook notebook_;
     std::vector<Fact> facts_;

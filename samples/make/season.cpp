@@ -2,6 +2,7 @@
 #include "season.h"
 
 #include "rehearsal.h"
+#include "scale_hour.h"
 #include "sitting.h"
 #include "stage_runs.h"
 
@@ -21,7 +22,8 @@ bool isIn(const std::vector<Date>& dates, Date date) {
 class Season {
 public:
     explicit Season(std::uint64_t seed)
-        : random_(seed), programme_(springConcert(random_)), diary_(random_.id().text(), random_, clock_) {
+        : random_(seed), programme_(springConcert(random_)), diary_(random_.id().text(), random_, clock_),
+          scaleChance_(seed + 1), scales_(diary_, clock_, seed + 2) {
         for (const Lot& lot : programme_.lots) learners_.emplace_back(lot.difficulty);
     }
 
@@ -31,6 +33,7 @@ public:
             const Date date = Date::fromDaysSince1970(day);
             if (!isIn(programme_.missedDays, date)) practise(date);
             for (Learner& learner : learners_) learner.slept(date);
+            scales_.slept(date);
         }
         return diary_.facts();
     }
@@ -42,6 +45,7 @@ private:
         clock_.turnTo(date, (weekend ? 10 * 60 : 19 * 60) * minute + random_.between(0, 40 * minute));
         if (date == programme_.season.first) writePieces();
         const std::int64_t form = isIn(programme_.badDays, date) ? badDay : random_.between(-14, 14);
+        warmUp(date, form);
         for (std::size_t i = 0; i < programme_.lots.size(); ++i) {
             const Lot& lot = programme_.lots[i];
             const std::int64_t age = date.daysSince1970() - lot.begins.daysSince1970();
@@ -52,6 +56,13 @@ private:
             clock_.pass(random_.between(minute / 2, 3 * minute));
         }
         if (isIn(programme_.rehearsals, date)) rehearse(form);
+    }
+
+    void warmUp(Date date, std::int64_t form) {
+        diary_.drawFrom(scaleChance_);
+        if (date == programme_.season.first) scales_.choose();
+        scales_.play(form);
+        diary_.drawFrom(random_);
     }
 
     void rehearse(std::int64_t form) {
@@ -93,6 +104,8 @@ private:
     WallClock clock_;
     Diary diary_;
     std::vector<Learner> learners_;
+    Seeded scaleChance_;
+    ScaleHour scales_;
     int rehearsals_ = 0;
 };
 

@@ -42,6 +42,16 @@ constexpr std::array<Instrument, 22> all{{
     {"tuba", bass, {0, 0}, {{'E', 0, 1}, {'F', 0, 4}}},
 }};
 
+Tonic tonicOf(WrittenPitch pitch) noexcept { return {pitch.step, pitch.alter}; }
+
+/// More than any key has where it cannot be written.
+int signsOf(WrittenPitch tonic, ScaleKind kind) noexcept {
+    constexpr int tooMany = 100;
+    if (std::abs(tonic.alter) > 1) return tooMany;
+    const auto fifths = fifthsOf(tonicOf(tonic), kind);
+    return fifths ? std::abs(*fifths) : tooMany;
+}
+
 } // namespace
 
 std::span<const Instrument> instruments() noexcept { return all; }
@@ -55,10 +65,8 @@ Tonic concertOf(Tonic written, ScaleKind kind, Transposition transposition) noex
     const WrittenPitch from{written.step, written.alter, 4};
     const WrittenPitch to =
         spelledAt(lettersAboveC(from) + transposition.letters, midiNumber(from) + transposition.semitones);
-    const Tonic tonic{to.step, to.alter};
-    if (std::abs(to.alter) <= 1 && fifthsOf(tonic, kind)) return tonic;
     const WrittenPitch next = byNextLetter(to);
-    return {next.step, next.alter};
+    return signsOf(next, kind) < signsOf(to, kind) ? tonicOf(next) : tonicOf(to);
 }
 
 } // namespace piolo

@@ -36,8 +36,8 @@ struct Instrument {
 /// None of that name: nullptr.
 [[nodiscard]] const Instrument* instrumentNamed(std::string_view name) noexcept;
 
-/// The tonic that sounds when a scale of that kind is written from `written`; by the next letter where the
-/// key would need more than seven signs.
+/// The tonic that sounds when a scale of that kind is written from `written`; by the next letter where its
+/// key has fewer signs.
 [[nodiscard]] Tonic concertOf(Tonic written, ScaleKind kind, Transposition transposition) noexcept;
 
 } // namespace piolo

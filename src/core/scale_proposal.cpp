@@ -60,9 +60,10 @@ StartProposal startFor(const ScaleGrid& grid, std::int32_t notesPerBeat, int key
     }
     for (const int distance : {fourth, fifth})
         offer(proposal, grid, {notesPerBeat, (key + distance) % keyCount}, StartProposal::From::nextKey);
-    proposal.start = proposal.neighbourBest
-                         ? notchBelow(notchBelow(*proposal.neighbourBest))
-                         : Tempo::bpm(std::min(slowTempo, slowNotesAMinute / notesPerBeat));
+    const Tempo slow = Tempo::bpm(std::min(slowTempo, slowNotesAMinute / notesPerBeat));
+    proposal.start = slow;
+    if (const auto best = proposal.neighbourBest)
+        proposal.start = std::max(notchBelow(notchBelow(*best)), std::min(*best, slow));
     const auto usual = usualTargets.at(static_cast<std::size_t>(notesPerBeat - 1));
     proposal.target = std::max(Tempo::bpm(usual), proposal.start);
     return proposal;

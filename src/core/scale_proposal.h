@@ -26,9 +26,10 @@ struct StartProposal {
 };
 
 /// Two notches below the lower of: the best of the nearest subdivision with fewer notes in that key, and the
-/// lower best of the keys a fourth and a fifth away in that subdivision. With no neighbour, at most 240 notes
-/// a minute and not over 60. The target is what a beat with that many notes is usually taken to, or the start
-/// where that is higher.
+/// lower best of the keys a fourth and a fifth away in that subdivision; but not slower than is slow enough
+/// for anyone, unless that best is: else each key would begin below the one before it. With no neighbour, as
+/// slow as that: at most 240 notes a minute and not over 60. The target is what a beat with that many notes
+/// is usually taken to, or the start where that is higher.
 [[nodiscard]] StartProposal startFor(const ScaleGrid& grid, std::int32_t notesPerBeat, int key);
 
 struct CellProposal {

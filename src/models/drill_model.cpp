@@ -4,6 +4,7 @@
 #include "models/click_words.h"
 #include "models/formatter.h"
 #include "models/manner_words.h"
+#include "models/passage_title.h"
 
 #include <QStringList>
 
@@ -86,7 +87,7 @@ QString DrillModel::passageText() const {
 
 QString DrillModel::title() const {
     const PassageRecord* known = record();
-    return known == nullptr ? QString() : QString::fromStdString(known->passage.title.name);
+    return known == nullptr ? QString() : passageTitle(known->passage);
 }
 
 QString DrillModel::about() const {

@@ -2,6 +2,7 @@
 #include "models/log_choices.h"
 
 #include "models/log_lines.h"
+#include "models/passage_title.h"
 #include "models/setting_choices.h"
 
 #include <QCoreApplication>
@@ -51,8 +52,7 @@ QVariantList passageChoices(const Notebook& notebook, Id piece) {
     for (const Id id : notebook.passages()) {
         const PassageRecord* const record = notebook.passage(id);
         if (record == nullptr || (!piece.isNone() && record->passage.title.piece != piece)) continue;
-        choices.append(
-            choice(QString::fromStdString(id.text()), QString::fromStdString(record->passage.title.name)));
+        choices.append(choice(QString::fromStdString(id.text()), passageTitle(record->passage)));
     }
     return choices;
 }

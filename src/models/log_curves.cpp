@@ -2,6 +2,7 @@
 #include "models/log_curves.h"
 
 #include "models/formatter.h"
+#include "models/passage_title.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -67,7 +68,7 @@ std::vector<plots::CurveSeries> curvesOf(const Notebook& notebook, const std::ve
         const PassageRecord* const record = notebook.passage(id);
         if (record == nullptr) continue;
         plots::CurveSeries series = plots::seriesOf(*record, by);
-        series.name = QString::fromStdString(record->passage.title.name);
+        series.name = passageTitle(record->passage);
         series.due = dueOf(pieces, record->passage.title.piece);
         if (!series.points.empty()) curves.push_back(std::move(series));
     }

@@ -3,6 +3,7 @@
 
 #include "models/formatter.h"
 #include "models/number_words.h"
+#include "models/passage_title.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -18,7 +19,7 @@ QString textOf(Id id) { return QString::fromStdString(id.text()); }
 
 QString titleOf(const LogLine& line) {
     if (line.through) return words("%1, run-through").arg(QString::fromStdString(line.pieceName));
-    const QString title = QString::fromStdString(line.record->passage.title.name);
+    const QString title = passageTitle(line.record->passage);
     return line.record->removed ? words("%1 (removed)").arg(title) : title;
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/note_stretch.h"
 #include "models/formatter.h"
+#include "models/passage_title.h"
 #include "models/typed_values.h"
 
 #include <QCoreApplication>
@@ -91,7 +92,7 @@ QVariantMap missesMap(const PassageRecord& record, const Misses& misses) {
     }
     QVariantList bars;
     for (std::size_t i = 0; i < numbers.size(); ++i) bars.append(barMap(numbers[i], columns[i], most));
-    const QString name = QString::fromStdString(record.passage.title.name);
+    const QString name = passageTitle(record.passage);
     return {{QStringLiteral("title"), words("Where “%1” breaks").arg(name)},
             {QStringLiteral("note"), noteWords(misses, music)},
             {QStringLiteral("bars"), misses.placed == 0 ? QVariantList() : bars}};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/music_picture.h"
 
+#include "models/passage_title.h"
 #include "models/practice_book.h"
 #include "models/setting_choices.h"
 #include "pictures/kept_picture.h"
@@ -38,9 +39,7 @@ QVariantList MusicPicture::offers() const {
         if (id == passage_ || other->removed || !other->picture) continue;
         if (other->passage.title.piece != own->passage.title.piece) continue;
         const QString name = QString::fromStdString(other->picture->file);
-        if (!hasChoice(list, name))
-            list << choice(name,
-                           tr("the page of “%1”").arg(QString::fromStdString(other->passage.title.name)));
+        if (!hasChoice(list, name)) list << choice(name, tr("the page of “%1”").arg(passageTitle(other->passage)));
     }
     return list;
 }

@@ -7,6 +7,7 @@
 #include "models/formatter.h"
 #include "models/manner_words.h"
 #include "models/passage_editor.h"
+#include "models/passage_title.h"
 #include "models/practice_book.h"
 #include "models/setting_choices.h"
 
@@ -60,7 +61,7 @@ QString PassageEditor::originText() const {
     if (record == nullptr || record->passage.title.origin.isNone()) return {};
     const PassageRecord* const origin = book_.notebook().passage(record->passage.title.origin);
     return origin == nullptr ? tr("Made of another passage.")
-                             : tr("Made of “%1”.").arg(QString::fromStdString(origin->passage.title.name));
+                             : tr("Made of “%1”.").arg(passageTitle(origin->passage));
 }
 
 QString PassageEditor::usualTitle() const { return Formatter::bars(check_.passage.music); }

@@ -2,6 +2,7 @@
 #include "models/passage_list_model.h"
 
 #include "models/formatter.h"
+#include "models/passage_title.h"
 #include "models/practice_book.h"
 
 #include <algorithm>
@@ -129,7 +130,7 @@ void PassageListModel::setRemovedToo(bool too) {
 
 QString PassageListModel::lastRemoved() const {
     const PassageRecord* record = book_.notebook().passage(lastRemoved_);
-    return record != nullptr ? QString::fromStdString(record->passage.title.name) : QString();
+    return record != nullptr ? passageTitle(record->passage) : QString();
 }
 
 int PassageListModel::rowOf(const QString& id) const {
@@ -175,9 +176,13 @@ std::vector<PassageRow> PassageListModel::wantedRows() {
     std::unordered_map<Id, Piece> pieces;
     for (Piece& piece : notebook.pieces()) pieces.emplace(piece.id, std::move(piece));
     std::vector<PassageRow> rows;
+    total_ = 0;
     for (const Id id : notebook.passages(removedToo_)) {
         const PassageRecord* record = notebook.passage(id);
         if (record == nullptr) continue;
+        const bool isScale = record->passage.scale.has_value();
+        if (!isScale && !record->removed) ++total_;
+        if (isScale && search_.isEmpty()) continue; // they stand in their own grid
         const auto piece = pieces.find(record->passage.title.piece);
         PassageRow row = models::rowOf(*record, piece == pieces.end() ? nullptr : &piece->second,
                                        notebook.settings(), book_.today());
@@ -185,7 +190,6 @@ std::vector<PassageRow> PassageListModel::wantedRows() {
     }
     std::sort(rows.begin(), rows.end(),
               [this](const PassageRow& a, const PassageRow& b) { return standsBefore(a, b, order_); });
-    total_ = static_cast<int>(notebook.passages().size());
     return rows;
 }
 

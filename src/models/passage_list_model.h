@@ -22,7 +22,8 @@ class PassageListModel : public QAbstractListModel {
     QML_UNCREATABLE("made by PracticeRoom")
     /// Rows shown.
     Q_PROPERTY(int count READ count NOTIFY countChanged)
-    /// Passages that are not removed, whatever is shown.
+    /// Passages that are not removed, whatever is shown; scales are not counted, and shown only when they are
+    /// searched for.
     Q_PROPERTY(int total READ total NOTIFY countChanged)
     Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY searchChanged)
     /// "due", "notPlayed" or "farFromTarget"; other words are not taken.

@@ -2,6 +2,7 @@
 #include "models/passage_row.h"
 
 #include "models/formatter.h"
+#include "models/passage_title.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -49,7 +50,7 @@ PassageRow rowOf(const PassageRecord& record, const Piece* piece, const Practice
     const Passage& passage = record.passage;
     PassageRow row;
     row.id = passage.id;
-    row.title = QString::fromStdString(passage.title.name);
+    row.title = passageTitle(passage);
     if (piece != nullptr) {
         row.piece = piece->id;
         row.pieceName = QString::fromStdString(piece->name);

@@ -35,7 +35,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
               settings_.saveNow();
           },
           [this] { return sound_.nowNanos(); }),
-      picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_) {
+      picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_) {
     present_ = this;
     connect(book_.get(), &PracticeBook::savedChanged, this, &PracticeRoom::unsavedChanged);
     connect(book_.get(), &PracticeBook::troubleChanged, this, &PracticeRoom::noticeChanged);
@@ -126,6 +126,13 @@ int PracticeRoom::minutesToday() const {
 void PracticeRoom::openDrill(const QString& passage) {
     drill_.open(passage);
     setScreen(QStringLiteral("drill"));
+}
+
+void PracticeRoom::drillScale(bool hear) {
+    const QString passage = scales_.passageToDrill();
+    if (passage.isEmpty()) return;
+    openDrill(passage);
+    if (hear) drill_.hearFirst();
 }
 
 void PracticeRoom::openRunThrough(const QString& piece) {

@@ -21,6 +21,7 @@
 #include "models/practice_book.h"
 #include "models/practice_sheet.h"
 #include "models/run_through_model.h"
+#include "models/scale_board.h"
 #include "models/settings_model.h"
 #include "models/sound_port.h"
 
@@ -49,6 +50,7 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(piolo::models::PracticeSheet* sheet READ sheet CONSTANT)
     Q_PROPERTY(piolo::models::PaperRuns* paper READ paper CONSTANT)
     Q_PROPERTY(piolo::models::PassageExchange* exchange READ exchange CONSTANT)
+    Q_PROPERTY(piolo::models::ScaleBoard* scales READ scales CONSTANT)
     /// Of the passage in the editor, and of the one in the drill.
     Q_PROPERTY(piolo::models::MusicPicture* formPicture READ formPicture CONSTANT)
     Q_PROPERTY(piolo::models::MusicPicture* drillPicture READ drillPicture CONSTANT)
@@ -57,7 +59,7 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
     /// Marks that are not on disk yet.
     Q_PROPERTY(int unsaved READ unsaved NOTIFY unsavedChanged)
-    /// "passages", "drill", "log", "runThrough", "settings", "help" or "welcome".
+    /// "passages", "drill", "scales", "log", "runThrough", "settings", "help" or "welcome".
     Q_PROPERTY(QString screen READ screen WRITE setScreen NOTIFY screenChanged)
     Q_PROPERTY(int minutesToday READ minutesToday NOTIFY minutesTodayChanged)
 public:
@@ -81,6 +83,7 @@ public:
     [[nodiscard]] PassageExchange* exchange() { return &exchange_; }
     [[nodiscard]] MusicPicture* formPicture() { return &formPicture_; }
     [[nodiscard]] MusicPicture* drillPicture() { return &drillPicture_; }
+    [[nodiscard]] ScaleBoard* scales() { return &scales_; }
     [[nodiscard]] PracticeBook& book() { return *book_; }
     [[nodiscard]] DrillSession& session() { return session_; }
     [[nodiscard]] bool readOnly() const { return book_->readOnly(); }
@@ -92,6 +95,8 @@ public:
 
     /// Shows the drill at that passage (id of 32 digits).
     Q_INVOKABLE void openDrill(const QString& passage);
+    /// Shows the drill at the scale chosen in the grid; `hear`: its model is heard first.
+    Q_INVOKABLE void drillScale(bool hear);
     /// Shows the piece (id of 32 digits) to be played from start to finish.
     Q_INVOKABLE void openRunThrough(const QString& piece);
     /// Loads the passage into the editor and shows its form; `shorter`: a new passage of its first half.
@@ -131,6 +136,7 @@ private:
     PracticeSheet sheet_;
     PaperRuns paper_;
     PassageExchange exchange_;
+    ScaleBoard scales_;
     QString screen_;
 };
 

@@ -134,6 +134,10 @@ TEST_CASE("a start comes from the neighbour with the lower best, two notches dow
     CHECK(beside.from == StartProposal::From::nextKey);
     CHECK(beside.key == 10);
     CHECK(beside.start == Tempo::bpm(56));
+    grid.at(5, 10).best = Tempo::bpm(50);
+    CHECK(startFor(grid, 5, 3).start == Tempo::bpm(48));
+    grid.at(5, 10).best = Tempo::bpm(44);
+    CHECK(startFor(grid, 5, 3).start == Tempo::bpm(44));
     grid.at(5, 8).best = grid.at(5, 10).best = Tempo::bpm(208);
     grid.at(3, 3).best.reset();
     grid.at(2, 3).best.reset();

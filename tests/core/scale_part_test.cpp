@@ -160,6 +160,8 @@ TEST_CASE("saxophones sound where they do, and concert keys are named beside the
     CHECK(concertOf({'C', 1}, ScaleKind::major, alto.transposition) == Tonic{'E', 0});
     CHECK(concertOf({'G', -1}, ScaleKind::major, instrumentNamed("tenor saxophone")->transposition) ==
           Tonic{'E', 0});
+    CHECK(concertOf({'D', -1}, ScaleKind::major, instrumentNamed("clarinet in B flat")->transposition) ==
+          Tonic{'B', 0});
     CHECK(concertOf({'C', 0}, ScaleKind::major, instrumentNamed("horn in F")->transposition) ==
           Tonic{'F', 0});
     CHECK(concertOf({'A', 0}, ScaleKind::major, instrumentNamed("clarinet in A")->transposition) ==

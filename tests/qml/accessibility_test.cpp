@@ -22,7 +22,7 @@ void checkNamed(ScreenStage& stage, int least) {
 
 TEST_CASE("every control of every screen has a name for a screen reader") {
     ScreenStage stage;
-    for (const auto* screen : {"passages", "log", "settings", "help"}) {
+    for (const auto* screen : {"passages", "scales", "log", "settings", "help"}) {
         CAPTURE(screen);
         stage.room().setScreen(QString::fromLatin1(screen));
         stage.play(0.1);

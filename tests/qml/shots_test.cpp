@@ -70,6 +70,13 @@ TEST_CASE("every screen has a picture in both themes at every size, and QML has 
         stage.room().setScreen(QString::fromLatin1(screen));
         shoot(stage, QString::fromLatin1(screen));
     }
+    for (const auto* side : {"grid", "weeks", "instrument"}) {
+        stage.room().setScreen(QStringLiteral("scales"));
+        stage.room().scales()->choices()->setInstrument(QStringLiteral("alto saxophone"));
+        stage.find(QStringLiteral("scalesScreen"))->setProperty("side", QString::fromLatin1(side));
+        stage.play(0.1);
+        shoot(stage, QStringLiteral("scales-") + QString::fromLatin1(side));
+    }
     CHECK(stage.warnings().join("\n").toStdString() == "");
 }
 

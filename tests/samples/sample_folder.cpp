@@ -4,6 +4,7 @@
 
 #include "core/misses.h"
 #include "core/notebook.h"
+#include "core/scale_grid.h"
 #include "core/stage.h"
 #include "journal/practice_folder.h"
 #include "season.h"
@@ -31,11 +32,15 @@ const Notebook& notebook() {
     return folded;
 }
 
-std::vector<const PassageRecord*> records() {
+/// Those of pieces and exercises, or the scales.
+std::vector<const PassageRecord*> recordsOf(const Notebook& from, bool scales) {
     std::vector<const PassageRecord*> all;
-    for (const Id id : notebook().passages()) all.push_back(notebook().passage(id));
+    for (const Id id : from.passages())
+        if (from.passage(id)->passage.scale.has_value() == scales) all.push_back(from.passage(id));
     return all;
 }
+
+std::vector<const PassageRecord*> records() { return recordsOf(notebook(), false); }
 
 std::set<Date> daysOf(const PassageRecord& record) {
     std::set<Date> days;
@@ -65,7 +70,7 @@ TEST_CASE("the folder is read without a fault and holds the season's facts") {
     REQUIRE(contents);
     CHECK(contents->faults.empty());
     CHECK(contents->facts == season());
-    CHECK(sampleFile(sampleSeed).bytes.size() < 1'000'000);
+    CHECK(sampleFile(sampleSeed).bytes.size() < 2'000'000);
 }
 
 TEST_CASE("facts are in their order, with numbers and ids of their own") {
@@ -228,5 +233,31 @@ TEST_CASE("the log has late misses, marks taken back, void runs and tries") {
 TEST_CASE("another seed gives another season of the same shape") {
     const std::vector<Fact> other = playSeason(sampleSeed + 1);
     CHECK(other.front().id != season().front().id);
-    CHECK(fold(other).passages().size() == 9);
+    CHECK(recordsOf(fold(other), false).size() == 9);
+}
+
+TEST_CASE("scales were practised in every subdivision and in all keys, and their grid is not full yet") {
+    const ScaleSettings& settings = notebook().settings().scales;
+    CHECK(settings.instrument == "clarinet in B flat");
+    const ScaleGrid grid = gridOf(notebook(), settings.view, settings.instrument);
+    int played = 0;
+    int best = 0;
+    std::set<int> keys;
+    std::set<int> rows;
+    for (std::int32_t notes = 1; notes <= Scale::mostNotesPerBeat; ++notes)
+        for (int key = 0; key < keyCount; ++key) {
+            const ScaleCell& cell = grid.at(notes, key);
+            if (!cell.lastDay) continue;
+            ++played;
+            best += cell.best ? 1 : 0;
+            keys.insert(key);
+            rows.insert(notes);
+        }
+    CHECK(keys.size() == keyCount);
+    CHECK(rows.size() == Scale::mostNotesPerBeat);
+    CHECK(played > 30);
+    CHECK(played < 84);
+    CHECK(best > played / 2);
+    for (const PassageRecord* record : recordsOf(notebook(), true))
+        CHECK_FALSE(record->passage.notes.empty());
 }

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which scales stand in the grid.
+import QtQuick
+import QtQuick.Layouts
+import Piolo
+
+RowLayout {
+    id: view
+
+    required property ScaleChoices choices
+
+    spacing: 12
+    enabled: !choices.readOnly
+
+    Choice {
+        objectName: "scaleKind"
+        Layout.fillWidth: true
+        Layout.preferredWidth: 4
+        bare: true
+        label: qsTr("Kind of scale")
+        options: view.choices.kinds
+        value: view.choices.kind
+        onChosen: value => view.choices.kind = value
+    }
+    Choice {
+        objectName: "scaleRange"
+        Layout.fillWidth: true
+        Layout.preferredWidth: 3
+        bare: true
+        label: qsTr("How far it goes")
+        options: view.choices.ranges
+        value: view.choices.range
+        onChosen: value => view.choices.range = value
+    }
+    Choice {
+        objectName: "scalePattern"
+        Layout.fillWidth: true
+        Layout.preferredWidth: 3
+        bare: true
+        label: qsTr("Order of its notes")
+        options: view.choices.patterns
+        value: view.choices.pattern
+        onChosen: value => view.choices.pattern = value
+    }
+    Choice {
+        objectName: "keyOrder"
+        Layout.fillWidth: true
+        Layout.preferredWidth: 3
+        bare: true
+        label: qsTr("Order of the keys")
+        prefix: qsTr("keys")
+        options: view.choices.orders
+        value: view.choices.order
+        onChosen: value => view.choices.order = value
+    }
+}

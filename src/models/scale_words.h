@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Scales, keys and notes in the words of the player's language.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QString>
+#include <QVariantList>
+
+#include "core/scale_part.h"
+#include "core/scale_settings.h"
+
+namespace piolo::models {
+
+/// "E♭".
+[[nodiscard]] QString keyName(Tonic tonic);
+/// "E♭4": as written, the octave as in scientific pitch notation.
+[[nodiscard]] QString noteName(WrittenPitch pitch);
+/// "E♭ major", "c harmonic minor" …: the key and the kind.
+[[nodiscard]] QString scaleName(Tonic tonic, ScaleKind kind);
+/// "major", "harmonic minor".
+[[nodiscard]] QString kindName(ScaleKind kind);
+/// "Two octaves", "In thirds".
+[[nodiscard]] QString rangeName(ScaleRange range);
+[[nodiscard]] QString patternName(ScalePattern pattern);
+[[nodiscard]] QString instrumentName(std::string_view name);
+/// "E♭ major in thirds, two octaves, quintuplets".
+[[nodiscard]] QString scaleTitle(const Scale& scale);
+/// How a scale comes to end on a beat; "" when it comes out even.
+[[nodiscard]] QString endingText(const ScaleEnding& ending);
+/// "3 flats", "no signature: written with accidentals".
+[[nodiscard]] QString signatureText(std::optional<int> fifths);
+
+/// Lists of {value, text}; the values are core's names.
+[[nodiscard]] QVariantList scaleKindChoices();
+[[nodiscard]] QVariantList rangeChoices();
+[[nodiscard]] QVariantList patternChoices();
+[[nodiscard]] QVariantList instrumentChoices();
+[[nodiscard]] QVariantList keyOrderChoices();
+
+/// The value of a choice for a name of core's.
+[[nodiscard]] QString wordOf(std::string_view name);
+
+} // namespace piolo::models
