@@ -9,7 +9,8 @@ FocusScope {
     objectName: "scalesScreen"
 
     property ScaleBoard board: PracticeRoom.scales
-    property string side: board.choices.ready ? "grid" : "instrument"
+    /// "grid", "weeks" or "instrument": which is asked for first, and then left when the player is done.
+    property string side: ""
 
     readonly property bool roomy: height > 640
     readonly property real margin: width < 1200 ? Theme.gap : Theme.margin
@@ -38,7 +39,7 @@ FocusScope {
             Words {
                 Layout.fillWidth: true
                 Layout.alignment: Qt.AlignBaseline
-                text: screen.board.choices.ready ? qsTr("Keys as written for the %1; how they sound stands below them.").arg(screen.board.choices.instrumentText) : ""
+                text: screen.side === "grid" ? qsTr("Keys as written for the %1; how they sound stands below them.").arg(screen.board.choices.instrumentText) : ""
                 color: Theme.faint
                 elide: Text.ElideRight
             }
@@ -93,4 +94,5 @@ FocusScope {
         }
     }
     onSideChanged: if (side === "grid") grid.forceActiveFocus()
+    Component.onCompleted: side = board.choices.ready ? "grid" : "instrument"
 }

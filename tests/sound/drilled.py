@@ -12,21 +12,26 @@ def level(beat, part, beats):
 
 
 class Music:
-    """The passage's shape. Bars of `beats`, each in `parts`."""
+    """The passage's shape. Bars of `beats`, each in `parts`; it may end on the next downbeat."""
 
-    def __init__(self, beats, bars, parts, breath, gap_seconds=4):
+    def __init__(self, beats, bars, parts, breath, gap_seconds=4, landing=True):
         self.beats, self.bars, self.parts, self.breath, self.gap_seconds = beats, bars, parts, breath, gap_seconds
+        self.landing = landing
+
+    def length(self):
+        """Of a run, in parts."""
+        return (self.bars * self.beats + self.landing) * self.parts
 
     def count_in(self):
         """(parts from its first beat, level) of each pulse."""
         return [(beat * self.parts, level(beat, 0, self.beats)) for beat in range(self.beats)]
 
     def run(self):
-        """The same for a run with its landing note."""
+        """The same for a run."""
         total = self.bars * self.beats
         pulses = [(beat * self.parts + part, level(beat, part, self.beats))
                   for beat in range(total) for part in range(self.parts)]
-        return pulses + [(total * self.parts, DOWNBEAT)]
+        return pulses + [(total * self.parts, DOWNBEAT)] * self.landing
 
 
 class Listener:
@@ -72,7 +77,7 @@ class Listener:
                 return
             if mark == "clean":
                 self._hear_all(self.music.run(), at, step, what)
-                at += (self.music.bars * self.music.beats + 1) * self.music.parts * step
+                at += self.music.length() * step
             else:
                 at = self._miss(at, step, what)
             if number < len(runs) and not self.faults:

@@ -46,20 +46,22 @@ def window_env(sound, display, home):
 
 
 class Window:
-    """piolo in front of a passage, on a folder and settings of its own."""
+    """piolo on a folder and settings of its own, in front of a passage or of an empty folder."""
 
-    def __init__(self, command, sound, display, pauses=True):
+    def __init__(self, command, sound, display, pauses=True, empty=False):
         """`command`: the program, with whatever runs it in front. `pauses`: the drill does, after runs without a key."""
         self.home = tempfile.mkdtemp(prefix="player-")
         self.folder = os.path.join(self.home, "folder")
-        practice.write_folder(self.folder)
+        if not empty:
+            practice.write_folder(self.folder)
         if not pauses:
             practice.never_pause(self.folder)
         practice.write_settings(os.path.join(self.home, "config"))
         self.sound = sound
         self.env = window_env(sound, display, self.home)
         self.log = open(os.path.join(self.home, "log"), "w+", encoding="utf-8")
-        self.process = subprocess.Popen([*command, "--drill", practice.TITLE, "--folder", self.folder],
+        where = ["--size", display.size] if empty else ["--drill", practice.TITLE]
+        self.process = subprocess.Popen([*command, *where, "--folder", self.folder],
                                         env=self.env, stdout=self.log, stderr=self.log)
         self.id = None
 
@@ -74,14 +76,18 @@ class Window:
             return self._xdotool("search", "--onlyvisible", "--name", "Piolo")
         self.id = wait("the window", found)[0]
         self._xdotool("windowfocus", "--sync", self.id)
+        self._xdotool("mousemove", "4000", "4000")
 
     def play(self):
         """Appears, with a device that plays."""
         self.appear()
         wait("a device that plays", lambda: len(self.sound.samples()) > RATE)
 
-    def press(self, key):
-        self._xdotool("key", key)
+    def press(self, key, times=1):
+        for _ in range(times):
+            self._xdotool("key", key)
+            if times > 1:
+                time.sleep(0.08)  # or it would look like a key that repeats
 
     def heard(self):
         return onsets(self.sound.samples())

@@ -1,0 +1,112 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Scales in a real window with real keys: from an empty folder to the alto saxophone, to E flat major in quintuplets, up two
+rungs; the practice log has it, and the recording has five exact clicks a beat.
+
+`test_scales.py PIOLO [OUT]`. OUT: pictures of the steps go there."""
+import os
+import pathlib
+import sys
+import time
+
+import practice
+from drilled import Listener, Music
+from player_window import Window
+from private_sound import PrivateSound, RATE, require
+from screen_pixels import Screen
+from waiting import Gone, wait
+
+SIZE = "1280x800"
+NOTES = 5
+MUSIC = Music(beats=4, bars=2, parts=NOTES, breath=2, landing=False)
+STREAK, CLIMB = 5, 2  # the usual rule
+PROPOSED, CHOSEN = 48, 84  # no neighbour was played; and so much faster by hand, for the test's sake
+EXPECTED = [(CHOSEN, "clean")] * STREAK + [(CHOSEN + CLIMB, "clean")] * STREAK
+E_FLAT, QUINTUPLETS = 3, 4  # columns by fourths, and rows, from 0
+
+
+class Album:
+    """Pictures of the steps, when they are wanted."""
+
+    def __init__(self, screen, out):
+        self.screen, self.out = screen, out
+
+    def take(self, name):
+        time.sleep(0.7)
+        if self.out:
+            os.makedirs(self.out, exist_ok=True)
+            pathlib.Path(self.out, f"{name}.png").write_bytes(self.screen.png())
+
+
+def scales(window):
+    """What the journal says of scales: the instrument, and the passages that are scales."""
+    told = practice.facts(window.folder)
+    chosen = [fact["scales"].get("instrument") for fact in told if fact["kind"] == "settings" and "scales" in fact]
+    return chosen[-1:], [fact["scale"] for fact in told if fact["kind"] == "passage" and "scale" in fact]
+
+
+def choose_instrument(window):
+    """From the first screen to the scales, which ask for an instrument; its first letter chooses it."""
+    window.press("shift+Tab", 4)
+    window.press("Return")
+    time.sleep(0.5)
+    window.press("a")
+    wait("the alto saxophone in the practice log", lambda: scales(window)[0] == ["alto saxophone"])
+    window.press("Tab", 4)
+    window.press("Return")
+
+
+def drill(window, album):
+    choose_instrument(window)
+    window.press("Right", E_FLAT)
+    window.press("Down", QUINTUPLETS)
+    album.take("scales-empty")
+    window.press("Return")
+    wait("the scale in the practice log", lambda: scales(window)[1])
+    window.press("Up", CHOSEN - PROPOSED)
+    album.take("scale-drill")
+    window.press("space")
+    wait("the first run", lambda: len(window.heard()) > 14)
+    album.take("scale-playing")
+    wait("two full streaks", lambda: len(window.runs()) == len(EXPECTED), 240)
+    window.press("Escape")
+    wait("silence after Escape", window.is_silent)
+    window.press("Tab", 3)
+    window.press("Return")
+    album.take("scales-filled")
+
+
+def faults_of(window):
+    faults = []
+    expected = [{"tonic": "Eb", "kind": "major", "range": "two octaves", "pattern": "in order", "notes": NOTES,
+                 "instrument": "alto saxophone"}]
+    if scales(window)[1] != expected:
+        faults.append(f"the practice log has the scales {scales(window)[1]}")
+    runs = window.runs()
+    if runs != EXPECTED:
+        faults.append(f"the practice log has {runs}, not {EXPECTED}")
+    listener = Listener(window.heard(), MUSIC, RATE)
+    listener.follow(runs)
+    print(f"  practice log: {runs}; {len(listener.onsets)} onsets heard, {listener.next} of them followed")
+    return faults + listener.faults
+
+
+def play(piolo, out):
+    with PrivateSound() as sound, Screen(SIZE) as screen:
+        window = Window([piolo], sound, screen, empty=True)
+        try:
+            window.play()
+            drill(window, Album(screen, out))
+            faults = faults_of(window)
+        except Gone as gone:
+            faults = [str(gone), f"heard {len(window.heard())} onsets; practice log {window.runs()}, {scales(window)}"]
+        said = window.close()
+    for fault in faults:
+        print(f"  {fault}")
+    if faults:
+        print("  the window said: " + said[-2000:])
+    return not faults
+
+
+if __name__ == "__main__":
+    require("Xvfb", "xdotool", "pulseaudio", "pactl")
+    sys.exit(0 if play(sys.argv[1], sys.argv[2] if len(sys.argv) > 2 else None) else 1)
