@@ -7,5 +7,5 @@ Rectangle {
     property bool focused: false
     readonly property int thick: picked ? 6 : 2
 
-    color: focused ? "#1f5fbf" : "#a66a12"
+    color: focused ? "#1f5fbf" : "#9c630f"
 }

@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every text of every screen against its ground, measured on the pictures: WCAG 2.1, success criterion 1.4.3
+// (AA), with its definitions of relative luminance and contrast ratio (w3.org/TR/WCAG21; the numbers from
+// memory).
+#include "screen_stage.h"
+
+#include <doctest/doctest.h>
+
+#include <QHash>
+
+#include <algorithm>
+#include <cmath>
+
+using piolo::test::ScreenStage;
+
+namespace {
+
+double linear(double channel) {
+    return channel <= 0.03928 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
+}
+
+double luminance(QRgb colour) {
+    return 0.2126 * linear(qRed(colour) / 255.0) + 0.7152 * linear(qGreen(colour) / 255.0) +
+           0.0722 * linear(qBlue(colour) / 255.0);
+}
+
+double contrast(QRgb a, QRgb b) {
+    const auto [dark, light] = std::minmax(luminance(a), luminance(b));
+    return (light + 0.05) / (dark + 0.05);
+}
+
+/// The colour that most pixels have: the ground a text stands on.
+QRgb groundOf(const QImage& part) {
+    QHash<QRgb, int> counts;
+    for (int y = 0; y < part.height(); ++y)
+        for (int x = 0; x < part.width(); ++x) ++counts[part.pixel(x, y)];
+    QRgb most = 0;
+    int count = 0;
+    for (auto seen = counts.cbegin(); seen != counts.cend(); ++seen)
+        if (seen.value() > count) {
+            most = seen.key();
+            count = seen.value();
+        }
+    return most;
+}
+
+/// The strongest contrast of any pixel with the ground: the body of a stroke.
+double strongest(const QImage& part) {
+    const QRgb ground = groundOf(part);
+    double found = 1;
+    for (int y = 0; y < part.height(); ++y)
+        for (int x = 0; x < part.width(); ++x) found = std::max(found, contrast(ground, part.pixel(x, y)));
+    return found;
+}
+
+bool isDimmed(const QQuickItem* item) {
+    for (; item != nullptr; item = item->parentItem())
+        if (!item->isEnabled() || item->opacity() < 1) return true;
+    return false;
+}
+
+/// The part of it that no list or page cuts off.
+QRect shownPart(const QQuickItem* item, const QRect& picture) {
+    QRectF part = item->mapRectToScene(item->boundingRect()) & QRectF(picture);
+    for (const QQuickItem* above = item->parentItem(); above != nullptr; above = above->parentItem())
+        if (above->clip()) part &= above->mapRectToScene(QRectF(0, 0, above->width(), above->height()));
+    return part.toRect();
+}
+
+/// Large: from 24 px, or from 18.66 px in bold.
+double wanted(const QQuickItem* text) {
+    const auto font = text->property("font").value<QFont>();
+    const bool isLarge =
+        font.pixelSize() >= 24 || (font.pixelSize() >= 19 && font.weight() >= QFont::DemiBold);
+    return isLarge ? 3 : 4.5;
+}
+
+/// Texts with less contrast than is wanted, and how many were measured.
+struct Measured {
+    QStringList faint;
+    int texts = 0;
+};
+
+/// The texts that are shown, and where.
+QHash<const QQuickItem*, QRectF> places(const ScreenStage& stage) {
+    QHash<const QQuickItem*, QRectF> found;
+    for (const QQuickItem* item : stage.shown())
+        if (item->inherits("QQuickText")) found.insert(item, item->mapRectToScene(item->boundingRect()));
+    return found;
+}
+
+/// A picture in which all texts are where they are: lists take their places while they are drawn.
+QImage settled(ScreenStage& stage) {
+    for (int turn = 0; turn < 20; ++turn) {
+        const auto before = places(stage);
+        QImage picture = stage.shot();
+        if (places(stage) == before) return picture;
+    }
+    FAIL("the screen does not come to rest");
+    return {};
+}
+
+Measured measure(ScreenStage& stage) {
+    Measured measured;
+    const QImage picture = settled(stage);
+    for (const QQuickItem* item : stage.shown()) {
+        if (!item->inherits("QQuickText") || item->property("text").toString().trimmed().isEmpty()) continue;
+        if (isDimmed(item)) continue;
+        const QRect place = shownPart(item, picture.rect());
+        if (place.width() < 3 || place.height() < 6) continue;
+        ++measured.texts;
+        const double found = strongest(picture.copy(place));
+        if (found >= wanted(item)) continue;
+        measured.faint
+            << QStringLiteral("%1: %2").arg(item->property("text").toString().left(40)).arg(found, 0, 'f', 2);
+    }
+    return measured;
+}
+
+void checkBothThemes(ScreenStage& stage, const char* screen, int least) {
+    CAPTURE(screen);
+    for (const bool dark : {false, true}) {
+        CAPTURE(dark);
+        stage.setDark(dark);
+        stage.play(0.05);
+        Measured measured = measure(stage);
+        // A line of a list may have its place before it is drawn.
+        for (int turn = 0; turn < 5 && !measured.faint.isEmpty(); ++turn) {
+            stage.play(0.1);
+            measured = measure(stage);
+        }
+        CHECK(measured.texts >= least);
+        CHECK(measured.faint.join("\n").toStdString() == "");
+    }
+}
+
+} // namespace
+
+// Black on white is 21, the highest there is, and #767676 on white the lightest grey that passes (both well
+// known).
+TEST_CASE("contrast is measured as the guidelines define it") {
+    CHECK(contrast(qRgb(0, 0, 0), qRgb(255, 255, 255)) == doctest::Approx(21));
+    CHECK(contrast(qRgb(0x76, 0x76, 0x76), qRgb(255, 255, 255)) == doctest::Approx(4.54).epsilon(0.002));
+    CHECK(contrast(qRgb(9, 9, 9), qRgb(9, 9, 9)) == doctest::Approx(1));
+}
+
+TEST_CASE("every text of every screen has the contrast that AA asks for, in both themes") {
+    ScreenStage stage;
+    for (const auto* screen : {"passages", "log", "settings", "help"}) {
+        stage.room().setScreen(QString::fromLatin1(screen));
+        checkBothThemes(stage, screen, 12);
+    }
+    stage.room().scales()->choices()->setInstrument(QStringLiteral("alto saxophone"));
+    for (const auto* side : {"grid", "weeks", "instrument"}) {
+        stage.room().setScreen(QStringLiteral("scales"));
+        stage.find(QStringLiteral("scalesScreen"))->setProperty("side", QString::fromLatin1(side));
+        checkBothThemes(stage, side, 10);
+    }
+    stage.room().openDrill(QString::fromStdString(stage.passage().text()));
+    checkBothThemes(stage, "drill", 30);
+    stage.tap(Qt::Key_Space);
+    stage.play(8);
+    checkBothThemes(stage, "playing", 10);
+}
+
+TEST_CASE("a text without contrast is found") {
+    ScreenStage stage;
+    stage.room().setScreen(QStringLiteral("help"));
+    stage.play(0.05);
+    for (QQuickItem* item : stage.shown())
+        if (item->inherits("QQuickText") && item->property("text") == QStringLiteral("Help"))
+            item->setProperty("color", QColor(0xf0, 0xea, 0xe0));
+    CHECK_FALSE(measure(stage).faint.isEmpty());
+}
+
+TEST_CASE("the first start has that contrast, too") {
+    ScreenStage stage(true);
+    checkBothThemes(stage, "welcome", 8);
+}
