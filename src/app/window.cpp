@@ -12,6 +12,7 @@
 
 #include <QDebug>
 #include <QGuiApplication>
+#include <QIcon>
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QQmlExtensionPlugin>
@@ -107,6 +108,8 @@ int runWindow(int& argc, char** argv, const WindowOptions& options) {
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     const QGuiApplication application(argc, argv);
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Piolo"));
+    QGuiApplication::setDesktopFileName(QStringLiteral("piolo"));
+    QGuiApplication::setWindowIcon(QIcon(QStringLiteral(":/piolo.svg")));
     const int code = openWindow(options);
     // A sound thread stuck inside Qt would hold up Qt's own clean-up for good.
     if (device::SoundOut::threadsLeftBehind()) std::quick_exit(code);
