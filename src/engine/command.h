@@ -24,10 +24,13 @@ struct Command {
                 ///< With another tempo the count-in comes again at the next pulse; a pause stays a pause
         setTempo, ///< by hand while it runs: `standing.tempo` at `boundary`; a run inside is void
         setMix,   ///< `mix`, from the next pulse on; a sounding click goes on as it began
+        withdraw, ///< the press of number `press` was no miss: playing on, its mark leaves the present run; a
+                  ///< pause that it caused ends. What it ended stays ended. Always answered by `withdrawn`
         hear,     ///< play the model that DrillEngine::hear() has laid out; refused while the drill runs
     };
     Kind kind = Kind::stop;
     std::uint64_t sample = 0;    ///< in the engine's own count of rendered samples
+    std::uint64_t press = 0;     ///< for miss and withdraw: the sender's number of the press, from 1
     std::uint64_t runsEnded = 0; ///< for adopt: how many runEnded and lateMiss events the sender had seen
     Standing standing{};         ///< for adopt and setTempo
     Boundary boundary = Boundary::beat;

@@ -44,9 +44,12 @@ private:
     void start(const DrillPlan& plan) noexcept;
     void stop() noexcept;
     void resume() noexcept;
+    void press(const Command& command) noexcept;
     void miss(std::uint64_t sample) noexcept;
     void missInside(std::uint64_t sample) noexcept;
     void missLate(RunRecord& run, std::uint64_t sample) noexcept;
+    void withdraw(std::uint64_t press) noexcept;
+    void unmark() noexcept;
     void clean(std::uint64_t sample) noexcept;
     void adopt(const Command& command) noexcept;
     void followAdopted(std::uint64_t tick, bool moves) noexcept;
@@ -103,6 +106,8 @@ private:
     std::uint64_t runs_ = 0;
     std::uint64_t runsEnded_ = 0;
     std::int32_t runsWithoutKey_ = 0;
+    std::uint64_t press_ = 0;    // the one that is judged now
+    std::uint64_t pausedBy_ = 0; // the press that led to the pause, or 0
 };
 
 } // namespace piolo::engine

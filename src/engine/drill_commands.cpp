@@ -11,7 +11,10 @@ void Drill::obey(const Command& command) noexcept {
         start(command.plan);
         break;
     case Command::Kind::miss:
-        miss(command.sample);
+        press(command);
+        break;
+    case Command::Kind::withdraw:
+        withdraw(command.press);
         break;
     case Command::Kind::clean:
         clean(command.sample);
@@ -70,6 +73,12 @@ bool Drill::isInPresentRun(std::uint64_t sample) const noexcept {
     return mode_ == Mode::running && timeline_.inRun() && sample >= run_.ownFrom;
 }
 
+void Drill::press(const Command& command) noexcept {
+    press_ = command.press;
+    miss(command.sample);
+    press_ = 0;
+}
+
 void Drill::miss(std::uint64_t sample) noexcept {
     runsWithoutKey_ = 0;
     sample = std::min(sample, now_);
@@ -85,7 +94,10 @@ void Drill::miss(std::uint64_t sample) noexcept {
 
 void Drill::missInside(std::uint64_t sample) noexcept {
     const auto place = placeAt(sample, timeline_.section(), timeline_.grid(), measure_);
-    if (run_.mark == Mark::clean) run_.missedAt = place;
+    if (run_.mark == Mark::clean) {
+        run_.missedAt = place;
+        run_.markedBy = press_;
+    }
     if (!plan_.playOn) {
         const auto tick = timeline_.nextPulse();
         endRun(Mark::missed, VoidReason::none, timeline_.sampleOf(tick));
@@ -95,8 +107,13 @@ void Drill::missInside(std::uint64_t sample) noexcept {
     // A gap follows now, so the landing note cannot be the next run's.
     const auto& section = timeline_.section();
     const bool landsInTheNext = plan_.bars > 0 && section.landing == section.end;
-    if (landsInTheNext) timeline_.extend(measure_.perBeat);
+    if (landsInTheNext) {
+        timeline_.extend(measure_.perBeat);
+        run_.landsLonger = true;
+    }
     run_.mark = Mark::missed;
+    run_.lastPress = press_;
+    ++run_.presses;
     auto told = event(Event::Kind::missMarked, sample);
     told.run = run_.number;
     told.bar = place.bar;
@@ -119,6 +136,7 @@ void Drill::missLate(RunRecord& run, std::uint64_t sample) noexcept {
     told.tempo = run.grid.tempo;
     told.before = run.before.standing;
     told.mark = Mark::missed;
+    told.press = press_;
     told.beganAt = run.beganAt;
     if (sample < run.endedAt) {
         const auto place = placeAt(sample, run.section, run.grid, measure_);
@@ -129,6 +147,31 @@ void Drill::missLate(RunRecord& run, std::uint64_t sample) noexcept {
     teller_.tell(told);
     if (tally_.standing.tempo != was.tempo) teller_.tell(event(Event::Kind::tempoMoved, now_));
     if (mode_ == Mode::running) follow(timeline_.nextPulse(), true);
+}
+
+void Drill::withdraw(std::uint64_t press) noexcept {
+    auto told = event(Event::Kind::withdrawn, now_);
+    told.press = press;
+    if (press > 0 && timeline_.inRun() && mode_ == Mode::running && run_.presses > 0 &&
+        run_.lastPress == press) {
+        told.run = run_.number;
+        unmark();
+    }
+    teller_.tell(told);
+    if (press > 0 && mode_ == Mode::paused && pausedBy_ == press) resume();
+}
+
+/// The newest press inside the present run was none.
+void Drill::unmark() noexcept {
+    run_.lastPress = 0;
+    if (--run_.presses > 0) return;
+    run_.mark = Mark::clean;
+    run_.markedBy = 0;
+    const auto end = timeline_.section().end;
+    if (run_.landsLonger && now_ < timeline_.sampleOf(end - measure_.perBeat)) {
+        timeline_.shorten(measure_.perBeat);
+        run_.landsLonger = false;
+    }
 }
 
 void Drill::clean(std::uint64_t sample) noexcept {

@@ -67,6 +67,7 @@ void Drill::endRun(Mark mark, VoidReason reason, std::uint64_t sample) noexcept 
     told.tempo = run_.grid.tempo;
     told.before = run_.before.standing;
     told.mark = mark;
+    told.press = mark == Mark::missed ? run_.markedBy : 0;
     told.voidReason = reason;
     told.beganAt = run_.beganAt;
     told.bar = run_.missedAt.bar;
@@ -112,6 +113,7 @@ void Drill::pause(Pause why, std::uint64_t sample) noexcept {
     mode_ = Mode::paused;
     tally_.forgetMisses();
     runsWithoutKey_ = 0;
+    pausedBy_ = press_;
     auto told = event(Event::Kind::paused, sample);
     told.pause = why;
     teller_.tell(told);

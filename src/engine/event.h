@@ -34,6 +34,7 @@ struct Event {
         lateMiss,     ///< run `run`, told as clean before, was missed after all; bar and beat when the press
                       ///< was made inside it. `before`: as before that run; `after`: where it stands now
         missMarked,   ///< playing on: a press inside the run, at bar and beat; the run ends later
+        withdrawn,    ///< press `press` was withdrawn; `run`: the present run, when a mark of it was, or 0
         tempoMoved,   ///< the standing changed: `after`
         adopted,      ///< an adopt was followed
         adoptRefused, ///< an adopt came too late: fold again
@@ -48,6 +49,7 @@ struct Event {
     /// pulse: that is told at once, with a sample up to one pulse ahead of rendered().
     std::uint64_t sample = 0;
     std::uint64_t run = 0;
+    std::uint64_t press = 0;      ///< of a missed run, a lateMiss, a withdrawn: the press that made it
     std::uint64_t runsEnded = 0;  ///< runEnded and lateMiss events told so far, this one included
     Tempo tempo = Tempo::bpm(60); ///< of the pulse, or at which the run was played
     Standing before;

@@ -22,7 +22,11 @@ struct RunRecord {
     Section section;
     Mark mark = Mark::clean;
     BarPlace missedAt;
-    bool closed = false; ///< its mark was judged anew outside: no press can change it any more
+    std::uint64_t markedBy = 0;  ///< the press that missed it
+    std::uint64_t lastPress = 0; ///< playing on: the newest press inside
+    std::int32_t presses = 0;    ///< playing on: presses inside
+    bool landsLonger = false;    ///< playing on: a landing note of its own was added by a press
+    bool closed = false;         ///< its mark was judged anew outside: no press can change it any more
     Tally before;
     std::optional<Tempo> setAfter; ///< a tempo set by hand between its end and the next run's
 };

@@ -30,6 +30,11 @@ void Timeline::extend(std::uint64_t ticks) noexcept {
     endSample_ = sampleOf(section_.end);
 }
 
+void Timeline::shorten(std::uint64_t ticks) noexcept {
+    section_.end -= ticks;
+    endSample_ = sampleOf(section_.end);
+}
+
 void Timeline::passPulse() noexcept { find(section_.nextPulse(pulse_ + 1, measure_)); }
 
 void Timeline::find(std::uint64_t pulse) noexcept {

@@ -22,6 +22,8 @@ public:
     void setBegun() noexcept { begun_ = true; }
     /// The present section lasts `ticks` longer.
     void extend(std::uint64_t ticks) noexcept;
+    /// Takes that back.
+    void shorten(std::uint64_t ticks) noexcept;
     /// The next pulse has sounded.
     void passPulse() noexcept;
 

@@ -32,6 +32,11 @@ public:
     /// The key for a miss, heard at `sample`, or at what is rendered last.
     void miss(std::uint64_t sample) { send({.kind = Command::Kind::miss, .sample = sample}); }
     void miss() { miss(now()); }
+    /// The same with a number, so that it can be withdrawn.
+    void press(std::uint64_t number) {
+        send({.kind = Command::Kind::miss, .sample = now(), .press = number});
+    }
+    void withdraw(std::uint64_t number) { send({.kind = Command::Kind::withdraw, .press = number}); }
     void clean() { send({.kind = Command::Kind::clean, .sample = now()}); }
     void stop() { send({.kind = Command::Kind::stop}); }
     void resume() { send({.kind = Command::Kind::resume}); }

@@ -47,7 +47,7 @@ public:
         listen();
     }
 
-    std::array<std::uint64_t, 9> sent{};
+    std::array<std::uint64_t, 10> sent{};
     std::uint64_t refused = 0;
     std::uint64_t told = 0;
     std::uint64_t runsTold = 0;
@@ -70,6 +70,7 @@ private:
         command.kind = anyKind();
         command.plan = anyPlan(random_);
         command.runsEnded = runsEnded_;
+        command.press = 1; // each is withdrawn by the next withdraw
         const bool hears = command.kind == Command::Kind::hear;
         if (hears ? engine_.hear(model_) != 0 : engine_.send(command))
             ++sent.at(static_cast<std::size_t>(command.kind));
@@ -88,6 +89,7 @@ private:
         if (choice < 85) return clean;
         if (choice < 95) return setTempo;
         if (choice < 125) return hear;
+        if (choice < 130) return withdraw;
         return choice < 150 ? adopt : setMix;
     }
 
