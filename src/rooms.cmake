@@ -46,7 +46,7 @@ add_room(files SEES core)
 add_room(journal SEES core files OUTSIDE nlohmann_json::nlohmann_json Threads::Threads
   READ_ONCE <filesystem> <nlohmann/json.hpp>)
 add_room(score SEES core files OUTSIDE pugixml::pugixml ${PIOLO_LIBZIP})
-add_room(device SEES core engine OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads)
+add_room(device SEES core engine OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads ${PIOLO_RTMIDI})
 add_room(plots SEES core OUTSIDE Qt6::Core Qt6::Gui Qt6::Svg)
 add_room(pictures SEES core files journal OUTSIDE Qt6::Core Qt6::Gui ${PIOLO_POPPLER})
 target_include_directories(piolo_pictures SYSTEM PRIVATE ${PIOLO_POPPLER_HEADERS})

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "device/midi_in.h"
+
+#include "device/sound_out.h"
+
+#include <rtmidi/RtMidi.h>
+
+#include <doctest/doctest.h>
+
+#include <chrono>
+#include <map>
+#include <thread>
+
+using namespace piolo::device;
+using Bytes = std::vector<std::uint8_t>;
+
+namespace {
+
+/// What is plugged in, and who listens to it.
+struct Plugs {
+    std::map<std::string, MidiDoor::Heard> listening;
+    std::vector<std::string> there;
+    std::vector<std::string> stuck; // cannot be opened
+    bool sequencer = true;
+    int opened = 0;
+
+    void send(const std::string& name, const Bytes& bytes) { listening.at(name)(bytes); }
+};
+
+class FakeInput final : public MidiInput {
+public:
+    FakeInput(Plugs& plugs, std::string name) : plugs_(plugs), name_(std::move(name)) {}
+    ~FakeInput() override { plugs_.listening.erase(name_); }
+
+private:
+    Plugs& plugs_;
+    std::string name_;
+};
+
+class FakeDoor final : public MidiDoor {
+public:
+    explicit FakeDoor(Plugs& plugs) : plugs_(plugs) {}
+    bool isThere() override { return plugs_.sequencer; }
+    std::vector<std::string> inputs() override { return plugs_.there; }
+    std::unique_ptr<MidiInput> open(const std::string& name, Heard heard) override {
+        for (const auto& stuck : plugs_.stuck)
+            if (stuck == name) return nullptr;
+        ++plugs_.opened;
+        plugs_.listening[name] = std::move(heard);
+        return std::make_unique<FakeInput>(plugs_, name);
+    }
+
+private:
+    Plugs& plugs_;
+};
+
+struct Listener {
+    Listener() {
+        in.onMessage([this] { ++woken; });
+    }
+    std::vector<Bytes> all() {
+        std::vector<Bytes> found;
+        for (MidiMessage message; in.take(message);)
+            found.emplace_back(message.bytes.begin(),
+                               message.bytes.begin() +
+                                   static_cast<std::ptrdiff_t>(std::min<std::size_t>(message.size, 3)));
+        return found;
+    }
+    Plugs plugs;
+    std::int64_t now = 5'000;
+    int woken = 0;
+    MidiIn in{std::make_unique<FakeDoor>(plugs), [this] { return now; }};
+};
+
+} // namespace
+
+TEST_CASE("all inputs are heard, in the order and with the moments their messages came") {
+    Listener listener;
+    listener.plugs.there = {"left", "right"};
+    REQUIRE(listener.in.look());
+    CHECK(listener.in.inputs() == std::vector<std::string>{"left", "right"});
+    listener.plugs.send("right", {0x90, 60, 1});
+    listener.now = 6'000;
+    listener.plugs.send("left", {0xC0, 5});
+    CHECK(listener.woken == 1); // the second waits with the first
+    MidiMessage message;
+    REQUIRE(listener.in.take(message));
+    CHECK(message.nanos == 5'000);
+    CHECK(message.size == 3);
+    CHECK(message.bytes[1] == 60);
+    CHECK(listener.all() == std::vector<Bytes>{{0xC0, 5}});
+    CHECK_FALSE(listener.in.take(message));
+    listener.plugs.send("left", {0xC0, 6});
+    CHECK(listener.woken == 2);
+}
+
+TEST_CASE("an input that comes later is heard at the next look; one that went is let go; one that stays is "
+          "not opened again") {
+    Listener listener;
+    REQUIRE(listener.in.look());
+    CHECK(listener.in.inputs().empty());
+    listener.plugs.there = {"left"};
+    listener.in.look();
+    listener.plugs.there = {"left", "right"};
+    listener.in.look();
+    listener.plugs.send("right", {0x90, 60, 1});
+    CHECK(listener.all().size() == 1);
+    CHECK(listener.plugs.opened == 2);
+    listener.plugs.there = {"right"};
+    listener.in.look();
+    CHECK_FALSE(listener.plugs.listening.contains("left"));
+    CHECK(listener.in.inputs() == std::vector<std::string>{"right"});
+}
+
+TEST_CASE("an input that cannot be opened is tried again at every look") {
+    Listener listener;
+    listener.plugs.there = {"left"};
+    listener.plugs.stuck = {"left"};
+    CHECK(listener.in.look());
+    CHECK(listener.in.inputs().empty());
+    listener.plugs.stuck.clear();
+    listener.in.look();
+    CHECK(listener.in.inputs().size() == 1);
+}
+
+TEST_CASE("a system without MIDI says so, and what was open is let go") {
+    Listener listener;
+    listener.plugs.there = {"left"};
+    listener.in.look();
+    listener.plugs.sequencer = false;
+    CHECK_FALSE(listener.in.look());
+    CHECK(listener.plugs.listening.empty());
+}
+
+TEST_CASE("messages that nobody takes are let go, the newest first, and a long one is cut") {
+    Listener listener;
+    listener.plugs.there = {"left"};
+    listener.in.look();
+    listener.plugs.send("left", {0xF0, 1, 2, 3, 4, 0xF7});
+    for (std::size_t i = 0; i < 2 * MidiIn::mostWaiting; ++i) listener.plugs.send("left", {0xC0, 5});
+    const auto kept = listener.all();
+    CHECK(kept.size() == MidiIn::mostWaiting);
+    CHECK(kept.front() == Bytes{0xF0, 1, 2});
+}
+
+TEST_CASE("a press on a virtual MIDI port is heard") {
+    const auto door = systemMidi();
+    if (!door->isThere()) {
+        CHECK(door->inputs().empty());
+        MESSAGE("skipped: this kernel has no MIDI sequencer");
+        return;
+    }
+    RtMidiOut pedal(RtMidi::LINUX_ALSA, "Foot switch");
+    pedal.openVirtualPort("switch");
+    MidiIn in(systemMidi(), monotonicNanos);
+    const std::int64_t before = monotonicNanos();
+    REQUIRE(in.look());
+    const Bytes press{0xB0, 64, 127};
+    MidiMessage message;
+    bool heard = false;
+    for (int tries = 0; tries < 100 && !heard; ++tries) {
+        pedal.sendMessage(&press);
+        std::this_thread::sleep_for(std::chrono::milliseconds(20));
+        heard = in.take(message);
+    }
+    REQUIRE(heard);
+    CHECK(message.size == 3);
+    CHECK(message.bytes == std::array<std::uint8_t, 3>{0xB0, 64, 127});
+    CHECK(message.nanos > before);
+    CHECK(message.nanos <= monotonicNanos());
+}
