@@ -9,18 +9,12 @@ Card {
     id: card
 
     required property LogFigures figures
+    property KeyBindings keys: PracticeRoom.keys
 
     readonly property var breaks: figures.breaks
     readonly property var bars: breaks.bars ?? []
 
     signal drillRequested(string passage)
-
-    Shortcut {
-        id: stretchKey
-        sequence: "N"
-        enabled: card.visible && card.figures.stretchText !== "" && card.figures.madeText === ""
-        onActivated: card.figures.makeStretch()
-    }
 
     Words {
         id: title
@@ -88,7 +82,7 @@ Card {
             visible: card.figures.stretchText !== "" && card.figures.madeText === ""
             strong: true
             text: card.figures.stretchText
-            key: stretchKey.nativeText
+            key: card.keys.stretchKeys
             onClicked: card.figures.makeStretch()
         }
         Row {

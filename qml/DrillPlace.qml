@@ -12,7 +12,10 @@ FocusScope {
     property int unsaved: 0
     property bool recorded: true
 
+    property bool more: false
+
     signal editWanted()
+    signal nextWanted()
 
     readonly property bool running: drill.state === DrillModel.Playing
     readonly property bool paused: drill.state === DrillModel.Paused
@@ -30,7 +33,9 @@ FocusScope {
         picture: place.picture
         unsaved: place.unsaved
         recorded: place.recorded
+        more: place.more
         onEditWanted: place.editWanted()
+        onNextWanted: place.nextWanted()
     }
     PlayingScreen {
         anchors.fill: parent

@@ -13,7 +13,11 @@ Item {
     property int unsaved: 0
     property bool recorded: true
 
+    /// There is another passage.
+    property bool more: false
+
     signal editWanted()
+    signal nextWanted()
 
     readonly property bool roomy: height > 640
     readonly property real margin: width < 1200 ? Theme.gap : Theme.margin
@@ -51,6 +55,15 @@ Item {
                 }
             }
             InkButton {
+                id: next
+                objectName: "nextPassage"
+                visible: screen.more
+                text: qsTr("Next passage")
+                key: screen.keys.nextKeys
+                onClicked: screen.nextWanted()
+            }
+            InkButton {
+                Layout.preferredHeight: next.visible ? next.implicitHeight : implicitHeight
                 text: qsTr("Edit passage")
                 onClicked: screen.editWanted()
             }

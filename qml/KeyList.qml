@@ -9,6 +9,10 @@ Column {
     id: list
 
     required property KeyBindings bindings
+    /// Where the last change was made: an action, "all", or another place's word.
+    property string touched: ""
+
+    signal touch(string place)
 
     spacing: 4
 
@@ -17,22 +21,27 @@ Column {
 
         KeyRow {
             width: list.width
-            waiting: list.bindings.capturing === action
-            onCaptureWanted: action => list.bindings.capture(action)
+            bindings: list.bindings
+            touched: list.touched === action
+            onTouch: list.touch(action)
         }
     }
-    Words {
-        width: parent.width
-        visible: text !== ""
-        text: list.bindings.conflict
-        color: Theme.miss
-        wrapMode: Text.Wrap
-        Accessible.role: Accessible.AlertMessage
+    Item {
+        width: 1
+        height: 4
     }
     InkButton {
         objectName: "usualKeys"
         text: qsTr("The usual keys again")
-        onClicked: list.bindings.restore()
+        onClicked: {
+            list.touch("all");
+            list.bindings.restore();
+        }
+    }
+    KeyTelling {
+        width: parent.width
+        visible: list.touched === "all"
+        bindings: list.bindings
     }
     Component.onDestruction: bindings.giveUp()
 }

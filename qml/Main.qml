@@ -55,6 +55,8 @@ Window {
             picture: PracticeRoom.drillPicture
             unsaved: PracticeRoom.unsaved
             recorded: !PracticeRoom.readOnly
+            more: PracticeRoom.passages.count > 1
+            onNextWanted: PracticeRoom.openNext()
             onEditWanted: PracticeRoom.edit(PracticeRoom.drill.passage, false)
         }
         Loader {

@@ -29,10 +29,12 @@ Card {
             drillRequested(passage);
     }
 
-    Shortcut {
-        sequences: ["Ctrl+Return", "Ctrl+Enter"]
+    Connections {
+        target: PracticeRoom
         enabled: form.visible
-        onActivated: form.drill()
+        function onFormToBeDrilled() {
+            form.drill();
+        }
     }
     Words {
         id: title

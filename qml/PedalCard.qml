@@ -7,28 +7,25 @@ SettingsCard {
     id: card
 
     required property KeyBindings keys
-    readonly property string mine: keys.markKeys
-    property string learnt: ""
+    property bool touched: false
     readonly property bool waiting: keys.capturing === "mark"
 
-    onMineChanged: learnt = qsTr("✓ Your keys now: %1").arg(mine)
-    Component.onCompleted: learnt = ""
-
     title: qsTr("One key, or a pedal")
-    note: qsTr("%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal.").arg(keys.markKeys)
+    note: qsTr("%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal. A MIDI switch works as well; the settings have more.").arg(keys.markKeys)
 
     InkButton {
         objectName: "learnPedal"
         text: card.waiting ? qsTr("Press the pedal now (Esc gives up)") : qsTr("Use my pedal")
         ground: card.waiting ? Theme.accentWash : Theme.card
-        onClicked: card.keys.capture("mark")
+        onClicked: {
+            card.touched = true;
+            card.keys.capture("mark");
+        }
     }
-    Words {
+    KeyTelling {
         width: parent.width
-        visible: text !== ""
-        text: card.keys.conflict !== "" ? card.keys.conflict : card.learnt
-        color: card.keys.conflict !== "" ? Theme.miss : Theme.clean
-        wrapMode: Text.Wrap
-        Accessible.role: Accessible.AlertMessage
+        visible: card.touched
+        bindings: card.keys
     }
+    Component.onDestruction: keys.giveUp()
 }

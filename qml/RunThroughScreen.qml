@@ -9,6 +9,7 @@ FocusScope {
     id: screen
 
     property RunThroughModel run: PracticeRoom.runThrough
+    property KeyBindings keys: PracticeRoom.keys
     property bool recorded: !PracticeRoom.readOnly
 
     readonly property bool playing: run.state === RunThroughModel.Playing
@@ -19,23 +20,6 @@ FocusScope {
     Component.onCompleted: forceActiveFocus()
     onPlayingChanged: forceActiveFocus()
     onReviewChanged: forceActiveFocus()
-
-    Keys.onPressed: event => {
-        if (event.isAutoRepeat || screen.review)
-            return;
-        const next = event.key === Qt.Key_Space || event.key === Qt.Key_PageDown;
-        event.accepted = true;
-        if (next && screen.playing)
-            run.markStop();
-        else if (next)
-            run.start();
-        else if (screen.playing && (event.key === Qt.Key_Return || event.key === Qt.Key_Enter))
-            run.finish(true);
-        else if (screen.playing && event.key === Qt.Key_Escape)
-            run.finish(false);
-        else
-            event.accepted = false;
-    }
 
     Words {
         id: heading
@@ -87,7 +71,7 @@ FocusScope {
                 size: 24
                 text: qsTr("Start")
                 mark: "▶"
-                key: qsTr("Space, PgDown")
+                key: screen.keys.markKeys
                 onClicked: screen.run.start()
             }
             InkButton {
@@ -95,7 +79,7 @@ FocusScope {
                 visible: screen.playing
                 size: 24
                 text: qsTr("A stop here")
-                key: qsTr("Space, PgDown")
+                key: screen.keys.markKeys
                 focusPolicy: Qt.NoFocus
                 onClicked: screen.run.markStop()
             }
@@ -105,7 +89,7 @@ FocusScope {
                 strong: true
                 size: 24
                 text: qsTr("The last note")
-                key: qsTr("Return")
+                key: screen.keys.cleanKeys
                 focusPolicy: Qt.NoFocus
                 onClicked: screen.run.finish(true)
             }
@@ -113,7 +97,7 @@ FocusScope {
                 visible: screen.playing
                 size: 24
                 text: qsTr("Give up")
-                key: qsTr("Esc")
+                key: screen.keys.stopKeys
                 focusPolicy: Qt.NoFocus
                 onClicked: screen.run.finish(false)
             }

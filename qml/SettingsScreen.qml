@@ -8,6 +8,8 @@ FocusScope {
 
     property SettingsModel settings: PracticeRoom.settings
     property KeyBindings keys: PracticeRoom.keys
+    /// Where the keys were changed last: what came of it is told there.
+    property string touched: ""
 
     Sheet {
         id: sheet
@@ -58,16 +60,25 @@ FocusScope {
                     width: parent.width
                     settings: screen.settings
                 }
-                SettingsCard {
-                    width: parent.width
-                    title: qsTr("Your keys")
-                    note: qsTr("A page turner pedal is a key like any other: choose what it is to do, then press it.")
+            }
+        }
+        SwitchCard {
+            width: parent.width
+            settings: screen.settings
+            keys: screen.keys
+            touched: screen.touched === "switches"
+            onTouch: screen.touched = "switches"
+        }
+        SettingsCard {
+            width: parent.width
+            title: qsTr("Your keys")
+            note: qsTr("A press on a key takes it away. Tab, Return on a button, the arrows in a list and Esc in a form work as in any other program, and stay.")
 
-                    KeyList {
-                        width: parent.width
-                        bindings: screen.keys
-                    }
-                }
+            KeyList {
+                width: parent.width
+                bindings: screen.keys
+                touched: screen.touched
+                onTouch: place => screen.touched = place
             }
         }
     }

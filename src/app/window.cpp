@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window.h"
 
+#include "app/midi_adapter.h"
 #include "app/practice_notebook.h"
 #include "app/sound_adapter.h"
 #include "app/telling.h"
@@ -45,7 +46,7 @@ public:
     }
 
     /// Shows them until the window is closed.
-    int show(models::PracticeRoom& room, const WindowOptions& options) {
+    int show(models::PracticeRoom& room, models::MidiPort& midi, const WindowOptions& options) {
         const std::unique_ptr<QObject> made(main_.create());
         auto* const window = qobject_cast<QQuickWindow*>(made.get());
         if (window == nullptr) {
@@ -55,6 +56,7 @@ public:
         if (!options.shot.empty()) return shootWindow(*window, options); // a picture opens no sound device
         if (options.width > 0) window->resize(options.width, options.height);
         room.attach(window);
+        room.plugIn(midi);
         return QGuiApplication::exec();
     }
 
@@ -88,6 +90,7 @@ int openWindow(const WindowOptions& options) {
     auto engine = std::make_shared<engine::DrillEngine>();
     engine->prepare({}, longestBlock);
     SoundAdapter sound(engine);
+    MidiAdapter midi(device::systemMidi());
     auto book = opening.get();
     if (!book) return tell(book.fault());
     models::PracticeRoom room(std::move(book).value(), sound, engine, std::move(settings).value(),
@@ -98,7 +101,7 @@ int openWindow(const WindowOptions& options) {
         room.openDrill(QString::fromStdString(passage->text()));
     }
     if (!options.screen.empty()) room.setScreen(QString::fromStdString(options.screen));
-    return screens.show(room, options);
+    return screens.show(room, midi, options);
 }
 
 } // namespace

@@ -13,10 +13,12 @@ namespace {
 
 using nlohmann::json;
 
-constexpr int leastOffset = -500;
-constexpr int mostOffset = 1000;
-
-using Offset = int;
+/// Whole milliseconds in a range of their own.
+struct Millis {
+    int least = 0;
+    int most = 0;
+    int value = 0;
+};
 struct Theme {
     std::string name;
 };
@@ -40,9 +42,9 @@ bool read(const json& value, double& into) {
     return into >= 0 && into <= 1;
 }
 
-bool read(const json& value, Offset& into) {
-    const auto millis = integerIn(value, leastOffset, mostOffset);
-    if (millis) into = static_cast<int>(*millis);
+bool read(const json& value, Millis& into) {
+    const auto millis = integerIn(value, into.least, into.most);
+    if (millis) into.value = static_cast<int>(*millis);
     return millis.has_value();
 }
 
@@ -64,6 +66,13 @@ bool read(const json& value, std::map<std::string, Value>& into) {
     return true;
 }
 
+template <typename Value>
+Value fresh(const Value& /*into*/) {
+    return {};
+}
+
+Millis fresh(const Millis& into) { return into; }
+
 /// Takes known keys out of the object, so that the unknown ones are left.
 class Taking {
 public:
@@ -73,7 +82,7 @@ public:
     void take(const char* key, Value& into) {
         const auto found = object_.find(key);
         if (found == object_.end()) return;
-        Value value{};
+        Value value = fresh(into);
         if (read(*found, value))
             into = std::move(value);
         else
@@ -105,18 +114,29 @@ MachineSettings settingsFromJson(std::string_view text, FirstFault& first) {
     MachineSettings settings;
     DeviceId device;
     Theme theme{settings.theme};
+    Millis offset{-500, 1000, settings.offsetMillis};
+    Millis hold{300, 3000, settings.holdMillis};
+    Millis twice{150, 1000, settings.twiceMillis};
+    Millis bounce{5, 300, settings.bounceMillis};
     taking.take("device", device);
     taking.take("soundDevice", settings.soundDevice);
-    taking.take("offsetMs", settings.offsetMillis);
+    taking.take("offsetMs", offset);
     taking.take("voice", settings.voice);
     taking.take("levels", settings.levels);
     taking.take("muted", settings.muted);
     taking.take("keys", settings.keys);
+    taking.take("holdMs", hold);
+    taking.take("twiceMs", twice);
+    taking.take("bounceMs", bounce);
     taking.take("theme", theme);
     taking.take("modelClick", settings.modelClick);
     taking.take("welcomed", settings.welcomed);
     settings.device = device.text;
     settings.theme = theme.name;
+    settings.offsetMillis = offset.value;
+    settings.holdMillis = hold.value;
+    settings.twiceMillis = twice.value;
+    settings.bounceMillis = bounce.value;
     settings.unknown = object.dump();
     return settings;
 }
@@ -129,6 +149,9 @@ std::string settingsToJson(const MachineSettings& settings) {
                                   {"levels", settings.levels},
                                   {"muted", settings.muted},
                                   {"keys", settings.keys},
+                                  {"holdMs", settings.holdMillis},
+                                  {"twiceMs", settings.twiceMillis},
+                                  {"bounceMs", settings.bounceMillis},
                                   {"theme", settings.theme},
                                   {"modelClick", settings.modelClick},
                                   {"welcomed", settings.welcomed}};

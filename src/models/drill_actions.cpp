@@ -11,10 +11,42 @@ void DrillModel::strike(std::int64_t nanos) {
         return begin(RunKind::run);
     case State::Playing:
         unheard_.clear();
-        return session_.miss(nanos);
+        strike_ = session_.miss(nanos);
+        return;
     case State::Paused:
         return goOn();
     }
+}
+
+void DrillModel::pedal(const PedalAct& act) {
+    switch (act.kind) {
+    case PedalAct::Kind::mark:
+    case PedalAct::Kind::press:
+        return strike(act.nanos);
+    case PedalAct::Kind::held:
+        if (act.marked) return strikeHeld();
+        if (state_ == State::Stopped && !hearing()) emit wantsNext();
+        return stop();
+    case PedalAct::Kind::twice:
+        return act.marked ? strikeTwice() : takeBack();
+    }
+}
+
+void DrillModel::strikeHeld() {
+    session_.withdraw(strike_);
+    stop();
+}
+
+void DrillModel::strikeTwice() {
+    backAfter_ = strike_;
+    session_.withdraw(strike_);
+}
+
+void DrillModel::withdrawn(std::uint64_t press) {
+    setFeedback(Feedback::None);
+    if (press != backAfter_) return;
+    backAfter_ = 0;
+    takeBack();
 }
 
 void DrillModel::markClean(std::int64_t nanos) {

@@ -28,6 +28,7 @@ DrillModel::DrillModel(PracticeBook& book, SoundPort& sound, DrillSession& sessi
     timer_.setInterval(tickMillis);
     connect(&timer_, &QTimer::timeout, this, &DrillModel::tick);
     connect(&session_, &DrillSession::told, this, &DrillModel::hear);
+    connect(&session_, &DrillSession::withdrawn, this, &DrillModel::withdrawn);
     connect(&book_, &PracticeBook::changed, this, &DrillModel::refresh);
     connect(&playedAs_, &PlayedAs::felt, this, [this] { hand_.reset(); });
 }

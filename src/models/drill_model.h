@@ -11,6 +11,7 @@
 #include "models/beat_view.h"
 #include "models/drill_session.h"
 #include "models/ladder_model.h"
+#include "models/pedal_press.h"
 #include "models/played_as.h"
 #include "models/practice_book.h"
 #include "models/rest_watch.h"
@@ -125,6 +126,15 @@ public:
     // The keys. `nanos`: when the key was pressed, on the port's monotonic clock.
     /// Starts; a miss while the click runs; in a pause goes on.
     void strike(std::int64_t nanos);
+    /// The one pedal: a press starts, marks a miss or goes on; held it stops, and while nothing runs asks for
+    /// the next passage; twice it takes back.
+    void pedal(const PedalAct& act);
+    /// A press would mark a miss now: it cannot wait until it is known what it is.
+    [[nodiscard]] bool marksAtOnce() const { return state_ == State::Playing; }
+    /// The last strike was no miss: it was held, and the click stops.
+    void strikeHeld();
+    /// The last strike was no miss: another followed, and what was marked before the two is taken back.
+    void strikeTwice();
     /// Clean, in open-ended runs; elsewhere a run is clean by itself.
     void markClean(std::int64_t nanos);
     Q_INVOKABLE void start() { begin(RunKind::run); }
@@ -169,6 +179,8 @@ signals:
     void changed();
     void feedbackChanged();
     void modelClickChanged();
+    /// The pedal was held while nothing runs.
+    void wantsNext();
     /// The player wants to edit the passage; `shorter`: a copy with fewer bars.
     void wantsEdit(const QString& passage, bool shorter);
 
@@ -179,6 +191,7 @@ private:
     [[nodiscard]] Passage played(RunKind kind) const;
     [[nodiscard]] std::vector<RunThrough> runThroughs() const;
     void journalOpening();
+    void withdrawn(std::uint64_t press);
     void setHand(Tempo tempo);
     void hear(const DrillNote& note);
     void hearRunEnded(const DrillNote& note);
@@ -209,8 +222,10 @@ private:
     State state_ = State::Stopped;
     RunKind kind_ = RunKind::run; // of the runs that are played, or were played last
     bool stopAsked_ = false;
-    bool seeking_ = false;    // the first full row ends it
-    std::uint64_t model_ = 0; // the number of the model that is heard; 0: none
+    std::uint64_t strike_ = 0;    // the number of the last one that marked
+    std::uint64_t backAfter_ = 0; // once that strike is withdrawn, something is taken back
+    bool seeking_ = false;        // the first full row ends it
+    std::uint64_t model_ = 0;     // the number of the model that is heard; 0: none
     bool modelClick_ = true;
     std::optional<Tempo> hand_; // set by hand while stopped, not journalled yet
     Standing shown_;

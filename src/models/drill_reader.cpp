@@ -53,6 +53,7 @@ void DrillReader::take(const engine::Event& event) {
         spots_.clear();
     }
     if (event.kind == Kind::missMarked) spots_.push_back(spotOf(event));
+    if (event.kind == Kind::withdrawn && event.run != 0 && !spots_.empty()) spots_.pop_back();
     deliver_(DrillNote{event, journal(event)});
 }
 

@@ -10,6 +10,7 @@ namespace piolo::models {
 namespace {
 
 constexpr std::chrono::milliseconds readEvery{4};
+constexpr std::size_t mostMade = 16; // more presses than can be withdrawn at one time
 
 bool movesStanding(engine::Event::Kind kind) {
     using Kind = engine::Event::Kind;
@@ -116,7 +117,21 @@ void DrillSession::notePulses() {
     if (std::exchange(pulsesLeftOut_, engine_->pulsesNotTold()) == 0 && pulsesLeftOut_ > 0) emit fellBehind();
 }
 
-void DrillSession::miss(std::int64_t nanos) { sendMark(engine::Command::Kind::miss, nanos); }
+std::uint64_t DrillSession::miss(std::int64_t nanos) {
+    engine::Command command;
+    command.kind = engine::Command::Kind::miss;
+    command.sample = sound_.audibleAt(nanos);
+    command.press = ++presses_;
+    send(command);
+    return presses_;
+}
+
+void DrillSession::withdraw(std::uint64_t press) {
+    engine::Command command;
+    command.kind = engine::Command::Kind::withdraw;
+    command.press = press;
+    send(command);
+}
 
 void DrillSession::clean(std::int64_t nanos) { sendMark(engine::Command::Kind::clean, nanos); }
 
@@ -145,11 +160,29 @@ void DrillSession::adopt(Standing standing) {
     send(command);
 }
 
+void DrillSession::keepMade(const DrillNote& note) {
+    if (!note.fact || note.event.press == 0) return;
+    made_[note.event.press] = BackFact{passage_, note.fact->id};
+    if (made_.size() > mostMade) made_.erase(made_.begin());
+}
+
+// The engine answers in order: all that came of the press was heard before.
+void DrillSession::takeBackMade(std::uint64_t press) {
+    const auto made = made_.find(press);
+    if (made != made_.end() && !book_.readOnly()) {
+        book_.record(made->second);
+        reconcile();
+    }
+    emit withdrawn(press);
+}
+
 void DrillSession::hear(const DrillNote& note) {
     const engine::Event& event = note.event;
     runsEnded_ = std::max(runsEnded_, event.runsEnded);
     if (note.fact && !book_.readOnly()) book_.adopt(*note.fact);
+    keepMade(note);
     if (movesStanding(event.kind)) standing_ = event.after;
+    if (event.kind == engine::Event::Kind::withdrawn) takeBackMade(event.press);
     if (asksForFold(event.kind)) reconcile();
     if (event.kind == engine::Event::Kind::stopped) active_ = false;
     emit told(note);

@@ -14,6 +14,7 @@
 #include <atomic>
 #include <cstdint>
 #include <deque>
+#include <map>
 #include <memory>
 #include <thread>
 
@@ -39,7 +40,10 @@ public:
     /// engine cannot take it. stop() and begin() end it.
     std::uint64_t playModel(const Passage& passage, Tempo tempo, bool click);
     /// The player's keys, at the moment they were pressed (nanoseconds of the port's monotonic clock).
-    void miss(std::int64_t nanos);
+    /// The number of the press, for withdraw().
+    std::uint64_t miss(std::int64_t nanos);
+    /// That press was no miss: what it made is taken back, now or as soon as it is known. Then `withdrawn`.
+    void withdraw(std::uint64_t press);
     void clean(std::int64_t nanos);
     void stop();
     void resume();
@@ -65,6 +69,8 @@ signals:
     void fellBehind();
     /// An event was told by the engine (it may sound a little later); its fact is folded already.
     void told(const piolo::models::DrillNote& note);
+    /// Nothing that press made counts any more.
+    void withdrawn(quint64 press);
     /// The reader's own thread: an event was read and journalled.
     void read(const piolo::models::DrillNote& note);
 
@@ -72,6 +78,8 @@ private:
     void readOn();
     void hear(const DrillNote& note);
     void sendMark(engine::Command::Kind kind, std::int64_t nanos);
+    void keepMade(const DrillNote& note);
+    void takeBackMade(std::uint64_t press);
     void adopt(Standing standing);
     /// Now, or as soon as the engine takes it: in order, with the moments at which the keys were pressed.
     void send(const engine::Command& command);
@@ -89,7 +97,9 @@ private:
     bool active_ = false;
     Standing standing_; // the engine's, as far as it was told
     std::uint64_t runsEnded_ = 0;
-    std::deque<engine::Command> waiting_; // for room in the engine's queue
+    std::uint64_t presses_ = 0;
+    std::map<std::uint64_t, BackFact> made_; // by press: what takes back the fact that came of it
+    std::deque<engine::Command> waiting_;    // for room in the engine's queue
     std::uint64_t waited_ = 0;
     std::uint64_t pulsesLeftOut_ = 0;
     std::atomic<bool> ending_{false};

@@ -11,8 +11,8 @@ namespace piolo::models {
 /// Plain values: keys by their code, moments in the event's own milliseconds.
 class KeyPressWatch {
 public:
-    /// A contact that closes again this soon has bounced: no player presses twice so fast.
-    static constexpr std::int64_t bounceMillis = 80;
+    /// A contact that closes again within so many milliseconds has bounced: no player presses twice so fast.
+    void setBounce(std::int64_t millis) { bounce_ = millis; }
 
     /// True when the press counts. A window system may tell a held key as presses and releases at the same
     /// moment: those do not count either.
@@ -26,6 +26,7 @@ private:
         bool down = false;
         std::optional<std::int64_t> released;
     };
+    std::int64_t bounce_ = 30;
     std::unordered_map<int, Contact> contacts_;
 };
 

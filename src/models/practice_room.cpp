@@ -35,13 +35,27 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
               settings_.saveNow();
           },
           [this] { return sound_.nowNanos(); }),
+      pedal_([this] { return sound_.nowNanos(); },
+             [this] {
+                 return keyPlace() == KeyPlace::runThrough
+                            ? runThrough_.state() == RunThroughModel::State::Playing
+                            : drill_.marksAtOnce();
+             }),
       picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_) {
     present_ = this;
     connect(book_.get(), &PracticeBook::savedChanged, this, &PracticeRoom::unsavedChanged);
     connect(book_.get(), &PracticeBook::troubleChanged, this, &PracticeRoom::noticeChanged);
     connect(book_.get(), &PracticeBook::changed, this, &PracticeRoom::minutesTodayChanged);
     connect(&keys_, &KeyBindings::pressed, this, &PracticeRoom::act);
+    connect(&keys_, &KeyBindings::pedalDown, &pedal_, &OnePedal::down);
+    connect(&keys_, &KeyBindings::pedalUp, &pedal_, &OnePedal::up);
+    connect(&keys_, &KeyBindings::pedalStillDown, &pedal_, &OnePedal::stillDown);
+    connect(&keys_, &KeyBindings::pedalLost, &pedal_, &OnePedal::forget);
+    connect(&pedal_, &OnePedal::acted, this, &PracticeRoom::actByPedal);
+    connect(&settings_, &SettingsModel::pedalChanged, this, &PracticeRoom::timePedal);
+    connect(&drill_, &DrillModel::wantsNext, this, &PracticeRoom::openNext);
     connect(&drill_, &DrillModel::changed, this, &PracticeRoom::hearKeys);
+    connect(&runThrough_, &RunThroughModel::changed, this, &PracticeRoom::hearKeys);
     connect(this, &PracticeRoom::screenChanged, this, &PracticeRoom::hearKeys);
     sound_.onChange([this] { emit noticeChanged(); });
     connect(&settings_, &SettingsModel::mixChanged, this, [this] { session_.setMix(settings_.mix()); });
@@ -52,6 +66,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
     const auto showDrill = [this] { drillPicture_.setPassage(drill_.passageText()); };
     connect(&editor_, &PassageEditor::loaded, this, showForm);
     connect(&drill_, &DrillModel::changed, this, showDrill);
+    timePedal();
     session_.setMix(settings_.mix());
     drill_.setModelClick(machine_.modelClick);
     connect(&drill_, &DrillModel::modelClickChanged, this, [this] {
@@ -88,10 +103,29 @@ void PracticeRoom::openLast() {
     if (!last.isNone()) drill_.open(QString::fromStdString(last.text()));
 }
 
-// Only the drill has keys of its own; while the click runs they come before all else.
+KeyPlace PracticeRoom::keyPlace() const {
+    if (screen_ == QLatin1String("drill") && drill_.isOpen()) return KeyPlace::drill;
+    // What was played is looked over with the keys of its fields and buttons.
+    if (screen_ == QLatin1String("runThrough") && runThrough_.state() != RunThroughModel::State::Review)
+        return KeyPlace::runThrough;
+    if (screen_ == QLatin1String("log")) return KeyPlace::log;
+    if (screen_ == QLatin1String("passages")) return KeyPlace::form;
+    return KeyPlace::none;
+}
+
+// While something is played the keys come before all else.
 void PracticeRoom::hearKeys() {
-    keys_.setListening(screen_ == QLatin1String("drill") && drill_.isOpen());
-    keys_.setUrgent(drill_.state() == DrillModel::State::Playing);
+    const KeyPlace place = keyPlace();
+    keys_.setPlace(place);
+    keys_.setUrgent(place == KeyPlace::runThrough ? runThrough_.state() == RunThroughModel::State::Playing
+                                                  : drill_.state() == DrillModel::State::Playing);
+}
+
+void PracticeRoom::timePedal() {
+    constexpr std::int64_t nanosInMilli = 1'000'000;
+    keys_.setBounceMillis(machine_.bounceMillis);
+    pedal_.setTiming({machine_.holdMillis * nanosInMilli, machine_.twiceMillis * nanosInMilli,
+                      machine_.bounceMillis * nanosInMilli});
 }
 
 QString PracticeRoom::notice() const {
@@ -175,7 +209,30 @@ void PracticeRoom::attach(QQuickWindow* window) {
     sound_.start(QString::fromStdString(machine_.soundDevice));
 }
 
+void PracticeRoom::plugIn(MidiPort& port) {
+    midi_ = std::make_unique<MidiSwitches>(port);
+    keys_.watch(*midi_);
+}
+
+// What comes after the present passage; "" when there is no other.
+QString PracticeRoom::nextPassage() const {
+    const int rows = passages_.count();
+    const int present = passages_.rowOf(drill_.passageText());
+    for (int step = 1; step <= rows; ++step) {
+        const int row = (present + step) % rows;
+        const bool removed = passages_.data(passages_.index(row), PassageListModel::Removed).toBool();
+        if (!removed && row != present) return passages_.idAt(row);
+    }
+    return {};
+}
+
+void PracticeRoom::openNext() {
+    const QString next = nextPassage();
+    if (!next.isEmpty() && drill_.state() == DrillModel::State::Stopped) openDrill(next);
+}
+
 void PracticeRoom::act(const QString& action, std::int64_t nanos) {
+    if (keyPlace() == KeyPlace::runThrough) return actInRunThrough(action);
     if (action == QLatin1String("mark")) return drill_.strike(nanos);
     if (action == QLatin1String("clean")) return drill_.markClean(nanos);
     if (action == QLatin1String("back")) return drill_.takeBack();
@@ -184,6 +241,28 @@ void PracticeRoom::act(const QString& action, std::int64_t nanos) {
     if (action == QLatin1String("stop")) return drill_.stop();
     if (action == QLatin1String("try")) return drill_.attempt();
     if (action == QLatin1String("hear")) return drill_.hearFirst();
+    if (action == QLatin1String("next")) return openNext();
+    if (action == QLatin1String("stretch")) return makeStretch();
+    if (action == QLatin1String("save")) emit formToBeDrilled();
+}
+
+// Once, and only what the log offers.
+void PracticeRoom::makeStretch() {
+    LogFigures* const figures = log_.figures();
+    if (!figures->stretchText().isEmpty() && figures->madeText().isEmpty()) figures->makeStretch();
+}
+
+void PracticeRoom::actInRunThrough(const QString& action) {
+    const bool playing = runThrough_.state() == RunThroughModel::State::Playing;
+    if (action == QLatin1String("mark")) return playing ? runThrough_.markStop() : runThrough_.start();
+    if (action == QLatin1String("back")) return runThrough_.takeBackStop();
+    if (action == QLatin1String("clean")) return runThrough_.finish(true);
+    if (action == QLatin1String("stop")) return runThrough_.finish(false);
+}
+
+void PracticeRoom::actByPedal(const PedalAct& act) {
+    if (keyPlace() == KeyPlace::runThrough) return runThrough_.pedal(act);
+    if (keyPlace() == KeyPlace::drill) return drill_.pedal(act);
 }
 
 } // namespace piolo::models

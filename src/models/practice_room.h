@@ -12,7 +12,9 @@
 #include "models/drill_session.h"
 #include "models/key_bindings.h"
 #include "models/log_model.h"
+#include "models/midi_switches.h"
 #include "models/music_picture.h"
+#include "models/one_pedal.h"
 #include "models/paper_runs.h"
 #include "models/passage_editor.h"
 #include "models/passage_exchange.h"
@@ -103,11 +105,18 @@ public:
     Q_INVOKABLE void edit(const QString& passage, bool shorter);
     /// Takes the keys of the window that shows the screens, and opens the sound device.
     void attach(QQuickWindow* window);
+    /// MIDI switches are keys, too. `port` outlives this.
+    void plugIn(MidiPort& port);
+    /// Shows the drill at the passage after the present one, in the order of the list; after the last, the
+    /// first.
+    Q_INVOKABLE void openNext();
 
 signals:
     void noticeChanged();
     /// The editor holds what the player wants to edit: show its form.
     void formWanted();
+    /// The key for it was pressed: save what the form holds, and drill it.
+    void formToBeDrilled();
     void unsavedChanged();
     void screenChanged();
     void minutesTodayChanged();
@@ -116,6 +125,12 @@ private:
     void act(const QString& action, std::int64_t nanos);
     void openLast();
     void hearKeys();
+    [[nodiscard]] KeyPlace keyPlace() const;
+    void makeStretch();
+    void actInRunThrough(const QString& action);
+    void actByPedal(const PedalAct& act);
+    void timePedal();
+    [[nodiscard]] QString nextPassage() const;
     void loadFirstHalf(const QString& passage);
 
     static PracticeRoom* present_;
@@ -132,6 +147,8 @@ private:
     MusicPicture formPicture_;
     MusicPicture drillPicture_;
     KeyBindings keys_;
+    OnePedal pedal_;
+    std::unique_ptr<MidiSwitches> midi_;
     PassagePicks picks_;
     PracticeSheet sheet_;
     PaperRuns paper_;

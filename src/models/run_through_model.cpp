@@ -128,6 +128,21 @@ void RunThroughModel::markStop() {
     emit changed();
 }
 
+void RunThroughModel::takeBackStop() {
+    if (state_ != State::Playing || halts_.empty()) return;
+    halts_.pop_back();
+    emit changed();
+}
+
+void RunThroughModel::pedal(const PedalAct& act) {
+    using Act = PedalAct::Kind;
+    if (act.kind == Act::press) return start();
+    if (act.kind == Act::mark) return markStop();
+    if (act.marked) takeBackStop(); // the press that marked it was none
+    if (act.kind == Act::held) return finish(true);
+    takeBackStop();
+}
+
 void RunThroughModel::finish(bool reachedTheEnd) {
     if (state_ != State::Playing) return;
     millis_ = played();

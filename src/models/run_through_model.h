@@ -9,6 +9,7 @@
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/pedal_press.h"
 #include "models/practice_book.h"
 #include "models/sound_port.h"
 
@@ -59,6 +60,10 @@ public:
     Q_INVOKABLE void start();
     /// The music stopped here; it goes on.
     Q_INVOKABLE void markStop();
+    /// The stop marked last was none.
+    Q_INVOKABLE void takeBackStop();
+    /// The one pedal: a press starts, or marks a stop; held it is the last note; twice it takes a stop back.
+    void pedal(const PedalAct& act);
     /// The last note, or the end of patience.
     Q_INVOKABLE void finish(bool reachedTheEnd);
     /// The player knows the bar better.

@@ -121,6 +121,24 @@ void SettingsModel::setVoice(const QString& voice) {
     emit mixChanged();
 }
 
+void SettingsModel::setPedal(int journal::MachineSettings::*field, int millis, int least, int most) {
+    const int clamped = std::clamp(millis, least, most);
+    if (clamped == machine_.*field) return;
+    machine_.*field = clamped;
+    touched();
+    emit pedalChanged();
+}
+
+void SettingsModel::setHoldMillis(int millis) {
+    setPedal(&journal::MachineSettings::holdMillis, millis, 300, 3000);
+}
+void SettingsModel::setTwiceMillis(int millis) {
+    setPedal(&journal::MachineSettings::twiceMillis, millis, 150, 1000);
+}
+void SettingsModel::setBounceMillis(int millis) {
+    setPedal(&journal::MachineSettings::bounceMillis, millis, 5, 300);
+}
+
 QVariantList SettingsModel::themes() const { return themeChoices(); }
 
 void SettingsModel::setTheme(const QString& theme) {

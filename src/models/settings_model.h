@@ -40,6 +40,11 @@ class SettingsModel : public QObject {
     Q_PROPERTY(QVariantList voices READ voices CONSTANT)
     Q_PROPERTY(QString voice READ voice WRITE setVoice NOTIFY machineChanged)
     Q_PROPERTY(piolo::models::MixModel* layers READ layers CONSTANT)
+    /// The one pedal: how long a hold is, and how soon the second of two presses comes. Any key: how soon a
+    /// contact that closes again has bounced.
+    Q_PROPERTY(int holdMillis READ holdMillis WRITE setHoldMillis NOTIFY machineChanged)
+    Q_PROPERTY(int twiceMillis READ twiceMillis WRITE setTwiceMillis NOTIFY machineChanged)
+    Q_PROPERTY(int bounceMillis READ bounceMillis WRITE setBounceMillis NOTIFY machineChanged)
     Q_PROPERTY(QVariantList themes READ themes CONSTANT)
     /// "system", "light" or "dark".
     Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY machineChanged)
@@ -82,6 +87,12 @@ public:
     [[nodiscard]] QVariantList voices() const;
     [[nodiscard]] QString voice() const { return QString::fromStdString(machine_.voice); }
     void setVoice(const QString& voice);
+    [[nodiscard]] int holdMillis() const { return machine_.holdMillis; }
+    void setHoldMillis(int millis);
+    [[nodiscard]] int twiceMillis() const { return machine_.twiceMillis; }
+    void setTwiceMillis(int millis);
+    [[nodiscard]] int bounceMillis() const { return machine_.bounceMillis; }
+    void setBounceMillis(int millis);
     [[nodiscard]] QVariantList themes() const;
     [[nodiscard]] QString theme() const { return QString::fromStdString(machine_.theme); }
     void setTheme(const QString& theme);
@@ -118,12 +129,15 @@ signals:
     void faultChanged();
     /// Voice, a level or a mute: the engine wants mix() again.
     void mixChanged();
+    /// A time of the pedal or of bounces.
+    void pedalChanged();
 
 private:
     template <typename Value>
     void put(Value PracticeSettings::*field, Value value);
     [[nodiscard]] const PracticeSettings& practice() const;
     void touched();
+    void setPedal(int journal::MachineSettings::*field, int millis, int least, int most);
 
     PracticeBook& book_;
     SoundPort& sound_;

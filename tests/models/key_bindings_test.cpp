@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 
 using piolo::models::KeyBindings;
+using piolo::models::KeyPlace;
 
 namespace {
 
@@ -19,16 +20,17 @@ struct Keyboard {
             moments.append(nanos);
         });
         bindings.watch(&window);
-        bindings.setListening(true);
+        bindings.setPlace(KeyPlace::drill);
     }
-    void tap(int key) {
+    void tap(int key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
         moment += 1000;
-        send(QEvent::KeyPress, key);
+        send(QEvent::KeyPress, key, modifiers);
         moment += 90;
-        send(QEvent::KeyRelease, key);
+        send(QEvent::KeyRelease, key, modifiers);
     }
-    void send(QEvent::Type type, int key) {
-        QKeyEvent event(type, key, Qt::NoModifier);
+    void send(QEvent::Type type, int key, Qt::KeyboardModifiers modifiers = Qt::NoModifier,
+              bool repeats = false) {
+        QKeyEvent event(type, key, modifiers, QString(), repeats);
         event.setTimestamp(moment);
         QCoreApplication::sendEvent(&window, &event);
     }
@@ -57,7 +59,7 @@ TEST_CASE("the usual keys do what they say, pedals too") {
 
 TEST_CASE("a screen that does not listen keeps its keys") {
     Keyboard keyboard;
-    keyboard.bindings.setListening(false);
+    keyboard.bindings.setPlace(KeyPlace::none);
     keyboard.tap(Qt::Key_Space);
     CHECK(keyboard.actions.isEmpty());
 }
@@ -88,16 +90,130 @@ TEST_CASE("a key is bound by pressing it, and kept") {
     CHECK(next.actions == QStringList{"mark"});
 }
 
-TEST_CASE("a key that is taken is not bound twice; the conflict is told") {
+TEST_CASE("a key that is taken is not bound twice; the action that has it is told") {
     Keyboard keyboard;
     keyboard.bindings.capture("back");
-    keyboard.tap(Qt::Key_Space);
+    keyboard.tap(Qt::Key_T);
     CHECK(keyboard.bindings.capturing() == "back");
-    CHECK(keyboard.bindings.conflict().contains("Space"));
+    CHECK(keyboard.bindings.conflict().contains("T is taken: “Try one run at the target”"));
+    CHECK(keyboard.bindings.isContested());
     CHECK(keyboard.stored.empty());
-    keyboard.tap(Qt::Key_Escape);
+    SUBCASE("and Esc leaves it") {
+        keyboard.tap(Qt::Key_Escape);
+        CHECK(keyboard.bindings.tryKeys() == "T");
+        CHECK(keyboard.stored.empty());
+    }
+    SUBCASE("pressed again it is taken over, and what left is told") {
+        keyboard.tap(Qt::Key_T);
+        CHECK(keyboard.bindings.backKeys() == "T, Backspace, PgUp");
+        CHECK(keyboard.bindings.tryKeys() == "");
+        CHECK(keyboard.bindings.saying().contains("T has left “Try one run at the target”."));
+        CHECK(keyboard.stored == KeyBindings::Keys{{"back", "T, Backspace, PgUp"}, {"try", ""}});
+    }
+    SUBCASE("a button takes it over as well") {
+        keyboard.bindings.takeOver();
+        CHECK(keyboard.bindings.backKeys() == "T, Backspace, PgUp");
+    }
+    SUBCASE("another key is bound in its place") {
+        keyboard.tap(Qt::Key_F7);
+        CHECK(keyboard.bindings.backKeys() == "F7, Backspace, PgUp");
+        CHECK(keyboard.bindings.tryKeys() == "T");
+    }
     CHECK(keyboard.bindings.capturing().isEmpty());
+    CHECK(keyboard.bindings.conflict().isEmpty());
     CHECK(keyboard.actions.isEmpty());
+}
+
+TEST_CASE("in another place a key can do another thing") {
+    Keyboard keyboard;
+    keyboard.bindings.capture("stretch"); // in the log
+    keyboard.tap(Qt::Key_T);
+    CHECK(keyboard.bindings.stretchKeys() == "T, N");
+    CHECK(keyboard.bindings.tryKeys() == "T");
+    keyboard.tap(Qt::Key_T);
+    keyboard.bindings.setPlace(KeyPlace::log);
+    keyboard.tap(Qt::Key_T);
+    CHECK(keyboard.actions == QStringList{"try", "stretch"});
+}
+
+TEST_CASE("a key is taken away, but not the last one that marks or stops") {
+    Keyboard keyboard;
+    keyboard.bindings.takeAway("mark", "PgDown");
+    CHECK(keyboard.bindings.markKeys() == "Space");
+    CHECK(keyboard.stored == KeyBindings::Keys{{"mark", "Space"}});
+    keyboard.tap(Qt::Key_PageDown);
+    CHECK(keyboard.actions.isEmpty());
+    keyboard.bindings.takeAway("mark", "Space");
+    CHECK(keyboard.bindings.saying().contains("Space stays"));
+    keyboard.bindings.takeAway("stop", "Esc");
+    CHECK(keyboard.bindings.stopKeys() == "Esc");
+    keyboard.bindings.capture("clean");
+    keyboard.tap(Qt::Key_Space); // the last one that marks cannot be taken over either
+    CHECK_FALSE(keyboard.bindings.isContested());
+    keyboard.tap(Qt::Key_Space);
+    CHECK(keyboard.bindings.markKeys() == "Space");
+    keyboard.bindings.giveUp();
+
+    keyboard.bindings.capture("pedal"); // which marks and stops
+    keyboard.tap(Qt::Key_F5);
+    keyboard.bindings.takeAway("mark", "Space");
+    keyboard.bindings.takeAway("stop", "Esc");
+    CHECK(keyboard.bindings.markKeys() == "F5");
+    keyboard.bindings.takeAway("pedal", "F5");
+    CHECK(keyboard.bindings.pedalKeys() == "F5");
+}
+
+TEST_CASE("the fifth key of an action drives the oldest out, which is told") {
+    Keyboard keyboard;
+    for (const int key : {Qt::Key_F5, Qt::Key_F6, Qt::Key_F7}) {
+        keyboard.bindings.capture("mark");
+        keyboard.tap(key);
+    }
+    CHECK(keyboard.bindings.markKeys() == "F7, F6, F5, Space");
+    CHECK(keyboard.bindings.saying().contains("PgDown gave way"));
+}
+
+TEST_CASE("Tab and bare modifiers are left to the window, also while a key is waited for") {
+    Keyboard keyboard;
+    keyboard.bindings.capture("mark");
+    for (const int key : {Qt::Key_Tab, Qt::Key_Backtab, Qt::Key_Shift, Qt::Key_Control}) keyboard.tap(key);
+    CHECK(keyboard.bindings.capturing() == "mark");
+    CHECK(keyboard.bindings.markKeys() == "Space, PgDown");
+    keyboard.tap(Qt::Key_P, Qt::ControlModifier);
+    CHECK(keyboard.bindings.markKeys() == "Ctrl+P, Space, PgDown");
+}
+
+TEST_CASE("a held key marks once, told as repeats or as presses, and so does one that bounces") {
+    Keyboard keyboard;
+    keyboard.send(QEvent::KeyPress, Qt::Key_Space);
+    SUBCASE("repeats") {
+        for (int i = 0; i < 5; ++i) {
+            keyboard.moment += 30;
+            keyboard.send(QEvent::KeyRelease, Qt::Key_Space, Qt::NoModifier, true);
+            keyboard.send(QEvent::KeyPress, Qt::Key_Space, Qt::NoModifier, true);
+        }
+    }
+    SUBCASE("releases and presses") {
+        for (int i = 0; i < 5; ++i) {
+            keyboard.moment += 200;
+            keyboard.send(QEvent::KeyRelease, Qt::Key_Space);
+            keyboard.moment += i * 7; // up to 28 ms
+            keyboard.send(QEvent::KeyPress, Qt::Key_Space);
+        }
+    }
+    CHECK(keyboard.actions == QStringList{"mark"});
+}
+
+TEST_CASE("how soon is a bounce is the player's own") {
+    Keyboard keyboard;
+    keyboard.bindings.setBounceMillis(100);
+    for (int i = 0; i < 2; ++i) {
+        keyboard.send(QEvent::KeyPress, Qt::Key_Space);
+        keyboard.moment += 60;
+        keyboard.send(QEvent::KeyRelease, Qt::Key_Space);
+        keyboard.moment += 90;
+    }
+    CHECK(keyboard.actions == QStringList{"mark"});
 }
 
 TEST_CASE("the usual keys come back whole") {

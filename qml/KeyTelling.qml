@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What became of the last change of the keys: why a key was not taken, or what is different now.
+import QtQuick
+import Piolo
+
+Column {
+    id: telling
+
+    required property KeyBindings bindings
+    readonly property bool refused: bindings.conflict !== ""
+
+    spacing: 8
+
+    Words {
+        width: parent.width
+        visible: text !== ""
+        text: telling.refused ? qsTr("▲ %1").arg(telling.bindings.conflict)
+              : telling.bindings.capturing !== "" || telling.bindings.saying === "" ? "" : qsTr("✓ %1").arg(telling.bindings.saying)
+        color: telling.refused ? Theme.miss : Theme.clean
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.AlertMessage
+    }
+    InkButton {
+        objectName: "takeOverKey"
+        visible: telling.bindings.contested
+        text: qsTr("Take it over")
+        onClicked: telling.bindings.takeOver()
+    }
+    Words {
+        width: parent.width
+        visible: text !== ""
+        text: telling.bindings.midiLine
+        color: Theme.faint
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.AlertMessage
+    }
+}
