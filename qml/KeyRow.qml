@@ -51,6 +51,7 @@ Column {
                     onClicked: {
                         const trigger = modelData.trigger;
                         row.touch();
+                        add.forceActiveFocus(Qt.TabFocusReason);
                         row.bindings.takeAway(row.action, trigger);
                     }
                 }
@@ -79,6 +80,7 @@ Column {
     KeyTelling {
         width: parent.width
         visible: row.touched
+        returnTo: add
         bindings: row.bindings
     }
 }

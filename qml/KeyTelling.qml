@@ -7,6 +7,8 @@ Column {
     id: telling
 
     required property KeyBindings bindings
+    /// Has the focus once the question is answered.
+    property Item returnTo: null
     readonly property bool refused: bindings.conflict !== ""
 
     spacing: 8
@@ -24,7 +26,13 @@ Column {
         objectName: "takeOverKey"
         visible: telling.bindings.contested
         text: qsTr("Take it over")
-        onClicked: telling.bindings.takeOver()
+        onActiveFocusChanged: telling.bindings.deciding = activeFocus
+        onClicked: {
+            if (telling.returnTo)
+                telling.returnTo.forceActiveFocus(Qt.TabFocusReason);
+            telling.bindings.takeOver();
+        }
+        Component.onDestruction: telling.bindings.deciding = false
     }
     Words {
         width: parent.width

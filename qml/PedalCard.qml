@@ -14,6 +14,7 @@ SettingsCard {
     note: qsTr("%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal. A MIDI switch works as well; the settings have more.").arg(keys.markKeys)
 
     InkButton {
+        id: learn
         objectName: "learnPedal"
         text: card.waiting ? qsTr("Press the pedal now (Esc gives up)") : qsTr("Use my pedal")
         ground: card.waiting ? Theme.accentWash : Theme.card
@@ -25,6 +26,7 @@ SettingsCard {
     KeyTelling {
         width: parent.width
         visible: card.touched
+        returnTo: learn
         bindings: card.keys
     }
     Component.onDestruction: keys.giveUp()

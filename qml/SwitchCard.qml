@@ -50,6 +50,7 @@ SettingsCard {
         spacing: 8
 
         InkButton {
+            id: onePedal
             objectName: "onePedal"
             text: card.waiting && card.keys.midiLine === "" ? qsTr("Press it now (Esc gives up)") : qsTr("Use one pedal for all")
             ground: card.waiting && card.keys.midiLine === "" ? Theme.accentWash : Theme.card
@@ -71,6 +72,7 @@ SettingsCard {
     KeyTelling {
         width: parent.width
         visible: card.touched
+        returnTo: onePedal
         bindings: card.keys
     }
     Flow {

@@ -86,6 +86,12 @@ void KeyBindings::giveUp() {
     emit midiLineChanged();
 }
 
+void KeyBindings::setDeciding(bool deciding) {
+    if (deciding == deciding_) return;
+    deciding_ = deciding;
+    emit decidingChanged();
+}
+
 void KeyBindings::bind(const QString& trigger) {
     const int row = table_.rowOf(capturing_);
     const int rival = table_.rival(row, trigger);

@@ -32,6 +32,8 @@ class KeyBindings : public QAbstractListModel {
     Q_PROPERTY(QString conflict READ conflict NOTIFY capturingChanged)
     /// That key can be taken over: by takeOver(), or by pressing it again.
     Q_PROPERTY(bool contested READ isContested NOTIFY capturingChanged)
+    /// The player is at the button for that: its keys are the button's.
+    Q_PROPERTY(bool deciding READ isDeciding WRITE setDeciding NOTIFY decidingChanged)
     /// What the last change did, line by line; "" when nothing was changed yet.
     Q_PROPERTY(QString saying READ saying NOTIFY sayingChanged)
     /// What a MIDI switch is waited for with; "" when none is.
@@ -73,6 +75,8 @@ public:
     [[nodiscard]] QString capturing() const { return capturing_; }
     [[nodiscard]] QString conflict() const { return conflict_; }
     [[nodiscard]] bool isContested() const { return !contested_.isEmpty(); }
+    [[nodiscard]] bool isDeciding() const { return deciding_; }
+    void setDeciding(bool deciding);
     [[nodiscard]] QString saying() const { return saying_; }
     [[nodiscard]] QString midiLine() const;
     [[nodiscard]] QVariantList sets() const { return KeyTable::sets(); }
@@ -121,6 +125,7 @@ signals:
     /// The keyboard went away.
     void pedalLost();
     void capturingChanged();
+    void decidingChanged();
     void sayingChanged();
     void midiLineChanged();
     void keysChanged();
@@ -159,6 +164,7 @@ private:
     QString conflict_;
     QString contested_;
     QString saying_;
+    bool deciding_ = false;
     bool midiAsked_ = false;
     std::optional<int> pedal_; // the contact that moved the one pedal last
 };

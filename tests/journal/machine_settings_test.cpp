@@ -87,6 +87,9 @@ TEST_CASE("settings come back as they were saved, and what a version does not kn
     settings.device = std::string(32, 'd');
     settings.soundDevice = "Kopfhörer \"blau\"";
     settings.offsetMillis = 180;
+    settings.holdMillis = 1200;
+    settings.twiceMillis = 500;
+    settings.bounceMillis = 80;
     settings.voice = "rim";
     settings.levels = {{"beat", 0.5}, {"subdivision", 0.0}};
     settings.muted = {{"subdivision", true}};
@@ -100,6 +103,9 @@ TEST_CASE("settings come back as they were saved, and what a version does not kn
     CHECK(back.device == settings.device);
     CHECK(back.soundDevice == settings.soundDevice);
     CHECK(back.offsetMillis == settings.offsetMillis);
+    CHECK(back.holdMillis == settings.holdMillis);
+    CHECK(back.twiceMillis == settings.twiceMillis);
+    CHECK(back.bounceMillis == settings.bounceMillis);
     CHECK(back.voice == settings.voice);
     CHECK(back.levels == settings.levels);
     CHECK(back.muted == settings.muted);
@@ -123,6 +129,10 @@ TEST_CASE("a bad value is told by its name, the file set aside, and the other va
     CHECK(toldOf(R"({"device":"laptop"})") == "device");
     CHECK(toldOf(R"({"offsetMs":1001})") == "offsetMs");
     CHECK(toldOf(R"({"offsetMs":"30"})") == "offsetMs");
+    CHECK(toldOf(R"({"holdMs":299})") == "holdMs");
+    CHECK(toldOf(R"({"twiceMs":1001})") == "twiceMs");
+    CHECK(toldOf(R"({"bounceMs":4})") == "bounceMs");
+    CHECK(toldOf(R"({"holdMs":300,"twiceMs":1000,"bounceMs":5})") == "");
     CHECK(toldOf(R"({"levels":{"beat":1.5}})") == "levels");
     CHECK(toldOf(R"({"muted":{"beat":1}})") == "muted");
     CHECK(toldOf(R"({"keys":["Space"]})") == "keys");

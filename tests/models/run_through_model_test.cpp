@@ -90,3 +90,38 @@ TEST_CASE("what is thrown away is not recorded, and no other piece is shown in b
     run.start();
     CHECK(run.state() == RunThroughModel::State::Ready);
 }
+
+TEST_CASE("a run-through by one pedal: a press starts and marks a stop, two take one back, held it is the "
+          "last note") {
+    using models::PedalAct;
+    using Act = PedalAct::Kind;
+    Rehearsal rehearsal;
+    RunThroughModel& run = rehearsal.run;
+    run.pedal({Act::press, 0, false});
+    CHECK(run.state() == RunThroughModel::State::Playing);
+    for (const double seconds : {5.0, 5.0, 5.0}) {
+        rehearsal.desk.play(seconds);
+        run.pedal({Act::mark, 0, false});
+    }
+    CHECK(run.counted() == "3 stops");
+    run.pedal({Act::twice, 0, true}); // the first of two presses was the third stop
+    CHECK(run.counted() == "1 stop");
+    run.pedal({Act::mark, 0, false});
+    run.pedal({Act::held, 0, true});
+    CHECK(run.state() == RunThroughModel::State::Review);
+    CHECK(run.counted() == "1 stop");
+    run.pedal({Act::press, 0, false});
+    run.pedal({Act::twice, 0, false});
+    CHECK(run.state() == RunThroughModel::State::Review);
+}
+
+TEST_CASE("a stop is taken back while the music goes on, and with none left nothing is") {
+    Rehearsal rehearsal;
+    RunThroughModel& run = rehearsal.run;
+    run.start();
+    run.markStop();
+    run.takeBackStop();
+    run.takeBackStop();
+    CHECK(run.counted() == "no stop");
+    CHECK(run.state() == RunThroughModel::State::Playing);
+}

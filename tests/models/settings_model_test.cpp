@@ -56,6 +56,12 @@ TEST_CASE_FIXTURE(SettingsFixture, "values out of range are clamped, unknown cho
     CHECK(settings.reactionMillis() == 1000);
     settings.setOffsetMillis(5'000);
     CHECK(settings.offsetMillis() == 1'000);
+    settings.setHoldMillis(0);
+    CHECK(settings.holdMillis() == 300);
+    settings.setTwiceMillis(9'000);
+    CHECK(settings.twiceMillis() == 1'000);
+    settings.setBounceMillis(0);
+    CHECK(settings.bounceMillis() == 5);
     settings.setVoice("trumpet");
     CHECK(settings.voice() == "wood");
     settings.setVoice("impulse");

@@ -48,8 +48,9 @@ def window_env(sound, display, home):
 class Window:
     """piolo on a folder and settings of its own, in front of a passage or of an empty folder."""
 
-    def __init__(self, command, sound, display, pauses=True, empty=False):
-        """`command`: the program, with whatever runs it in front. `pauses`: the drill does, after runs without a key."""
+    def __init__(self, command, sound, display, pauses=True, empty=False, prepare=None):
+        """`command`: the program, with whatever runs it in front. `pauses`: the drill does, after runs without a key.
+        `prepare`: called with the home and the practice folder before the program begins."""
         self.home = tempfile.mkdtemp(prefix="player-")
         self.folder = os.path.join(self.home, "folder")
         if not empty:
@@ -57,6 +58,8 @@ class Window:
         if not pauses:
             practice.never_pause(self.folder)
         practice.write_settings(os.path.join(self.home, "config"))
+        if prepare:
+            prepare(self.home, self.folder)
         self.sound = sound
         self.env = window_env(sound, display, self.home)
         self.log = open(os.path.join(self.home, "log"), "w+", encoding="utf-8")

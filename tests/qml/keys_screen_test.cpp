@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The keys on the screen: changed by keyboard alone, and heard in every screen that has some.
+#include "screen_stage.h"
+
+#include <doctest/doctest.h>
+
+#include <QTest>
+
+using namespace piolo;
+using piolo::models::DrillModel;
+using piolo::models::RunThroughModel;
+using piolo::test::ScreenStage;
+
+namespace {
+
+struct KeysScreen {
+    explicit KeysScreen(const char* screen) {
+        stage.room().keys()->setBounceMillis(0); // a test presses faster than a finger
+        stage.room().setScreen(QString::fromLatin1(screen));
+        stage.play(0.05);
+    }
+    void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
+        QTest::keyClick(&stage.window(), key, with);
+        stage.play(0.02);
+    }
+    /// Presses the button of that name, by keyboard.
+    void press(const QString& name) {
+        QQuickItem* button = stage.find(name);
+        REQUIRE(button != nullptr);
+        button->forceActiveFocus(Qt::TabFocusReason);
+        key(Qt::Key_Return);
+    }
+    [[nodiscard]] bool says(const QString& words) const {
+        for (QQuickItem* item : stage.shown())
+            if (item->property("text").toString().contains(words)) return true;
+        return false;
+    }
+    /// The button that takes this key away.
+    [[nodiscard]] QQuickItem* chip(const QString& words) const {
+        for (QQuickItem* item : stage.shown())
+            if (item->property("words").toString() == words) return item;
+        return nullptr;
+    }
+    [[nodiscard]] models::KeyBindings& keys() { return *stage.room().keys(); }
+
+    ScreenStage stage;
+};
+
+} // namespace
+
+TEST_CASE("a key is added, fought over and taken away by keyboard, and each time it is said") {
+    KeysScreen screen("settings");
+    screen.press("bind-try");
+    screen.key(Qt::Key_F9);
+    CHECK(screen.keys().tryKeys() == "F9, T");
+    CHECK(screen.says("F9 now does this: “Try one run at the target”."));
+    screen.press("bind-hear");
+    screen.key(Qt::Key_F9);
+    CHECK(screen.says("F9 is taken"));
+    CHECK(screen.stage.find("takeOverKey") != nullptr);
+    screen.press("takeOverKey");
+    CHECK(screen.keys().hearKeys() == "F9, H");
+    CHECK(screen.says("F9 has left “Try one run at the target”."));
+    screen.press("bind-hear");
+    screen.key(Qt::Key_Return); // a key like any other while one is waited for
+    CHECK(screen.says("Return is taken"));
+    screen.key(Qt::Key_Escape);
+    QQuickItem* const chip = screen.chip("F9");
+    REQUIRE(chip != nullptr);
+    chip->forceActiveFocus(Qt::TabFocusReason);
+    screen.key(Qt::Key_Return);
+    CHECK(screen.keys().hearKeys() == "H");
+    CHECK(screen.says("F9 no longer does this"));
+    CHECK(screen.chip("F9") == nullptr);
+    CHECK(screen.stage.warnings().join("\n").toStdString() == "");
+}
+
+TEST_CASE("a set of keys by what the pedal sends says what is different, and the usual keys undo it") {
+    KeysScreen screen("settings");
+    screen.press("set-leftRight");
+    CHECK(screen.keys().markKeys() == "Space, Right");
+    CHECK(screen.says("Take back the last mark: Backspace, Left"));
+    screen.press("usualKeys");
+    CHECK(screen.keys().markKeys() == "Space, PgDown");
+    CHECK(screen.says("Take back the last mark: Backspace, PgUp"));
+}
+
+TEST_CASE("where the system has no MIDI that is one plain line, once it is asked for") {
+    KeysScreen screen("settings");
+    CHECK_FALSE(screen.says("MIDI cannot be heard here"));
+    screen.press("oneMidi");
+    CHECK(screen.says("MIDI cannot be heard here"));
+    CHECK(screen.keys().capturing().isEmpty());
+}
+
+TEST_CASE("the help follows the keys in force") {
+    KeysScreen screen("help");
+    CHECK(screen.says("Space, PgDown: start"));
+    screen.keys().useSet("upDown");
+    CHECK(screen.says("Space, Down: start"));
+    CHECK(screen.says("Shift+Up and Shift+Down: the tempo"));
+    screen.keys().useSet("one");
+    CHECK(screen.says("PgDown does everything"));
+}
+
+TEST_CASE("one pedal on the screen: a press starts, held it stops, held again it opens the next passage") {
+    KeysScreen screen("drill");
+    screen.stage.room().openDrill(QString::fromStdString(screen.stage.passage().text()));
+    screen.keys().useSet("one");
+    DrillModel& drill = *screen.stage.room().drill();
+    const QString passage = drill.passageText();
+    const auto hold = [&] {
+        QTest::keyPress(&screen.stage.window(), Qt::Key_PageDown);
+        screen.stage.play(1.0);
+        QTest::qWait(900); // the pedal's own timer
+        QTest::keyRelease(&screen.stage.window(), Qt::Key_PageDown);
+        screen.stage.play(0.3);
+    };
+    QTest::keyClick(&screen.stage.window(), Qt::Key_PageDown);
+    screen.stage.play(0.5);
+    QTest::qWait(400);
+    CHECK(drill.state() == DrillModel::State::Playing);
+    screen.stage.play(1);
+    hold();
+    CHECK(drill.state() == DrillModel::State::Stopped);
+    CHECK(drill.passageText() == passage);
+    hold();
+    CHECK(drill.state() == DrillModel::State::Stopped);
+    CHECK(drill.passageText() != passage);
+}
+
+TEST_CASE(
+    "the next passage comes in the order of the list, after the last one the first, by key and by button") {
+    KeysScreen screen("drill");
+    auto* const passages = screen.stage.room().passages();
+    REQUIRE(passages->count() > 1);
+    screen.stage.room().openDrill(passages->idAt(0));
+    screen.stage.play(0.05);
+    for (int step = 1; step <= passages->count(); ++step) {
+        if (step % 2 == 0)
+            screen.press("nextPassage");
+        else
+            screen.key(Qt::Key_N);
+        CHECK(screen.stage.room().drill()->passageText() == passages->idAt(step % passages->count()));
+    }
+}
+
+TEST_CASE("a run-through goes by its keys: start, a stop, the stop taken back, the last note") {
+    KeysScreen screen("passages");
+    auto& book = screen.stage.room().book();
+    const Id piece = book.newId();
+    PieceFact march{piece, "Tallow Bridge March", {}, {}};
+    march.bars = 64;
+    book.record(march);
+    screen.stage.room().openRunThrough(QString::fromStdString(piece.text()));
+    screen.stage.play(0.05);
+    RunThroughModel& run = *screen.stage.room().runThrough();
+    screen.key(Qt::Key_PageDown);
+    REQUIRE(run.state() == RunThroughModel::State::Playing);
+    screen.key(Qt::Key_Space);
+    screen.key(Qt::Key_Space);
+    screen.key(Qt::Key_Backspace);
+    CHECK(run.counted() == "1 stop");
+    screen.key(Qt::Key_Return);
+    CHECK(run.state() == RunThroughModel::State::Review);
+    screen.key(Qt::Key_PageDown); // is a page of the review's again
+    CHECK(run.state() == RunThroughModel::State::Review);
+    CHECK(screen.stage.warnings().join("\n").toStdString() == "");
+}
+
+TEST_CASE("the form's key saves and drills while a name is typed, also when it is another one") {
+    for (const bool another : {false, true}) {
+        KeysScreen screen("passages");
+        if (another) {
+            screen.keys().capture("save");
+            screen.key(Qt::Key_D, Qt::ControlModifier);
+        }
+        screen.press("newPassage");
+        QQuickItem* const name = screen.stage.find("field-title");
+        REQUIRE(name != nullptr);
+        screen.key(Qt::Key_B);
+        if (another)
+            screen.key(Qt::Key_D, Qt::ControlModifier);
+        else
+            screen.key(Qt::Key_Return, Qt::ControlModifier);
+        CHECK(screen.stage.room().screen() == "drill");
+        CHECK(screen.stage.room().drill()->title() == "b");
+    }
+}
