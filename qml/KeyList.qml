@@ -13,6 +13,7 @@ Column {
     property string touched: ""
 
     signal touch(string place)
+    signal showWanted(Item item)
 
     spacing: 4
 
@@ -24,6 +25,7 @@ Column {
             bindings: list.bindings
             touched: list.touched === action
             onTouch: list.touch(action)
+            onShowWanted: item => list.showWanted(item)
         }
     }
     Item {
@@ -41,6 +43,7 @@ Column {
     KeyTelling {
         width: parent.width
         visible: list.touched === "all"
+        onShowWanted: item => list.showWanted(item)
         bindings: list.bindings
     }
     Component.onDestruction: bindings.giveUp()

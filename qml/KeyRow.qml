@@ -17,6 +17,7 @@ Column {
     readonly property bool waiting: bindings.capturing === action
 
     signal touch
+    signal showWanted(Item item)
 
     spacing: 4
 
@@ -81,6 +82,7 @@ Column {
         width: parent.width
         visible: row.touched
         returnTo: add
+        onShowWanted: item => row.showWanted(item)
         bindings: row.bindings
     }
 }

@@ -11,8 +11,23 @@ Column {
     property Item returnTo: null
     readonly property bool refused: bindings.conflict !== ""
 
-    spacing: 8
+    /// It says something new, which may lie out of sight.
+    signal showWanted(Item item)
 
+    function show() {
+        if (visible && height > 0)
+            laidOut.restart();
+    }
+
+    spacing: 8
+    onHeightChanged: show()
+    onVisibleChanged: show()
+
+    Timer {
+        id: laidOut
+        interval: 30
+        onTriggered: telling.showWanted(telling)
+    }
     Words {
         width: parent.width
         visible: text !== ""

@@ -68,6 +68,7 @@ FocusScope {
             keys: screen.keys
             touched: screen.touched === "switches"
             onTouch: screen.touched = "switches"
+            onShowWanted: item => sheet.reveal(item)
         }
         SettingsCard {
             width: parent.width
@@ -79,6 +80,7 @@ FocusScope {
                 bindings: screen.keys
                 touched: screen.touched
                 onTouch: place => screen.touched = place
+                onShowWanted: item => sheet.reveal(item)
             }
         }
     }

@@ -14,6 +14,7 @@ SettingsCard {
     readonly property bool waiting: touched && keys.capturing === "pedal"
 
     signal touch
+    signal showWanted(Item item)
 
     title: qsTr("Pedals and switches")
     note: qsTr("Most pedals act as a keyboard. What does yours send? Your keys are set to match; MIDI switches stay as they are.")
@@ -73,6 +74,7 @@ SettingsCard {
         width: parent.width
         visible: card.touched
         returnTo: onePedal
+        onShowWanted: item => card.showWanted(item)
         bindings: card.keys
     }
     Flow {

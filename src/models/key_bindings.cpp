@@ -39,9 +39,12 @@ QString KeyBindings::keysOf(const char* action) const {
     return triggerWords(table_.triggersOf(QString::fromLatin1(action)));
 }
 
-QString KeyBindings::markKeys() const {
-    return triggerWords(table_.triggersOf(QStringLiteral("mark")) +
-                        table_.triggersOf(QStringLiteral("pedal")));
+QString KeyBindings::keysAndPedal(const char* action, const QString& way) const {
+    const QString pedal = pedalKeys();
+    QStringList all{keysOf(action)};
+    if (!pedal.isEmpty()) all << way.arg(pedal);
+    all.removeAll(QString());
+    return all.join(QStringLiteral(", "));
 }
 
 QString KeyBindings::midiLine() const {
@@ -62,6 +65,7 @@ void KeyBindings::capture(const QString& action) {
     conflict_.clear();
     contested_.clear();
     midiAsked_ = false;
+    say({});
     wantMidi();
     emit capturingChanged();
 }

@@ -40,7 +40,8 @@ class KeyBindings : public QAbstractListModel {
     Q_PROPERTY(QString midiLine READ midiLine NOTIFY midiLineChanged)
     /// Keys by what a pedal sends: a list of {value, text}.
     Q_PROPERTY(QVariantList sets READ sets CONSTANT)
-    /// The keys of each action as people read them: "Space, PgDown". Those of the one pedal mark, too.
+    /// The keys of each action as people read them, what the one pedal does of it too: "Space, PgDown", "Esc,
+    /// F5 held".
     Q_PROPERTY(QString markKeys READ markKeys NOTIFY keysChanged)
     Q_PROPERTY(QString pedalKeys READ pedalKeys NOTIFY keysChanged)
     Q_PROPERTY(QString cleanKeys READ cleanKeys NOTIFY keysChanged)
@@ -81,16 +82,16 @@ public:
     [[nodiscard]] QString midiLine() const;
     [[nodiscard]] QVariantList sets() const { return KeyTable::sets(); }
 
-    [[nodiscard]] QString markKeys() const;
+    [[nodiscard]] QString markKeys() const { return keysAndPedal("mark", QStringLiteral("%1")); }
     [[nodiscard]] QString pedalKeys() const { return keysOf("pedal"); }
     [[nodiscard]] QString cleanKeys() const { return keysOf("clean"); }
-    [[nodiscard]] QString backKeys() const { return keysOf("back"); }
+    [[nodiscard]] QString backKeys() const { return keysAndPedal("back", tr("%1 twice")); }
     [[nodiscard]] QString fasterKeys() const { return keysOf("faster"); }
     [[nodiscard]] QString slowerKeys() const { return keysOf("slower"); }
-    [[nodiscard]] QString stopKeys() const { return keysOf("stop"); }
+    [[nodiscard]] QString stopKeys() const { return keysAndPedal("stop", tr("%1 held")); }
     [[nodiscard]] QString tryKeys() const { return keysOf("try"); }
     [[nodiscard]] QString hearKeys() const { return keysOf("hear"); }
-    [[nodiscard]] QString nextKeys() const { return keysOf("next"); }
+    [[nodiscard]] QString nextKeys() const { return keysAndPedal("next", tr("%1 held")); }
     [[nodiscard]] QString stretchKeys() const { return keysOf("stretch"); }
     [[nodiscard]] QString saveKeys() const { return keysOf("save"); }
 
@@ -138,6 +139,8 @@ private:
         std::int64_t nanos = 0;
     };
     [[nodiscard]] QString keysOf(const char* action) const;
+    /// `way`: what the pedal does for it, with %1 for its keys.
+    [[nodiscard]] QString keysAndPedal(const char* action, const QString& way) const;
     bool press(const QKeyEvent& event);
     void release(const QKeyEvent& event);
     void move(const MidiMoment& moment);

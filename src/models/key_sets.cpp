@@ -48,10 +48,10 @@ QStringList underSet(const KeyAction& action, const std::map<QString, QStringLis
 
 QVariantList KeyTable::sets() {
     return {choice(QStringLiteral("pages"), tr("PageUp and PageDown")),
-            choice(QStringLiteral("leftRight"), tr("the arrows Left and Right")),
-            choice(QStringLiteral("upDown"), tr("the arrows Up and Down")),
+            choice(QStringLiteral("leftRight"), tr("Left and Right arrows")),
+            choice(QStringLiteral("upDown"), tr("Up and Down arrows")),
             choice(QStringLiteral("spaceReturn"), tr("Space and Return")),
-            choice(QStringLiteral("one"), tr("one pedal alone (PageDown)"))};
+            choice(QStringLiteral("one"), tr("One pedal alone, PageDown"))};
 }
 
 void KeyTable::use(const QString& name) {

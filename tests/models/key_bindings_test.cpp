@@ -161,6 +161,9 @@ TEST_CASE("a key is taken away, but not the last one that marks or stops") {
     CHECK(keyboard.bindings.markKeys() == "F5");
     keyboard.bindings.takeAway("pedal", "F5");
     CHECK(keyboard.bindings.pedalKeys() == "F5");
+    CHECK(keyboard.bindings.stopKeys() == "F5 held");
+    CHECK(keyboard.bindings.backKeys() == "Backspace, PgUp, F5 twice");
+    CHECK(keyboard.bindings.nextKeys() == "N, F5 held");
 }
 
 TEST_CASE("the fifth key of an action drives the oldest out, which is told") {

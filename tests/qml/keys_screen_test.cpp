@@ -4,7 +4,10 @@
 
 #include <doctest/doctest.h>
 
+#include <QDir>
 #include <QTest>
+
+#include <functional>
 
 using namespace piolo;
 using piolo::models::DrillModel;
@@ -30,10 +33,13 @@ struct KeysScreen {
         button->forceActiveFocus(Qt::TabFocusReason);
         key(Qt::Key_Return);
     }
-    [[nodiscard]] bool says(const QString& words) const {
+    [[nodiscard]] bool says(const QString& words) const { return telling(words) != nullptr; }
+    /// What says that on the screen, the last of them.
+    [[nodiscard]] QQuickItem* telling(const QString& words) const {
+        QQuickItem* found = nullptr;
         for (QQuickItem* item : stage.shown())
-            if (item->property("text").toString().contains(words)) return true;
-        return false;
+            if (item->property("text").toString().contains(words)) found = item;
+        return found;
     }
     /// The button that takes this key away.
     [[nodiscard]] QQuickItem* chip(const QString& words) const {
@@ -45,6 +51,31 @@ struct KeysScreen {
 
     ScreenStage stage;
 };
+
+/// The window at every size in both themes, after `act`: what is said then is in sight.
+void shoot(const char* name, const QString& says, const std::function<void(KeysScreen&)>& act) {
+    REQUIRE(QDir().mkpath(PIOLO_SHOTS));
+    for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)})
+        for (const bool dark : {false, true}) {
+            KeysScreen screen("settings");
+            screen.stage.resize(size.width(), size.height());
+            screen.stage.setDark(dark);
+            act(screen);
+            CAPTURE(size.width());
+            QTest::qWait(100); // until it is laid out
+            const QRectF window(QPointF(), size);
+            CHECK(QTest::qWaitFor([&] {
+                const QQuickItem* const told = screen.telling(says);
+                return told != nullptr && window.contains(told->mapRectToScene(told->boundingRect()));
+            }));
+            CHECK(screen.stage.shot().save(QStringLiteral("%1/%2-%3x%4%5.png")
+                                               .arg(PIOLO_SHOTS, name)
+                                               .arg(size.width())
+                                               .arg(size.height())
+                                               .arg(dark ? QStringLiteral("-dark") : QString())));
+            CHECK(screen.stage.warnings().join("\n").toStdString() == "");
+        }
+}
 
 } // namespace
 
@@ -186,4 +217,18 @@ TEST_CASE("the form's key saves and drills while a name is typed, also when it i
         CHECK(screen.stage.room().screen() == "drill");
         CHECK(screen.stage.room().drill()->title() == "b");
     }
+}
+
+TEST_CASE("what became of a change of the keys is in sight, in every theme at every size") {
+    shoot("settings-switches", "MIDI cannot be heard here",
+          [](KeysScreen& screen) { screen.press("oneMidi"); });
+    shoot("settings-set", "Shift+Down", [](KeysScreen& screen) { screen.press("set-upDown"); });
+    shoot("settings-keys", "T is taken", [](KeysScreen& screen) {
+        screen.press("bind-hear");
+        screen.key(Qt::Key_T);
+    });
+    shoot("settings-usual", "Take back the last mark", [](KeysScreen& screen) {
+        screen.keys().useSet("upDown");
+        screen.press("usualKeys");
+    });
 }

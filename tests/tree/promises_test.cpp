@@ -64,14 +64,16 @@ std::vector<std::string> testNames() {
 
 } // namespace
 
-TEST_CASE("every test that the journal's promises name is there") {
-    const auto promised = namedTests(sourceText("docs/journal.md"));
+TEST_CASE("every test that the promises on journal and keys name is there") {
     const auto names = testNames();
-    REQUIRE(promised.size() > 30);
     REQUIRE(names.size() > 100);
-    for (const auto& promise : promised) {
-        INFO(promise << " is named in docs/journal.md and is no test");
-        CHECK(std::any_of(names.begin(), names.end(),
-                          [&](const std::string& name) { return name.starts_with(promise); }));
+    for (const auto* document : {"docs/journal.md", "docs/keys.md"}) {
+        const auto promised = namedTests(sourceText(document));
+        REQUIRE(promised.size() > 30);
+        for (const auto& promise : promised) {
+            INFO(promise << " is named in " << document << " and is no test");
+            CHECK(std::any_of(names.begin(), names.end(),
+                              [&](const std::string& name) { return name.starts_with(promise); }));
+        }
     }
 }
