@@ -41,6 +41,8 @@ Item {
         }
         Words {
             anchors.horizontalCenter: parent.horizontalCenter
+            width: Math.min(implicitWidth, label.width)
+            elide: Text.ElideRight
             visible: text !== ""
             text: label.key
             color: label.ink

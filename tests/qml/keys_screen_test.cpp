@@ -222,7 +222,8 @@ TEST_CASE("the form's key saves and drills while a name is typed, also when it i
 TEST_CASE("what became of a change of the keys is in sight, in every theme at every size") {
     shoot("settings-switches", "MIDI cannot be heard here",
           [](KeysScreen& screen) { screen.press("oneMidi"); });
-    shoot("settings-set", "Shift+Down", [](KeysScreen& screen) { screen.press("set-upDown"); });
+    shoot("settings-set", "Slower, while stopped: Shift+Down",
+          [](KeysScreen& screen) { screen.press("set-upDown"); });
     shoot("settings-keys", "T is taken", [](KeysScreen& screen) {
         screen.press("bind-hear");
         screen.key(Qt::Key_T);
