@@ -39,7 +39,9 @@ bool KeyBindings::eventFilter(QObject* watched, QEvent* event) {
 }
 
 bool KeyBindings::press(const QKeyEvent& event) {
-    if (deciding_ && (event.key() == Qt::Key_Space || event.key() == Qt::Key_Return)) return false;
+    if (deciding_ &&
+        (event.key() == Qt::Key_Space || event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter))
+        return false;
     const Hit hit{triggerOf(event), event.key(), momentOf(event)};
     if (hit.trigger.isEmpty()) return false;
     if (capturing_.isEmpty() && (table_.at(hit.trigger, place_) < 0 || leftToControl(event))) return false;

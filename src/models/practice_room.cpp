@@ -214,8 +214,14 @@ void PracticeRoom::plugIn(MidiPort& port) {
     keys_.watch(*midi_);
 }
 
-// What comes after the present passage; "" when there is no other.
-QString PracticeRoom::nextPassage() const {
+// What comes after the present passage: after a scale the one that the grid proposes, else the next of the
+// list. "" when there is no other.
+QString PracticeRoom::nextPassage() {
+    const PassageRecord* const record = drill_.record();
+    if (record != nullptr && record->passage.scale) {
+        const QString proposed = scales_.proposedPassage();
+        if (!proposed.isEmpty() && proposed != drill_.passageText()) return proposed;
+    }
     const int rows = passages_.count();
     const int present = passages_.rowOf(drill_.passageText());
     for (int step = 1; step <= rows; ++step) {

@@ -107,8 +107,8 @@ public:
     void attach(QQuickWindow* window);
     /// MIDI switches are keys, too. `port` outlives this.
     void plugIn(MidiPort& port);
-    /// Shows the drill at the passage after the present one, in the order of the list; after the last, the
-    /// first.
+    /// Shows the drill at the passage after the present one: in the order of the list, after the last the
+    /// first; after a scale the one that the grid proposes.
     Q_INVOKABLE void openNext();
 
 signals:
@@ -130,7 +130,7 @@ private:
     void actInRunThrough(const QString& action);
     void actByPedal(const PedalAct& act);
     void timePedal();
-    [[nodiscard]] QString nextPassage() const;
+    QString nextPassage();
     void loadFirstHalf(const QString& passage);
 
     static PracticeRoom* present_;

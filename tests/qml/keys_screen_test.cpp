@@ -176,6 +176,21 @@ TEST_CASE(
     }
 }
 
+TEST_CASE("after a scale comes the one that the grid proposes") {
+    KeysScreen screen("scales");
+    auto& scales = *screen.stage.room().scales();
+    scales.choices()->setInstrument("alto saxophone");
+    scales.choose((scales.proposedRow() + 1) % 7, (scales.proposedColumn() + 1) % 12);
+    screen.stage.room().drillScale(false);
+    REQUIRE(screen.stage.room().screen() == "drill");
+    screen.stage.play(0.05);
+    const QString first = screen.stage.room().drill()->passageText();
+    screen.key(Qt::Key_N);
+    const QString next = screen.stage.room().drill()->passageText();
+    CHECK(next != first);
+    CHECK(next == scales.proposedPassage());
+}
+
 TEST_CASE("a run-through goes by its keys: start, a stop, the stop taken back, the last note") {
     KeysScreen screen("passages");
     auto& book = screen.stage.room().book();
