@@ -83,6 +83,10 @@ enum class FaultNumber {
     // What a passage cannot be turned into.
     cannotFeel = 261,
     noNotes = 265,
+    notesOutside = 270,
+    notesOverlap = 271,
+    notesTooFine = 272,
+    notesTransposed = 273,
     // What a picture of music cannot be.
     notAPicture = 281,
     brokenPicture = 282,

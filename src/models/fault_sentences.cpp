@@ -155,6 +155,20 @@ constexpr FaultSentence sentences[] = {
      QT_TRANSLATE_NOOP("Fault", "cannot be felt in that beat: %1 would not come out even; change it first")},
     {noNotes, QT_TRANSLATE_NOOP("Fault", "the notes of \"%1\" are not known; pick its bars from a score in "
                                          "MusicXML, with piolo bars or in the window")},
+    {notesOutside,
+     QT_TRANSLATE_NOOP("Fault",
+                       "bar %1: a note lies outside the bars of the passage and cannot be written as "
+                       "MusicXML; make the passage longer, or pick its bars anew")},
+    {notesOverlap,
+     QT_TRANSLATE_NOOP("Fault", "bar %1: a note begins while another sounds and cannot be written as "
+                                "MusicXML; export the passage as .piolo.json, which keeps it as it is")},
+    {notesTooFine,
+     QT_TRANSLATE_NOOP("Fault", "bar %1: a note is shorter than any note value and cannot be written as "
+                                "MusicXML; export the passage as .piolo.json, which keeps it as it is")},
+    {notesTransposed,
+     QT_TRANSLATE_NOOP("Fault",
+                       "the written %1 sounds as MIDI number %2, transposed otherwise than its part; "
+                       "export the passage as .piolo.json, which keeps it as it is")},
     {noWholeBar, QT_TRANSLATE_NOOP("Fault", "bars %1 to %2 are no 1 to 999 whole bars; pick more, or fewer")},
     {notAPicture, QT_TRANSLATE_NOOP("Fault", "this is no PNG, JPEG or PDF; save or scan the music as one of "
                                              "them")},

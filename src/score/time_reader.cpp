@@ -2,10 +2,9 @@
 #include "score/time_reader.h"
 
 #include "core/digits.h"
-#include "core/fraction_sum.h"
+#include "score/note_value.h"
 
 #include <algorithm>
-#include <array>
 #include <iterator>
 #include <numeric>
 
@@ -29,25 +28,6 @@ std::optional<std::vector<int>> beatsIn(std::string_view text) {
         if (plus == text.size()) return groups;
         text.remove_prefix(plus + 1);
     }
-}
-
-// note-type-value, MusicXML 4.0.
-struct NoteValue {
-    std::string_view name;
-    Fraction length;
-};
-constexpr std::array noteValues{
-    NoteValue{"1024th", {1, 1024}}, NoteValue{"512th", {1, 512}}, NoteValue{"256th", {1, 256}},
-    NoteValue{"128th", {1, 128}},   NoteValue{"64th", {1, 64}},   NoteValue{"32nd", {1, 32}},
-    NoteValue{"16th", {1, 16}},     NoteValue{"eighth", {1, 8}},  NoteValue{"quarter", {1, 4}},
-    NoteValue{"half", {1, 2}},      NoteValue{"whole", {1, 1}},   NoteValue{"breve", {2, 1}},
-    NoteValue{"long", {4, 1}},      NoteValue{"maxima", {8, 1}}};
-
-/// With n dots a note is 2 - 1/2^n times as long.
-std::optional<Fraction> dotted(Fraction value, long dots) {
-    if (dots > 4) return std::nullopt;
-    const std::int64_t parts = std::int64_t{1} << dots;
-    return reducedFraction(value.numerator * (2 * parts - 1), value.denominator * parts);
 }
 
 std::optional<Fraction> beatOf(Source& source, pugi::xml_node metronome) {

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which notes of a bar hang on common beams.
+#pragma once
+
+#include "score/notation.h"
+
+#include <string_view>
+#include <vector>
+
+namespace piolo::score {
+
+/// For each note of the bar its beams from the first (eighths) on, in the words of MusicXML's beam-value;
+/// none for a note without a beam. Beams join what begins in the same beat, or group of beats of a meter that
+/// has groups. A rest ends them.
+[[nodiscard]] std::vector<std::vector<std::string_view>> beamsOf(const NotatedBar& bar, const Meter& meter,
+                                                                 std::int64_t ticksPerWhole);
+
+} // namespace piolo::score
