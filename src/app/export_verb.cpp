@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/option_reader.h"
+#include "app/passage_score.h"
 #include "app/practice_notebook.h"
 #include "app/verb_list.h"
+#include "app/written_file.h"
 #include "core/passage_set.h"
 #include "journal/passage_file.h"
+#include "score/musicxml_writer.h"
 
 #include <limits>
 
@@ -29,12 +32,7 @@ Fault inFolder(Fault fault, const std::string& folder) {
     return fault;
 }
 
-VerbEnd run(const Words& words) {
-    OptionReader in(words);
-    const std::string folder = in.text("--folder");
-    const std::string path = in.text("--out");
-    in.fileKind("--out", path, {journal::passageFileEnding});
-    if (in.fault()) return *in.fault();
+VerbEnd exportSet(const Words& words, const std::string& folder, const std::string& path) {
     const auto notebook = readNotebook(folder);
     if (!notebook) return notebook.fault();
     const auto set = namedSet(*notebook, words.freeWords());
@@ -44,6 +42,37 @@ VerbEnd run(const Words& words) {
     const Done written = journal::writePassageFile(path, *set);
     if (!written) return written.fault();
     return exitDone;
+}
+
+VerbEnd exportScore(const std::string& name, const std::string& folder, const std::string& path) {
+    const auto notebook = readNotebook(folder);
+    if (!notebook) return notebook.fault();
+    const auto id = passageNamed(*notebook, name, "PASSAGE");
+    if (!id) return id.fault();
+    const Passage& passage = notebook->passage(*id)->passage;
+    if (passage.notes.empty()) return Fault{FaultNumber::noNotes, {folder}, {passage.title.name}};
+    const auto text =
+        score::musicXmlOf(writtenPartOf(passage, notebook->piece(passage.title.piece).value_or(Piece{})));
+    if (!text) return inFolder(text.fault(), folder);
+    const Done written = writeInFolder(path, *text);
+    if (!written) return written.fault();
+    return exitDone;
+}
+
+/// A score holds one passage.
+void refuseOthers(OptionReader& in, const std::vector<std::string>& names) {
+    if (names.empty()) in.fail({FaultNumber::missingOption, {}, {"\"Letter C, bars 41 to 48\""}}, "PASSAGE");
+    if (names.size() > 1) in.fail({FaultNumber::unexpectedWord, {}, {"piolo export"}}, names[1]);
+}
+
+VerbEnd run(const Words& words) {
+    OptionReader in(words);
+    const std::string folder = in.text("--folder");
+    const std::string path = in.text("--out");
+    const bool isScore = in.fileKind("--out", path, {journal::passageFileEnding, ".musicxml"}) == 1;
+    if (isScore) refuseOthers(in, words.freeWords());
+    if (in.fault()) return *in.fault();
+    return isScore ? exportScore(words.freeWords().front(), folder, path) : exportSet(words, folder, path);
 }
 
 } // namespace

@@ -172,10 +172,11 @@ Example: piolo check ~/spring-concert
      QT_TRANSLATE_NOOP("Help", R"(piolo export: writes passages and their pieces as a file for another player
 
 piolo export [PASSAGE…] --folder DIR --out FILE.piolo.json
+piolo export PASSAGE --folder DIR --out FILE.musicxml   its notes as a score, where they are known
 Each PASSAGE is an exact title or an id; without any, all passages and pieces are written.
 What was played is not in the file.
-  --folder DIR            the practice folder
-  --out FILE.piolo.json   where to; an old file is replaced only by a whole new one
+  --folder DIR   the practice folder
+  --out FILE     where to; an old file is replaced only by a whole new one
 Example: piolo export "Letter C, bars 41 to 48" --folder ~/spring-concert --out sectional.piolo.json
 )")},
     {"import",

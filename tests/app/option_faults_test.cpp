@@ -283,7 +283,11 @@ TEST_CASE("export and import refuse wrong use before they touch a folder") {
             "E103: --folder: is missing; add it, for example --folder ~/spring-concert"},
            {without(out, "--out"), "E103: --out: is missing; add it, for example --out sectional.piolo.json"},
            {with(out, {"--out", "x.json"}), "E116: --out: \"x.json\" names no kind of file that is written "
-                                            "here; let the name end in .piolo.json"},
+                                            "here; let the name end in .piolo.json or .musicxml"},
+           {with(out, {"--out", "x.musicxml"}),
+            "E103: PASSAGE: is missing; add it, for example \"Letter C, bars 41 to 48\""},
+           {with(out, {"--out", "x.musicxml", "Letter C", "Letter D"}),
+            "E119: Letter D: is a word too many; leave it out, or see piolo export --help"},
            {with(out, {"--replace"}), "E102: --replace: is no option here; see piolo export --help"},
            {out,
             "E301: " + scratch.path("none") +

@@ -54,7 +54,8 @@ std::vector<Bounds> verbs() {
             {app::ladderVerb(), "", {}},
             {app::barsVerb(), "--out=/dev/null/x.piolo.json", {scoreFile()}},
             {app::checkVerb(), "", {practiceFolder(), scoreFile()}},
-            {app::exportVerb(), "--out=/dev/null/x.piolo.json", {}}};
+            {app::exportVerb(), "--out=/dev/null/x.piolo.json", {}},
+            {app::exportVerb(), "--out=/dev/null/x.musicxml", {}}};
 }
 
 /// One word a line; where a verb writes and which folder it reads is not for the bytes to say.

@@ -2,14 +2,48 @@
 #include "target.h"
 
 #include "core/fraction_sum.h"
+#include "core/pitch_text.h"
+#include "score/accidentals.h"
 #include "score/excerpt.h"
+#include "score/musicxml_writer.h"
 #include "score/score_file.h"
 
 #include <algorithm>
+#include <string>
+#include <vector>
 
 namespace piolo::fuzz {
 
 namespace {
+
+/// Notes that are played anew, as text.
+std::string struck(const std::vector<Note>& notes) {
+    std::string all;
+    for (const Note& note : notes)
+        if (!note.tiedBefore)
+            all += note.onset.reduced().text() + ' ' + pitchText(note.written) + ' ' +
+                   std::to_string(note.sounding) + '\n';
+    return all;
+}
+
+/// What can be written at all is read again, with every note where it was.
+void writeAndRead(const score::Excerpt& made) {
+    score::WrittenPart part;
+    part.music = made.music;
+    part.tempo = made.tempo;
+    part.notes = score::notesKept(made);
+    if (part.notes.empty()) return;
+    part.fifths = score::keyOf(part.notes);
+    part.transposition = part.notes.front().sounding - midiNumber(part.notes.front().written);
+    const auto text = score::musicXmlOf(part);
+    if (!text) return;
+    const auto again = score::readMusicXml(*text, "b.musicxml");
+    hold(again.faults.empty(), "a score written here is a good one");
+    const auto bars = again.score.parts.at(0).bars.size();
+    const auto back = score::excerpt(again.score, 0, {0, bars - 1});
+    hold(back.ok(), "its bars can be picked");
+    hold(!back.ok() || struck(back->notes) == struck(part.notes), "its notes are those that were written");
+}
 
 void pick(const score::Score& score, std::size_t part, score::Stretch stretch) {
     const auto made = score::excerpt(score, part, stretch);
@@ -24,6 +58,7 @@ void pick(const score::Score& score, std::size_t part, score::Stretch stretch) {
          "notes stand in the order of time");
     for (const Note& note : made->notes)
         hold(note.sounding >= 0 && note.sounding <= 127, "a note has a MIDI number");
+    writeAndRead(*made);
 }
 
 } // namespace

@@ -28,7 +28,8 @@ WITHOUT_WINDOW = (
     ("import", "{}/a.piolo.json", "--folder", "{}/other"), ("bars", SCORE),
     ("bars", SCORE, "--from", "0", "--to", "4", "--out", "{}/b.piolo.json"), ("import", "{}/b.piolo.json", "--folder", "{}/other"),
     ("scale", "--key", "D", "--instrument", "oboe", "--out", "{}/d.mid"),
-    ("model", "Ferrywake, bars 0 to 4", "--folder", "{}/other", "--out", "{}/b.wav"))
+    ("model", "Ferrywake, bars 0 to 4", "--folder", "{}/other", "--out", "{}/b.wav"),
+    ("export", "Ferrywake, bars 0 to 4", "--folder", "{}/other", "--out", "{}/b.musicxml"))
 
 
 def faults(trace, allowed):
