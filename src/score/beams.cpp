@@ -50,7 +50,8 @@ std::vector<std::vector<std::string_view>> beamsOf(const NotatedBar& bar, const 
     for (std::size_t first = 0; first < flags.size(); ++first) {
         if (flags[first] == 0) continue;
         std::size_t last = first;
-        while (last + 1 < flags.size() && flags[last + 1] > 0 &&
+        while (last + 1 < flags.size() && flags[last + 1] > 0 && !bar.notes[last].tupletEnds &&
+               !bar.notes[last + 1].tupletBegins &&
                stretchOf(bar.notes[last + 1].at) == stretchOf(bar.notes[first].at))
             ++last;
         if (last > first)

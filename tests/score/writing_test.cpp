@@ -276,7 +276,7 @@ TEST_CASE("articulations and slurs are read back; a note in two parts has them o
     CHECK(countOf(text, "<slur type=\"start\"") == 1);
 }
 
-TEST_CASE("beams join eighths and shorter notes of a beat, or of a group") {
+TEST_CASE("beams join eighths and shorter notes of a beat, or of a group, and never the edge of a tuplet") {
     auto part = partIn("2/4");
     part.notes = {noteAt({0, 1}, {3, 16}), noteAt({3, 16}, {1, 16}), noteAt({1, 4}, {1, 8}),
                   noteAt({3, 8}, {1, 8})};
@@ -287,6 +287,10 @@ TEST_CASE("beams join eighths and shorter notes of a beat, or of a group") {
     part = partIn("7/8");
     part.notes = evenly(7, {1, 8});
     CHECK(countOf(written(part), "<beam number=\"1\">begin</beam>") == 3);
+    CHECK(countOf(written(part), "<beam number=\"1\">continue</beam>") == 1);
+    part.notes = evenly(3, {1, 24});
+    part.notes.push_back(noteAt({1, 8}, {1, 8}));
+    CHECK(countOf(written(part), "<beam number=\"1\">begin</beam>") == 1);
     CHECK(countOf(written(part), "<beam number=\"1\">continue</beam>") == 1);
 }
 
