@@ -153,8 +153,8 @@ Example: piolo model "Letter C, bars 41 to 48" --folder ~/spring-concert --tempo
   --subdivision N    notes to the beat, 1 to 7; 1 when not given
   --lowest NOTE      the instrument's lowest note as written, where it differs: A3
   --highest NOTE     its highest: F#6
-  --tempo N          of a file that sounds; 60 when not given
-  --out FILE         FILE.mid; when not given the notes are listed
+  --tempo N          of a MIDI file, 60 when not given; the tempo mark of a score, none when not given
+  --out FILE         FILE.mid, or FILE.musicxml for a score; when not given the notes are listed
 Example: piolo scale --key "E flat" --kind major --subdivision 5 --instrument "alto saxophone"
 )")},
     {"check",

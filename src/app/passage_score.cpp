@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/passage_score.h"
 
+#include "core/instrument.h"
+#include "core/key_signature.h"
 #include "score/accidentals.h"
 
 #include <numeric>
@@ -19,6 +21,15 @@ Clef clefFor(const std::vector<Note>& notes) {
     return fromMiddle < 0 ? Clef::bass : Clef::treble;
 }
 
+/// A scale says of itself what else is guessed from the notes.
+void takeScale(const Scale& scale, score::WrittenPart& part) {
+    part.fifths = fifthsOf(scale.tonic, scale.kind).value_or(0);
+    if (const Instrument* instrument = instrumentNamed(scale.instrument)) {
+        part.clef = instrument->clef;
+        part.instrument = instrument->name;
+    }
+}
+
 } // namespace
 
 score::WrittenPart writtenPartOf(const Passage& passage, const Piece& piece) {
@@ -31,6 +42,7 @@ score::WrittenPart writtenPartOf(const Passage& passage, const Piece& piece) {
     part.music = passage.music;
     part.tempo = passage.tempi.rule.target;
     part.notes = passage.notes;
+    if (passage.scale) takeScale(*passage.scale, part);
     if (!part.notes.empty())
         part.transposition = part.notes.front().sounding - midiNumber(part.notes.front().written);
     return part;

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/model_file.h"
 #include "app/option_reader.h"
+#include "app/passage_score.h"
 #include "app/telling.h"
 #include "app/verb_list.h"
+#include "app/written_file.h"
 #include "core/pitch_text.h"
 #include "core/scale_passage.h"
+#include "score/musicxml_writer.h"
+#include "score/score_file.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -27,7 +31,7 @@ struct Asked {
     Scale scale;
     const Instrument* instrument = nullptr;
     NoteRange range;
-    Tempo tempo = Tempo::bpm(60);
+    std::optional<Tempo> tempo;
     std::string path; ///< "": the notes are listed
 };
 
@@ -86,10 +90,10 @@ Asked readOptions(OptionReader& in) {
     asked.scale.instrument = asked.instrument->name;
     asked.range.lowest = pitchOf(in, "--lowest", asked.instrument->range.lowest);
     asked.range.highest = pitchOf(in, "--highest", asked.instrument->range.highest);
-    asked.tempo = in.tempo("--tempo", asked.tempo);
+    if (in.isGiven("--tempo")) asked.tempo = in.tempo("--tempo");
     if (!in.isGiven("--out")) return asked;
     asked.path = in.text("--out");
-    in.fileKind("--out", asked.path, {".mid"});
+    in.fileKind("--out", asked.path, {".mid", ".musicxml"});
     return asked;
 }
 
@@ -131,9 +135,21 @@ std::string listing(const Asked& asked, const ScalePart& part) {
 Done writeMidi(const Asked& asked, const ScalePart& part) {
     Passage passage = scalePassage({}, asked.scale, part, {});
     passage.music.countInBars = 0;
-    auto score = engine::modelOf(passage, asked.tempo);
+    auto score = engine::modelOf(passage, asked.tempo.value_or(Tempo::bpm(60)));
     score.click = false;
     return writeModelMidi(asked.path, score, passage.music.meter);
+}
+
+Done writeScore(const Asked& asked, const ScalePart& part) {
+    score::WrittenPart written = writtenPartOf(scalePassage({}, asked.scale, part, {}), {});
+    written.tempo = asked.tempo;
+    const auto text = score::musicXmlOf(written);
+    return text ? writeInFolder(asked.path, *text) : Done(text.fault());
+}
+
+Done write(const Asked& asked, const ScalePart& part) {
+    if (asked.path.empty()) return say(listing(asked, part));
+    return score::isScoreFile(asked.path) ? writeScore(asked, part) : writeMidi(asked, part);
 }
 
 VerbEnd run(const Words& words) {
@@ -145,7 +161,7 @@ VerbEnd run(const Words& words) {
         return Fault{FaultNumber::noSuchScale,
                      {},
                      {textOf(asked.scale), pitchText(asked.range.lowest), pitchText(asked.range.highest)}};
-    const Done done = asked.path.empty() ? say(listing(asked, *part)) : writeMidi(asked, *part);
+    const Done done = write(asked, *part);
     if (!done) return done.fault();
     return exitDone;
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command.h"
+#include "core/pitch_text.h"
 #include "midi_bytes.h"
+#include "score/excerpt.h"
+#include "score/score_file.h"
 
 #include <doctest/doctest.h>
 
@@ -76,4 +79,25 @@ TEST_CASE("a scale as MIDI has each of its notes where the beat has it") {
     CHECK(song.notes[0].key == 54);
     CHECK(song.notes[14].key == 78);
     CHECK(song.tempi.at(0).microsPerQuarter == 1'000'000);
+}
+
+TEST_CASE("a scale as a score is read back with its key, its transposition and its notes") {
+    const Scratch scratch;
+    const std::string out = scratch.path("scale.musicxml");
+    const Ended ended = scale({"--kind", "altered", "--subdivision", "5", "--tempo", "72.5", "--out", out});
+    CHECK(ended.err == "");
+    CHECK(ended.code == 0);
+    const auto reading = score::readScoreFile(out);
+    REQUIRE(reading.faults.empty());
+    CHECK(reading.score.title == "E flat altered, two octaves, quintuplets");
+    CHECK(reading.score.parts.at(0).name == "alto saxophone");
+    CHECK(reading.score.parts[0].bars.at(0).fifths == 0);
+    CHECK(reading.score.parts[0].bars[0].transposition.semitones() == -9);
+    const auto made = score::excerpt(reading.score, 0, {0, reading.score.parts[0].bars.size() - 1});
+    REQUIRE(made);
+    CHECK(made->tempo == Tempo::fromThousandths(72'500));
+    std::string notes = "notes:";
+    for (const Note& note : made->notes)
+        if (!note.tiedBefore) notes += ' ' + pitchText(note.written);
+    CHECK(scale({"--kind", "altered", "--subdivision", "5"}).out.find(notes + '\n') != std::string::npos);
 }
