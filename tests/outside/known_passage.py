@@ -55,7 +55,7 @@ def text(value):
 
 def random_passage(seed, fifths):
     """Every step of the key's scale stands in it, and nothing else in two of three; one to eight pulses to the beat, with
-    rests; across the beat here and there."""
+    rests and with notes that are held."""
     chance = random.Random(seed)
     meter, beat = chance.choice(METERS)
     made = Known(f"Passage {seed}", meter, beat, fifths, chance.choice(TRANSPOSITIONS), chance.randint(3, 5), Fraction(0))
@@ -78,11 +78,24 @@ def random_passage(seed, fifths):
     if chance.random() < 0.5:
         made.notes.append((end, pulse_room, chance.choice(STEPS), 0, 4))
         made.notes[-1] = (*made.notes[-1][:3], alter_in_key(made.notes[-1][2], fifths), 4)
+    hold_some(made, chance)
     return made
 
 
-def passage_file(passages):
-    tempi = {"start": 60000, "target": 96500, "floor": 40000, "step": "bpm", "drop": 4, "climb": 2, "cleanRuns": 5}
+def hold_some(made, chance):
+    """Here and there a note is held over one that follows it at once and is as long: across beats and bar lines too."""
+    place = 8
+    while place < len(made.notes):
+        at, length, *pitch = made.notes[place - 1]
+        follows = made.notes[place][:2] == (at + length, length) and made.notes[place][0] < made.end()
+        if follows and chance.random() < (0.5 if (at + length - made.pick_up) % Fraction(made.meter) == 0 else 0.1):
+            made.notes[place - 1] = (at, 2 * length, *pitch)
+            del made.notes[place]
+        place += 1
+
+
+def passage_file(passages, target):
+    tempi = {"start": 60000, "target": int(1000 * target), "floor": 40000, "step": "bpm", "drop": 4, "climb": 2, "cleanRuns": 5}
     listed = []
     for number, made in enumerate(passages, 1):
         music = {"meter": made.meter, "beat": made.beat, "subdivision": 1, "firstBar": 1, "bars": made.bars, "landing": True,
@@ -95,9 +108,9 @@ def passage_file(passages):
     return json.dumps({"v": 1, "pieces": [], "passages": listed})
 
 
-def scores(piolo, passages, folder):
-    """The files that Piolo writes, in the order of the passages."""
-    (folder / "band.piolo.json").write_text(passage_file(passages), encoding="utf-8")
+def scores(piolo, passages, folder, target):
+    """The files that Piolo writes, in the order of the passages; the target is in beats a minute."""
+    (folder / "band.piolo.json").write_text(passage_file(passages, target), encoding="utf-8")
     run(piolo, "import", folder / "band.piolo.json", "--folder", folder / "band")
     written = []
     for made in passages:

@@ -6,22 +6,14 @@ one there. `piolo bars` prints the same notes. LilyPond has 384 ticks to the qua
 
     test_score.py PIOLO SAMPLE.musicxml [SCORES SEED]
 """
-import csv
 import pathlib
 import sys
 import tempfile
 from fractions import Fraction
 
+import lilypond
 import random_score
-from program import finish, held, run, stop
-
-
-def played(midi):
-    """(quarters from the beginning, MIDI number) of each note in the file."""
-    rows = list(csv.reader(run("midicsv", midi).decode("latin-1").splitlines(), skipinitialspace=True))
-    division = next(int(row[5]) for row in rows if row[2] == "Header")
-    return sorted((Fraction(int(row[1]), division), int(row[4])) for row in rows
-                  if row[2] == "Note_on_c" and int(row[5]) > 0), division
+from program import finish, held, run
 
 
 def read(piolo, score):
@@ -31,16 +23,6 @@ def read(piolo, score):
     lines = run(piolo, "bars", score, "--from", names[0], "--to", names[1]).decode().splitlines()
     notes = (line.split() for line in lines if line.startswith("  ") and not line.endswith(" tied"))
     return sorted((4 * Fraction(words[0]), int(words[3])) for words in notes)
-
-
-def agree(ours, theirs, division):
-    """The worst distance in ticks, or nothing when the notes are not the same."""
-    if [note for _, note in ours] != [note for _, note in theirs]:
-        ours, theirs = sorted(ours, key=lambda n: (round(n[0] * division), n[1])), sorted(
-            theirs, key=lambda n: (round(n[0] * division), n[1]))
-    if not ours or [note for _, note in ours] != [note for _, note in theirs]:
-        return None
-    return max(abs(a - b) * division for (a, _), (b, _) in zip(ours, theirs))
 
 
 def main():
@@ -55,14 +37,9 @@ def main():
             scores.append(folder / f"seed{one}.musicxml")
             scores[-1].write_text(random_score.score(one), encoding="utf-8")
         for score in scores:
-            run("musicxml2ly", "--midi", "--absolute", "--loglevel=ERROR", "-o", folder / f"{score.stem}.ly", score)
-            run("lilypond", "--loglevel=ERROR", "-dno-print-pages", "-o", folder / score.stem, folder / f"{score.stem}.ly")
-            midi = next(iter(folder.glob(f"{score.stem}.mid*")), None)
-            if midi is None:
-                stop(f"LilyPond made no MIDI file of {score.name}")
-            theirs, division = played(midi)
+            theirs, division = lilypond.played(score, folder)
             ours = read(piolo, score)
-            worst = agree(ours, theirs, division)
+            worst = lilypond.worst(ours, theirs, division)
             results.append(held(worst is not None and worst <= 1, f"{score.stem}: {len(ours)} notes here, {len(theirs)} there, "
                                 f"worst place {'none' if worst is None else f'{float(worst):.2f}'} ticks of {division}"))
     finish(results)
