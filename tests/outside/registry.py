@@ -63,7 +63,8 @@ def fetch(folder):
             return
         if "EINTEGRITY" in ended.stderr:
             stop(f"a package is not what npm/package-lock.json says: {ended.stderr[-500:]}")
-    skip(f"npm cannot fetch the packages: {ended.stderr[-500:]}")
+    why = [line for line in ended.stderr.splitlines() if " code " in line]
+    skip(f"npm cannot fetch the packages ({why[0] if why else 'it says no more'})")
 
 
 def main():
