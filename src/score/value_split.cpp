@@ -3,8 +3,6 @@
 
 #include "core/fraction_sum.h"
 
-#include <ranges>
-
 namespace piolo::score {
 
 namespace {
@@ -18,11 +16,11 @@ std::optional<ShapedTicks> longestAt(const TickRange& range, const TickGrid& gri
     if (range.begin % grid.beat == 0 && grid.beat <= range.length())
         if (const auto shape = shapeFor(grid.beat, grid); shape && shape->dots > 0)
             return ShapedTicks{*shape, grid.beat};
-    for (const NoteValue& value : std::views::reverse(noteValues)) {
-        const std::int64_t above = value.length.numerator * grid.whole;
-        if (above % value.length.denominator != 0) continue;
-        const std::int64_t ticks = above / value.length.denominator;
-        if (ticks <= range.length() && range.begin % ticks == 0) return ShapedTicks{{value.name, 0}, ticks};
+    for (auto value = noteValues.rbegin(); value != noteValues.rend(); ++value) {
+        const std::int64_t above = value->length.numerator * grid.whole;
+        if (above % value->length.denominator != 0) continue;
+        const std::int64_t ticks = above / value->length.denominator;
+        if (ticks <= range.length() && range.begin % ticks == 0) return ShapedTicks{{value->name, 0}, ticks};
     }
     return std::nullopt;
 }
