@@ -14,7 +14,8 @@ constexpr OptionSpec options[] = {{"--folder", "~/spring-concert"},
                                   {"--shot", "window.png"},
                                   {"--size", "1280x800"}};
 
-const std::initializer_list<std::string_view> screens{"passages", "drill", "scales", "log", "settings", "help"};
+const std::initializer_list<std::string_view> screens{"passages", "drill",    "scales",
+                                                      "log",      "settings", "help"};
 
 std::string screenAsked(OptionReader& in) {
     const std::size_t choice = in.choice("--screen", screens);

@@ -39,7 +39,8 @@ QVariantList MusicPicture::offers() const {
         if (id == passage_ || other->removed || !other->picture) continue;
         if (other->passage.title.piece != own->passage.title.piece) continue;
         const QString name = QString::fromStdString(other->picture->file);
-        if (!hasChoice(list, name)) list << choice(name, tr("the page of “%1”").arg(passageTitle(other->passage)));
+        if (!hasChoice(list, name))
+            list << choice(name, tr("the page of “%1”").arg(passageTitle(other->passage)));
     }
     return list;
 }
