@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Music as it stands on one staff: what is drawn, before anyone says how.
+#pragma once
+
+#include "core/clef.h"
+#include "core/passage.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace piolo {
+
+/// A passage or a scale whose notes are known.
+struct StaffMusic {
+    static constexpr std::int8_t mostFifths = 7;
+
+    Clef clef = Clef::treble;
+    std::int8_t fifths = 0;    ///< of the key signature: sharps, or flats below 0; -mostFifths…mostFifths
+    Music music;               ///< meter, pick-up, the part's own bar numbers
+    std::vector<Note> notes{}; ///< in the order of time; gaps between them are rests
+    bool endsHere = true;      ///< a final bar line; an excerpt goes on after its last bar
+    bool operator==(const StaffMusic&) const = default;
+};
+
+} // namespace piolo
