@@ -22,4 +22,12 @@ struct StaffMusic {
     bool operator==(const StaffMusic&) const = default;
 };
 
+/// The sharp (1) or flat (-1) that the signature gives that letter; 0: none. Common practice.
+[[nodiscard]] int signatureAlter(char step, int fifths) noexcept;
+
+/// A passage, which does not say its clef and key signature: those with the fewest ledger lines and
+/// accidentals, that is, bass where its notes lie below middle C on the whole, and of signatures that need as
+/// few accidentals the smallest, sharps before flats.
+[[nodiscard]] StaffMusic staffOf(const Passage& passage);
+
 } // namespace piolo

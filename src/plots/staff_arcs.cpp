@@ -54,15 +54,27 @@ std::optional<std::size_t> headOf(const StaffColumn& column, std::size_t note) {
     return std::nullopt;
 }
 
-double headMiddle(const StaffDraft& draft, std::size_t event, std::size_t head) {
-    return draft.xOf(event) + draft.column(event).heads[head].x + draft.column(event).headWidth / 2;
+/// Where a tie leaves a head or comes to it: between two single heads it hangs below or above them, between
+/// chords it lies in the gap.
+struct TieEnd {
+    double x = 0;
+    double y = 0;
+};
+
+TieEnd tieEnd(const StaffDraft& draft, std::size_t event, std::size_t head, bool leaves, int side) {
+    const StaffColumn& column = draft.column(event);
+    const double y = staffY(column.heads[head].position);
+    const double x = draft.xOf(event);
+    if (column.heads.size() > 1)
+        return {leaves ? x + column.right + 0.1 : x - column.left - 0.1, y + side * 0.2};
+    const double middle = x + column.headWidth / 2;
+    return {leaves ? middle + offMiddle : middle - offMiddle, y + side * tieBelow};
 }
 
-void addTie(StaffDraft& draft, double left, double right, double y, int side) {
-    if (right - left < 0.5) return;
-    const double rise = std::min(1.0, 0.45 + 0.06 * (right - left));
-    const double level = y + side * tieBelow;
-    keep(draft, arcOf(StaffPart::tie, {left, level}, {right, level}, rise, side));
+void addTie(StaffDraft& draft, const TieEnd& from, const TieEnd& to, int side) {
+    if (to.x - from.x < 0.5) return;
+    const double rise = std::min(1.0, 0.45 + 0.06 * (to.x - from.x));
+    keep(draft, arcOf(StaffPart::tie, {from.x, from.y}, {to.x, to.y}, rise, side));
 }
 
 /// From the event before, or from the system's beginning.
@@ -70,16 +82,14 @@ void tieTo(StaffDraft& draft, std::size_t event, std::size_t note) {
     const auto from = tiedFrom(draft.scene.music, draft.scene.rhythm, event, note);
     const auto head = headOf(draft.column(event), note);
     if (!from || !head) return;
-    const double y = staffY(draft.column(event).heads[*head].position);
-    const double right = headMiddle(draft, event, *head) - offMiddle;
-    if (!draft.holds(event - 1)) {
-        addTie(draft, draft.system.bars.front().left + 0.2, right, y, tieSide(draft.column(event), *head));
-        return;
-    }
-    const auto begin = headOf(draft.column(event - 1), *from);
-    if (begin)
-        addTie(draft, headMiddle(draft, event - 1, *begin) + offMiddle, right, y,
-               tieSide(draft.column(event - 1), *begin));
+    const bool here = draft.holds(event - 1);
+    const auto begin = here ? headOf(draft.column(event - 1), *from) : std::nullopt;
+    const int side = begin ? tieSide(draft.column(event - 1), *begin) : tieSide(draft.column(event), *head);
+    const TieEnd to = tieEnd(draft, event, *head, false, side);
+    addTie(draft,
+           begin ? tieEnd(draft, event - 1, *begin, true, side)
+                 : TieEnd{draft.system.bars.front().left, to.y},
+           to, side);
 }
 
 /// What goes on in the next system.
@@ -89,9 +99,10 @@ void tieOut(StaffDraft& draft, std::size_t event) {
     for (const std::size_t note : draft.event(event).notes) {
         const auto from = tiedFrom(draft.scene.music, draft.scene.rhythm, event, note);
         const auto head = from ? headOf(column, *from) : std::nullopt;
-        if (head)
-            addTie(draft, headMiddle(draft, event - 1, *head) + offMiddle, draft.right - 0.1,
-                   staffY(column.heads[*head].position), tieSide(column, *head));
+        if (!head) continue;
+        const int side = tieSide(column, *head);
+        const TieEnd begin = tieEnd(draft, event - 1, *head, true, side);
+        addTie(draft, begin, {std::max(draft.right - 0.1, begin.x + 0.6), begin.y}, side);
     }
 }
 

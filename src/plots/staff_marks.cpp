@@ -62,12 +62,10 @@ public:
 
 private:
     [[nodiscard]] double middle() const { return draft_.middleOf(event_); }
-    /// The next position outward that touches nothing: a space inside the staff, a whole space further
-    /// outside.
+    /// The next space outward that the head, or the mark before, leaves free: never on a line.
     double nextPlace() {
         const int step = down_ ? -1 : 1;
-        position_ += 2 * step;
-        if (position_ >= 0 && position_ <= 8 && position_ % 2 == 0) position_ += step;
+        position_ += position_ % 2 == 0 ? 3 * step : 2 * step;
         return staffY(position_);
     }
 

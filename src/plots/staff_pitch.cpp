@@ -5,7 +5,6 @@
 #include <array>
 #include <cstdlib>
 #include <map>
-#include <string_view>
 #include <utility>
 
 namespace piolo::plots {
@@ -14,20 +13,12 @@ namespace {
 
 int letter(char step) noexcept { return (step - 'C' + 7) % 7; }
 
-constexpr std::string_view sharpOrder = "FCGDAEB";
-
 } // namespace
 
 int staffPosition(WrittenPitch pitch, Clef clef) noexcept {
     constexpr int e4 = 4 * 7 + 2; // the treble clef's lowest line
     constexpr int g2 = 2 * 7 + 4; // the bass clef's
     return pitch.octave * 7 + letter(pitch.step) - (clef == Clef::treble ? e4 : g2);
-}
-
-int signatureAlter(char step, int fifths) noexcept {
-    const int place = static_cast<int>(sharpOrder.find(step));
-    if (fifths > 0) return place < fifths ? 1 : 0;
-    return 6 - place < -fifths ? -1 : 0;
 }
 
 std::vector<int> signaturePositions(int fifths, Clef clef) {

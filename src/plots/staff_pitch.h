@@ -11,8 +11,6 @@ namespace piolo::plots {
 
 /// Steps above the lowest line: 0 the lowest line, 4 the middle, 8 the highest; below 0 with ledger lines.
 [[nodiscard]] int staffPosition(WrittenPitch pitch, Clef clef) noexcept;
-/// The sharp (1) or flat (-1) that the signature gives that letter; 0: none.
-[[nodiscard]] int signatureAlter(char step, int fifths) noexcept;
 /// The positions of the signature's signs, from left to right.
 [[nodiscard]] std::vector<int> signaturePositions(int fifths, Clef clef);
 

@@ -66,6 +66,11 @@ private:
     void writeSpan(const StaffSpan& span) {
         StaffTicks at = std::max<StaffTicks>(0, span.start - bar_.start);
         const StaffTicks end = std::min(length(), span.end - bar_.start);
+        if (span.notes.empty() && at == 0 && end == length() && !bar_.pickup) {
+            add(span, at, end, {0, 0}, std::nullopt);
+            rhythm_.events.back().wholeBar = true;
+            return;
+        }
         while (at < end) {
             const std::size_t cell = cellAt(at);
             if (const auto value = end > cells_[cell].end() ? across(span, at, end) : std::nullopt) {
@@ -73,11 +78,6 @@ private:
                 add(span, at, to, *value, std::nullopt);
                 at = to;
                 continue;
-            }
-            if (span.notes.empty() && at == 0 && end == length() && !bar_.pickup) {
-                add(span, at, end, {0, 0}, std::nullopt);
-                rhythm_.events.back().wholeBar = true;
-                return;
             }
             const StaffTicks to = std::min(end, cells_[cell].end());
             writeInCell(span, at, to, cell);
@@ -173,7 +173,7 @@ private:
             whole = whole || (from == first && to == end && to > from + 1);
             from = std::max(to, from + 1);
         }
-        if (cell.tuplet > 0) rhythm_.tuplets.push_back({first, end - 1, cell.tuplet, !whole});
+        if (cell.tuplet > 0) rhythm_.tuplets.push_back({first, end - 1, cell.tuplet, cell.against, !whole});
     }
 
     StaffRhythm& rhythm_;

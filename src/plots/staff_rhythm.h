@@ -34,7 +34,8 @@ struct StaffBeam {
 struct StaffTuplet {
     std::size_t first = 0;
     std::size_t last = 0;
-    int number = 3;
+    int number = 3; ///< notes in the time of `against`
+    int against = 2;
     bool bracket = false; ///< no beam shows the group
 };
 

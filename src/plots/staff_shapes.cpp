@@ -153,7 +153,9 @@ QPainterPath upright(StaffGlyph glyph) {
 
 QPainterPath plainShape(StaffGlyph glyph) {
     QPainterPath path = upright(glyph);
-    path.setFillRule(Qt::WindingFill);
+    // Strokes may cross each other; a head's hole stays open.
+    const bool head = glyph == StaffGlyph::wholeHead || glyph == StaffGlyph::halfHead;
+    path.setFillRule(head ? Qt::OddEvenFill : Qt::WindingFill);
     return path;
 }
 

@@ -66,6 +66,18 @@ std::vector<StaffBar> barsOf(const Music& music, StaffTicks pickup, StaffTicks e
     return bars;
 }
 
+StaffTicks roundedUp(StaffTicks ticks, StaffTicks unit) { return (ticks + unit - 1) / unit * unit; }
+
+/// A passage of known length may have its landing note in one bar more, which is left open after its last
+/// beat. One of unknown length ends with the bar of its last note.
+StaffTicks endOf(const Music& music, StaffTicks pickup, StaffTicks last) {
+    const StaffTicks length = barLength(music);
+    if (music.bars == 0) return pickup + std::max(length, roundedUp(last - pickup, length));
+    const StaffTicks named = pickup + std::clamp(music.bars, 0, Music::mostBars) * length;
+    if (last <= named) return named;
+    return named + roundedUp(last - named, ticksOf(fractionOf(music.meter.beat())).ticks);
+}
+
 bool isExact(const Note& note, const StaffSpan& span) {
     const StaffMoment onset = ticksOf(note.onset);
     const StaffMoment length = ticksOf(note.length);
@@ -78,14 +90,8 @@ StaffSpans spansOf(const StaffMusic& music) {
     StaffSpans made;
     const StaffTicks length = barLength(music.music);
     const StaffTicks pickup = std::min(ticksOf(music.music.pickup).ticks, length - 1);
-    const StaffTicks named = pickup + std::clamp(music.music.bars, 0, Music::mostBars) * length;
     auto sounds = soundsOf(music.notes, pickup + Music::mostBars * length);
-    const StaffTicks last = sounds.empty() ? 0 : sounds.back().end;
-    // A passage of known length may have its landing note in one bar more, which is left open. One of unknown
-    // length ends with the bar of its last note.
-    StaffTicks end = std::max(named, last);
-    if (music.music.bars == 0)
-        end = pickup + std::max<StaffTicks>(1, (last - pickup + length - 1) / length) * length;
+    const StaffTicks end = endOf(music.music, pickup, sounds.empty() ? 0 : sounds.back().end);
     made.bars = barsOf(music.music, pickup, end);
     made.spans = withSilence(std::move(sounds), end);
     std::vector<bool> drawn(music.notes.size(), false);

@@ -95,24 +95,34 @@ std::vector<StaffTicks> lengthsOf(const Meter& meter) {
     return std::vector<StaffTicks>(static_cast<std::size_t>(bar / beat), beat);
 }
 
-/// The quarters of a longer cell when shorter notes need them; nothing when the cell is better off whole.
-std::vector<StaffCell> quartersOf(const StaffCell& whole, const Moments& moments) {
+/// The cell cut in parts of that length; nothing when their notes cannot be written, or a tuplet would be
+/// cut.
+std::vector<StaffCell> partsOf(const StaffCell& whole, StaffTicks length, const Moments& moments) {
     const Moments all = inside(whole, moments);
-    const bool inTwos = whole.tuplet != 0 && !whole.isPlain() && whole.tuplet % 2 == 0;
-    if (whole.length % quarter != 0 || inTwos || allOn(all, quarter / 2)) return {};
-    std::vector<StaffCell> quarters;
-    for (StaffTicks start = whole.start; start < whole.end(); start += quarter) {
+    std::vector<StaffCell> parts;
+    if (whole.length % length != 0 || whole.length == length) return parts;
+    for (StaffTicks start = whole.start; start < whole.end(); start += length) {
         StaffCell part;
         part.start = start;
-        part.length = quarter;
-        const Moments own = inside(part, moments);
-        quarters.push_back(fitted(part, own));
+        part.length = length;
+        parts.push_back(fitted(part, inside(part, moments)));
         const bool cutHere =
             start == whole.start || std::find(all.begin(), all.end(), start - whole.start) != all.end();
-        const bool crossed = !cutHere && quarters.back().tuplet + quarters.rbegin()[1].tuplet > 0;
-        if (!quarters.back().fits || crossed) return {};
+        const bool crossed = !cutHere && parts.back().tuplet + parts.rbegin()[1].tuplet > 0;
+        if (!parts.back().fits || crossed) return {};
     }
-    return quarters;
+    return parts;
+}
+
+/// The quarters of a longer cell when shorter notes need them, or its beats when nothing else can be written;
+/// nothing when the cell is better off whole.
+std::vector<StaffCell> cutOf(const StaffCell& whole, StaffTicks beat, const Moments& moments) {
+    const bool inTwos = whole.tuplet != 0 && !whole.isPlain() && whole.tuplet % 2 == 0;
+    if (!inTwos && !allOn(inside(whole, moments), quarter / 2)) {
+        std::vector<StaffCell> quarters = partsOf(whole, quarter, moments);
+        if (!quarters.empty()) return quarters;
+    }
+    return whole.fits ? std::vector<StaffCell>() : partsOf(whole, beat, moments);
 }
 
 } // namespace
@@ -142,11 +152,11 @@ std::vector<StaffCell> cellsOf(const Meter& meter, const std::vector<StaffTicks>
     for (const StaffTicks length : lengthsOf(meter)) {
         cell.length = length;
         const StaffCell whole = fitted(cell, inside(cell, moments));
-        const std::vector<StaffCell> quarters = quartersOf(whole, moments);
-        if (quarters.empty())
+        const std::vector<StaffCell> parts = cutOf(whole, ticksOf(fractionOf(meter.beat())).ticks, moments);
+        if (parts.empty())
             cells.push_back(whole);
         else
-            cells.insert(cells.end(), quarters.begin(), quarters.end());
+            cells.insert(cells.end(), parts.begin(), parts.end());
         cell.start += length;
     }
     return cells;
