@@ -25,6 +25,7 @@ piolo curve    draws the tempo curves of passages as SVG, PNG, PDF or CSV
 piolo sheet    draws ladders to print and tick in pencil, as PDF, SVG or PNG
 piolo bars     reads a score in MusicXML and makes a passage of bars picked from it
 piolo model    writes the notes of a passage, to be heard before they are played
+piolo staff    draws the notes of a passage on a staff as SVG, PNG or PDF
 piolo scale    lists a scale as it is played, or writes it as notes
 piolo check    says what is wrong with practice folders, journal files, passage files and scores
 piolo export   writes passages and their pieces as a file for another player
@@ -156,6 +157,15 @@ Example: piolo model "Letter C, bars 41 to 48" --folder ~/spring-concert --tempo
   --tempo N          of a MIDI file, 60 when not given; the tempo mark of a score, none when not given
   --out FILE         FILE.mid, or FILE.musicxml for a score; when not given the notes are listed
 Example: piolo scale --key "E flat" --kind major --subdivision 5 --instrument "alto saxophone"
+)")},
+    {"staff", QT_TRANSLATE_NOOP("Help", R"(piolo staff: draws the notes of a passage on a staff
+
+piolo staff PASSAGE --folder DIR --out FILE   PASSAGE is the exact title or the id; its bars were picked from a score
+  --folder DIR     the practice folder
+  --out FILE       FILE.svg, FILE.png or FILE.pdf; as tall as the music needs
+  --width N        of the picture, 240 to 8192 dots, 96 to the inch; 960 when not given
+  --space N        from line to line of the staff, 4 to 60 dots; 9 when not given
+Example: piolo staff "Letter C, bars 41 to 48" --folder ~/spring-concert --out letter-c.svg
 )")},
     {"check",
      QT_TRANSLATE_NOOP(

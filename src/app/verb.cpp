@@ -14,7 +14,7 @@ namespace {
 std::optional<Verb> verbNamed(std::string_view name) {
     for (const Verb& verb :
          std::array{clickVerb(), trackVerb(), ladderVerb(), curveVerb(), sheetVerb(), barsVerb(), modelVerb(),
-                    scaleVerb(), checkVerb(), exportVerb(), importVerb()})
+                    scaleVerb(), staffVerb(), checkVerb(), exportVerb(), importVerb()})
         if (verb.name == name) return verb;
     return std::nullopt;
 }

@@ -24,6 +24,7 @@ struct Verb {
 [[nodiscard]] Verb barsVerb();
 [[nodiscard]] Verb modelVerb();
 [[nodiscard]] Verb scaleVerb();
+[[nodiscard]] Verb staffVerb();
 [[nodiscard]] Verb checkVerb();
 [[nodiscard]] Verb exportVerb();
 [[nodiscard]] Verb importVerb();

@@ -13,7 +13,7 @@ using enum FaultNumber;
 
 constexpr FaultSentence sentences[] = {
     {unknownVerb,
-     QT_TRANSLATE_NOOP("Fault", "is no verb; write click, track, ladder, curve, bars, check, export "
+     QT_TRANSLATE_NOOP("Fault", "is no verb; write click, track, ladder, curve, bars, staff, check, export "
                                 "or import, or see piolo --help")},
     {unknownOption, QT_TRANSLATE_NOOP("Fault", "is no option here; see %1 --help")},
     {missingOption, QT_TRANSLATE_NOOP("Fault", "is missing; add it, for example %1")},

@@ -39,10 +39,14 @@ class BarWriter {
 public:
     BarWriter(const Meter& meter, StaffRhythm& rhythm, std::size_t bar, const std::vector<StaffSpan>& spans)
         : rhythm_(rhythm), barIndex_(bar), bar_(rhythm.bars[bar]), spans_(spans) {
+        const StaffTicks beat = ticksOf(fractionOf(meter.beat())).ticks;
         std::vector<StaffTicks> moments;
         for (const StaffSpan& span : spans) {
             moments.push_back(span.start - bar_.start);
             moments.push_back(span.end - bar_.start);
+            // Silence may be cut at every beat; a note is tied only where it must be.
+            for (StaffTicks at = 0; span.notes.empty() && at < length(); at += beat)
+                if (bar_.start + at > span.start && bar_.start + at < span.end) moments.push_back(at);
         }
         cells_ = cellsOf(meter, moments);
     }

@@ -7,8 +7,8 @@ using namespace piolo::test;
 
 namespace {
 
-const std::vector<std::string> verbs{"click", "track", "ladder", "scale", "curve",
-                                     "bars",  "check", "export", "import"};
+const std::vector<std::string> verbs{"click", "track", "ladder", "scale",  "curve",
+                                     "bars",  "staff", "check",  "export", "import"};
 
 std::string helpOf(const Args& words) {
     const Ended end = runPiolo(words);

@@ -59,21 +59,22 @@ const Args goodLadder{"ladder", "--start", "72", "--target",     "96", "--drop",
 
 TEST_CASE("an unknown word is told, with what can be written") {
     const Scratch scratch;
-    check(
-        {{{"klick"},
-          "E101: klick: is no verb; write click, track, ladder, curve, bars, check, export or import, or see "
-          "piolo --help"},
-         {{""},
-          "E101: is no verb; write click, track, ladder, curve, bars, check, export or import, or see piolo "
-          "--help"},
-         {{"--wibble"}, "E102: --wibble: is no option here; see piolo --help"},
-         {{"--folder"},
-          "E104: --folder: has no value; write one after it, for example --folder ~/spring-concert"},
-         {{"--folder", "x", "click"}, "E119: click: is a word too many; leave it out, or see piolo --help"},
-         {{"-h"}, "E119: -h: is a word too many; leave it out, or see piolo --help"},
-         {{"--size", "12"},
-          "E115: --size: \"12\" does not fit here; write width x height, 64x64 to 8192x8192, as 960x360"}},
-        scratch);
+    check({{{"klick"},
+            "E101: klick: is no verb; write click, track, ladder, curve, bars, staff, check, export or "
+            "import, or see "
+            "piolo --help"},
+           {{""},
+            "E101: is no verb; write click, track, ladder, curve, bars, staff, check, export or import, or "
+            "see piolo "
+            "--help"},
+           {{"--wibble"}, "E102: --wibble: is no option here; see piolo --help"},
+           {{"--folder"},
+            "E104: --folder: has no value; write one after it, for example --folder ~/spring-concert"},
+           {{"--folder", "x", "click"}, "E119: click: is a word too many; leave it out, or see piolo --help"},
+           {{"-h"}, "E119: -h: is a word too many; leave it out, or see piolo --help"},
+           {{"--size", "12"},
+            "E115: --size: \"12\" does not fit here; write width x height, 64x64 to 8192x8192, as 960x360"}},
+          scratch);
 }
 
 TEST_CASE("click refuses wrong options, one line each, and writes nothing") {

@@ -29,7 +29,8 @@ WITHOUT_WINDOW = (
     ("bars", SCORE, "--from", "0", "--to", "4", "--out", "{}/b.piolo.json"), ("import", "{}/b.piolo.json", "--folder", "{}/other"),
     ("scale", "--key", "D", "--instrument", "oboe", "--out", "{}/d.mid"),
     ("model", "Ferrywake, bars 0 to 4", "--folder", "{}/other", "--out", "{}/b.wav"),
-    ("export", "Ferrywake, bars 0 to 4", "--folder", "{}/other", "--out", "{}/b.musicxml"))
+    ("export", "Ferrywake, bars 0 to 4", "--folder", "{}/other", "--out", "{}/b.musicxml"),
+    ("staff", "Ferrywake, bars 0 to 4", "--folder", "{}/other", "--out", "{}/b.svg"))
 
 
 def faults(trace, allowed):
