@@ -23,9 +23,12 @@ Item {
     readonly property real margin: width < 1200 ? Theme.gap : Theme.margin
     readonly property real ladderWidth: Math.max(270, width * 0.24)
     /// The music stands beside the ladder, over the desk, which then takes less room.
-    readonly property bool withMusic: picture.known && !music.missing
+    readonly property bool withMusic: withStaff || (picture.known && !music.missing)
+    /// Notes that are known are drawn where there is no picture of them.
+    readonly property bool withStaff: drill.staff.known && !picture.known
     readonly property real besides: width - ladderWidth - 3 * margin
-    readonly property real musicHeight: Math.min(besides / music.shape, height - (roomy ? 495 : 425))
+    readonly property real musicRoom: height - (roomy ? 495 : 425) - (drill.canHear ? 64 : 0)
+    readonly property real musicHeight: withStaff ? staff.wantedHeight : Math.min(besides / music.shape, musicRoom)
 
     ColumnLayout {
         anchors.fill: parent
@@ -120,6 +123,22 @@ Item {
                     Layout.preferredHeight: missing ? 2 * Theme.body : screen.musicHeight
                     visible: screen.picture.known
                     picture: screen.picture
+                }
+                Staff {
+                    id: staff
+                    objectName: "staffReady"
+                    Layout.fillWidth: true
+                    Layout.preferredHeight: screen.musicHeight
+                    visible: screen.withStaff
+                    view: screen.drill.staff
+                    dark: Theme.dark
+                    room: screen.musicRoom
+                    mostSpace: screen.height / 60
+                    leastSpace: screen.height / 100
+                    bar: screen.drill.hearing ? screen.drill.beats.barNumber : -1
+                    lit: screen.drill.hearing ? screen.drill.staff.noteAt(staff.bar, screen.drill.beats.beat, screen.drill.beats.part, screen.drill.beats.parts) : -1
+                    Accessible.role: Accessible.Graphic
+                    Accessible.name: screen.drill.staff.words
                 }
                 RowLayout {
                     spacing: screen.margin

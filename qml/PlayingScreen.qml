@@ -15,11 +15,15 @@ Item {
     readonly property real margin: height / 16
 
     /// The music has most of the room; the figures stand above it.
-    readonly property bool withMusic: picture.known && !music.missing
+    readonly property bool withMusic: withStaff || (picture.known && !music.missing)
+    /// Notes that are known are drawn where there is no picture of them.
+    readonly property bool withStaff: drill.staff.known && !picture.known
+    readonly property real musicHeight: withStaff ? staff.wantedHeight : desk.width / music.shape
     readonly property real beatsHeight: desk.height * 0.11
+    readonly property int barRows: bar.rows
     /// A wide strip of music leaves more for the figures.
     readonly property real head: Math.max(desk.height * 0.2, Math.min(desk.height * 0.4,
-        desk.height - beatsHeight * bar.rows - margin - desk.width / music.shape))
+        desk.height - beatsHeight * bar.rows - margin - musicHeight))
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("The click runs. %1 marks a miss, %2 stops.").arg(keys.markKeys).arg(keys.stopKeys)
@@ -112,8 +116,22 @@ Item {
             width: parent.width
             y: bar.y + bar.height + screen.margin / 2
             height: parent.height - y
-            visible: screen.withMusic
+            visible: screen.withMusic && !screen.withStaff
             picture: screen.picture
+        }
+        Staff {
+            id: staff
+            objectName: "staffPlaying"
+            anchors.fill: music
+            visible: screen.withStaff
+            view: screen.drill.staff
+            dark: Theme.dark
+            room: desk.height * 0.8 - screen.beatsHeight * screen.barRows - screen.margin / 2
+            mostSpace: screen.height / 40
+            leastSpace: screen.height / 100
+            bar: screen.drill.beats.barNumber
+            Accessible.role: Accessible.Graphic
+            Accessible.name: screen.drill.staff.words
         }
     }
 

@@ -5,9 +5,13 @@
 
 namespace piolo::models {
 
+int BeatView::barNumber() const {
+    return phase_ != engine::Phase::run || bar_ == engine::noBar ? -1 : music_.firstBar + bar_;
+}
+
 QString BeatView::barText() const {
     if (phase_ != engine::Phase::run || bar_ == engine::noBar) return {};
-    return QLocale::c().toString(music_.firstBar + bar_);
+    return QLocale::c().toString(barNumber());
 }
 
 QString BeatView::placeText() const {

@@ -24,7 +24,9 @@ class BeatView : public QObject {
     /// The pulse inside it, from 0.
     Q_PROPERTY(int part READ part NOTIFY sounded)
     Q_PROPERTY(bool counting READ counting NOTIFY sounded)
-    /// The part's own number of the bar; empty outside a run.
+    /// The part's own number of the bar; -1 outside a run. A pick-up is the bar before the first.
+    Q_PROPERTY(int barNumber READ barNumber NOTIFY sounded)
+    /// The same as text; empty outside a run.
     Q_PROPERTY(QString barText READ barText NOTIFY sounded)
     /// "bar 43", "count-in", "breathe".
     Q_PROPERTY(QString placeText READ placeText NOTIFY sounded)
@@ -37,6 +39,7 @@ public:
     [[nodiscard]] int beat() const { return beat_; }
     [[nodiscard]] int part() const { return part_; }
     [[nodiscard]] bool counting() const { return phase_ == engine::Phase::countIn; }
+    [[nodiscard]] int barNumber() const;
     [[nodiscard]] QString barText() const;
     [[nodiscard]] QString placeText() const;
     /// True when a group begins on that beat.

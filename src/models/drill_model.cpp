@@ -75,6 +75,7 @@ void DrillModel::refresh() {
         playedAs_.show(*known, shown_.tempo, state_ == State::Stopped);
         stages_.show(known->stage, nextStep(*known, runThroughs(), settings));
     }
+    staff_.show(known == nullptr ? std::nullopt : std::optional(staffOf(known->passage)));
     emit changed();
 }
 

@@ -16,6 +16,7 @@
 #include "models/practice_book.h"
 #include "models/rest_watch.h"
 #include "models/sound_port.h"
+#include "models/staff_view.h"
 #include "models/stage_figures.h"
 #include "models/today_figures.h"
 
@@ -74,6 +75,8 @@ class DrillModel : public QObject {
     Q_PROPERTY(piolo::models::TodayFigures* today READ today CONSTANT)
     Q_PROPERTY(piolo::models::StageFigures* stages READ stages CONSTANT)
     Q_PROPERTY(piolo::models::PlayedAs* playedAs READ playedAs CONSTANT)
+    /// The passage's notes, when they are known.
+    Q_PROPERTY(piolo::models::StaffView* staff READ staff CONSTANT)
 public:
     enum class State { Stopped, Playing, Paused };
     Q_ENUM(State)
@@ -115,6 +118,7 @@ public:
     [[nodiscard]] TodayFigures* today() { return &today_; }
     [[nodiscard]] StageFigures* stages() { return &stages_; }
     [[nodiscard]] PlayedAs* playedAs() { return &playedAs_; }
+    [[nodiscard]] StaffView* staff() { return &staff_; }
 
     /// What is known of the passage; none when none is open. Good until the notebook changes.
     [[nodiscard]] const PassageRecord* record() const;
@@ -216,6 +220,7 @@ private:
     TodayFigures today_;
     StageFigures stages_;
     PlayedAs playedAs_;
+    StaffView staff_;
     RestWatch rest_;
     QTimer timer_;
     Id passage_;

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The drill of a passage whose notes are known: its staff, stopped, heard and played.
+#include "accessible_walk.h"
+#include "screen_stage.h"
+
+#include <doctest/doctest.h>
+
+#include <QDir>
+
+using namespace piolo;
+using piolo::test::ScreenStage;
+
+namespace {
+
+/// Sixteenths in every bar of the stage's passage.
+struct Noted {
+    explicit Noted(int bars) {
+        PassageFact fact;
+        fact.passage = stage.passage();
+        fact.music = stage.room().book().notebook().passage(stage.passage())->passage.music;
+        fact.music->bars = bars;
+        fact.music->subdivision = 4;
+        fact.notes.emplace();
+        for (int i = 0; i < 16 * bars; ++i) {
+            Note note;
+            note.written = {"DEFGABCD"[i % 8], static_cast<std::int8_t>(i % 8 == 2 ? 1 : 0),
+                            static_cast<std::int8_t>(i % 8 < 6 ? 4 : 5)};
+            note.onset = Fraction{i, 16}.reduced();
+            note.length = {1, 16};
+            fact.notes->push_back(note);
+        }
+        stage.room().book().record(fact);
+        stage.room().openDrill(QString::fromStdString(stage.passage().text()));
+        stage.play(0.2);
+    }
+    [[nodiscard]] QQuickItem* staff(const char* name) const { return stage.find(QString::fromLatin1(name)); }
+    [[nodiscard]] static int number(const QQuickItem* item, const char* property) {
+        return item->property(property).toInt();
+    }
+    /// The whole window in both themes.
+    void shoot(const char* name) {
+        REQUIRE(QDir().mkpath(PIOLO_SHOTS));
+        for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)}) {
+            stage.resize(size.width(), size.height());
+            for (const bool dark : {false, true}) {
+                stage.setDark(dark);
+                const QImage picture = stage.shot();
+                CHECK(picture.size() == size);
+                CHECK(picture.save(QStringLiteral("%1/%2-%3x%4%5.png")
+                                       .arg(PIOLO_SHOTS, QLatin1String(name))
+                                       .arg(size.width())
+                                       .arg(size.height())
+                                       .arg(dark ? QStringLiteral("-dark") : QString())));
+            }
+        }
+        stage.setDark(false);
+        stage.resize(1280, 800);
+    }
+    ScreenStage stage;
+};
+
+} // namespace
+
+TEST_CASE("a passage whose notes are known shows them on a staff, stopped and played, large enough to read") {
+    for (const int bars : {4, 24}) {
+        Noted noted(bars);
+        CAPTURE(bars);
+        const QQuickItem* ready = noted.staff("staffReady");
+        REQUIRE(ready != nullptr);
+        CHECK(ready->isVisible());
+        CHECK(ready->property("space").toDouble() >= 7);
+        CHECK(Noted::number(ready, "shown") >= 1);
+        noted.shoot(bars == 4 ? "staff" : "staff-long");
+        noted.stage.tap(Qt::Key_Space);
+        noted.stage.play(9);
+        const QQuickItem* playing = noted.staff("staffPlaying");
+        REQUIRE(playing != nullptr);
+        CHECK(playing->isVisible());
+        CHECK(playing->property("space").toDouble() >= 7.9); // a hundredth of the window's height
+        CHECK(Noted::number(playing, "bar") >= 1);
+        const auto walk = test::walkAccessibly(noted.stage.window());
+        CHECK(walk.nameless.join("\n").toStdString() == "");
+        noted.shoot(bars == 4 ? "staff-playing" : "staff-long-playing");
+        noted.stage.tap(Qt::Key_Escape);
+        noted.stage.play(0.5);
+        CHECK(noted.stage.warnings().join("\n").toStdString() == "");
+    }
+}
+
+TEST_CASE("the system that is played is in sight through a long passage") {
+    Noted noted(24);
+    noted.stage.tap(Qt::Key_Space);
+    int last = 0;
+    for (int i = 0; i < 60; ++i) {
+        noted.stage.play(1);
+        const QQuickItem* staff = noted.staff("staffPlaying");
+        if (staff == nullptr || !staff->isVisible() || Noted::number(staff, "bar") < 0) continue;
+        last = std::max(last, Noted::number(staff, "firstShown"));
+        REQUIRE(Noted::number(staff, "shown") >= 1);
+    }
+    CHECK(last > 0);
+}
+
+TEST_CASE("the note that sounds is marked while the passage is heard") {
+    Noted noted(4);
+    noted.stage.tap(Qt::Key_H);
+    int highest = -1;
+    for (int i = 0; i < 40; ++i) {
+        noted.stage.play(0.2);
+        highest = std::max(highest, Noted::number(noted.staff("staffReady"), "lit"));
+        if (highest >= 5) break;
+    }
+    CHECK(highest >= 5);
+    noted.shoot("staff-heard");
+    noted.stage.tap(Qt::Key_Escape);
+    noted.stage.play(0.5);
+    CHECK(Noted::number(noted.staff("staffReady"), "lit") == -1);
+}
