@@ -132,6 +132,7 @@ Item {
                     visible: screen.withStaff
                     view: screen.drill.staff
                     dark: Theme.dark
+                    span: screen.besides
                     room: screen.musicRoom
                     mostSpace: screen.height / 60
                     leastSpace: screen.height / 100

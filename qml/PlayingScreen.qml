@@ -126,6 +126,7 @@ Item {
             visible: screen.withStaff
             view: screen.drill.staff
             dark: Theme.dark
+            span: desk.width
             room: desk.height * 0.8 - screen.beatsHeight * screen.barRows - screen.margin / 2
             mostSpace: screen.height / 40
             leastSpace: screen.height / 100

@@ -43,13 +43,8 @@ void StaffItem::setView(StaffView* view) {
     fit();
 }
 
-void StaffItem::geometryChange(const QRectF& now, const QRectF& before) {
-    QQuickPaintedItem::geometryChange(now, before);
-    if (now.width() != before.width()) fit();
-}
-
 plots::StaffLayout StaffItem::laidOut(double space) const {
-    return plots::layOutStaff(view_->music(), width(), space, plots::StaffGlyphs::usual());
+    return plots::layOutStaff(view_->music(), span_, space, plots::StaffGlyphs::usual());
 }
 
 /// The largest size at which all of it has room; else the smallest.

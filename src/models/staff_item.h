@@ -25,13 +25,15 @@ class StaffItem : public QQuickPaintedItem {
     /// Pixels from line to line: never more, and less than the second only where one bar alone needs it.
     Q_PROPERTY(double mostSpace MEMBER mostSpace_ NOTIFY sizesChanged)
     Q_PROPERTY(double leastSpace MEMBER leastSpace_ NOTIFY sizesChanged)
+    /// The width for which it is laid out: the item's own, known before a layout has given it.
+    Q_PROPERTY(double span MEMBER span_ NOTIFY sizesChanged)
     /// The height that it may take.
     Q_PROPERTY(double room MEMBER room_ NOTIFY sizesChanged)
     /// The part's own number of the bar that is played, -1: none.
     Q_PROPERTY(int bar MEMBER bar_ NOTIFY placeChanged)
     /// The note that sounds, by its place in the music, -1: none.
     Q_PROPERTY(int lit MEMBER lit_ NOTIFY placeChanged)
-    /// The height that it takes of it, in the item's width.
+    /// The height that it takes of it, in its span.
     Q_PROPERTY(double wantedHeight READ wantedHeight NOTIFY wantedHeightChanged)
     /// What is drawn now: pixels from line to line, and the systems from … to of all.
     Q_PROPERTY(double space READ space NOTIFY shownChanged)
@@ -58,11 +60,8 @@ signals:
     void wantedHeightChanged();
     void shownChanged();
 
-protected:
-    void geometryChange(const QRectF& now, const QRectF& before) override;
-
 private:
-    [[nodiscard]] bool canDraw() const { return view_ != nullptr && view_->known() && width() >= 40; }
+    [[nodiscard]] bool canDraw() const { return view_ != nullptr && view_->known() && span_ >= 40; }
     [[nodiscard]] plots::StaffLayout laidOut(double space) const;
     [[nodiscard]] std::optional<std::size_t> present() const;
     void fit();
@@ -70,6 +69,7 @@ private:
 
     QPointer<StaffView> view_;
     bool dark_ = false;
+    double span_ = 0;
     double room_ = 0;
     double mostSpace_ = 14;
     double leastSpace_ = 8;

@@ -46,6 +46,7 @@ struct Shown {
     explicit Shown(int bars, double room = 2000) {
         view.show(eighths(bars));
         item.setView(&view);
+        item.setProperty("span", 700.0);
         item.setProperty("room", room);
         item.setSize({700, 400});
     }
