@@ -16,6 +16,10 @@ constexpr double gap = 0.8;
 /// A window that has no size yet asks for less.
 constexpr double smallest = 2;
 
+constexpr double mostUneven = 1.6;
+
+double smaller(double space, double least) { return std::max(least, 0.94 * space); }
+
 double heightOf(const plots::StaffLayout& layout, std::size_t first, std::size_t count) {
     double height = 0;
     for (std::size_t i = first; i < std::min(layout.systems.size(), first + count); ++i)
@@ -47,17 +51,19 @@ plots::StaffLayout StaffItem::laidOut(double space) const {
     return plots::layOutStaff(view_->music(), span_, space, plots::StaffGlyphs::usual());
 }
 
-/// The largest size at which all of it has room; else the smallest.
+/// The largest size at which all of it has room, or one a little smaller at which its systems are alike; else
+/// the smallest.
 void StaffItem::fit() {
     layout_.reset();
     if (canDraw() && mostSpace_ >= smallest) {
-        constexpr double step = 0.94;
         const double least = std::clamp(leastSpace_, smallest, mostSpace_);
         double space = mostSpace_;
         layout_ = laidOut(space);
-        while (heightOf(*layout_) > room_ && space > least) {
-            space = std::max(least, space * step);
-            layout_ = laidOut(space);
+        while (heightOf(*layout_) > room_ && space > least) layout_ = laidOut(space = smaller(space, least));
+        const double enough = std::max(least, 0.72 * space);
+        while (layout_->unevenness() > mostUneven && space > enough) {
+            plots::StaffLayout tried = laidOut(space = smaller(space, enough));
+            if (tried.unevenness() < layout_->unevenness()) layout_ = std::move(tried);
         }
     }
     const double wanted = layout_ ? std::min(room_, heightOf(*layout_)) : 0;

@@ -72,6 +72,7 @@ private:
 
     void placeBars(const StaffBreak& bars, double head) {
         const double stretch = stretchFor(bars, width_ - head);
+        draft_.system.stretch = stretch;
         draft_.first = scene_.rhythm.bars[bars.first].first;
         draft_.end = scene_.rhythm.bars[bars.end - 1].endEvent;
         double left = head;
@@ -129,6 +130,16 @@ std::size_t StaffLayout::systemOf(std::size_t bar) const {
     for (std::size_t i = 0; i < systems.size(); ++i)
         if (!systems[i].bars.empty() && systems[i].bars.back().bar >= bar) return i;
     return systems.empty() ? 0 : systems.size() - 1;
+}
+
+double StaffLayout::unevenness() const {
+    double least = StaffSpacing::most;
+    double most = 0.01;
+    for (const StaffSystem& system : systems) {
+        least = std::min(least, std::max(0.01, system.stretch));
+        most = std::max(most, system.stretch);
+    }
+    return systems.empty() ? 1 : most / least;
 }
 
 std::optional<std::pair<std::size_t, QRectF>> StaffLayout::headOf(std::size_t note) const {

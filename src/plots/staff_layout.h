@@ -83,6 +83,7 @@ struct StaffBarPlace {
 struct StaffSystem {
     double staffTop = 0; ///< where y = 0 lies in the picture; x = 0 lies at StaffLayout::margin
     QRectF extent;       ///< of everything in it
+    double stretch = 0;  ///< the room that a quarter note has in it
     std::vector<StaffBarPlace> bars;
     std::vector<StaffSign> signs;
     std::vector<StaffWord> words;
@@ -103,6 +104,8 @@ struct StaffLayout {
 
     /// The system and bar in which that bar of the rhythm stands.
     [[nodiscard]] std::size_t systemOf(std::size_t bar) const;
+    /// How much wider the same notes stand in one system than in another: 1 when all are alike.
+    [[nodiscard]] double unevenness() const;
     /// Where a note's first head stands; nothing for a note that is not drawn.
     [[nodiscard]] std::optional<std::pair<std::size_t, QRectF>> headOf(std::size_t note) const;
 };

@@ -94,7 +94,8 @@ TEST_CASE("the note at a pulse is the one that sounds there, the pick-up's too")
 
 TEST_CASE("a staff is as large as its room lets all of it be, between the two sizes") {
     Shown roomy(8);
-    CHECK(roomy.item.space() == doctest::Approx(14));
+    CHECK(roomy.item.space() <= 14);
+    CHECK(roomy.item.space() > 10); // a little smaller, where that makes the systems alike
     CHECK(roomy.item.shown() == roomy.item.systems());
     const double wanted = roomy.item.wantedHeight();
     Shown less(8, wanted * 0.7);

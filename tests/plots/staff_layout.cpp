@@ -227,4 +227,6 @@ TEST_CASE("systems are filled to their width, and later ones number their first 
     CHECK(hasNumber(0, "41"));
     CHECK(hasNumber(1, "42"));
     CHECK(layout.systemOf(1) == 1);
+    CHECK(layout.unevenness() >= 1);
+    CHECK(layOutStaff(music, 4000, 10, StaffGlyphs::usual()).unevenness() == doctest::Approx(1));
 }
