@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/staff_music.h"
 
+#include "core/instrument.h"
+#include "core/key_signature.h"
+
 #include <cstdlib>
 #include <string_view>
 
@@ -21,7 +24,7 @@ std::size_t accidentalsWith(int fifths, const std::vector<Note>& notes) {
 std::int8_t likelyFifths(const std::vector<Note>& notes) {
     int best = 0;
     std::size_t fewest = accidentalsWith(0, notes);
-    for (int size = 1; size <= StaffMusic::mostFifths; ++size)
+    for (int size = 1; size <= mostFifths; ++size)
         for (const int fifths : {size, -size})
             if (const std::size_t count = accidentalsWith(fifths, notes); count < fewest) {
                 best = fifths;
@@ -52,7 +55,11 @@ StaffMusic staffOf(const Passage& passage) {
     staff.fifths = likelyFifths(passage.notes);
     staff.music = passage.music;
     staff.notes = passage.notes;
-    staff.endsHere = false;
+    staff.endsHere = passage.scale.has_value();
+    if (!passage.scale) return staff;
+    const Instrument* const instrument = instrumentNamed(passage.scale->instrument);
+    if (instrument != nullptr) staff.clef = instrument->clef;
+    staff.fifths = static_cast<std::int8_t>(fifthsOf(passage.scale->tonic, passage.scale->kind).value_or(0));
     return staff;
 }
 

@@ -12,10 +12,8 @@ namespace piolo {
 
 /// A passage or a scale whose notes are known.
 struct StaffMusic {
-    static constexpr std::int8_t mostFifths = 7;
-
     Clef clef = Clef::treble;
-    std::int8_t fifths = 0;    ///< of the key signature: sharps, or flats below 0; -mostFifths…mostFifths
+    std::int8_t fifths = 0;    ///< of the key signature: sharps, or flats below 0; -7…7
     Music music;               ///< meter, pick-up, the part's own bar numbers
     std::vector<Note> notes{}; ///< in the order of time; gaps between them are rests
     bool endsHere = true;      ///< a final bar line; an excerpt goes on after its last bar
@@ -25,9 +23,9 @@ struct StaffMusic {
 /// The sharp (1) or flat (-1) that the signature gives that letter; 0: none. Common practice.
 [[nodiscard]] int signatureAlter(char step, int fifths) noexcept;
 
-/// A passage, which does not say its clef and key signature: those with the fewest ledger lines and
-/// accidentals, that is, bass where its notes lie below middle C on the whole, and of signatures that need as
-/// few accidentals the smallest, sharps before flats.
+/// A scale has its instrument's clef, its key's signature and its end. Any other passage does not say its
+/// clef and signature: it gets the bass clef where its notes lie below middle C on the whole, and of the
+/// signatures that need the fewest accidentals the smallest, sharps before flats.
 [[nodiscard]] StaffMusic staffOf(const Passage& passage);
 
 } // namespace piolo

@@ -74,3 +74,19 @@ TEST_CASE("notes that lie below middle C on the whole get the bass clef, and mus
     CHECK(staff.notes == passage.notes);
     CHECK_FALSE(staff.endsHere);
 }
+
+TEST_CASE(
+    "a scale has its instrument's clef, its key's signature and a final bar line, whatever its notes are") {
+    Passage passage = passageOf({{'B', -1, 5}, {'C', 1, 6}});
+    passage.scale = Scale{};
+    passage.scale->tonic = *tonicNamed("E flat");
+    passage.scale->instrument = "trombone";
+    const StaffMusic staff = staffOf(passage);
+    CHECK(staff.clef == Clef::bass);
+    CHECK(staff.fifths == -3);
+    CHECK(staff.endsHere);
+    passage.scale->kind = ScaleKind::chromatic;
+    passage.scale->instrument = "oboe";
+    CHECK(staffOf(passage).clef == Clef::treble);
+    CHECK(staffOf(passage).fifths == 0);
+}
