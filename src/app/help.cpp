@@ -155,7 +155,8 @@ Example: piolo model "Letter C, bars 41 to 48" --folder ~/spring-concert --tempo
   --lowest NOTE      the instrument's lowest note as written, where it differs: A3
   --highest NOTE     its highest: F#6
   --tempo N          of a MIDI file, 60 when not given; the tempo mark of a score, none when not given
-  --out FILE         FILE.mid, or FILE.musicxml for a score; when not given the notes are listed
+  --out FILE         FILE.mid, FILE.musicxml for a score, or FILE.svg, FILE.png or FILE.pdf for a staff;
+                     when not given the notes are listed
 Example: piolo scale --key "E flat" --kind major --subdivision 5 --instrument "alto saxophone"
 )")},
     {"staff", QT_TRANSLATE_NOOP("Help", R"(piolo staff: draws the notes of a passage on a staff

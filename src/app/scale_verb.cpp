@@ -2,16 +2,19 @@
 #include "app/model_file.h"
 #include "app/option_reader.h"
 #include "app/passage_score.h"
+#include "app/staff_picture.h"
 #include "app/telling.h"
 #include "app/verb_list.h"
 #include "app/written_file.h"
 #include "core/pitch_text.h"
 #include "core/scale_passage.h"
+#include "files/atomic_file.h"
 #include "score/musicxml_writer.h"
 #include "score/score_file.h"
 
 #include <algorithm>
 #include <cstdlib>
+#include <span>
 
 namespace piolo::app {
 namespace {
@@ -32,7 +35,8 @@ struct Asked {
     const Instrument* instrument = nullptr;
     NoteRange range;
     std::optional<Tempo> tempo;
-    std::string path; ///< "": the notes are listed
+    std::string path;                   ///< "": the notes are listed
+    std::optional<PictureKind> picture; ///< none: a file that sounds, or a score
 };
 
 template <typename Value, std::size_t Count>
@@ -93,7 +97,8 @@ Asked readOptions(OptionReader& in) {
     if (in.isGiven("--tempo")) asked.tempo = in.tempo("--tempo");
     if (!in.isGiven("--out")) return asked;
     asked.path = in.text("--out");
-    in.fileKind("--out", asked.path, {".mid", ".musicxml"});
+    const std::size_t kind = in.fileKind("--out", asked.path, {".svg", ".png", ".pdf", ".mid", ".musicxml"});
+    if (kind < 3) asked.picture = static_cast<PictureKind>(kind);
     return asked;
 }
 
@@ -147,8 +152,18 @@ Done writeScore(const Asked& asked, const ScalePart& part) {
     return text ? writeInFolder(asked.path, *text) : Done(text.fault());
 }
 
+Done drawStaff(const Asked& asked, const ScalePart& part) {
+    const StaffMusic music = staffOf(scalePassage({}, asked.scale, part, {}));
+    const StaffPicture picture =
+        staffPicture(*asked.picture, music, QString::fromStdString(textOf(asked.scale)), {});
+    if (picture.bytes.empty()) return Fault{FaultNumber::cannotWrite, {asked.path}, {}};
+    const Done written = files::replaceFile(asked.path, std::as_bytes(std::span(picture.bytes)));
+    return written ? say(remarksOn(picture)) : written;
+}
+
 Done write(const Asked& asked, const ScalePart& part) {
     if (asked.path.empty()) return say(listing(asked, part));
+    if (asked.picture) return drawStaff(asked, part);
     return score::isScoreFile(asked.path) ? writeScore(asked, part) : writeMidi(asked, part);
 }
 

@@ -101,3 +101,18 @@ TEST_CASE("a scale as a score is read back with its key, its transposition and i
         if (!note.tiedBefore) notes += ' ' + pitchText(note.written);
     CHECK(scale({"--kind", "altered", "--subdivision", "5"}).out.find(notes + '\n') != std::string::npos);
 }
+
+TEST_CASE("a scale on a staff is a picture in outlines, as SVG, PNG or PDF") {
+    const Scratch scratch;
+    for (const char* name : {"a.svg", "a.png", "a.pdf"}) {
+        const Ended ended = scale({"--subdivision", "7", "--out", scratch.path(name)});
+        CHECK(ended.err == "");
+        CHECK(ended.out == "");
+        CHECK(ended.code == 0);
+    }
+    const std::string svg = bytesOf(scratch.path("a.svg"));
+    CHECK(svg.find("<title>E flat major, two octaves, septuplets</title>") != std::string::npos);
+    CHECK(svg.find("<text") == std::string::npos);
+    CHECK(bytesOf(scratch.path("a.png")).starts_with("\x89PNG"));
+    CHECK(bytesOf(scratch.path("a.pdf")).starts_with("%PDF"));
+}
