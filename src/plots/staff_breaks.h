@@ -15,8 +15,10 @@ class StaffSpacing {
 public:
     /// A quarter note's usual room.
     static constexpr double usual = 3.4;
-    /// No system is pulled wider than this; it then ends before the edge.
-    static constexpr double most = 9;
+    /// No system that stands alone is pulled wider than this, and none of several than that; it then ends
+    /// before the edge.
+    static constexpr double mostAlone = 9;
+    static constexpr double most = 18;
 
     StaffSpacing(const StaffMusic& music, const StaffRhythm& rhythm, const std::vector<StaffColumn>& columns);
 

@@ -35,9 +35,10 @@ public:
     SystemMaker(const StaffScene& scene, const StaffSpacing& spacing, double width)
         : scene_(scene), spacing_(spacing), width_(width), draft_{scene, {}, {}, 0, 0, {}, {}, 0} {}
 
-    StaffSystem make(const StaffBreak& bars, bool first) {
+    StaffSystem make(const StaffBreak& bars, double mostStretch) {
+        const bool first = bars.first == 0;
         const double head = headWidth(scene_.music, scene_.glyphs, first);
-        placeBars(bars, head);
+        placeBars(bars, head, mostStretch);
         addLines(bars);
         addHead(draft_, first);
         addColumns(draft_);
@@ -59,9 +60,8 @@ private:
     }
 
     /// What fills the width, or as much as looks well.
-    [[nodiscard]] double stretchFor(const StaffBreak& bars, double room) const {
+    [[nodiscard]] double stretchFor(const StaffBreak& bars, double room, double high) const {
         double low = 0;
-        double high = StaffSpacing::most;
         if (sum(bars, high) <= room) return high;
         for (int i = 0; i < 40; ++i) {
             const double middle = (low + high) / 2;
@@ -70,8 +70,8 @@ private:
         return low;
     }
 
-    void placeBars(const StaffBreak& bars, double head) {
-        const double stretch = stretchFor(bars, width_ - head);
+    void placeBars(const StaffBreak& bars, double head, double mostStretch) {
+        const double stretch = stretchFor(bars, width_ - head, mostStretch);
         draft_.system.stretch = stretch;
         draft_.first = scene_.rhythm.bars[bars.first].first;
         draft_.end = scene_.rhythm.bars[bars.end - 1].endEvent;
@@ -124,6 +124,12 @@ double leastWidth(const StaffScene& scene, const StaffSpacing& spacing) {
     return most + 2 * margin + 0.01;
 }
 
+/// The next system's widest: the last is not pulled apart beside those before it.
+double mostFor(const StaffLayout& before, bool last) {
+    if (!last) return StaffSpacing::most;
+    return before.systems.empty() ? StaffSpacing::mostAlone : 1.25 * before.systems.back().stretch;
+}
+
 } // namespace
 
 std::size_t StaffLayout::systemOf(std::size_t bar) const {
@@ -165,7 +171,8 @@ StaffLayout layOutStaff(const StaffMusic& music, double width, double space, con
         breaksOf(widths, headWidth(music, glyphs, true), headWidth(music, glyphs, false), room);
     double bottom = margin;
     for (const StaffBreak& bars : breaks) {
-        StaffSystem system = SystemMaker(scene, spacing, room).make(bars, bars.first == 0);
+        StaffSystem system =
+            SystemMaker(scene, spacing, room).make(bars, mostFor(layout, bars.end == widths.size()));
         system.staffTop = bottom - system.extent.top();
         bottom = system.staffTop + system.extent.bottom() + betweenSystems;
         layout.systems.push_back(std::move(system));
