@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/staff_drawing.h"
 
+#include "plots/tempo_curve.h"
+
 #include <QPainter>
 #include <QPainterPath>
 
@@ -90,6 +92,9 @@ void drawSystem(QPainter& painter, const StaffSystem& system, const StaffGlyphs&
     if (marks.note) markNote(painter, system, *marks.note, style);
 }
 
+/// The same as the curves'.
+StaffStyle inksOf(const CurveStyle& curve) { return {curve.paper, curve.ink, curve.faint, curve.line}; }
+
 class Scaled {
 public:
     Scaled(QPainter& painter, double space) : painter_(painter) {
@@ -108,13 +113,9 @@ private:
 
 } // namespace
 
-StaffStyle lightStaffStyle() {
-    return {QColor(0xfffdf7), QColor(0x1e2736), QColor(0x646b78), QColor(0xa66a12)};
-}
+StaffStyle lightStaffStyle() { return inksOf(lightCurveStyle()); }
 
-StaffStyle darkStaffStyle() {
-    return {QColor(0x26241f), QColor(0xf3ecdf), QColor(0xb5ad9e), QColor(0xe0a448)};
-}
+StaffStyle darkStaffStyle() { return inksOf(darkCurveStyle()); }
 
 QSizeF sizeOf(const StaffLayout& layout) { return QSizeF(layout.width, layout.height) * layout.space; }
 
