@@ -16,6 +16,9 @@ constexpr double gap = 0.8;
 /// A window that has no size yet asks for less.
 constexpr double smallest = 2;
 
+constexpr std::size_t all = static_cast<std::size_t>(Music::mostBars) + 2;
+/// The one that is played and those that the eye goes on to.
+constexpr std::size_t inSight = 3;
 constexpr double mostUneven = 1.6;
 
 double smaller(double space, double least) { return std::max(least, 0.94 * space); }
@@ -27,7 +30,7 @@ double heightOf(const plots::StaffLayout& layout, std::size_t first, std::size_t
     return height;
 }
 
-double heightOf(const plots::StaffLayout& layout) { return heightOf(layout, 0, layout.systems.size()); }
+double heightOf(const plots::StaffLayout& layout) { return heightOf(layout, 0, all); }
 
 } // namespace
 
@@ -51,15 +54,23 @@ plots::StaffLayout StaffItem::laidOut(double space) const {
     return plots::layOutStaff(view_->music(), span_, space, plots::StaffGlyphs::usual());
 }
 
-/// The largest size at which all of it has room, or one a little smaller at which its systems are alike; else
-/// the smallest.
+/// The largest size at which so many systems have room; else the smallest.
+double StaffItem::layOut(double least, std::size_t systems) {
+    double space = mostSpace_;
+    layout_ = laidOut(space);
+    while (heightOf(*layout_, 0, systems) > room_ && space > least)
+        layout_ = laidOut(space = smaller(space, least));
+    return space;
+}
+
+/// As large as all of it has room, or a little smaller where its systems are then alike. Where not all has
+/// room, as large as some systems have.
 void StaffItem::fit() {
     layout_.reset();
     if (canDraw() && mostSpace_ >= smallest) {
         const double least = std::clamp(leastSpace_, smallest, mostSpace_);
-        double space = mostSpace_;
-        layout_ = laidOut(space);
-        while (heightOf(*layout_) > room_ && space > least) layout_ = laidOut(space = smaller(space, least));
+        double space = layOut(least, all);
+        if (heightOf(*layout_) > room_) space = layOut(least, inSight);
         const double enough = std::max(least, 0.72 * space);
         while (layout_->unevenness() > mostUneven && space > enough) {
             plots::StaffLayout tried = laidOut(space = smaller(space, enough));

@@ -64,6 +64,7 @@ private:
     [[nodiscard]] bool canDraw() const { return view_ != nullptr && view_->known() && span_ >= 40; }
     [[nodiscard]] plots::StaffLayout laidOut(double space) const;
     [[nodiscard]] std::optional<std::size_t> present() const;
+    double layOut(double least, std::size_t systems);
     void fit();
     void follow();
 

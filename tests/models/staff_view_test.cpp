@@ -106,8 +106,9 @@ TEST_CASE("a staff is as large as its room lets all of it be, between the two si
 }
 
 TEST_CASE("where not all has room, the system that is played stands first") {
-    Shown small(24, 220);
-    CHECK(small.item.space() == doctest::Approx(8));
+    Shown small(24, 340);
+    CHECK(small.item.space() >= 8);
+    CHECK(small.item.shown() >= 3);
     REQUIRE(small.item.shown() < small.item.systems());
     CHECK(small.item.firstShown() == 0);
     small.item.setProperty("bar", firstBar + 23);
