@@ -41,8 +41,24 @@ Card {
                 maximumLineCount: 2
                 elide: Text.ElideRight
             }
+            Staff {
+                id: staff
+                objectName: "scaleStaff"
+                Layout.fillWidth: true
+                Layout.preferredHeight: wantedHeight
+                visible: !card.compact && card.board.staff.known
+                view: card.board.staff
+                dark: Theme.dark
+                span: width
+                room: 92
+                mostSpace: 8
+                leastSpace: 5
+                Accessible.role: Accessible.Graphic
+                Accessible.name: card.board.notesText
+            }
             Words {
                 Layout.fillWidth: true
+                visible: !staff.visible
                 text: card.board.notesText
                 font.pixelSize: Theme.small
                 wrapMode: Text.WordWrap

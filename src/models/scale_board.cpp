@@ -23,6 +23,8 @@ QString subdivisionOf(std::int32_t notesPerBeat) {
 
 ScaleBoard::ScaleBoard(PracticeBook& book, QObject* parent) : QObject(parent), book_(book), choices_(book) {
     connect(&book, &PracticeBook::changed, this, &ScaleBoard::forget);
+    connect(this, &ScaleBoard::chosen, this, &ScaleBoard::showStaff);
+    showStaff();
 }
 
 void ScaleBoard::forget() {

@@ -11,6 +11,7 @@
 #include "core/scale_grid.h"
 #include "core/scale_proposal.h"
 #include "models/scale_choices.h"
+#include "models/staff_view.h"
 
 #include <array>
 #include <optional>
@@ -41,6 +42,7 @@ class ScaleBoard : public QObject {
     Q_PROPERTY(QString whyText READ whyText NOTIFY chosen)
     /// At what tempo it begins, and why.
     Q_PROPERTY(QString startText READ startText NOTIFY chosen)
+    Q_PROPERTY(piolo::models::StaffView* staff READ staff CONSTANT)
     Q_PROPERTY(QString notesText READ notesText NOTIFY chosen)
     /// How it ends on a beat, and its key signature.
     Q_PROPERTY(QString endText READ endText NOTIFY chosen)
@@ -63,6 +65,7 @@ public:
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString whyText() const;
     [[nodiscard]] QString startText() const;
+    [[nodiscard]] StaffView* staff() { return &staff_; }
     [[nodiscard]] QString notesText() const;
     [[nodiscard]] QString endText() const;
     [[nodiscard]] QString rangeText() const;
@@ -92,6 +95,7 @@ private:
         int key = 0;
     };
     void forget();
+    void showStaff();
     const ScaleGrid& grid() const;
     [[nodiscard]] std::array<int, keyCount> order() const;
     [[nodiscard]] int columnOf(int key) const;
@@ -105,6 +109,7 @@ private:
 
     PracticeBook& book_;
     ScaleChoices choices_;
+    StaffView staff_;
     std::optional<Cell> chosen_;
     mutable std::optional<ScaleGrid> grid_;
 };

@@ -37,6 +37,11 @@ std::optional<ScalePart> ScaleBoard::partIn(Cell cell) const {
 Scale ScaleBoard::scale() const { return scaleIn(cell()); }
 std::optional<ScalePart> ScaleBoard::part() const { return partIn(cell()); }
 
+void ScaleBoard::showStaff() {
+    const auto played = part();
+    staff_.show(played ? std::optional(staffOf(scalePassage({}, scale(), *played, {}))) : std::nullopt);
+}
+
 QString ScaleBoard::title() const {
     return tr("%1 in %2", "a scale in a subdivision")
         .arg(scaleName(tonic(cell().key), choices_.settings().view.kind), subdivisionOf(cell().notesPerBeat));
