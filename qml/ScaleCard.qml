@@ -9,6 +9,7 @@ Card {
 
     required property ScaleBoard board
     property bool compact: false
+    readonly property real buttonsWidth: Math.max(240, width * 0.2)
 
     signal drillWanted(bool hear)
 
@@ -49,7 +50,7 @@ Card {
                 visible: !card.compact && card.board.staff.known
                 view: card.board.staff
                 dark: Theme.dark
-                span: width
+                span: card.width - card.buttonsWidth - 3 * Theme.gap
                 room: 92
                 mostSpace: 8
                 leastSpace: 5
@@ -83,6 +84,8 @@ Card {
             }
         }
         GridLayout {
+            Layout.preferredWidth: card.buttonsWidth
+            Layout.maximumWidth: card.buttonsWidth
             columns: 2
             columnSpacing: 8
             rowSpacing: 8
