@@ -55,7 +55,7 @@ Item {
         y: place.tight ? (parent.height - height) / 2 : parent.height * 0.08
         text: place.played ? place.cell.best : place.next ? "▸" : ""
         color: place.played ? Theme.ink : Theme.accent
-        font.pixelSize: Math.min(22, place.height * (place.tight ? 0.62 : 0.42))
+        font.pixelSize: Math.min(32, place.height * (place.tight ? 0.62 : 0.42))
         font.weight: Font.Bold
         Accessible.ignored: true
     }
@@ -65,7 +65,7 @@ Item {
         anchors.bottomMargin: parent.height * 0.1
         visible: !place.tight && place.played
         text: place.cell.below
-        font.pixelSize: Math.max(11, Math.min(13, place.height * 0.27))
+        font.pixelSize: Math.max(11, Math.min(17, place.height * 0.27, place.width * 0.16))
         Accessible.ignored: true
     }
     Words {

@@ -61,6 +61,7 @@ FocusScope {
                 text: key.modelData.concert
                 color: Theme.faint
                 font.pixelSize: Math.max(12, grid.head * 0.28)
+                font.weight: Font.Medium
                 Accessible.ignored: true
             }
         }

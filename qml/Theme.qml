@@ -10,7 +10,7 @@ QtObject {
     readonly property color card: dark ? "#26241f" : "#fffdf7"
     readonly property color edge: dark ? "#4a463d" : "#d8cfbd"
     readonly property color ink: dark ? "#f3ecdf" : "#1e2736"
-    readonly property color faint: dark ? "#b5ad9e" : "#5a616e"
+    readonly property color faint: dark ? "#b5ad9e" : "#555c68"
     readonly property color accent: dark ? "#e0a448" : "#9c630f"
     readonly property color accentInk: dark ? "#1b1a17" : "#ffffff"
     readonly property color accentWash: dark ? "#4a3a1d" : "#f1dcb8"

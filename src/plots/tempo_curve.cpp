@@ -80,7 +80,7 @@ void drawLine(QPainter& painter, const CurveLayout& layout, const CurveStyle& st
 
 } // namespace
 
-CurveStyle lightCurveStyle() { return styleOf(0xfffdf7, 0x1e2736, 0x5a616e, 0x9c630f, 0xa0341f, 0x0f766b); }
+CurveStyle lightCurveStyle() { return styleOf(0xfffdf7, 0x1e2736, 0x555c68, 0x9c630f, 0xa0341f, 0x0f766b); }
 
 CurveStyle darkCurveStyle() { return styleOf(0x26241f, 0xf3ecdf, 0xb5ad9e, 0xe0a448, 0xf0917c, 0x5cc4b4); }
 
