@@ -23,59 +23,39 @@ Window {
         value: PracticeRoom.settings.dark
     }
 
-    NavBar {
-        id: navigation
-        width: parent.width
-        height: window.running ? 0 : implicitHeight
-        visible: !window.running
-        screen: PracticeRoom.screen
-        minutes: PracticeRoom.minutesToday
-        onWanted: screen => PracticeRoom.screen = screen
+    Loader {
+        id: desk
+        anchors.fill: parent
+        focus: true
+        sourceComponent: Desk {
+            drilling: window.drilling
+            running: window.running
+        }
     }
-    NoticeLine {
-        id: notice
-        objectName: "notice"
-        anchors.top: navigation.bottom
-        width: parent.width
-        height: implicitHeight
-        text: PracticeRoom.notice
+    Connections {
+        target: PracticeRoom
+        function onLanguageChanged() {
+            Qt.callLater(window.layAnew);
+        }
     }
-    Item {
-        id: stage
-        anchors.top: notice.bottom
-        anchors.bottom: parent.bottom
-        width: parent.width
 
-        DrillPlace {
-            anchors.fill: parent
-            visible: window.drilling
-            focus: window.drilling
-            drill: PracticeRoom.drill
-            keys: PracticeRoom.keys
-            picture: PracticeRoom.drillPicture
-            unsaved: PracticeRoom.unsaved
-            recorded: !PracticeRoom.readOnly
-            more: PracticeRoom.passages.count > 1
-            onNextWanted: PracticeRoom.openNext()
-            onEditWanted: PracticeRoom.edit(PracticeRoom.drill.passage, false)
+    /// The screens in another language; what had the focus has it again.
+    function layAnew() {
+        const place = window.activeFocusItem ? window.activeFocusItem.objectName : "";
+        desk.active = false;
+        desk.active = true;
+        const again = place === "" ? null : itemNamed(desk, place);
+        if (again)
+            again.forceActiveFocus(Qt.TabFocusReason);
+    }
+    function itemNamed(item, name) {
+        if (item.objectName === name)
+            return item;
+        for (const child of item.children) {
+            const found = itemNamed(child, name);
+            if (found)
+                return found;
         }
-        Loader {
-            id: other
-            objectName: "other"
-            readonly property var screens: ({
-                "passages": "PassagesScreen.qml",
-                "scales": "ScalesScreen.qml",
-                "log": "LogScreen.qml",
-                "runThrough": "RunThroughScreen.qml",
-                "settings": "SettingsScreen.qml",
-                "help": "HelpScreen.qml",
-                "welcome": "WelcomeScreen.qml"
-            })
-            anchors.fill: parent
-            active: !window.drilling
-            visible: active
-            focus: active
-            source: screens[PracticeRoom.screen] ?? ""
-        }
+        return null;
     }
 }

@@ -43,7 +43,7 @@ Rectangle {
                 wrapMode: Text.WordWrap
                 font.pixelSize: Theme.body * 1.2
                 text: panel.asksClean
-                      ? qsTr("%n run(s) went by without a key. If you were not listening to every note, say no: they count for nothing and their climbs are taken back.", "", panel.drill.unheardRuns)
+                      ? qsTr("%n runs went by without a key. If you were not listening to every note, say no: they count for nothing and their climbs are taken back.", "", panel.drill.unheardRuns)
                       : qsTr("Make it easier for a while: a shorter stretch, a slower tempo, or a rest. It is no use to practise the mistake.")
             }
             GridLayout {

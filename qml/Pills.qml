@@ -24,6 +24,7 @@ Flow {
         T.RadioButton {
             id: pill
 
+            objectName: pills.objectName === "" ? "" : pills.objectName + "-" + modelData.value
             required property var modelData
 
             implicitWidth: implicitContentWidth

@@ -51,6 +51,20 @@ FocusScope {
                         onChosen: value => screen.settings.theme = value
                     }
                 }
+                SettingsCard {
+                    width: parent.width
+                    title: qsTr("Language")
+                    note: qsTr("Words, numbers and dates on the screen. Files are the same in every language.")
+
+                    Pills {
+                        objectName: "language"
+                        width: parent.width
+                        label: qsTr("Language")
+                        options: screen.settings.languages
+                        value: screen.settings.language
+                        onChosen: value => screen.settings.language = value
+                    }
+                }
             }
             Column {
                 width: (columns.width - columns.spacing) / 2

@@ -68,6 +68,16 @@ endforeach()
 qt_add_qml_module(piolo_models URI Piolo VERSION 1.0 RESOURCE_PREFIX /qt/qml QML_FILES ${PIOLO_QML} NO_CACHEGEN
   DEPENDENCIES QtQuick OUTPUT_DIRECTORY ${QT_QML_OUTPUT_DIRECTORY}/Piolo)
 target_include_directories(piolo_models PRIVATE ${PROJECT_SOURCE_DIR}/src/models)
+# The translations of the texts in src/models and qml, inside the program.
+file(GLOB PIOLO_LANGUAGES CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/languages/*.ts)
+foreach(FILE IN LISTS PIOLO_LANGUAGES)
+  get_filename_component(NAME ${FILE} NAME_WE)
+  set(MADE ${PROJECT_BINARY_DIR}/languages/${NAME}.qm)
+  add_custom_command(OUTPUT ${MADE} DEPENDS ${FILE} COMMAND Qt6::lrelease -silent ${FILE} -qm ${MADE} VERBATIM)
+  list(APPEND PIOLO_TRANSLATIONS ${MADE})
+endforeach()
+file(MAKE_DIRECTORY ${PROJECT_BINARY_DIR}/languages)
+qt_add_resources(piolo_models languages PREFIX /languages BASE ${PROJECT_BINARY_DIR}/languages FILES ${PIOLO_TRANSLATIONS})
 # What Qt's compilers generate is not ours to hold to our warnings.
 get_target_property(PIOLO_GENERATED piolo_models SOURCES)
 list(FILTER PIOLO_GENERATED INCLUDE REGEX "qmltyperegistrations")

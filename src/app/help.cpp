@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/help.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 
 namespace piolo::app {
@@ -15,7 +13,7 @@ struct HelpText {
 
 constexpr HelpText texts[] = {
     {"",
-     QT_TRANSLATE_NOOP("Help", R"(piolo: a practice-room click that follows how cleanly a passage is played
+     R"(piolo: a practice-room click that follows how cleanly a passage is played
 
 piolo [--folder DIR] [--drill PASSAGE]   opens the window
 piolo click    writes a click at one tempo as a WAV file
@@ -40,9 +38,9 @@ piolo VERB --help   tells more of one verb
   --version        prints the version
 Exit code: 0 done, 1 input or output at fault, 2 wrong use.
 Example: piolo --folder ~/spring-concert --drill "Letter C, bars 41 to 48"
-)")},
+)"},
     {"click",
-     QT_TRANSLATE_NOOP("Help", R"(piolo click: writes a click at one tempo as a WAV file (float32, mono)
+     R"(piolo click: writes a click at one tempo as a WAV file (float32, mono)
 
   --tempo N        beats per minute, 10 to 400, up to three decimals
   --bars N         how many bars
@@ -68,8 +66,8 @@ Where and how it clicks; the count-in always clicks its beats:
   --breath LIST    BAR:BEAT:BEATS,…: before that beat the click waits so many beats
   --breath-below N only at tempi below this one; below 400 when not given
 Example: piolo click --tempo 137 --subdivision 7 --bars 8 --out septuplets.wav
-)")},
-    {"track", QT_TRANSLATE_NOOP("Help", R"(piolo track: writes a click that climbs from tempo to tempo
+)"},
+    {"track", R"(piolo track: writes a click that climbs from tempo to tempo
 
 At each tempo, from start to target, come so many runs, each with its count-in.
   --start N        first tempo, 10 to 400, up to three decimals
@@ -83,9 +81,8 @@ At each tempo, from start to target, come so many runs, each with its count-in.
   --click --accents --swing --bars-on --bars-off --silent-bars --left-out --seed
   --breath --breath-below   as in piolo click; chance chooses anew in every run
 Example: piolo track --start 60 --target 96 --climb 4 --bars 4 --runs 5 --out ladder.mid
-)")},
-    {"ladder", QT_TRANSLATE_NOOP(
-                   "Help", R"(piolo ladder: reads marks and prints the tempo that the rule gives after each
+)"},
+    {"ladder", R"(piolo ladder: reads marks and prints the tempo that the rule gives after each
 
 Marks come from standard input, one a line: clean, miss, back, or tempo and a
 number. Rows of comma-separated values go to standard output.
@@ -99,8 +96,8 @@ number. Rows of comma-separated values go to standard output.
   --gentle         within two climbs of the target a miss drops one climb; at the
                    target one miss only ends the row, and two running drop
 Example: printf 'clean\nclean\nmiss\nback\n' | piolo ladder --start 72 --target 96 --drop 4 --climb 2 --clean-runs 5
-)")},
-    {"curve", QT_TRANSLATE_NOOP("Help", R"(piolo curve: draws the tempo curves of passages
+)"},
+    {"curve", R"(piolo curve: draws the tempo curves of passages
 
 piolo curve PASSAGE... --folder DIR --out FILE   PASSAGE is the exact title or the id, up to 20 of them
   --folder DIR     the practice folder
@@ -108,9 +105,9 @@ piolo curve PASSAGE... --folder DIR --out FILE   PASSAGE is the exact title or t
   --out FILE       FILE.svg, FILE.png, FILE.pdf, or FILE.csv for the runs as comma-separated values
   --size WxH       of the picture, 64x64 to 8192x8192; 960x360 when not given
 Example: piolo curve "Letter C, bars 41 to 48" --folder ~/spring-concert --out curve.svg
-)")},
+)"},
     {"sheet",
-     QT_TRANSLATE_NOOP("Help", R"(piolo sheet: draws practice sheets: ladders to print and tick in pencil
+     R"(piolo sheet: draws practice sheets: ladders to print and tick in pencil
 
 piolo sheet PASSAGE... --folder DIR --out FILE   PASSAGE is the exact title or the id, up to 20 of them
   --folder DIR     the practice folder
@@ -118,9 +115,8 @@ piolo sheet PASSAGE... --folder DIR --out FILE   PASSAGE is the exact title or t
   --out FILE       FILE.pdf, FILE.svg or FILE.png; the last two have their pages one
                    below the other, 10 at most
 Example: piolo sheet "Letter C, bars 41 to 48" --folder ~/spring-concert --out sheet.pdf
-)")},
-    {"bars", QT_TRANSLATE_NOOP(
-                 "Help", R"(piolo bars: reads a score in MusicXML and makes a passage of bars picked from it
+)"},
+    {"bars", R"(piolo bars: reads a score in MusicXML and makes a passage of bars picked from it
 
 piolo bars FILE   lists parts, bars, meters and tempo marks; FILE.musicxml, FILE.xml or FILE.mxl
 piolo bars FILE --from BAR --to BAR   prints the passage that these bars make, with its notes
@@ -129,9 +125,8 @@ piolo bars FILE --from BAR --to BAR   prints the passage that these bars make, w
   --to BAR                the last bar; the first when not given
   --out FILE.piolo.json   writes the passage and its piece, for piolo import
 Example: piolo bars ferrywake.musicxml --from 0 --to 4 --out ferrywake.piolo.json
-)")},
-    {"model", QT_TRANSLATE_NOOP(
-                  "Help", R"(piolo model: writes the notes of a passage, to be heard before they are played
+)"},
+    {"model", R"(piolo model: writes the notes of a passage, to be heard before they are played
 
 piolo model PASSAGE --folder DIR --out FILE   PASSAGE is the exact title or the id; its bars were picked from a score
   --folder DIR     the practice folder
@@ -141,10 +136,9 @@ piolo model PASSAGE --folder DIR --out FILE   PASSAGE is the exact title or the 
   --count-in N     bars of beats before the notes, 0 to 4; the passage's own when not given
   --rate N         samples per second, 8000 to 192000; 48000 when not given
 Example: piolo model "Letter C, bars 41 to 48" --folder ~/spring-concert --tempo 72 --out letter-c.wav
-)")},
+)"},
     {"scale",
-     QT_TRANSLATE_NOOP("Help",
-                       R"(piolo scale: lists a scale as it is played on an instrument, or writes it as notes
+     R"(piolo scale: lists a scale as it is played on an instrument, or writes it as notes
 
   --key KEY          as written for the instrument: "E flat", Eb, "F sharp", F#, C
   --instrument NAME  "alto saxophone", "clarinet in B flat", trombone …; a wrong name lists them all
@@ -158,8 +152,8 @@ Example: piolo model "Letter C, bars 41 to 48" --folder ~/spring-concert --tempo
   --out FILE         FILE.mid, FILE.musicxml for a score, or FILE.svg, FILE.png or FILE.pdf for a staff;
                      when not given the notes are listed
 Example: piolo scale --key "E flat" --kind major --subdivision 5 --instrument "alto saxophone"
-)")},
-    {"staff", QT_TRANSLATE_NOOP("Help", R"(piolo staff: draws the notes of a passage on a staff
+)"},
+    {"staff", R"(piolo staff: draws the notes of a passage on a staff
 
 piolo staff PASSAGE --folder DIR --out FILE   PASSAGE is the exact title or the id; its bars were picked from a score
   --folder DIR     the practice folder
@@ -167,20 +161,18 @@ piolo staff PASSAGE --folder DIR --out FILE   PASSAGE is the exact title or the 
   --width N        of the picture, 240 to 8192 dots, 96 to the inch; 960 when not given
   --space N        from line to line of the staff, 4 to 60 dots; 9 when not given
 Example: piolo staff "Letter C, bars 41 to 48" --folder ~/spring-concert --out letter-c.svg
-)")},
+)"},
     {"check",
-     QT_TRANSLATE_NOOP(
-         "Help",
-         R"(piolo check: says what is wrong with practice folders, journal files, passage files and scores
+     R"(piolo check: says what is wrong with practice folders, journal files, passage files and scores
 
 piolo check FILE-OR-FOLDER…   one fault a line on standard output; nothing when all is well
 FILE.piolo.json is read as a passage file, FILE.musicxml, FILE.xml and FILE.mxl as scores, any other
 file as a journal file.
 Nothing is changed. Exit code: 0 all is well, 1 something is wrong, 2 wrong use.
 Example: piolo check ~/spring-concert
-)")},
+)"},
     {"export",
-     QT_TRANSLATE_NOOP("Help", R"(piolo export: writes passages and their pieces as a file for another player
+     R"(piolo export: writes passages and their pieces as a file for another player
 
 piolo export [PASSAGE…] --folder DIR --out FILE.piolo.json
 piolo export PASSAGE --folder DIR --out FILE.musicxml   its notes as a score, where they are known
@@ -189,9 +181,9 @@ What was played is not in the file.
   --folder DIR   the practice folder
   --out FILE     where to; an old file is replaced only by a whole new one
 Example: piolo export "Letter C, bars 41 to 48" --folder ~/spring-concert --out sectional.piolo.json
-)")},
+)"},
     {"import",
-     QT_TRANSLATE_NOOP("Help", R"(piolo import: takes pieces and passages from a file that piolo export wrote
+     R"(piolo import: takes pieces and passages from a file that piolo export wrote
 
 piolo import FILE --folder DIR [--replace]
 What is new is added. What differs from the folder, or was removed there, is told and left
@@ -199,7 +191,7 @@ alone. The same file twice changes nothing. Close the window on that folder firs
   --folder DIR   the practice folder; made when missing
   --replace      takes what differs from the file
 Example: piolo import sectional.piolo.json --folder ~/spring-concert
-)")},
+)"},
 };
 
 } // namespace
@@ -207,7 +199,7 @@ Example: piolo import sectional.piolo.json --folder ~/spring-concert
 std::string helpOf(std::string_view verb) {
     const auto* const found = std::ranges::find(texts, verb, &HelpText::verb);
     if (found == std::end(texts)) return {};
-    return QCoreApplication::translate("Help", found->text).toStdString();
+    return found->text;
 }
 
 } // namespace piolo::app

@@ -8,6 +8,7 @@
 #include "app/window_shot.h"
 #include "engine/drill_engine.h"
 #include "journal/machine_settings.h"
+#include "models/language.h"
 #include "models/practice_book.h"
 #include "models/practice_room.h"
 
@@ -84,6 +85,7 @@ int openWindow(const WindowOptions& options) {
     if (!settings) return tell(settings.fault());
     if (damaged.number != FaultNumber{}) tell(damaged);
 
+    models::speak(QString::fromStdString(options.language.empty() ? settings->language : options.language));
     const std::string folder = options.folder.empty() ? places.data : options.folder;
     auto opening = openingBook({folder, settings->device, places.state});
     Screens screens;

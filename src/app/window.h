@@ -7,11 +7,12 @@
 namespace piolo::app {
 
 struct WindowOptions {
-    std::string folder;  ///< "": the user's own
-    std::string passage; ///< id or exact title to open the drill at; "": where the screens begin
-    std::string screen;  ///< "passages", "log" …; "": where the screens begin
-    std::string shot;    ///< when not "": a PNG of the window goes there and the program ends
-    int width = 0;       ///< of the window and its picture, 0: as it opens
+    std::string folder;   ///< "": the user's own
+    std::string passage;  ///< id or exact title to open the drill at; "": where the screens begin
+    std::string screen;   ///< "passages", "log" …; "": where the screens begin
+    std::string language; ///< "system" or a language's code; "": as in the settings
+    std::string shot;     ///< when not "": a PNG of the window goes there and the program ends
+    int width = 0;        ///< of the window and its picture, 0: as it opens
     int height = 0;
 };
 

@@ -11,15 +11,18 @@ namespace {
 constexpr OptionSpec options[] = {{"--folder", "~/spring-concert"},
                                   {"--drill", "\"Letter C, bars 41 to 48\""},
                                   {"--screen", "log"},
+                                  {"--language", "de"},
                                   {"--shot", "window.png"},
                                   {"--size", "1280x800"}};
 
 const std::initializer_list<std::string_view> screens{"passages", "drill",    "scales",
                                                       "log",      "settings", "help"};
 
-std::string screenAsked(OptionReader& in) {
-    const std::size_t choice = in.choice("--screen", screens);
-    return in.isGiven("--screen") ? std::string(screens.begin()[choice]) : std::string();
+const std::initializer_list<std::string_view> languages{"system", "en", "de", "it"};
+
+std::string asked(OptionReader& in, const char* option, std::initializer_list<std::string_view> words) {
+    const std::size_t choice = in.choice(option, words);
+    return in.isGiven(option) ? std::string(words.begin()[choice]) : std::string();
 }
 
 } // namespace
@@ -39,7 +42,8 @@ Result<WindowWords> readWindowWords(std::span<const std::string> words) {
     const PictureSize size = readSize(in, {});
     read.options = {in.text("--folder", ""),
                     in.text("--drill", ""),
-                    screenAsked(in),
+                    asked(in, "--screen", screens),
+                    asked(in, "--language", languages),
                     in.text("--shot", ""),
                     size.width,
                     size.height};

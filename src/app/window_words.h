@@ -13,7 +13,7 @@ struct WindowWords {
     bool version = false;
 };
 
-/// Reads --folder, --drill, --screen, --shot, --size, --help and --version. Faults of use.
+/// Reads --folder, --drill, --screen, --language, --shot, --size, --help and --version. Faults of use.
 Result<WindowWords> readWindowWords(std::span<const std::string> words);
 
 } // namespace piolo::app

@@ -25,6 +25,7 @@ struct MachineSettings {
     int twiceMillis = 350;        ///< 150…1000, a second press of it comes within this
     int bounceMillis = 30;        ///< 5…300, a key that closes again within this has bounced
     std::string theme = "system"; ///< system, light, dark
+    std::string language = "system"; ///< system, or a language's code
     bool modelClick = true;       ///< a passage's model is heard with its click
     bool welcomed = false;        ///< the first start's words were read
     std::string unknown = "{}";   ///< what this version does not know, as JSON

@@ -129,6 +129,7 @@ MachineSettings settingsFromJson(std::string_view text, FirstFault& first) {
     taking.take("twiceMs", twice);
     taking.take("bounceMs", bounce);
     taking.take("theme", theme);
+    taking.take("language", settings.language);
     taking.take("modelClick", settings.modelClick);
     taking.take("welcomed", settings.welcomed);
     settings.device = device.text;
@@ -153,6 +154,7 @@ std::string settingsToJson(const MachineSettings& settings) {
                                   {"twiceMs", settings.twiceMillis},
                                   {"bounceMs", settings.bounceMillis},
                                   {"theme", settings.theme},
+                                  {"language", settings.language},
                                   {"modelClick", settings.modelClick},
                                   {"welcomed", settings.welcomed}};
     const auto unknown = parseJson(settings.unknown);

@@ -10,19 +10,21 @@ namespace piolo::models {
 
 namespace {
 
-QString words(const char* text) { return QCoreApplication::translate("ClickWords", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(ClickWords)
+};
 
 QString swingWords(const ClickPattern& click) {
-    return words("swing %1 in %2")
+    return Words::tr("swing %1 in %2")
         .arg(QString::fromStdString(swingText(click.swing)), swungWords(click.swung));
 }
 
 QString breathWords(const ClickPattern& click) {
     const auto places = static_cast<int>(click.breaths.size());
-    const QString waits = places == 1 ? words("waits for breath at 1 place")
-                                      : words("waits for breath at %1 places").arg(places);
+    const QString waits = places == 1 ? Words::tr("waits for breath at 1 place")
+                                      : Words::tr("waits for breath at %1 places").arg(places);
     if (click.breathBelow == ClickPattern{}.breathBelow) return waits;
-    return words("%1 below %2").arg(waits, Formatter::tempo(click.breathBelow));
+    return Words::tr("%1 below %2").arg(waits, Formatter::tempo(click.breathBelow));
 }
 
 } // namespace
@@ -30,31 +32,31 @@ QString breathWords(const ClickPattern& click) {
 QString clickOnWords(ClickOn on) {
     switch (on) {
     case ClickOn::beats:
-        return words("every beat");
+        return Words::tr("every beat");
     case ClickOn::downbeats:
-        return words("downbeats only");
+        return Words::tr("downbeats only");
     case ClickOn::backbeats:
-        return words("2 and 4 only");
+        return Words::tr("2 and 4 only");
     case ClickOn::offbeats:
-        return words("off-beats only");
+        return Words::tr("off-beats only");
     }
     return {};
 }
 
 QString swungWords(SwungNotes notes) {
-    return notes == SwungNotes::eighths ? words("eighths") : words("sixteenths");
+    return notes == SwungNotes::eighths ? Words::tr("eighths") : Words::tr("sixteenths");
 }
 
 QString accentWords(Accent accent) {
     switch (accent) {
     case Accent::strong:
-        return words("strong");
+        return Words::tr("strong");
     case Accent::group:
-        return words("half strong");
+        return Words::tr("half strong");
     case Accent::plain:
-        return words("plain");
+        return Words::tr("plain");
     case Accent::silent:
-        return words("silent");
+        return Words::tr("silent");
     }
     return {};
 }
@@ -62,12 +64,13 @@ QString accentWords(Accent accent) {
 QString clickWords(const ClickPattern& click) {
     QStringList parts;
     if (click.on != ClickOn::beats) parts << clickOnWords(click.on);
-    if (!click.accents.empty()) parts << words("accents by hand");
+    if (!click.accents.empty()) parts << Words::tr("accents by hand");
     if (click.swing != ClickPattern{}.swing) parts << swingWords(click);
     if (click.barsOff > 0)
-        parts << words("bars in turn: %1 with the click, %2 without").arg(click.barsOn).arg(click.barsOff);
-    if (click.silentBars > 0) parts << words("%1 bars of 100 silent").arg(click.silentBars);
-    if (click.leftOutBeats > 0) parts << words("%1 beats of 100 left out").arg(click.leftOutBeats);
+        parts
+            << Words::tr("bars in turn: %1 with the click, %2 without").arg(click.barsOn).arg(click.barsOff);
+    if (click.silentBars > 0) parts << Words::tr("%1 bars of 100 silent").arg(click.silentBars);
+    if (click.leftOutBeats > 0) parts << Words::tr("%1 beats of 100 left out").arg(click.leftOutBeats);
     if (!click.breaths.empty()) parts << breathWords(click);
     return parts.join(QStringLiteral(" · "));
 }

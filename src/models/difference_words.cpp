@@ -72,31 +72,33 @@ constexpr KeyWord keyWords[] = {
     {"click.breathBelow", QT_TRANSLATE_NOOP("Difference", "waits below")},
 };
 
-QString words(const char* text) { return QCoreApplication::translate("Difference", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Difference)
+};
 
-QString valueWords(const std::string& value) { return value.empty() ? words("none") : onOneLine(value); }
+QString valueWords(const std::string& value) { return value.empty() ? Words::tr("none") : onOneLine(value); }
 
 } // namespace
 
 QString differenceWords(const Difference& difference) {
     const auto* const found = std::ranges::find(keyWords, std::string_view(difference.key), &KeyWord::key);
     const QString word =
-        found == std::end(keyWords) ? QString::fromStdString(difference.key) : words(found->word);
-    return words("%1: %2 → %3").arg(word, valueWords(difference.from), valueWords(difference.to));
+        found == std::end(keyWords) ? QString::fromStdString(difference.key) : Words::tr(found->word);
+    return Words::tr("%1: %2 → %3").arg(word, valueWords(difference.from), valueWords(difference.to));
 }
 
 QString stateWords(ImportState state) {
     switch (state) {
     case ImportState::added:
-        return words("new");
+        return Words::tr("new");
     case ImportState::same:
-        return words("the same");
+        return Words::tr("the same");
     case ImportState::differs:
-        return words("differs");
+        return Words::tr("differs");
     case ImportState::removedHere:
         break;
     }
-    return words("removed here");
+    return Words::tr("removed here");
 }
 
 } // namespace piolo::models

@@ -3,6 +3,7 @@
 #pragma once
 
 // Qt stands first: moc cannot read the standard headers before it.
+#include <QCoreApplication>
 #include <QString>
 #include <QVariantMap>
 
@@ -10,12 +11,10 @@
 
 namespace piolo::models {
 
-namespace draft {
-
-/// The words of a fault in the user's language.
-[[nodiscard]] QString words(const char* text);
-
-} // namespace draft
+/// The words of faults in the user's language.
+struct DraftWords {
+    Q_DECLARE_TR_FUNCTIONS(PassageDraft)
+};
 
 class DraftReader {
 public:

@@ -36,19 +36,21 @@ constexpr std::array stretches{
     Stretch{"1y", QT_TRANSLATE_NOOP("LogChoices", "a year"), 365},
 };
 
-QString words(const char* text) { return QCoreApplication::translate("LogChoices", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(LogChoices)
+};
 
 } // namespace
 
 QVariantList pieceChoices(const Notebook& notebook) {
-    QVariantList choices{choice(QString(), words("every piece"))};
+    QVariantList choices{choice(QString(), Words::tr("every piece"))};
     for (const Piece& piece : notebook.pieces())
         choices.append(choice(QString::fromStdString(piece.id.text()), QString::fromStdString(piece.name)));
     return choices;
 }
 
 QVariantList passageChoices(const Notebook& notebook, Id piece) {
-    QVariantList choices{choice(QString(), words("every passage"))};
+    QVariantList choices{choice(QString(), Words::tr("every passage"))};
     for (const Id id : notebook.passages()) {
         const PassageRecord* const record = notebook.passage(id);
         if (record == nullptr || (!piece.isNone() && record->passage.title.piece != piece)) continue;
@@ -58,16 +60,16 @@ QVariantList passageChoices(const Notebook& notebook, Id piece) {
 }
 
 QVariantList kindChoices() {
-    QVariantList choices{choice(QString(), words("everything"))};
+    QVariantList choices{choice(QString(), Words::tr("everything"))};
     for (const auto& [kind, word] : kindWords) choices.append(choice(QLatin1String(word), kindWord(kind)));
-    choices.append(choice(QLatin1String(runThroughs), words("run-through")));
+    choices.append(choice(QLatin1String(runThroughs), Words::tr("run-through")));
     return choices;
 }
 
 QVariantList stretchChoices() {
-    QVariantList choices{choice(QString(), words("from the first day"))};
+    QVariantList choices{choice(QString(), Words::tr("from the first day"))};
     for (const Stretch& stretch : stretches)
-        choices.append(choice(QLatin1String(stretch.word), words(stretch.text)));
+        choices.append(choice(QLatin1String(stretch.word), Words::tr(stretch.text)));
     return choices;
 }
 

@@ -15,25 +15,28 @@ namespace piolo::models {
 
 namespace {
 
-QString words(const char* text) { return QCoreApplication::translate("LogCurves", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(LogCurves)
+};
 
 QString tempoOf(double bpm) { return Formatter::tempo(static_cast<int>(std::lround(bpm * 1000))); }
 
 QString outcomeWords(const plots::SeriesPoint& point, plots::CurveBy by) {
-    if (point.secure) return words("secure");
+    if (point.secure) return Words::tr("secure");
     if (by == plots::CurveBy::days)
-        return words("%1 of %2 clean").arg(QLocale().toString(point.clean), QLocale().toString(point.runs));
+        return Words::tr("%1 of %2 clean")
+            .arg(QLocale().toString(point.clean), QLocale().toString(point.runs));
     switch (point.mark) {
     case plots::StepMark::miss:
-        return words("missed");
+        return Words::tr("missed");
     case plots::StepMark::cleanTry:
-        return words("a clean try at the target");
+        return Words::tr("a clean try at the target");
     case plots::StepMark::missedTry:
-        return words("a missed try at the target");
+        return Words::tr("a missed try at the target");
     case plots::StepMark::none:
         break;
     }
-    return words("clean");
+    return Words::tr("clean");
 }
 
 std::optional<Date> dueOf(const std::vector<Piece>& pieces, Id piece) {
@@ -79,9 +82,9 @@ QString pointWords(const plots::CurveSeries& series, std::size_t index, Date tod
     const plots::SeriesPoint& point = series.points[index];
     const QString outcome = outcomeWords(point, series.by);
     if (series.by == plots::CurveBy::days)
-        return words("%1: %2, at %3, %4")
+        return Words::tr("%1: %2, at %3, %4")
             .arg(series.name, Formatter::weekday(point.date, today), tempoOf(point.bpm), outcome);
-    return words("%1: run %2, %3, at %4, %5")
+    return Words::tr("%1: run %2, %3, at %4, %5")
         .arg(series.name, QLocale().toString(static_cast<qulonglong>(index + 1)),
              Formatter::date(point.date, today), tempoOf(point.bpm), outcome);
 }
@@ -89,7 +92,7 @@ QString pointWords(const plots::CurveSeries& series, std::size_t index, Date tod
 QString curveWords(const std::vector<plots::CurveSeries>& curves) {
     QStringList all;
     for (const plots::CurveSeries& series : curves)
-        all << words("%1 at %2 of %3")
+        all << Words::tr("%1 at %2 of %3")
                    .arg(series.name, tempoOf(series.points.back().bpm), tempoOf(series.target));
     return all.join(QStringLiteral("; "));
 }

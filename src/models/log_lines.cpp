@@ -13,7 +13,9 @@ namespace piolo::models {
 
 namespace {
 
-QString words(const char* text) { return QCoreApplication::translate("LogLines", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(LogLines)
+};
 
 struct Played {
     const PassageRecord* record = nullptr;
@@ -53,42 +55,42 @@ bool joins(const LogLine& line, const Played& next) {
 QString voidWords(Reason reason) {
     switch (reason) {
     case Reason::stopped:
-        return words("not counted: stopped");
+        return Words::tr("not counted: stopped");
     case Reason::tempoChanged:
-        return words("not counted: the tempo was changed");
+        return Words::tr("not counted: the tempo was changed");
     case Reason::soundLost:
-        return words("not counted: the sound was lost");
+        return Words::tr("not counted: the sound was lost");
     default:
-        return words("not counted");
+        return Words::tr("not counted");
     }
 }
 
 QString tempoWords(Reason reason) {
     switch (reason) {
     case Reason::newDay:
-        return words("where the day opens");
+        return Words::tr("where the day opens");
     case Reason::offer:
-        return words("an offer taken");
+        return Words::tr("an offer taken");
     case Reason::named:
-        return words("named: the search for the tempo begins");
+        return Words::tr("named: the search for the tempo begins");
     default:
-        return words("set by hand");
+        return Words::tr("set by hand");
     }
 }
 
 QString apartWords(Entry::Kind kind) {
-    return QCoreApplication::translate("LogLines", "%1: moves nothing", "what a run was played for")
-        .arg(kind == Entry::Kind::attempt ? words("a try") : kindWord(kind));
+    return Words::tr("%1: moves nothing", "what a run was played for")
+        .arg(kind == Entry::Kind::attempt ? Words::tr("a try") : kindWord(kind));
 }
 
 QString ruleWords(const Entry& entry) {
     const QString after = Formatter::tempo(entry.after.tempo);
     if (entry.mark == Mark::missed)
-        return entry.after.tempo < entry.tempo ? words("drops to %1").arg(after)
-                                               : words("stays at %1").arg(after);
-    if (entry.after.tempo > entry.tempo) return words("climbs to %1").arg(after);
-    if (entry.fullStreak) return words("secure");
-    return words("%1 clean in a row").arg(Formatter::countWord(entry.after.streak));
+        return entry.after.tempo < entry.tempo ? Words::tr("drops to %1").arg(after)
+                                               : Words::tr("stays at %1").arg(after);
+    if (entry.after.tempo > entry.tempo) return Words::tr("climbs to %1").arg(after);
+    if (entry.fullStreak) return Words::tr("secure");
+    return Words::tr("%1 clean in a row").arg(Formatter::countWord(entry.after.streak));
 }
 
 QString runWords(const LogLine& line) {
@@ -167,15 +169,15 @@ QString effectWords(const LogLine& line) {
     const Entry& first = *line.entries.front();
     if (const QString manner = mannerText(first.articulation, first.rhythm); !manner.isEmpty())
         parts << manner;
-    if (first.entered) parts << words("on paper");
+    if (first.entered) parts << Words::tr("on paper");
     return (parts + spotWords(line)).join(QStringLiteral(" · "));
 }
 
 QString markWords(const Entry& entry) {
     if (entry.kind == Entry::Kind::tempo) return {};
     if (entry.mark == Mark::voided) return voidWords(entry.reason);
-    if (entry.mark == Mark::clean) return words("clean");
-    return entry.late ? words("missed, told afterwards") : words("missed");
+    if (entry.mark == Mark::clean) return Words::tr("clean");
+    return entry.late ? Words::tr("missed, told afterwards") : Words::tr("missed");
 }
 
 QString markShapes(const LogLine& line) {
@@ -198,28 +200,28 @@ QString markCounts(const LogLine& line) {
     const auto add = [&](Mark mark, const QString& form) {
         if (const int count = countOf(line, mark); count > 0) counts << form.arg(count);
     };
-    add(Mark::clean, words("%1 clean"));
-    add(Mark::missed, words("%1 missed"));
-    add(Mark::voided, words("%1 not counted"));
+    add(Mark::clean, Words::tr("%1 clean"));
+    add(Mark::missed, Words::tr("%1 missed"));
+    add(Mark::voided, Words::tr("%1 not counted"));
     return counts.join(QStringLiteral(", "));
 }
 
 QString kindWord(Entry::Kind kind) {
     switch (kind) {
     case Entry::Kind::run:
-        return words("run");
+        return Words::tr("run");
     case Entry::Kind::attempt:
-        return words("try");
+        return Words::tr("try");
     case Entry::Kind::tempo:
-        return words("tempo set");
+        return Words::tr("tempo set");
     case Entry::Kind::silent:
-        return words("without the click");
+        return Words::tr("without the click");
     case Entry::Kind::context:
-        return words("in its context");
+        return Words::tr("in its context");
     case Entry::Kind::aside:
         break;
     }
-    return words("aside");
+    return Words::tr("aside");
 }
 
 } // namespace piolo::models

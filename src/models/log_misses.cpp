@@ -18,11 +18,12 @@ namespace {
 
 constexpr std::int32_t mostBarsByBeat = 8;
 
-QString words(const char* text) { return QCoreApplication::translate("LogMisses", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(LogMisses)
+};
 
 QString missWords(int count) {
-    return count == 1 ? words("1 miss")
-                      : QCoreApplication::translate("LogMisses", "%n misses", nullptr, count);
+    return count == 1 ? Words::tr("1 miss") : Words::tr("%n misses", nullptr, count);
 }
 
 int countAt(const Misses& misses, std::int32_t bar, std::int32_t beat) {
@@ -66,17 +67,18 @@ QVariantMap barMap(std::int32_t bar, const std::vector<int>& columns, int most) 
     }
     return {{QStringLiteral("label"), QLocale().toString(bar)},
             {QStringLiteral("beats"), beats},
-            {QStringLiteral("spoken"), words("%1: %2").arg(Formatter::spot({bar, 0}), missWords(all))}};
+            {QStringLiteral("spoken"), Words::tr("%1: %2").arg(Formatter::spot({bar, 0}), missWords(all))}};
 }
 
 QString noteWords(const Misses& misses, const Music& music) {
     const int all = misses.placed + misses.elsewhere;
-    if (all == 0) return misses.runs == 0 ? words("Not played yet.") : words("Not one miss so far.");
+    if (all == 0) return misses.runs == 0 ? Words::tr("Not played yet.") : Words::tr("Not one miss so far.");
     const QString by =
-        music.bars > mostBarsByBeat || music.bars == 0 ? words("by bar") : words("by bar and beat");
-    const QString told = words("%1 in %2, %3").arg(missWords(all), Formatter::runs(misses.runs), by);
-    return misses.elsewhere == 0 ? told
-                                 : words("%1; the place of %2 is not known").arg(told).arg(misses.elsewhere);
+        music.bars > mostBarsByBeat || music.bars == 0 ? Words::tr("by bar") : Words::tr("by bar and beat");
+    const QString told = Words::tr("%1 in %2, %3").arg(missWords(all), Formatter::runs(misses.runs), by);
+    return misses.elsewhere == 0
+               ? told
+               : Words::tr("%1; the place of %2 is not known").arg(told).arg(misses.elsewhere);
 }
 
 } // namespace
@@ -93,7 +95,7 @@ QVariantMap missesMap(const PassageRecord& record, const Misses& misses) {
     QVariantList bars;
     for (std::size_t i = 0; i < numbers.size(); ++i) bars.append(barMap(numbers[i], columns[i], most));
     const QString name = passageTitle(record.passage);
-    return {{QStringLiteral("title"), words("Where “%1” breaks").arg(name)},
+    return {{QStringLiteral("title"), Words::tr("Where “%1” breaks").arg(name)},
             {QStringLiteral("note"), noteWords(misses, music)},
             {QStringLiteral("bars"), misses.placed == 0 ? QVariantList() : bars}};
 }
@@ -106,7 +108,7 @@ Passage passageOfBars(const Passage& whole, const BuildUpPart& part) {
     made.notes = notesOf(part, whole.music, whole.notes);
     const QString bars = Formatter::bars(made.music);
     const QString name = QString::fromStdString(whole.title.name).left(longestTypedName - bars.size() - 2);
-    made.title.name = words("%1: %2").arg(name, bars).toStdString();
+    made.title.name = Words::tr("%1: %2").arg(name, bars).toStdString();
     return made;
 }
 

@@ -11,44 +11,46 @@ namespace piolo::models {
 
 namespace {
 
-QString words(const char* text) { return QCoreApplication::translate("MannerWords", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(MannerWords)
+};
 
 } // namespace
 
 QString articulationText(Articulation articulation) {
     switch (articulation) {
     case Articulation::written:
-        return words("as written");
+        return Words::tr("as written");
     case Articulation::slurred:
-        return words("all slurred");
+        return Words::tr("all slurred");
     case Articulation::tongued:
-        return words("all tongued");
+        return Words::tr("all tongued");
     case Articulation::staccato:
-        return words("staccato");
+        return Words::tr("staccato");
     case Articulation::twoAndTwo:
-        return words("slur two, tongue two");
+        return Words::tr("slur two, tongue two");
     case Articulation::threeAndOne:
-        return words("slur three, tongue one");
+        return Words::tr("slur three, tongue one");
     case Articulation::oneAndThree:
-        return words("tongue one, slur three");
+        return Words::tr("tongue one, slur three");
     case Articulation::doubleTongued:
         break;
     }
-    return words("double-tongued");
+    return Words::tr("double-tongued");
 }
 
 QString rhythmText(const Manner& manner) {
     switch (manner.rhythm) {
     case Rhythm::written:
-        return words("as written");
+        return Words::tr("as written");
     case Rhythm::dotted:
-        return words("long and short");
+        return Words::tr("long and short");
     case Rhythm::reversed:
-        return words("short and long");
+        return Words::tr("short and long");
     case Rhythm::groups:
         break;
     }
-    return words("in groups of %1").arg(numberWord(manner.group));
+    return Words::tr("in groups of %1").arg(numberWord(manner.group));
 }
 
 namespace {
@@ -67,7 +69,7 @@ QString mannerText(const Manner& manner) {
 }
 
 QString mannerText(Articulation articulation, Rhythm rhythm) {
-    if (rhythm == Rhythm::groups) return joined(articulation, words("in groups"));
+    if (rhythm == Rhythm::groups) return joined(articulation, Words::tr("in groups"));
     Manner manner;
     manner.articulation = articulation;
     manner.rhythm = rhythm;
@@ -88,7 +90,7 @@ QVariantList rhythmChoices() {
         manner.rhythm = rhythm;
         list << choice(static_cast<int>(rhythm), rhythmText(manner));
     }
-    return list << choice(static_cast<int>(Rhythm::groups), words("in groups"));
+    return list << choice(static_cast<int>(Rhythm::groups), Words::tr("in groups"));
 }
 
 } // namespace piolo::models

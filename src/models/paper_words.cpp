@@ -14,7 +14,9 @@ namespace piolo::models {
 
 namespace {
 
-QString words(const char* text) { return QCoreApplication::translate("Paper", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Paper)
+};
 
 QString placeOf(const Passage& passage, const QString& piece) {
     QStringList parts{Formatter::bars(passage.music), QString::fromStdString(passage.music.meter.text())};
@@ -29,28 +31,30 @@ QString tempiOf(const PassageRecord& record) {
     const QString from = Formatter::tempoMark(beat, record.standing.tempo);
     const Tempo target = record.passage.tempi.rule.target;
     return record.standing.tempo < target
-               ? words("%1, to %2 · %3").arg(from, Formatter::tempo(target), subdivision)
-               : words("%1 · %2").arg(from, subdivision);
+               ? Words::tr("%1, to %2 · %3").arg(from, Formatter::tempo(target), subdivision)
+               : Words::tr("%1 · %2").arg(from, subdivision);
 }
 
 QStringList ruleOf(const Rule& rule) {
-    QStringList lines{words("The rule: %1.").arg(Formatter::rule(rule))};
+    QStringList lines{Words::tr("The rule: %1.").arg(Formatter::rule(rule))};
     if (rule.gentle)
-        lines << words("Near the target a miss drops one climb; at it, the second of two running.");
+        lines << Words::tr("Near the target a miss drops one climb; at it, the second of two running.");
     return lines;
 }
 
-plots::PaperWords paperWords() {
-    plots::PaperWords made;
-    made.day = words("Day");
-    made.misses = words("misses");
-    made.target = words("target");
-    made.notes = words("Notes");
-    made.howTo =
-        words("Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out "
-              "that rung's ticks.");
-    made.continued = words("%1, continued");
-    made.page = words("page %1 of %2");
+using plots::PaperWords;
+
+PaperWords paperWords() {
+    PaperWords made;
+    made.day = Words::tr("Day");
+    made.misses = Words::tr("misses");
+    made.target = Words::tr("target");
+    made.notes = Words::tr("Notes");
+    made.howTo = Words::tr(
+        "Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out "
+        "that rung's ticks.");
+    made.continued = Words::tr("%1, continued");
+    made.page = Words::tr("page %1 of %2");
     return made;
 }
 

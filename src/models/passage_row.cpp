@@ -14,7 +14,9 @@ namespace piolo::models {
 
 namespace {
 
-QString words(const char* text) { return QCoreApplication::translate("PassageRow", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(PassageRow)
+};
 
 double shareOf(const PassageRecord& record) {
     const Tempi& tempi = record.passage.tempi;
@@ -25,16 +27,16 @@ double shareOf(const PassageRecord& record) {
 }
 
 QString playedWords(const PassageRecord& record, Date today) {
-    if (!record.lastDay) return words("not played yet");
-    return words("played %1").arg(Formatter::daysFrom(*record.lastDay, today));
+    if (!record.lastDay) return Words::tr("not played yet");
+    return Words::tr("played %1").arg(Formatter::daysFrom(*record.lastDay, today));
 }
 
 QString standingWords(const PassageRecord& record, const PracticeSettings& settings, Date today) {
-    if (record.removed) return words("removed");
+    if (record.removed) return Words::tr("removed");
     const int days = record.secureDays();
-    if (days >= settings.secureDays) return words("secure on %1").arg(Formatter::days(days));
+    if (days >= settings.secureDays) return Words::tr("secure on %n days", nullptr, days);
     if (days == 0) return playedWords(record, today);
-    return words("secure on %1 of %2").arg(Formatter::countWord(days), Formatter::days(settings.secureDays));
+    return Words::tr("secure on %1 of %n days", nullptr, settings.secureDays).arg(Formatter::countWord(days));
 }
 
 // Dates first, then what has none.

@@ -58,6 +58,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<PracticeBook> book, SoundPort& sound,
     connect(&runThrough_, &RunThroughModel::changed, this, &PracticeRoom::hearKeys);
     connect(this, &PracticeRoom::screenChanged, this, &PracticeRoom::hearKeys);
     sound_.onChange([this] { emit noticeChanged(); });
+    connect(&settings_, &SettingsModel::languageChanged, this, &PracticeRoom::tellAgain);
     connect(&settings_, &SettingsModel::mixChanged, this, [this] { session_.setMix(settings_.mix()); });
     connect(&session_, &DrillSession::fellBehind, this, &PracticeRoom::noticeChanged);
     connect(&settings_, &SettingsModel::faultChanged, this, &PracticeRoom::noticeChanged);
@@ -143,6 +144,14 @@ QString PracticeRoom::notice() const {
         return tr("Some lines of the practice log could not be read and were left as they are: %1")
             .arg(faultLine(book_->readFaults().front()));
     return {};
+}
+
+// The models put their texts together anew, as after a change of the practice folder; the screens are made
+// anew.
+void PracticeRoom::tellAgain() {
+    emit book_->changed({});
+    emit noticeChanged();
+    emit languageChanged();
 }
 
 void PracticeRoom::setScreen(const QString& screen) {

@@ -120,6 +120,8 @@ signals:
     void unsavedChanged();
     void screenChanged();
     void minutesTodayChanged();
+    /// Every model speaks the new language.
+    void languageChanged();
 
 private:
     void act(const QString& action, std::int64_t nanos);
@@ -131,6 +133,7 @@ private:
     void actByPedal(const PedalAct& act);
     void timePedal();
     QString nextPassage();
+    void tellAgain();
     void loadFirstHalf(const QString& passage);
 
     static PracticeRoom* present_;

@@ -11,7 +11,9 @@ namespace piolo::models {
 
 namespace {
 
-QString words(const char* text) { return QCoreApplication::translate("SettingChoices", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(SettingChoices)
+};
 
 } // namespace
 
@@ -23,19 +25,21 @@ bool hasChoice(const QVariantList& list, const QVariant& value) {
 }
 
 QVariantList voiceChoices() {
-    return {choice("wood", words("Wood: warm")), choice("dry", words("Dry: short and plain")),
-            choice("reed", words("Reed: edgy")), choice("metal", words("Metal: the sharpest"))};
+    return {choice("wood", Words::tr("Wood: warm")), choice("dry", Words::tr("Dry: short and plain")),
+            choice("reed", Words::tr("Reed: edgy")), choice("metal", Words::tr("Metal: the sharpest"))};
 }
 
 QVariantList themeChoices() {
-    return {choice("system", words("As the system")), choice("light", words("Light")),
-            choice("dark", words("Dark"))};
+    return {choice("system", Words::tr("As the system")), choice("light", Words::tr("Light")),
+            choice("dark", Words::tr("Dark"))};
 }
 
+QString languageOfSystem() { return Words::tr("As the system", "the language"); }
+
 QVariantList dayOpeningChoices() {
-    return {choice(nameOfOpening(DayOpening::twoRungsBelow), words("Two rungs below the last full row")),
-            choice(nameOfOpening(DayOpening::asLeft), words("Where it was left")),
-            choice(nameOfOpening(DayOpening::start), words("At the start tempo"))};
+    return {choice(nameOfOpening(DayOpening::twoRungsBelow), Words::tr("Two rungs below the last full row")),
+            choice(nameOfOpening(DayOpening::asLeft), Words::tr("Where it was left")),
+            choice(nameOfOpening(DayOpening::start), Words::tr("At the start tempo"))};
 }
 
 QString nameOfOpening(DayOpening opening) {

@@ -18,6 +18,8 @@ namespace piolo::models {
 /// The voices of the click but for `impulse`, which is for measuring.
 [[nodiscard]] QVariantList voiceChoices();
 [[nodiscard]] QVariantList themeChoices();
+/// The words for "the language of the system".
+[[nodiscard]] QString languageOfSystem();
 [[nodiscard]] QVariantList dayOpeningChoices();
 [[nodiscard]] QString nameOfOpening(DayOpening opening);
 [[nodiscard]] std::optional<DayOpening> openingNamed(const QString& name);

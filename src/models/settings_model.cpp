@@ -2,6 +2,7 @@
 #include "models/settings_model.h"
 
 #include "models/fault_text.h"
+#include "models/language.h"
 #include "models/practice_book.h"
 #include "models/setting_choices.h"
 
@@ -145,6 +146,16 @@ void SettingsModel::setTheme(const QString& theme) {
     if (theme == this->theme() || !hasChoice(themes(), theme)) return;
     machine_.theme = theme.toStdString();
     touched();
+}
+
+QVariantList SettingsModel::languages() const { return languageChoices(); }
+
+void SettingsModel::setLanguage(const QString& language) {
+    if (language == this->language() || !hasChoice(languages(), language)) return;
+    machine_.language = language.toStdString();
+    touched();
+    speak(language);
+    emit languageChanged();
 }
 
 bool SettingsModel::dark() const {

@@ -15,9 +15,7 @@ QString evidenceOf(Stage stage, const StageStep& step) {
         return step.reached() ? StageFigures::tr("There was a full streak at the target.")
                               : StageFigures::tr("Next: a full streak at the target.");
     case Stage::secure:
-        return StageFigures::tr("Secure at the target on %1 of %2.")
-            .arg(step.have)
-            .arg(Formatter::days(step.need));
+        return StageFigures::tr("Secure at the target on %1 of %n days.", nullptr, step.need).arg(step.have);
     case Stage::withoutClick:
         return StageFigures::tr("Clean in a row without the click, on one day: %1 of %2.")
             .arg(step.have)

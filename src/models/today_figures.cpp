@@ -10,8 +10,8 @@ void TodayFigures::show(const PassageRecord& record, const DayFigures& day, int 
     bestText_ = record.best ? Formatter::tempo(*record.best) : tr("none yet");
     timeText_ = day.millis == 0 ? tr("none yet") : Formatter::duration(day.millis);
     const int days = record.secureDays();
-    secureText_ = days >= secureDays ? tr("yes, on %1").arg(Formatter::days(days))
-                                     : tr("on %1 of %2").arg(days).arg(Formatter::days(secureDays));
+    secureText_ = days >= secureDays ? tr("yes, on %n days", nullptr, days)
+                                     : tr("on %1 of %n days", nullptr, secureDays).arg(days);
     emit changed();
 }
 

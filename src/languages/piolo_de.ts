@@ -1,0 +1,4757 @@
+<?xml version='1.0' encoding='utf-8'?>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>AccentRow</name>
+    <message>
+        <source>Accents, beat by beat</source>
+        <translation>Betonungen, Schlag für Schlag</translation>
+    </message>
+    <message>
+        <source>As the meter says</source>
+        <translation>Wie die Taktart sagt</translation>
+    </message>
+</context>
+<context>
+    <name>BeatRow</name>
+    <message numerus="yes">
+        <source>%n beats in the bar</source>
+        <translation><numerusform>%n Schlag im Takt</numerusform><numerusform>%n Schläge im Takt</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>BreaksCard</name>
+    <message>
+        <source>Where it breaks</source>
+        <translation>Wo es bricht</translation>
+    </message>
+    <message>
+        <source>Misses are gathered here, by bar and beat.</source>
+        <translation>Hier sammeln sich die Fehler, nach Takt und Schlag.</translation>
+    </message>
+    <message>
+        <source>Makes passages of the last bar, the last two, and so on</source>
+        <translation>Macht Stellen aus dem letzten Takt, den letzten zwei und so weiter</translation>
+    </message>
+    <message>
+        <source>Makes passages of its parts, each landing on the beat with which the next begins</source>
+        <translation>Macht Stellen aus ihren Teilen; jeder endet auf dem Schlag, mit dem der nächste beginnt</translation>
+    </message>
+    <message>
+        <source>Drill it</source>
+        <translation>Üben</translation>
+    </message>
+</context>
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>Take care of yourself</source>
+        <translation>Gib auf dich acht</translation>
+    </message>
+    <message>
+        <source>Pain, tingling or numbness means stop, and see a professional before you play on.</source>
+        <translation>Schmerz, Kribbeln oder Taubheit heißt aufhören, und vor dem Weiterspielen fachlichen Rat holen.</translation>
+    </message>
+    <message>
+        <source>Add minutes gradually: a little more each week, no sudden jumps, a break well before you need one.</source>
+        <translation>Steigere die Minuten nach und nach: jede Woche ein wenig mehr, keine Sprünge, und eine Pause, lange bevor du sie brauchst.</translation>
+    </message>
+    <message>
+        <source>Rest your lip and your ears. Rest the thumb that carries the instrument, too.</source>
+        <translation>Schone Lippe und Ohren, und auch den Daumen, der das Instrument trägt.</translation>
+    </message>
+    <message>
+        <source>Keep headphones low: the horn is loud already, and this program does not know how loud it is at your ear.</source>
+        <translation>Halte Kopfhörer leise: Das Instrument ist schon laut, und dieses Programm weiß nicht, wie laut es an deinem Ohr ist.</translation>
+    </message>
+    <message>
+        <source>Your teacher, your doctor and the rules of the place where you practise come first.</source>
+        <translation>Was deine Lehrkraft, deine Ärztin oder dein Arzt und die Regeln an deinem Übeort sagen, geht vor.</translation>
+    </message>
+</context>
+<context>
+    <name>Choice</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>label: what is chosen</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ClickForm</name>
+    <message>
+        <source>Change where the click sounds</source>
+        <translation>Ändern, wo der Klick erklingt</translation>
+    </message>
+    <message>
+        <source>Click on</source>
+        <translation>Klick auf</translation>
+    </message>
+    <message>
+        <source>Swing</source>
+        <translation>Swing</translation>
+    </message>
+    <message>
+        <source>straight</source>
+        <translation>gerade</translation>
+    </message>
+    <message>
+        <source>Swung notes</source>
+        <translation>Geswingte Noten</translation>
+    </message>
+    <message>
+        <source>Bars with click</source>
+        <translation>Takte mit Klick</translation>
+    </message>
+    <message>
+        <source>Bars without</source>
+        <translation>Takte ohne</translation>
+    </message>
+    <message>
+        <source>Silent bars, %</source>
+        <translation>Stumme Takte, %</translation>
+    </message>
+    <message>
+        <source>Lost beats, %</source>
+        <translation>Stumme Schläge, %</translation>
+    </message>
+    <message>
+        <source>Wait for breath before</source>
+        <translation>Auf Atem warten vor</translation>
+    </message>
+    <message>
+        <source>43, 45:3, 47:1+2</source>
+        <translation>43, 45:3, 47:1+2</translation>
+    </message>
+    <message>
+        <source>Only below</source>
+        <translation>Nur unter</translation>
+    </message>
+    <message>
+        <source>any tempo</source>
+        <translation>jedes Tempo</translation>
+    </message>
+    <message>
+        <source>Chance no.</source>
+        <translation>Zufallszahl</translation>
+    </message>
+    <message>
+        <source>The bars go on while the click is silent. Breath: bar, bar:beat, and +beats to wait. Another chance number, other silent bars and beats.</source>
+        <translation>Die Takte laufen weiter, während der Klick schweigt. Atem: Takt, Takt:Schlag, und +Schläge Wartezeit. Andere Zufallszahl, andere stumme Takte und Schläge.</translation>
+    </message>
+</context>
+<context>
+    <name>ClickWords</name>
+    <message>
+        <source>swing %1 in %2</source>
+        <translation>Swing %1 in %2</translation>
+    </message>
+    <message>
+        <source>waits for breath at 1 place</source>
+        <translation>wartet an 1 Stelle auf den Atem</translation>
+    </message>
+    <message>
+        <source>waits for breath at %1 places</source>
+        <translation>wartet an %1 Stellen auf den Atem</translation>
+    </message>
+    <message>
+        <source>%1 below %2</source>
+        <translation>%1 unter %2</translation>
+    </message>
+    <message>
+        <source>every beat</source>
+        <translation>jeder Schlag</translation>
+    </message>
+    <message>
+        <source>downbeats only</source>
+        <translation>nur die Eins</translation>
+    </message>
+    <message>
+        <source>2 and 4 only</source>
+        <translation>nur 2 und 4</translation>
+    </message>
+    <message>
+        <source>off-beats only</source>
+        <translation>nur zwischen den Schlägen</translation>
+    </message>
+    <message>
+        <source>eighths</source>
+        <translation>Achteln</translation>
+    </message>
+    <message>
+        <source>sixteenths</source>
+        <translation>Sechzehnteln</translation>
+    </message>
+    <message>
+        <source>strong</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>half strong</source>
+        <translation>halbstark</translation>
+    </message>
+    <message>
+        <source>plain</source>
+        <translation>unbetont</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>stumm</translation>
+    </message>
+    <message>
+        <source>accents by hand</source>
+        <translation>Betonungen von Hand</translation>
+    </message>
+    <message>
+        <source>bars in turn: %1 with the click, %2 without</source>
+        <translation>im Wechsel: %1 Takte mit Klick, %2 ohne</translation>
+    </message>
+    <message>
+        <source>%1 bars of 100 silent</source>
+        <translation>%1 von 100 Takten stumm</translation>
+    </message>
+    <message>
+        <source>%1 beats of 100 left out</source>
+        <translation>%1 von 100 Schlägen stumm</translation>
+    </message>
+</context>
+<context>
+    <name>CurveCard</name>
+    <message>
+        <source>Tempo by day</source>
+        <translation>Tempo nach Tagen</translation>
+    </message>
+    <message>
+        <source>Tempo by run</source>
+        <translation>Tempo nach Durchläufen</translation>
+    </message>
+    <message>
+        <source>saved as %1</source>
+        <translation>gespeichert als %1</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Speichern…</translation>
+    </message>
+    <message>
+        <source>Closer</source>
+        <translation>Näher</translation>
+    </message>
+    <message>
+        <source>Farther</source>
+        <translation>Weiter weg</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>Along</source>
+        <translation>Achse</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>runs</source>
+        <translation>Durchläufe</translation>
+    </message>
+    <message>
+        <source>No curve yet</source>
+        <translation>Noch keine Kurve</translation>
+    </message>
+    <message>
+        <source>Curves of tempo: %1</source>
+        <translation>Tempokurven: %1</translation>
+    </message>
+    <message>
+        <source>Plus and minus zoom, Left and Right move, with Shift they read run by run, Up and Down change the passage.</source>
+        <translation>Plus und Minus zoomen, Links und Rechts verschieben, mit Umschalt lesen sie Durchlauf für Durchlauf, Auf und Ab wechseln die Stelle.</translation>
+    </message>
+    <message>
+        <source>File, ending in .svg, .png, .pdf or .csv</source>
+        <translation>Datei mit der Endung .svg, .png, .pdf oder .csv</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Doch nicht</translation>
+    </message>
+    <message>
+        <source>The curve begins with the first run.</source>
+        <translation>Die Kurve beginnt mit dem ersten Durchlauf.</translation>
+    </message>
+</context>
+<context>
+    <name>Difference</name>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation>Instrument</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>Termin</translation>
+    </message>
+    <message>
+        <source>composer</source>
+        <translation>Komponist/in</translation>
+    </message>
+    <message>
+        <source>transposition in semitones</source>
+        <translation>Transposition in Halbtönen</translation>
+    </message>
+    <message>
+        <source>bars</source>
+        <translation>Takte</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>Noten</translation>
+    </message>
+    <message>
+        <source>printed notes</source>
+        <translation>gedruckte Noten</translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>made of passage</source>
+        <translation>aus Stelle</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>Taktart</translation>
+    </message>
+    <message>
+        <source>beat</source>
+        <translation>Schlag</translation>
+    </message>
+    <message>
+        <source>groups</source>
+        <translation>Gruppen</translation>
+    </message>
+    <message>
+        <source>tempo</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>pulses to the beat</source>
+        <translation>Noten je Schlag</translation>
+    </message>
+    <message>
+        <source>pick-up</source>
+        <translation>Auftakt</translation>
+    </message>
+    <message>
+        <source>first bar</source>
+        <translation>erster Takt</translation>
+    </message>
+    <message>
+        <source>landing note</source>
+        <translation>Schlussnote</translation>
+    </message>
+    <message>
+        <source>bars of count-in</source>
+        <translation>Einzähltakte</translation>
+    </message>
+    <message>
+        <source>beats of breath</source>
+        <translation>Schläge zum Atmen</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>floor</source>
+        <translation>Untergrenze</translation>
+    </message>
+    <message>
+        <source>steps in</source>
+        <translation>Schritte in</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>Abstieg</translation>
+    </message>
+    <message>
+        <source>climb</source>
+        <translation>Anstieg</translation>
+    </message>
+    <message>
+        <source>clean runs</source>
+        <translation>saubere Durchläufe</translation>
+    </message>
+    <message>
+        <source>gentle near the target</source>
+        <translation>sanft nahe am Ziel</translation>
+    </message>
+    <message>
+        <source>articulation</source>
+        <translation>Artikulation</translation>
+    </message>
+    <message>
+        <source>rhythm</source>
+        <translation>Rhythmus</translation>
+    </message>
+    <message>
+        <source>notes to a group</source>
+        <translation>Noten je Gruppe</translation>
+    </message>
+    <message>
+        <source>fingering</source>
+        <translation>Griffe</translation>
+    </message>
+    <message>
+        <source>click on</source>
+        <translation>Klick auf</translation>
+    </message>
+    <message>
+        <source>accents</source>
+        <translation>Betonungen</translation>
+    </message>
+    <message>
+        <source>swing</source>
+        <translation>Swing</translation>
+    </message>
+    <message>
+        <source>swung notes</source>
+        <translation>geswingte Noten</translation>
+    </message>
+    <message>
+        <source>bars with the click</source>
+        <translation>Takte mit Klick</translation>
+    </message>
+    <message>
+        <source>bars without the click</source>
+        <translation>Takte ohne Klick</translation>
+    </message>
+    <message>
+        <source>silent bars of a hundred</source>
+        <translation>stumme Takte von hundert</translation>
+    </message>
+    <message>
+        <source>beats left out of a hundred</source>
+        <translation>stumme Schläge von hundert</translation>
+    </message>
+    <message>
+        <source>number for chance</source>
+        <translation>Zufallszahl</translation>
+    </message>
+    <message>
+        <source>waits for breath</source>
+        <translation>wartet auf Atem</translation>
+    </message>
+    <message>
+        <source>waits below</source>
+        <translation>wartet unter</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1: %2 → %3</source>
+        <translation>%1: %2 → %3</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>the same</source>
+        <translation>gleich</translation>
+    </message>
+    <message>
+        <source>differs</source>
+        <translation>anders</translation>
+    </message>
+    <message>
+        <source>removed here</source>
+        <translation>hier entfernt</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>Tonleiter</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation>Tonart</translation>
+    </message>
+    <message>
+        <source>kind of scale</source>
+        <translation>Art der Tonleiter</translation>
+    </message>
+    <message>
+        <source>range</source>
+        <translation>Umfang</translation>
+    </message>
+    <message>
+        <source>order of notes</source>
+        <translation>Folge der Töne</translation>
+    </message>
+    <message>
+        <source>notes to the beat</source>
+        <translation>Noten je Schlag</translation>
+    </message>
+</context>
+<context>
+    <name>DrillDesk</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · only heard: nothing counts</source>
+        <translation>%1 · nur gehört: zählt nicht</translation>
+    </message>
+    <message>
+        <source>Felt beat</source>
+        <translation>Gefühlter Schlag</translation>
+    </message>
+    <message>
+        <source>Articulation</source>
+        <translation>Artikulation</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>Noten</translation>
+    </message>
+    <message>
+        <source>Rhythm</source>
+        <translation>Rhythmus</translation>
+    </message>
+    <message>
+        <source>rhythm</source>
+        <translation>Rhythmus</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Los</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <translation>Langsamer</translation>
+    </message>
+    <message>
+        <source>Faster</source>
+        <translation>Schneller</translation>
+    </message>
+    <message>
+        <source>One try at %1</source>
+        <translation>Versuch bei %1</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Stop listening</source>
+        <translation>Nicht mehr anhören</translation>
+    </message>
+    <message>
+        <source>Hear it first</source>
+        <translation>Erst anhören</translation>
+    </message>
+    <message>
+        <source>with the click</source>
+        <translation>mit dem Klick</translation>
+    </message>
+    <message>
+        <source>Hear it with the click</source>
+        <translation>Mit dem Klick anhören</translation>
+    </message>
+</context>
+<context>
+    <name>DrillPlace</name>
+    <message>
+        <source>Choose a passage first.</source>
+        <translation>Wähle erst eine Stelle.</translation>
+    </message>
+</context>
+<context>
+    <name>DrillScreen</name>
+    <message>
+        <source>Edit passage</source>
+        <translation>Stelle bearbeiten</translation>
+    </message>
+    <message>
+        <source>target %1 ↑</source>
+        <comment>further up</comment>
+        <translation>Ziel %1 ↑</translation>
+    </message>
+    <message>
+        <source>Tempo, last 14 days</source>
+        <translation>Tempo, letzte 14 Tage</translation>
+    </message>
+    <message>
+        <source>Curve of the tempo over the last 14 days, target %1</source>
+        <translation>Kurve des Tempos der letzten 14 Tage, Ziel %1</translation>
+    </message>
+</context>
+<context>
+    <name>Fault</name>
+    <message>
+        <source>is no verb; write click, track, ladder, curve, bars, check, export or import, or see piolo --help</source>
+        <translation>ist kein Befehl; schreib click, track, ladder, curve, bars, check, export oder import, oder sieh piolo --help</translation>
+    </message>
+    <message>
+        <source>is no option here; see %1 --help</source>
+        <translation>gibt es hier nicht; siehe %1 --help</translation>
+    </message>
+    <message>
+        <source>is missing; add it, for example %1</source>
+        <translation>fehlt; füge es hinzu, zum Beispiel %1</translation>
+    </message>
+    <message>
+        <source>has no value; write one after it, for example %1</source>
+        <translation>hat keinen Wert; schreib einen dahinter, zum Beispiel %1</translation>
+    </message>
+    <message>
+        <source>"%1" is no whole number; write digits only, for example %2</source>
+        <translation>„%1“ ist keine ganze Zahl; schreib nur Ziffern, zum Beispiel %2</translation>
+    </message>
+    <message>
+        <source>"%1" is no tempo; write 10 to 400 with at most three decimals, for example 72.5</source>
+        <translation>„%1“ ist kein Tempo; schreib 10 bis 400 mit höchstens drei Nachkommastellen, zum Beispiel 72.5</translation>
+    </message>
+    <message>
+        <source>"%1" is no meter that can be counted; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8</source>
+        <translation>„%1“ ist keine Taktart, die sich zählen lässt; schreib 1 bis 32 über 1, 2, 4, 8 oder 16, zum Beispiel 7/8</translation>
+    </message>
+    <message>
+        <source>"%1" is no beat; write 1/2, 1/4, 3/8, 1/8 or 3/4</source>
+        <translation>„%1“ ist kein Schlag; schreib 1/2, 1/4, 3/8, 1/8 oder 3/4</translation>
+    </message>
+    <message>
+        <source>a bar of %2 is no whole number of %1 beats; choose a shorter beat or another meter</source>
+        <translation>ein Takt %2 ist keine ganze Zahl von Schlägen %1; wähle einen kürzeren Schlag oder eine andere Taktart</translation>
+    </message>
+    <message>
+        <source>"%1" are no groups of a %2 bar; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
+        <translation>„%1“ sind keine Gruppen eines Takts %2; schreib Gruppen, die ihn füllen und auf Schlägen beginnen, so wie 2+2+3 einen 7/8 in Achteln füllt</translation>
+    </message>
+    <message>
+        <source>"%1" is no subdivision; write 1 to 8 pulses to the beat</source>
+        <translation>„%1“ ist keine Unterteilung; schreib 1 bis 8 Noten je Schlag</translation>
+    </message>
+    <message>
+        <source>"%1" is no voice; choose %2</source>
+        <translation>„%1“ ist keine Stimme; wähle %2</translation>
+    </message>
+    <message>
+        <source>%1 is out of range; choose %2 to %3</source>
+        <translation>%1 liegt außerhalb; wähle %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1 is above the %2 of %3; lower the one or raise the other</source>
+        <translation>%1 liegt über %3, und das ist %2; senke das eine oder heb das andere</translation>
+    </message>
+    <message>
+        <source>"%1" does not fit here; write %2</source>
+        <translation>„%1“ passt hier nicht; schreib %2</translation>
+    </message>
+    <message>
+        <source>"%1" names no kind of file that is written here; let the name end in %2</source>
+        <translation>„%1“ nennt keine Art von Datei, die hier geschrieben wird; der Name muss enden auf %2</translation>
+    </message>
+    <message>
+        <source>no passage has the id or title "%1"; check the spelling and the folder</source>
+        <translation>keine Stelle hat die Kennung oder den Titel „%1“; prüfe Schreibweise und Ordner</translation>
+    </message>
+    <message>
+        <source>"%1" is the title of more than one passage; name one by its id: %2</source>
+        <translation>„%1“ ist der Titel mehrerer Stellen; nenne eine mit ihrer Kennung: %2</translation>
+    </message>
+    <message>
+        <source>is a word too many; leave it out, or see %1 --help</source>
+        <translation>ist ein Wort zu viel; lass es weg, oder siehe %1 --help</translation>
+    </message>
+    <message>
+        <source>"%1" are no accents of a bar of %2 beats; write strong, group, plain or silent for each beat, with commas between</source>
+        <translation>„%1“ sind keine Betonungen eines Takts mit %2 Schlägen; schreib für jeden Schlag strong, group, plain oder silent, mit Kommas dazwischen</translation>
+    </message>
+    <message>
+        <source>"%1" is no swing; write long:short from 1:1 to 3:1, as in 2:1</source>
+        <translation>„%1“ ist kein Swing; schreib lang:kurz von 1:1 bis 3:1, etwa 2:1</translation>
+    </message>
+    <message>
+        <source>the beat has no pairs of eighths or sixteenths to swing; divide it into an even number of them with --subdivision</source>
+        <translation>der Schlag hat keine Paare von Achteln oder Sechzehnteln für den Swing; teile ihn mit --subdivision in eine gerade Zahl davon</translation>
+    </message>
+    <message>
+        <source>"%1" are no breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2</source>
+        <translation>„%1“ sind keine Atemstellen in den Takten 1 bis %2 mit %3 Schlägen; schreib TAKT:SCHLAG:SCHLÄGE nach dem ersten Schlag, der Reihe nach, etwa 4:3:1,8:1:2</translation>
+    </message>
+    <message>
+        <source>a bar of one beat has no beat 2; count it in shorter beats with --beat</source>
+        <translation>ein Takt mit einem Schlag hat keinen zweiten; zähle ihn mit --beat in kürzeren Schlägen</translation>
+    </message>
+    <message>
+        <source>%1 pages are more than the %2 that a picture holds; give a name that ends in .pdf</source>
+        <translation>%1 Seiten sind mehr als die %2, die ein Bild fasst; gib einen Namen, der auf .pdf endet</translation>
+    </message>
+    <message>
+        <source>"%1" is no part of this score; write the number or the name of one of its %2, piolo bars FILE lists them</source>
+        <translation>„%1“ ist keine Stimme dieser Partitur; schreib Nummer oder Namen einer ihrer %2, piolo bars DATEI nennt sie</translation>
+    </message>
+    <message>
+        <source>"%1" is no bar of this part from there on; its bars go from %2 to %3, write one of them, the earlier one first</source>
+        <translation>„%1“ ist von dort an kein Takt dieser Stimme; ihre Takte gehen von %2 bis %3, schreib einen davon, den früheren zuerst</translation>
+    </message>
+    <message>
+        <source>"%1" is no mark; write clean, miss, back, or tempo and a number</source>
+        <translation>„%1“ ist keine Markierung; schreib clean, miss, back, oder tempo und eine Zahl</translation>
+    </message>
+    <message>
+        <source>"%1" is no tempo; write 10 to 400 with at most three decimals, for example tempo 72.5</source>
+        <translation>„%1“ ist kein Tempo; schreib 10 bis 400 mit höchstens drei Nachkommastellen, zum Beispiel tempo 72.5</translation>
+    </message>
+    <message>
+        <source>the line is no JSON object; it is kept and not counted, mend it by hand or leave it</source>
+        <translation>die Zeile ist kein JSON-Objekt; sie wird aufbewahrt und nicht gezählt, bessere sie von Hand aus oder lass sie</translation>
+    </message>
+    <message>
+        <source>the key "%1" is missing; the line is kept and not counted, mend it by hand or leave it</source>
+        <translation>der Schlüssel „%1“ fehlt; die Zeile wird aufbewahrt und nicht gezählt, bessere sie von Hand aus oder lass sie</translation>
+    </message>
+    <message>
+        <source>the key "%1" has a value that cannot be[: %2]; the line is kept and not counted, mend it by hand or leave it</source>
+        <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; die Zeile wird aufbewahrt und nicht gezählt, bessere sie von Hand aus oder lass sie</translation>
+    </message>
+    <message>
+        <source>the line is of a newer format[ (%1)]; it is kept and not counted, use a newer Piolo</source>
+        <translation>die Zeile hat ein neueres Format[ (%1)]; sie wird aufbewahrt und nicht gezählt, nimm ein neueres Piolo</translation>
+    </message>
+    <message>
+        <source>"%1" is a kind of fact that is not known; the line is kept and not counted, use a newer Piolo</source>
+        <translation>„%1“ ist eine unbekannte Art von Eintrag; die Zeile wird aufbewahrt und nicht gezählt, nimm ein neueres Piolo</translation>
+    </message>
+    <message>
+        <source>the last line was cut short; it is kept and not counted, wait until the file has been copied whole</source>
+        <translation>die letzte Zeile ist abgeschnitten; sie wird aufbewahrt und nicht gezählt, warte, bis die Datei ganz kopiert ist</translation>
+    </message>
+    <message>
+        <source>the id %1 stands for two different facts; one of them is counted, take the wrong line out by hand</source>
+        <translation>die Kennung %1 steht für zwei verschiedene Einträge; einer davon zählt, nimm die falsche Zeile von Hand heraus</translation>
+    </message>
+    <message>
+        <source>the line is not UTF-8 text; it is kept and not counted, mend it by hand or leave it</source>
+        <translation>die Zeile ist kein UTF-8-Text; sie wird aufbewahrt und nicht gezählt, bessere sie von Hand aus oder lass sie</translation>
+    </message>
+    <message>
+        <source>the line is longer than 65536 bytes; it is not counted, shorten it or take it out</source>
+        <translation>die Zeile ist länger als 65536 Bytes; sie zählt nicht, kürze sie oder nimm sie heraus</translation>
+    </message>
+    <message>
+        <source>the id %1 is named here and recorded nowhere; bring the journal files of all devices into the folder</source>
+        <translation>die Kennung %1 wird hier genannt und ist nirgends aufgezeichnet; bring die Tagebuchdateien aller Geräte in den Ordner</translation>
+    </message>
+    <message>
+        <source>this is no WAV file of one channel in float32; give one as piolo click writes it</source>
+        <translation>dies ist keine WAV-Datei mit einem Kanal in float32; gib eine an, wie piolo click sie schreibt</translation>
+    </message>
+    <message>
+        <source>the line is not as it was written; it is kept and not counted, put it back from a copy or take its "sum" out</source>
+        <translation>die Zeile ist nicht, wie sie geschrieben wurde; sie wird aufbewahrt und nicht gezählt, hol sie aus einer Kopie zurück oder nimm ihr "sum" heraus</translation>
+    </message>
+    <message>
+        <source>this is no passage file, or one that was cut short; nothing was taken from it, have it sent again</source>
+        <translation>dies ist keine Stellendatei, oder eine abgeschnittene; nichts wurde daraus übernommen, lass sie noch einmal schicken</translation>
+    </message>
+    <message>
+        <source>the key "%1" is missing; nothing was taken from the file, mend it by hand or have it sent again</source>
+        <translation>der Schlüssel „%1“ fehlt; nichts wurde aus der Datei übernommen, bessere sie von Hand aus oder lass sie noch einmal schicken</translation>
+    </message>
+    <message>
+        <source>the key "%1" has a value that cannot be[: %2]; nothing was taken from the file, mend it by hand or have it sent again</source>
+        <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; nichts wurde aus der Datei übernommen, bessere sie von Hand aus oder lass sie noch einmal schicken</translation>
+    </message>
+    <message>
+        <source>the file is of a newer format[ (%1)]; nothing was taken from it, use a newer Piolo</source>
+        <translation>die Datei hat ein neueres Format[ (%1)]; nichts wurde daraus übernommen, nimm ein neueres Piolo</translation>
+    </message>
+    <message>
+        <source>the id %1 stands here for the second time; nothing was taken from the file, take one of the two out by hand</source>
+        <translation>die Kennung %1 steht hier zum zweiten Mal; nichts wurde aus der Datei übernommen, nimm eines der beiden von Hand heraus</translation>
+    </message>
+    <message>
+        <source>the passage "%1" belongs to a piece that is not in the file[ (%2)]; nothing was taken from it, have it sent again with its piece</source>
+        <translation>die Stelle „%1“ gehört zu einem Stück, das nicht in der Datei ist[ (%2)]; nichts wurde daraus übernommen, lass sie mit ihrem Stück schicken</translation>
+    </message>
+    <message>
+        <source>this is more than a passage file holds[ (%1)]; make several files of it, or shorten its names</source>
+        <translation>das ist mehr, als eine Stellendatei fasst[ (%1)]; mach mehrere Dateien daraus, oder kürze die Namen</translation>
+    </message>
+    <message>
+        <source>this is no MusicXML score; save it as MusicXML in the program that it was written with</source>
+        <translation>dies ist keine Partitur in MusicXML; speichere sie als MusicXML in dem Programm, mit dem sie geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>the score goes bar by bar through all parts (score-timewise); save it part by part (score-partwise)</source>
+        <translation>die Partitur geht Takt für Takt durch alle Stimmen (score-timewise); speichere sie Stimme für Stimme (score-partwise)</translation>
+    </message>
+    <message>
+        <source>the XML breaks off or is damaged here[ (%1)]; save the score anew, or have it sent again</source>
+        <translation>das XML bricht hier ab oder ist beschädigt[ (%1)]; speichere die Partitur neu, oder lass sie noch einmal schicken</translation>
+    </message>
+    <message>
+        <source>the element "%1" holds what cannot be[: %2]; save the score anew, or mend it by hand</source>
+        <translation>das Element „%1“ enthält Unmögliches[: %2]; speichere die Partitur neu, oder bessere sie von Hand aus</translation>
+    </message>
+    <message>
+        <source>the element "%1" is missing[ in "%2"]; save the score anew, or mend it by hand</source>
+        <translation>das Element „%1“ fehlt[ in „%2“]; speichere die Partitur neu, oder bessere sie von Hand aus</translation>
+    </message>
+    <message>
+        <source>this is more than a score may hold[ (%1)]; save the part that is to be practised by itself</source>
+        <translation>das ist mehr, als eine Partitur haben darf[ (%1)]; speichere den Teil, der geübt werden soll, für sich</translation>
+    </message>
+    <message>
+        <source>the packed file is damaged or was cut short; have it sent again, or save it unpacked</source>
+        <translation>die gepackte Datei ist beschädigt oder abgeschnitten; lass sie noch einmal schicken, oder speichere sie ungepackt</translation>
+    </message>
+    <message>
+        <source>the packed file has no score at the place that it names[ (%1)]; save it anew, or unpacked</source>
+        <translation>die gepackte Datei hat an der genannten Stelle keine Partitur[ (%1)]; speichere sie neu, oder ungepackt</translation>
+    </message>
+    <message>
+        <source>the file declares names of its own in its DOCTYPE, which are not read; save the score anew</source>
+        <translation>die Datei erklärt in ihrem DOCTYPE eigene Namen, die nicht gelesen werden; speichere die Partitur neu</translation>
+    </message>
+    <message>
+        <source>the text is not in the encoding that it says, or in one that is not read; save the score as UTF-8 or UTF-16</source>
+        <translation>der Text hat nicht die Kodierung, die er angibt, oder eine, die nicht gelesen wird; speichere die Partitur als UTF-8 oder UTF-16</translation>
+    </message>
+    <message>
+        <source>bar %1 has a %2, so that the bars picked are not played straight through; pick bars on one side of it</source>
+        <translation>Takt %1 hat ein Zeichen (%2), mit dem die gewählten Takte nicht geradewegs gespielt werden; wähle Takte auf einer Seite davon</translation>
+    </message>
+    <message>
+        <source>the %2 changes in bar %1, and a passage has one; pick bars on one side of it</source>
+        <translation>in Takt %1 wechselt etwas (%2), das in einer Stelle gleich bleibt; wähle Takte auf einer Seite davon</translation>
+    </message>
+    <message>
+        <source>bar %1 has a meter that cannot be counted here[ (%2)]; pick other bars</source>
+        <translation>Takt %1 hat eine Taktart, die sich hier nicht zählen lässt[ (%2)]; wähle andere Takte</translation>
+    </message>
+    <message>
+        <source>bar %1 is no whole bar: it holds %2 in %3; pick bars on one side of it</source>
+        <translation>Takt %1 ist kein ganzer Takt: Er hat %2 in %3; wähle Takte auf einer Seite davon</translation>
+    </message>
+    <message>
+        <source>cannot be felt in that beat: %1 would not come out even; change it first</source>
+        <translation>lässt sich in diesem Schlag nicht fühlen: %1 ginge nicht auf; ändere das zuerst</translation>
+    </message>
+    <message>
+        <source>the notes of "%1" are not known; pick its bars from a score in MusicXML, with piolo bars or in the window</source>
+        <translation>die Noten von „%1“ sind nicht bekannt; wähle die Takte aus einer Partitur in MusicXML, mit piolo bars oder im Fenster</translation>
+    </message>
+    <message>
+        <source>bars %1 to %2 are no 1 to 999 whole bars; pick more, or fewer</source>
+        <translation>Takte %1 bis %2 sind nicht 1 bis 999 ganze Takte; wähle mehr oder weniger</translation>
+    </message>
+    <message>
+        <source>this is no PNG, JPEG or PDF; save or scan the music as one of them</source>
+        <translation>dies ist kein PNG, JPEG oder PDF; speichere oder scanne die Noten als eines davon</translation>
+    </message>
+    <message>
+        <source>the picture is damaged or was cut short[ (%1)]; save it anew, or have it sent again</source>
+        <translation>das Bild ist beschädigt oder abgeschnitten[ (%1)]; speichere es neu, oder lass es noch einmal schicken</translation>
+    </message>
+    <message>
+        <source>this is more than a picture of music may hold[ (%1)]; scan or save the page by itself, or smaller</source>
+        <translation>das ist mehr, als ein Bild von Noten haben darf[ (%1)]; scanne oder speichere die Seite für sich, oder kleiner</translation>
+    </message>
+    <message>
+        <source>the PDF asks for a password; save it without one</source>
+        <translation>das PDF verlangt ein Kennwort; speichere es ohne</translation>
+    </message>
+    <message>
+        <source>the PDF has no page %1; choose 1 to %2</source>
+        <translation>das PDF hat keine Seite %1; wähle 1 bis %2</translation>
+    </message>
+    <message>
+        <source>page %1 took too long to draw; save it as a picture in another program</source>
+        <translation>Seite %1 zu zeichnen dauerte zu lange; speichere sie in einem anderen Programm als Bild</translation>
+    </message>
+    <message>
+        <source>cannot be read[ (%1)]; check the name and its permissions</source>
+        <translation>lässt sich nicht lesen[ (%1)]; prüfe den Namen und die Rechte</translation>
+    </message>
+    <message>
+        <source>cannot be written[ (%1)]; check the folder and its permissions</source>
+        <translation>lässt sich nicht schreiben[ (%1)]; prüfe den Ordner und seine Rechte</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made[ (%1)]; choose another or check its permissions</source>
+        <translation>der Ordner lässt sich nicht anlegen[ (%1)]; wähle einen anderen oder prüfe seine Rechte</translation>
+    </message>
+    <message>
+        <source>the sound would be larger than 4 GiB; ask for fewer bars or a lower rate</source>
+        <translation>der Ton wäre größer als 4 GiB; nimm weniger Takte oder eine niedrigere Abtastrate</translation>
+    </message>
+    <message>
+        <source>another window writes to this practice folder: nothing is recorded here; go on there, or close it and open this one again</source>
+        <translation>ein anderes Fenster schreibt in diesen Übeordner: hier wird nichts aufgezeichnet; mach dort weiter, oder schließ es und öffne dieses neu</translation>
+    </message>
+    <message>
+        <source>this is no practice folder; name a folder</source>
+        <translation>dies ist kein Übeordner; nenne einen Ordner</translation>
+    </message>
+    <message>
+        <source>the disk is full; make room and try again</source>
+        <translation>die Platte ist voll; schaff Platz und versuch es noch einmal</translation>
+    </message>
+    <message>
+        <source>there is no display to open the window on; start it in a graphical session, or see piolo --help for what works without one</source>
+        <translation>es gibt keinen Bildschirm für das Fenster; starte es in einer grafischen Sitzung, oder sieh mit piolo --help, was ohne geht</translation>
+    </message>
+    <message>
+        <source>a window has this folder open; close it and try again</source>
+        <translation>ein Fenster hat diesen Ordner offen; schließ es und versuch es noch einmal</translation>
+    </message>
+    <message>
+        <source>the folder holds no passages and no pieces; name the practice folder they are in</source>
+        <translation>der Ordner hat keine Stellen und keine Stücke; nenne den Übeordner, in dem sie sind</translation>
+    </message>
+    <message>
+        <source>not everything could be saved in time; look after the disk and import the file again, what is saved counts once</source>
+        <translation>nicht alles ließ sich rechtzeitig speichern; sieh nach der Platte und hol die Datei noch einmal, Gespeichertes zählt nur einmal</translation>
+    </message>
+    <message>
+        <source>no sound: the click goes on silently; connect a device or choose one in the settings, it is heard again from the next bar</source>
+        <translation>kein Ton: der Klick läuft stumm weiter; schließ ein Gerät an oder wähle eines in den Einstellungen, ab dem nächsten Takt hörst du ihn wieder</translation>
+    </message>
+    <message>
+        <source>the sound is lost: the click goes on silently; start Piolo again to hear it, nothing recorded is lost</source>
+        <translation>der Ton ist weg: der Klick läuft stumm weiter; starte Piolo neu, um ihn zu hören, von den Aufzeichnungen geht nichts verloren</translation>
+    </message>
+    <message>
+        <source>the computer fell behind: keys that had to wait %1, beats not shown %2; close other programs, no mark was lost</source>
+        <translation>der Rechner kam nicht nach: Tasten, die warten mussten: %1, nicht gezeigte Schläge: %2; schließ andere Programme, keine Markierung ging verloren</translation>
+    </message>
+    <message>
+        <source>"%1" is no key; write a letter from A to G, with flat or sharp, for example "E flat"</source>
+        <translation>„%1“ ist keine Tonart; schreib einen Buchstaben von A bis G, mit flat oder sharp, zum Beispiel „E flat“</translation>
+    </message>
+    <message>
+        <source>"%1" is no note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
+        <translation>„%1“ ist kein Ton; schreib einen Buchstaben, seine Kreuze oder Been und die Oktave, zum Beispiel Bb3 oder F#6</translation>
+    </message>
+    <message>
+        <source>%1 has no tonic from %2 to %3; give a wider range, or another key</source>
+        <translation>%1 hat keinen Grundton von %2 bis %3; gib einen größeren Umfang an, oder eine andere Tonart</translation>
+    </message>
+</context>
+<context>
+    <name>FeedbackMark</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>sign, word</comment>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>Figure</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>FileTaking</name>
+    <message>
+        <source>File (.piolo.json): type its place or drop it here</source>
+        <translation>Datei (.piolo.json): Ort eintippen oder hierher ziehen</translation>
+    </message>
+    <message>
+        <source>Look into it</source>
+        <translation>Hineinsehen</translation>
+    </message>
+    <message>
+        <source>Reading …</source>
+        <translation>Liest …</translation>
+    </message>
+    <message>
+        <source>Nothing is taken before you have seen what it would change.</source>
+        <translation>Nichts wird übernommen, bevor du gesehen hast, was es ändern würde.</translation>
+    </message>
+    <message>
+        <source>What the file would change</source>
+        <translation>Was die Datei ändern würde</translation>
+    </message>
+    <message>
+        <source>%1: the piece “%2”</source>
+        <translation>%1: das Stück „%2“</translation>
+    </message>
+    <message>
+        <source>%1: “%2”</source>
+        <translation>%1: „%2“</translation>
+    </message>
+    <message>
+        <source>▲ edited here since it was imported</source>
+        <translation>▲ hier bearbeitet, seit es übernommen wurde</translation>
+    </message>
+    <message>
+        <source>What has no tick stays as it is here; what has one becomes as in the file. What is new is added.</source>
+        <translation>Was keinen Haken hat, bleibt hier, wie es ist; was einen hat, wird wie in der Datei. Neues kommt hinzu.</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Tick all that differ</source>
+        <translation>Alles Abweichende anhaken</translation>
+    </message>
+    <message>
+        <source>Tick none</source>
+        <translation>Nichts anhaken</translation>
+    </message>
+</context>
+<context>
+    <name>FilesCard</name>
+    <message>
+        <source>Passage files</source>
+        <translation>Stellendateien</translation>
+    </message>
+    <message>
+        <source>Back to the form</source>
+        <translation>Zurück zum Formular</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>Write a file</source>
+        <translation>Datei schreiben</translation>
+    </message>
+    <message>
+        <source>Take from a file</source>
+        <translation>Aus Datei holen</translation>
+    </message>
+    <message>
+        <source>Passages and their pieces for another player; nothing of what was played is in the file.</source>
+        <translation>Stellen und ihre Stücke für jemand anderen; nichts von dem, was gespielt wurde, steht in der Datei.</translation>
+    </message>
+    <message>
+        <source>File, ending in .piolo.json</source>
+        <translation>Datei mit der Endung .piolo.json</translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation>Datei schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>HelpScreen</name>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Your keys</source>
+        <translation>Deine Tasten</translation>
+    </message>
+    <message>
+        <source>%1: start; while the click runs, mark a miss.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1: end an open-ended run clean.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1: take back the last mark.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 and %2: the tempo up and down, while stopped.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1: hear the passage first, where its bars were picked from a score.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1: stop.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In a passage's form Ctrl+Return saves and drills it; in the log N makes a passage of the bars that break.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A page turner pedal works as a key. Change any of them in the settings.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>From slow to the whole piece</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in its context with two bars on either side, and in run-throughs of the piece. When the log speaks for the next stage the drill says why; you decide, and may go back.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Where it breaks: the log shows the misses of a passage by bar and beat, and makes a smaller passage of the worst bars, with a bar to run up.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Play the piece through stands in a passage's form: Space where the music stops, Return at the last note.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>The rule</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Choose a tempo at which nothing goes wrong. Touch one key, and only for a miss: a run that reaches its last bar without one is clean.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A miss drops the tempo, but never below the floor. A full row of clean runs climbs one step, but never past the target. A miss or a climb starts the row again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole; the settings change how many days.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Pressed late? A press in the breath after a clean run makes that run a miss after all.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A new day opens two rungs below the last full row. The rule makes for few mistakes and an honest record; nobody has shown that climbing step by step beats every other way to practise.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Other ways to play</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Felt as: quarter = 60 and eighth = 120 are one speed. Another beat turns tempo, target and steps over and keeps your row. A beat in which they would not come out even is not offered.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Find the tempo: set the tempo you think you can play, and each miss drops until a full row has found yours.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Articulation and rhythm: each articulation has a best of its own; another one starts the row again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Gentle near the target, in a passage's form: a miss there drops one climb, and at the target only the second in a row drops.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>What the practice log keeps</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Every run with its tempo, its day and where a miss was marked; every tempo set by hand; every change to a passage. Marks taken back stay in the log as taken back.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>It is written to the practice folder on this computer and nowhere else. Nothing is sent away. Copy the folder, or let your own file sync carry it, and all is there.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>InkButton</name>
+    <message>
+        <source>%1, key %2</source>
+        <translation>%1, Taste %2</translation>
+    </message>
+</context>
+<context>
+    <name>KeyList</name>
+    <message>
+        <source>The usual keys again</source>
+        <translation>Wieder die üblichen Tasten</translation>
+    </message>
+</context>
+<context>
+    <name>KeyRow</name>
+    <message>
+        <source>Press a key…</source>
+        <translation>Drücke eine Taste…</translation>
+    </message>
+    <message>
+        <source>Add a key</source>
+        <translation>Taste dazu</translation>
+    </message>
+    <message>
+        <source>%1: press a key now, Esc gives up</source>
+        <translation>%1: drücke jetzt eine Taste, Esc bricht ab</translation>
+    </message>
+    <message>
+        <source>%1: add a key</source>
+        <translation>%1: eine Taste dazu</translation>
+    </message>
+</context>
+<context>
+    <name>LadderPicture</name>
+    <message>
+        <source>Ladder of tempi</source>
+        <translation>Tempoleiter</translation>
+    </message>
+    <message>
+        <source>present tempo, %1</source>
+        <translation>jetziges Tempo, %1</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>Bestes</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>Start</translation>
+    </message>
+</context>
+<context>
+    <name>LevelRow</name>
+    <message>
+        <source>%1, level</source>
+        <translation>%1, Pegel</translation>
+    </message>
+    <message>
+        <source>muted</source>
+        <translation>stumm</translation>
+    </message>
+    <message>
+        <source>Mute</source>
+        <translation>Stumm</translation>
+    </message>
+    <message>
+        <source>%1, mute</source>
+        <translation>%1, stumm</translation>
+    </message>
+</context>
+<context>
+    <name>LogChoices</name>
+    <message>
+        <source>7 days</source>
+        <translation>7 Tage</translation>
+    </message>
+    <message>
+        <source>4 weeks</source>
+        <translation>4 Wochen</translation>
+    </message>
+    <message>
+        <source>3 months</source>
+        <translation>3 Monate</translation>
+    </message>
+    <message>
+        <source>a year</source>
+        <translation>ein Jahr</translation>
+    </message>
+    <message>
+        <source>every piece</source>
+        <translation>alle Stücke</translation>
+    </message>
+    <message>
+        <source>every passage</source>
+        <translation>alle Stellen</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>alles</translation>
+    </message>
+    <message>
+        <source>run-through</source>
+        <translation>Gesamtdurchlauf</translation>
+    </message>
+    <message>
+        <source>from the first day</source>
+        <translation>vom ersten Tag an</translation>
+    </message>
+</context>
+<context>
+    <name>LogCurves</name>
+    <message>
+        <source>secure</source>
+        <translation>sicher</translation>
+    </message>
+    <message>
+        <source>%1 of %2 clean</source>
+        <translation>%1 von %2 sauber</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation>mit Fehler</translation>
+    </message>
+    <message>
+        <source>a clean try at the target</source>
+        <translation>ein sauberer Versuch am Ziel</translation>
+    </message>
+    <message>
+        <source>a missed try at the target</source>
+        <translation>ein Versuch am Ziel mit Fehler</translation>
+    </message>
+    <message>
+        <source>clean</source>
+        <translation>sauber</translation>
+    </message>
+    <message>
+        <source>%1: %2, at %3, %4</source>
+        <translation>%1: %2, bei %3, %4</translation>
+    </message>
+    <message>
+        <source>%1: run %2, %3, at %4, %5</source>
+        <translation>%1: Durchlauf %2, %3, bei %4, %5</translation>
+    </message>
+    <message>
+        <source>%1 at %2 of %3</source>
+        <translation>%1 bei %2 von %3</translation>
+    </message>
+</context>
+<context>
+    <name>LogDay</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>LogEntry</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Change the note</source>
+        <translation>Notiz ändern</translation>
+    </message>
+    <message>
+        <source>Note on the run of %1</source>
+        <translation>Notiz zum Durchlauf um %1</translation>
+    </message>
+    <message>
+        <source>Take back…</source>
+        <translation>Zurücknehmen…</translation>
+    </message>
+    <message>
+        <source>Take back the entry of %1</source>
+        <translation>Eintrag von %1 zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Note on this run</source>
+        <translation>Notiz zu diesem Durchlauf</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Doch nicht</translation>
+    </message>
+    <message>
+        <source>It will count as never played, and cannot be brought back.</source>
+        <translation>Es zählt dann als nie gespielt und lässt sich nicht zurückholen.</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+</context>
+<context>
+    <name>LogFilters</name>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>Passage</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>How far back</source>
+        <translation>Wie weit zurück</translation>
+    </message>
+</context>
+<context>
+    <name>LogLines</name>
+    <message>
+        <source>not counted: stopped</source>
+        <translation>zählt nicht: angehalten</translation>
+    </message>
+    <message>
+        <source>not counted: the tempo was changed</source>
+        <translation>zählt nicht: das Tempo wurde geändert</translation>
+    </message>
+    <message>
+        <source>not counted: the sound was lost</source>
+        <translation>zählt nicht: der Ton war weg</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>zählt nicht</translation>
+    </message>
+    <message>
+        <source>where the day opens</source>
+        <translation>wo der Tag beginnt</translation>
+    </message>
+    <message>
+        <source>an offer taken</source>
+        <translation>ein Angebot angenommen</translation>
+    </message>
+    <message>
+        <source>named: the search for the tempo begins</source>
+        <translation>genannt: die Suche nach dem Tempo beginnt</translation>
+    </message>
+    <message>
+        <source>set by hand</source>
+        <translation>von Hand gesetzt</translation>
+    </message>
+    <message>
+        <source>%1: moves nothing</source>
+        <comment>what a run was played for</comment>
+        <translation>%1: bewegt nichts</translation>
+    </message>
+    <message>
+        <source>a try</source>
+        <translation>ein Versuch</translation>
+    </message>
+    <message>
+        <source>drops to %1</source>
+        <translation>sinkt auf %1</translation>
+    </message>
+    <message>
+        <source>stays at %1</source>
+        <translation>bleibt bei %1</translation>
+    </message>
+    <message>
+        <source>climbs to %1</source>
+        <translation>steigt auf %1</translation>
+    </message>
+    <message>
+        <source>secure</source>
+        <translation>sicher</translation>
+    </message>
+    <message>
+        <source>%1 clean in a row</source>
+        <translation>%1 sauber in Folge</translation>
+    </message>
+    <message>
+        <source>on paper</source>
+        <translation>auf Papier</translation>
+    </message>
+    <message>
+        <source>clean</source>
+        <translation>sauber</translation>
+    </message>
+    <message>
+        <source>missed, told afterwards</source>
+        <translation>mit Fehler, nachträglich gesagt</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation>mit Fehler</translation>
+    </message>
+    <message>
+        <source>%1 clean</source>
+        <translation>%1 sauber</translation>
+    </message>
+    <message>
+        <source>%1 missed</source>
+        <translation>%1 mit Fehler</translation>
+    </message>
+    <message>
+        <source>%1 not counted</source>
+        <translation>%1 ungezählt</translation>
+    </message>
+    <message>
+        <source>run</source>
+        <translation>Durchlauf</translation>
+    </message>
+    <message>
+        <source>try</source>
+        <translation>Versuch</translation>
+    </message>
+    <message>
+        <source>tempo set</source>
+        <translation>Tempo gesetzt</translation>
+    </message>
+    <message>
+        <source>without the click</source>
+        <translation>ohne Klick</translation>
+    </message>
+    <message>
+        <source>in its context</source>
+        <translation>im Zusammenhang</translation>
+    </message>
+    <message>
+        <source>aside</source>
+        <translation>nebenher</translation>
+    </message>
+</context>
+<context>
+    <name>LogList</name>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Nothing played yet. Every run you drill is written down here, day by day.</source>
+        <translation>Noch nichts gespielt. Jeder Durchlauf, den du übst, wird hier aufgeschrieben, Tag für Tag.</translation>
+    </message>
+    <message>
+        <source>Nothing of that kind in that time.</source>
+        <translation>Nichts dergleichen in dieser Zeit.</translation>
+    </message>
+</context>
+<context>
+    <name>LogMaps</name>
+    <message>
+        <source>%1, run-through</source>
+        <translation>%1, Gesamtdurchlauf</translation>
+    </message>
+    <message>
+        <source>%1 (removed)</source>
+        <translation>%1 (entfernt)</translation>
+    </message>
+    <message>
+        <source>given up</source>
+        <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>bars not known</source>
+        <translation>Takte nicht bekannt</translation>
+    </message>
+    <message>
+        <source>bar %1</source>
+        <translation>Takt %1</translation>
+    </message>
+    <message>
+        <source>bars %1</source>
+        <translation>Takte %1</translation>
+    </message>
+    <message>
+        <source>%1 …</source>
+        <translation>%1 …</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>bei %1</translation>
+    </message>
+</context>
+<context>
+    <name>LogMisses</name>
+    <message>
+        <source>1 miss</source>
+        <translation>1 Fehler</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n misses</source>
+        <translation><numerusform>%n Fehler</numerusform><numerusform>%n Fehler</numerusform></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Not played yet.</source>
+        <translation>Noch nicht gespielt.</translation>
+    </message>
+    <message>
+        <source>Not one miss so far.</source>
+        <translation>Bisher kein einziger Fehler.</translation>
+    </message>
+    <message>
+        <source>by bar</source>
+        <translation>nach Takten</translation>
+    </message>
+    <message>
+        <source>by bar and beat</source>
+        <translation>nach Takt und Schlag</translation>
+    </message>
+    <message>
+        <source>%1 in %2, %3</source>
+        <translation>%1 in %2, %3</translation>
+    </message>
+    <message>
+        <source>%1; the place of %2 is not known</source>
+        <translation>%1; bei %2 ist der Ort nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Where “%1” breaks</source>
+        <translation>Wo „%1“ bricht</translation>
+    </message>
+</context>
+<context>
+    <name>LogPractice</name>
+    <message>
+        <source>%1: no practice</source>
+        <translation>%1: nicht geübt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 of %4 clean</source>
+        <translation>%1: %2, %3 von %4 sauber</translation>
+    </message>
+    <message>
+        <source>No practice for %1 days now. A few minutes today are enough to pick up the thread.</source>
+        <translation>Seit %1 Tagen nicht geübt. Ein paar Minuten heute reichen, um den Faden wieder aufzunehmen.</translation>
+    </message>
+    <message>
+        <source>No practice on %1 days in a row from %2. You have been back since: that counts.</source>
+        <translation>An %1 Tagen hintereinander nicht geübt, ab %2. Seither bist du zurück: Das zählt.</translation>
+    </message>
+    <message>
+        <source>Not a day missed since you began.</source>
+        <translation>Seit dem Anfang keinen Tag ausgelassen.</translation>
+    </message>
+    <message>
+        <source>Not a day missed in four weeks.</source>
+        <translation>In vier Wochen keinen Tag ausgelassen.</translation>
+    </message>
+    <message>
+        <source>Never two days missed in a row in four weeks: one now and then is fine.</source>
+        <translation>In vier Wochen nie zwei Tage hintereinander ausgelassen: einer ab und zu ist in Ordnung.</translation>
+    </message>
+</context>
+<context>
+    <name>LogScreen</name>
+    <message>
+        <source>Practice log</source>
+        <translation>Übetagebuch</translation>
+    </message>
+</context>
+<context>
+    <name>MannerForm</name>
+    <message>
+        <source>Articulation</source>
+        <translation>Artikulation</translation>
+    </message>
+    <message>
+        <source>Rhythm</source>
+        <translation>Rhythmus</translation>
+    </message>
+    <message>
+        <source>Notes in a group</source>
+        <translation>Noten je Gruppe</translation>
+    </message>
+    <message>
+        <source>Fingering</source>
+        <translation>Griffe</translation>
+    </message>
+    <message>
+        <source>side key for the B flat, left hand first</source>
+        <translation>Seitenklappe fürs B, links zuerst</translation>
+    </message>
+</context>
+<context>
+    <name>MannerWords</name>
+    <message>
+        <source>as written</source>
+        <translation>wie notiert</translation>
+    </message>
+    <message>
+        <source>all slurred</source>
+        <translation>alles gebunden</translation>
+    </message>
+    <message>
+        <source>all tongued</source>
+        <translation>alles gestoßen</translation>
+    </message>
+    <message>
+        <source>staccato</source>
+        <translation>staccato</translation>
+    </message>
+    <message>
+        <source>slur two, tongue two</source>
+        <translation>zwei gebunden, zwei gestoßen</translation>
+    </message>
+    <message>
+        <source>slur three, tongue one</source>
+        <translation>drei gebunden, eine gestoßen</translation>
+    </message>
+    <message>
+        <source>tongue one, slur three</source>
+        <translation>eine gestoßen, drei gebunden</translation>
+    </message>
+    <message>
+        <source>double-tongued</source>
+        <translation>mit Doppelzunge</translation>
+    </message>
+    <message>
+        <source>long and short</source>
+        <translation>lang und kurz</translation>
+    </message>
+    <message>
+        <source>short and long</source>
+        <translation>kurz und lang</translation>
+    </message>
+    <message>
+        <source>in groups of %1</source>
+        <translation>in Gruppen zu %1</translation>
+    </message>
+    <message>
+        <source>in groups</source>
+        <translation>in Gruppen</translation>
+    </message>
+</context>
+<context>
+    <name>MarkLegend</name>
+    <message>
+        <source>a miss: %1</source>
+        <translation>Fehler: %1</translation>
+    </message>
+    <message>
+        <source>clean: %1</source>
+        <translation>sauber: %1</translation>
+    </message>
+    <message>
+        <source>clean: by itself at the last bar</source>
+        <translation>sauber: von selbst mit dem letzten Takt</translation>
+    </message>
+    <message>
+        <source>stop: %1</source>
+        <translation>Halt: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MinutesCard</name>
+    <message>
+        <source>Minutes a day</source>
+        <translation>Minuten am Tag</translation>
+    </message>
+    <message>
+        <source>most: %1 min</source>
+        <translation>höchstens: %1 min</translation>
+    </message>
+    <message>
+        <source>Minutes a day, four weeks</source>
+        <translation>Minuten am Tag, vier Wochen</translation>
+    </message>
+    <message>
+        <source>4 weeks ago</source>
+        <translation>vor 4 Wochen</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>drilled</source>
+        <translation>geübt</translation>
+    </message>
+    <message>
+        <source>other runs</source>
+        <translation>andere</translation>
+    </message>
+    <message>
+        <source>run-throughs</source>
+        <translation>Gesamtdurchläufe</translation>
+    </message>
+</context>
+<context>
+    <name>MusicFile</name>
+    <message>
+        <source>A passage from a music file</source>
+        <translation>Eine Stelle aus einer Notendatei</translation>
+    </message>
+    <message>
+        <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type where it is, or drop it here.</source>
+        <translation>MusicXML (.musicxml, .xml, .mxl), wie Notensatzprogramme es ausgeben. Tippe den Ort ein, oder zieh die Datei hierher.</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Stimme</translation>
+    </message>
+    <message>
+        <source>From bar</source>
+        <translation>Von Takt</translation>
+    </message>
+    <message>
+        <source>To bar</source>
+        <translation>Bis Takt</translation>
+    </message>
+    <message>
+        <source>Read it</source>
+        <translation>Lesen</translation>
+    </message>
+    <message>
+        <source>Take these bars</source>
+        <translation>Diese Takte nehmen</translation>
+    </message>
+    <message>
+        <source>Back to the form</source>
+        <translation>Zurück zum Formular</translation>
+    </message>
+</context>
+<context>
+    <name>MusicForm</name>
+    <message>
+        <source>First bar</source>
+        <translation>Erster Takt</translation>
+    </message>
+    <message>
+        <source>Bars</source>
+        <translation>Takte</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>Open-ended: I end each run</source>
+        <translation>Offenes Ende: ich beende jeden Durchlauf</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Taktart</translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation>Gruppen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>Beat</source>
+        <translation>Schlag</translation>
+    </message>
+    <message>
+        <source>Subdivision</source>
+        <translation>Unterteilung</translation>
+    </message>
+    <message>
+        <source>Pick-up</source>
+        <translation>Auftakt</translation>
+    </message>
+    <message>
+        <source>Count-in, bars</source>
+        <translation>Einzähltakte</translation>
+    </message>
+    <message>
+        <source>Breath, beats</source>
+        <translation>Atem, Schläge</translation>
+    </message>
+    <message>
+        <source>Landing note</source>
+        <translation>Schlussnote</translation>
+    </message>
+</context>
+<context>
+    <name>NameForm</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>Change the piece itself: its name, instrument, date</source>
+        <translation>Das Stück selbst ändern: Name, Instrument, Termin</translation>
+    </message>
+</context>
+<context>
+    <name>NavBar</name>
+    <message>
+        <source>Screens</source>
+        <translation>Bildschirme</translation>
+    </message>
+    <message>
+        <source>Passages</source>
+        <translation>Stellen</translation>
+    </message>
+    <message>
+        <source>Drill</source>
+        <translation>Üben</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Tagebuch</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>%1 today</source>
+        <translation>%1 heute</translation>
+    </message>
+    <message>
+        <source>Scales</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>NumberWords</name>
+    <message>
+        <source>one</source>
+        <translation>1</translation>
+    </message>
+    <message>
+        <source>two</source>
+        <translation>zwei</translation>
+    </message>
+    <message>
+        <source>three</source>
+        <translation>drei</translation>
+    </message>
+    <message>
+        <source>four</source>
+        <translation>vier</translation>
+    </message>
+    <message>
+        <source>five</source>
+        <translation>fünf</translation>
+    </message>
+    <message>
+        <source>six</source>
+        <translation>sechs</translation>
+    </message>
+    <message>
+        <source>seven</source>
+        <translation>sieben</translation>
+    </message>
+    <message>
+        <source>eight</source>
+        <translation>acht</translation>
+    </message>
+    <message>
+        <source>nine</source>
+        <translation>neun</translation>
+    </message>
+    <message>
+        <source>ten</source>
+        <translation>zehn</translation>
+    </message>
+    <message>
+        <source>eleven</source>
+        <translation>elf</translation>
+    </message>
+    <message>
+        <source>twelve</source>
+        <translation>zwölf</translation>
+    </message>
+    <message>
+        <source>dotted halves</source>
+        <translation>punktierte Halbe</translation>
+    </message>
+    <message>
+        <source>halves</source>
+        <translation>Halbe</translation>
+    </message>
+    <message>
+        <source>dotted quarters</source>
+        <translation>punktierte Viertel</translation>
+    </message>
+    <message>
+        <source>quarters</source>
+        <translation>Viertel</translation>
+    </message>
+    <message>
+        <source>quarter triplets</source>
+        <translation>Vierteltriolen</translation>
+    </message>
+    <message>
+        <source>eighths</source>
+        <translation>Achtel</translation>
+    </message>
+    <message>
+        <source>eighth triplets</source>
+        <translation>Achteltriolen</translation>
+    </message>
+    <message>
+        <source>triplets</source>
+        <translation>Triolen</translation>
+    </message>
+    <message>
+        <source>sixteenths</source>
+        <translation>Sechzehntel</translation>
+    </message>
+    <message>
+        <source>sixteenth triplets</source>
+        <translation>Sechzehnteltriolen</translation>
+    </message>
+    <message>
+        <source>quintuplets</source>
+        <translation>Quintolen</translation>
+    </message>
+    <message>
+        <source>sextuplets</source>
+        <translation>Sextolen</translation>
+    </message>
+    <message>
+        <source>septuplets</source>
+        <translation>Septolen</translation>
+    </message>
+    <message>
+        <source>thirty-seconds</source>
+        <translation>Zweiunddreißigstel</translation>
+    </message>
+    <message>
+        <source>duplets</source>
+        <translation>Duolen</translation>
+    </message>
+    <message>
+        <source>quadruplets</source>
+        <translation>Quartolen</translation>
+    </message>
+    <message>
+        <source>no stop</source>
+        <translation>kein Halt</translation>
+    </message>
+    <message>
+        <source>1 stop</source>
+        <translation>1 Halt</translation>
+    </message>
+    <message>
+        <source>%1 stops</source>
+        <translation>%1 Halte</translation>
+    </message>
+</context>
+<context>
+    <name>PagePart</name>
+    <message>
+        <source>The music of the passage</source>
+        <translation>Die Noten der Stelle</translation>
+    </message>
+    <message>
+        <source>The picture of the music cannot be read from the practice folder.</source>
+        <translation>Das Bild der Noten lässt sich im Übeordner nicht lesen.</translation>
+    </message>
+</context>
+<context>
+    <name>Paper</name>
+    <message>
+        <source>%1, to %2 · %3</source>
+        <translation>%1, bis %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>The rule: %1.</source>
+        <translation>Die Regel: %1.</translation>
+    </message>
+    <message>
+        <source>Near the target a miss drops one climb; at it, the second of two running.</source>
+        <translation>Nahe am Ziel senkt ein Fehler um einen Anstieg; am Ziel erst der zweite in Folge.</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>misses</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out that rung's ticks.</source>
+        <translation>Steige von unten hinauf. Ein sauberer Durchlauf hakt einen Kreis ab; ein Fehler ist ein Strich im Kasten und löscht die Haken dieser Sprosse.</translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, Fortsetzung</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>PaperCard</name>
+    <message>
+        <source>Practice on paper</source>
+        <translation>Üben auf Papier</translation>
+    </message>
+    <message>
+        <source>Back to the form</source>
+        <translation>Zurück zum Formular</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>Print a sheet</source>
+        <translation>Blatt drucken</translation>
+    </message>
+    <message>
+        <source>Enter a sheet</source>
+        <translation>Blatt eintragen</translation>
+    </message>
+</context>
+<context>
+    <name>PaperEntry</name>
+    <message>
+        <source>Choose a passage on the left first.</source>
+        <translation>Wähle erst links eine Stelle.</translation>
+    </message>
+    <message>
+        <source>Day it was played</source>
+        <translation>Tag, an dem gespielt wurde</translation>
+    </message>
+    <message>
+        <source>Lowest tempo on the sheet</source>
+        <translation>Tiefstes Tempo auf dem Blatt</translation>
+    </message>
+    <message>
+        <source>tempo</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>circles ticked</source>
+        <translation>abgehakte Kreise</translation>
+    </message>
+    <message>
+        <source>misses</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Rungs of the sheet</source>
+        <translation>Sprossen des Blatts</translation>
+    </message>
+    <message>
+        <source>%1 ◆</source>
+        <comment>the target's tempo</comment>
+        <translation>%1 ◆</translation>
+    </message>
+    <message>
+        <source>%1, the target</source>
+        <translation>%1, das Ziel</translation>
+    </message>
+    <message>
+        <source>Circles ticked at %1</source>
+        <translation>Abgehakte Kreise bei %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Misses at %1</source>
+        <translation>Fehler bei %1</translation>
+    </message>
+    <message>
+        <source>Keep it in the log</source>
+        <translation>Ins Tagebuch übernehmen</translation>
+    </message>
+    <message>
+        <source>Take it all back</source>
+        <translation>Alles zurücknehmen</translation>
+    </message>
+    <message>
+        <source>On each rung misses count before circles.</source>
+        <translation>Auf jeder Sprosse zählen Fehler vor Kreisen.</translation>
+    </message>
+    <message>
+        <source>%1: what comes of it stands above.</source>
+        <translation>%1: was daraus wird, steht oben.</translation>
+    </message>
+</context>
+<context>
+    <name>PaperPrint</name>
+    <message>
+        <source>A ladder for each passage, from its present tempo to its target, with a circle for every clean run: print it and tick it in pencil.</source>
+        <translation>Eine Leiter für jede Stelle, vom jetzigen Tempo bis zum Ziel, mit einem Kreis für jeden sauberen Durchlauf: drucken und mit Bleistift abhaken.</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>File, ending in .pdf, .svg or .png</source>
+        <translation>Datei mit der Endung .pdf, .svg oder .png</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>Blatt speichern</translation>
+    </message>
+</context>
+<context>
+    <name>PassageDraft</name>
+    <message>
+        <source>a ratio from 1:1 to 3:1, such as 2:1 or 3:2</source>
+        <translation>ein Verhältnis von 1:1 bis 3:1, etwa 2:1 oder 3:2</translation>
+    </message>
+    <message>
+        <source>places in their order, such as 43, 45:3 or 47:1+2; at most %1</source>
+        <translation>Stellen der Reihe nach, etwa 43, 45:3 oder 47:1+2; höchstens %1</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 to %2</source>
+        <translation>eine ganze Zahl von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>a tempo from 10 to 400, such as 84 or 72.5</source>
+        <translation>ein Tempo von 10 bis 400, etwa 84 oder 72,5</translation>
+    </message>
+    <message>
+        <source>groups that fill the bar and begin on beats, such as 2+2+3</source>
+        <translation>Gruppen, die den Takt füllen und auf Schlägen beginnen, etwa 2+2+3</translation>
+    </message>
+    <message>
+        <source>this beat does not fill a bar of that meter</source>
+        <translation>dieser Schlag füllt keinen Takt dieser Taktart</translation>
+    </message>
+    <message>
+        <source>a meter such as 4/4, 6/8 or 7/8</source>
+        <translation>eine Taktart wie 4/4, 6/8 oder 7/8</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>a length such as 1/8 or 1/4, or nothing</source>
+        <translation>eine Länge wie 1/8 oder 1/4, oder nichts</translation>
+    </message>
+    <message>
+        <source>a pick-up is shorter than a bar</source>
+        <translation>ein Auftakt ist kürzer als ein Takt</translation>
+    </message>
+    <message>
+        <source>at least the start, %1</source>
+        <translation>mindestens der Start, %1</translation>
+    </message>
+    <message>
+        <source>at most the start, %1</source>
+        <translation>höchstens der Start, %1</translation>
+    </message>
+    <message>
+        <source>too long to be kept</source>
+        <translation>zu lang zum Behalten</translation>
+    </message>
+    <message>
+        <source>at most %1 letters</source>
+        <translation>höchstens %1 Buchstaben</translation>
+    </message>
+</context>
+<context>
+    <name>PassageFace</name>
+    <message>
+        <source>of %1</source>
+        <comment>the tempo now, of the target</comment>
+        <translation>von %1</translation>
+    </message>
+</context>
+<context>
+    <name>PassageForm</name>
+    <message>
+        <source>A new passage</source>
+        <translation>Eine neue Stelle</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>noch nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Save and drill</source>
+        <translation>Speichern und üben</translation>
+    </message>
+    <message>
+        <source>Drill it</source>
+        <translation>Üben</translation>
+    </message>
+    <message>
+        <source>Play the piece through</source>
+        <translation>Stück durchspielen</translation>
+    </message>
+    <message>
+        <source>Throw away changes</source>
+        <translation>Änderungen verwerfen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>PassageLine</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>PassageList</name>
+    <message>
+        <source>Passages</source>
+        <translation>Stellen</translation>
+    </message>
+</context>
+<context>
+    <name>PassagePane</name>
+    <message>
+        <source>Search by piece, name, bars or note</source>
+        <translation>Suche nach Stück, Name, Takten oder Notenwert</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Reihenfolge</translation>
+    </message>
+    <message>
+        <source>next date</source>
+        <translation>nächster Termin</translation>
+    </message>
+    <message>
+        <source>longest rested</source>
+        <translation>am längsten geruht</translation>
+    </message>
+    <message>
+        <source>most to climb</source>
+        <translation>am weitesten vom Ziel</translation>
+    </message>
+    <message>
+        <source>No passages yet: the form on the right makes the first.</source>
+        <translation>Noch keine Stellen: Das Formular rechts macht die erste.</translation>
+    </message>
+    <message>
+        <source>No passage has all of these words.</source>
+        <translation>Keine Stelle hat alle diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Show removed ones</source>
+        <translation>Entfernte zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>PassageRow</name>
+    <message>
+        <source>not played yet</source>
+        <translation>noch nicht gespielt</translation>
+    </message>
+    <message>
+        <source>played %1</source>
+        <translation>gespielt: %1</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>entfernt</translation>
+    </message>
+    <message numerus="yes">
+        <source>secure on %n days</source>
+        <translation><numerusform>sicher an %n Tag</numerusform><numerusform>sicher an %n Tagen</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>secure on %1 of %n days</source>
+        <translation><numerusform>sicher an %1 von %n Tag</numerusform><numerusform>sicher an %1 von %n Tagen</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>PassagesScreen</name>
+    <message>
+        <source>Passages</source>
+        <translation>Stellen</translation>
+    </message>
+    <message>
+        <source>New passage</source>
+        <translation>Neue Stelle</translation>
+    </message>
+    <message>
+        <source>From a music file</source>
+        <translation>Aus einer Notendatei</translation>
+    </message>
+    <message>
+        <source>Passage files</source>
+        <translation>Stellendateien</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Auf Papier</translation>
+    </message>
+    <message>
+        <source>“%1” is removed.</source>
+        <translation>„%1“ ist entfernt.</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+</context>
+<context>
+    <name>PausePanel</name>
+    <message>
+        <source>Were these runs clean?</source>
+        <translation>Waren diese Durchläufe sauber?</translation>
+    </message>
+    <message>
+        <source>Three misses without a clean run</source>
+        <translation>Drei Fehler ohne einen sauberen Durchlauf</translation>
+    </message>
+    <message>
+        <source>Two steps down from the start</source>
+        <translation>Zwei Schritte unter den Start</translation>
+    </message>
+    <message>
+        <source>Make it easier for a while: a shorter stretch, a slower tempo, or a rest. It is no use to practise the mistake.</source>
+        <translation>Mach es eine Weile leichter: weniger Takte, ein langsameres Tempo oder eine Pause. Den Fehler zu üben nützt nichts.</translation>
+    </message>
+    <message>
+        <source>Yes, go on</source>
+        <translation>Ja, weiter</translation>
+    </message>
+    <message>
+        <source>Go on as it is</source>
+        <translation>So weitermachen</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Nein</translation>
+    </message>
+    <message>
+        <source>Half tempo: %1</source>
+        <translation>Halbes Tempo: %1</translation>
+    </message>
+    <message>
+        <source>Fewer bars</source>
+        <translation>Weniger Takte</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>A rest</source>
+        <translation>Pause</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs went by without a key. If you were not listening to every note, say no: they count for nothing and their climbs are taken back.</source>
+        <translation><numerusform>%n Durchlauf verging ohne Taste. Wenn du nicht auf jeden Ton gehört hast, sag nein: Er zählt dann nicht, und sein Anstieg wird zurückgenommen.</numerusform><numerusform>%n Durchläufe vergingen ohne Taste. Wenn du nicht auf jeden Ton gehört hast, sag nein: Sie zählen dann nicht, und ihre Anstiege werden zurückgenommen.</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>PedalCard</name>
+    <message>
+        <source>✓ Your keys now: %1</source>
+        <translation>✓ Deine Tasten jetzt: %1</translation>
+    </message>
+    <message>
+        <source>One key, or a pedal</source>
+        <translation>Eine Taste oder ein Pedal</translation>
+    </message>
+    <message>
+        <source>%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal.</source>
+        <translation>%1 startet den Klick und markiert einen Fehler, solange er läuft. Hast du ein Blätterpedal? Drück hier den Knopf, dann das Pedal.</translation>
+    </message>
+    <message>
+        <source>Press the pedal now (Esc gives up)</source>
+        <translation>Drück jetzt das Pedal (Esc bricht ab)</translation>
+    </message>
+    <message>
+        <source>Use my pedal</source>
+        <translation>Mein Pedal benutzen</translation>
+    </message>
+</context>
+<context>
+    <name>PickList</name>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Tick all passages</source>
+        <translation>Alle Stellen anhaken</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>Tick no passage</source>
+        <translation>Keine Stelle anhaken</translation>
+    </message>
+    <message>
+        <source>Passages to tick</source>
+        <translation>Stellen zum Anhaken</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>title (piece)</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>No passages yet.</source>
+        <translation>Noch keine Stellen.</translation>
+    </message>
+</context>
+<context>
+    <name>PictureCard</name>
+    <message>
+        <source>The music of “%1”</source>
+        <translation>Die Noten von „%1“</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Drag the frame around the passage, or move what is picked here with the arrow keys: Shift for larger steps, Space for the next edge.</source>
+        <translation>Zieh den Rahmen um die Stelle, oder bewege mit den Pfeiltasten, was hier gewählt ist: mit Umschalt in größeren Schritten, Leertaste für die nächste Kante.</translation>
+    </message>
+    <message>
+        <source>What the arrow keys move</source>
+        <translation>Was die Pfeiltasten bewegen</translation>
+    </message>
+    <message>
+        <source>frame</source>
+        <translation>Rahmen</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>Keep this part</source>
+        <translation>Diesen Teil behalten</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Whole page</source>
+        <translation>Ganze Seite</translation>
+    </message>
+    <message>
+        <source>Another picture</source>
+        <translation>Anderes Bild</translation>
+    </message>
+    <message>
+        <source>Take the removal back</source>
+        <translation>Doch nicht entfernen</translation>
+    </message>
+    <message>
+        <source>Leave as it was</source>
+        <translation>Lassen, wie es war</translation>
+    </message>
+    <message>
+        <source>Back to the form</source>
+        <translation>Zurück zum Formular</translation>
+    </message>
+</context>
+<context>
+    <name>PictureCrop</name>
+    <message>
+        <source>the whole frame</source>
+        <translation>den ganzen Rahmen</translation>
+    </message>
+    <message>
+        <source>the top edge</source>
+        <translation>die obere Kante</translation>
+    </message>
+    <message>
+        <source>the right edge</source>
+        <translation>die rechte Kante</translation>
+    </message>
+    <message>
+        <source>the bottom edge</source>
+        <translation>die untere Kante</translation>
+    </message>
+    <message>
+        <source>the left edge</source>
+        <translation>die linke Kante</translation>
+    </message>
+    <message>
+        <source>The page with its frame. The arrow keys move %1.</source>
+        <translation>Die Seite mit ihrem Rahmen. Die Pfeiltasten bewegen %1.</translation>
+    </message>
+    <message>
+        <source>The picture of the music cannot be read from the practice folder. Take it in again, or remove it here.</source>
+        <translation>Das Bild der Noten lässt sich im Übeordner nicht lesen. Nimm es neu auf, oder entferne es hier.</translation>
+    </message>
+</context>
+<context>
+    <name>PictureFile</name>
+    <message>
+        <source>A PNG or JPEG, or a PDF of which you choose a page. Type where it is, or drop it here. It is copied into the practice folder.</source>
+        <translation>Ein PNG oder JPEG, oder ein PDF, aus dem du eine Seite wählst. Tippe den Ort ein, oder zieh die Datei hierher. Sie wird in den Übeordner kopiert.</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>Page, of %1</source>
+        <translation>Seite, von %1</translation>
+    </message>
+    <message>
+        <source>Take this page</source>
+        <translation>Diese Seite nehmen</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Reading …</source>
+        <translation>Liest …</translation>
+    </message>
+    <message>
+        <source>Or a page that this piece has already</source>
+        <translation>Oder eine Seite, die dieses Stück schon hat</translation>
+    </message>
+</context>
+<context>
+    <name>PictureRow</name>
+    <message>
+        <source>Crop or change the picture</source>
+        <translation>Bild zuschneiden oder wechseln</translation>
+    </message>
+    <message>
+        <source>Add a picture of the music</source>
+        <translation>Bild der Noten dazu</translation>
+    </message>
+    <message>
+        <source>once the passage is saved</source>
+        <translation>sobald die Stelle gespeichert ist</translation>
+    </message>
+</context>
+<context>
+    <name>PieceForm</name>
+    <message>
+        <source>The piece's name</source>
+        <translation>Name des Stücks</translation>
+    </message>
+    <message>
+        <source>Played on</source>
+        <translation>Gespielt auf</translation>
+    </message>
+    <message>
+        <source>Clarinet in B♭</source>
+        <translation>Klarinette in B</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Termin</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>kein Termin</translation>
+    </message>
+    <message>
+        <source>Composer</source>
+        <translation>Komponist/in</translation>
+    </message>
+    <message>
+        <source>Sounds by semitones</source>
+        <translation>Klingt, in Halbtönen</translation>
+    </message>
+    <message>
+        <source>−2 for a clarinet in B♭</source>
+        <translation>−2 für eine Klarinette in B</translation>
+    </message>
+    <message>
+        <source>Bars in all</source>
+        <translation>Takte insgesamt</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Meter of the piece</source>
+        <translation>Taktart des Stücks</translation>
+    </message>
+    <message>
+        <source>4/4</source>
+        <translation>4/4</translation>
+    </message>
+    <message>
+        <source>not known; a run-through then tells no bars</source>
+        <translation>nicht bekannt; ein Gesamtdurchlauf nennt dann keine Takte</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+</context>
+<context>
+    <name>PlayingScreen</name>
+    <message>
+        <source>The click runs. %1 marks a miss, %2 stops.</source>
+        <translation>Der Klick läuft. %1 markiert einen Fehler, %2 hält an.</translation>
+    </message>
+    <message>
+        <source>%1 ↑</source>
+        <comment>the target, further up</comment>
+        <translation>%1 ↑</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeCard</name>
+    <message>
+        <source>Practice</source>
+        <translation>Üben</translation>
+    </message>
+    <message>
+        <source>Another window writes to this practice folder: these cannot be changed here.</source>
+        <translation>Ein anderes Fenster schreibt in diesen Übeordner: Hier lässt sich das nicht ändern.</translation>
+    </message>
+    <message>
+        <source>These travel with the practice folder.</source>
+        <translation>Das wandert mit dem Übeordner mit.</translation>
+    </message>
+    <message>
+        <source>After a miss, breathe and read for at least</source>
+        <translation>Nach einem Fehler zum Atmen und Lesen mindestens</translation>
+    </message>
+    <message>
+        <source>no pause</source>
+        <translation>keine Pause</translation>
+    </message>
+    <message>
+        <source>Play on after a miss: the run goes to its end and drops once</source>
+        <translation>Nach einem Fehler weiterspielen: der Durchlauf geht bis zum Ende und senkt einmal</translation>
+    </message>
+    <message>
+        <source>Without a key, pause and ask after</source>
+        <translation>Ohne Taste anhalten und fragen nach</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>A passage is secure when it was secure on</source>
+        <translation>Sicher ist eine Stelle, wenn sie es war: so viele Tage</translation>
+    </message>
+    <message>
+        <source>From a slip to the key (a guess: set your own)</source>
+        <translation>Vom Patzer zur Taste (geschätzt: stell deinen Wert ein)</translation>
+    </message>
+    <message>
+        <source>%1 ms</source>
+        <translation>%1 ms</translation>
+    </message>
+    <message>
+        <source>A new day begins</source>
+        <translation>Ein neuer Tag beginnt</translation>
+    </message>
+</context>
+<context>
+    <name>RestNote</name>
+    <message>
+        <source>You have played for a good while: give ears and lip a rest. Pain, tingling or numbness means stop and see a professional.</source>
+        <translation>Du spielst schon eine ganze Weile: gönn Ohren und Lippe eine Pause. Schmerz, Kribbeln oder Taubheit heißt aufhören und fachlichen Rat holen.</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Gelesen</translation>
+    </message>
+</context>
+<context>
+    <name>RuleForm</name>
+    <message>
+        <source>notches</source>
+        <translation>Rasten</translation>
+    </message>
+    <message>
+        <source>BPM</source>
+        <translation>BPM</translation>
+    </message>
+    <message>
+        <source>Start at</source>
+        <translation>Start bei</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>Never below</source>
+        <translation>Nie unter</translation>
+    </message>
+    <message>
+        <source>Steps in</source>
+        <translation>Schritte in</translation>
+    </message>
+    <message>
+        <source>A miss drops</source>
+        <translation>Ein Fehler senkt um</translation>
+    </message>
+    <message>
+        <source>Clean in a row</source>
+        <translation>Sauber in Folge</translation>
+    </message>
+    <message>
+        <source>then climb</source>
+        <translation>dann steigen um</translation>
+    </message>
+    <message>
+        <source>Gentle near the target: a miss drops one climb there; at the target only the second in a row drops</source>
+        <translation>Sanft nahe am Ziel: ein Fehler senkt dort um einen Anstieg; am Ziel senkt erst der zweite in Folge</translation>
+    </message>
+</context>
+<context>
+    <name>RuleNote</name>
+    <message>
+        <source>Take %1 in a row</source>
+        <translation>Nimm %1 in Folge</translation>
+    </message>
+</context>
+<context>
+    <name>RunThroughScreen</name>
+    <message>
+        <source>%1, from start to finish</source>
+        <translation>%1, von Anfang bis Ende</translation>
+    </message>
+    <message>
+        <source>Choose a piece first.</source>
+        <translation>Wähle erst ein Stück.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>bar · stops</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Play the whole piece without the click. Where you come to a stop, press the key and play on.</source>
+        <translation>Spiel das ganze Stück ohne Klick. Wo du hängen bleibst, drück die Taste und spiel weiter.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Los</translation>
+    </message>
+    <message>
+        <source>Space, PgDown</source>
+        <translation>Leertaste, Bild ab</translation>
+    </message>
+    <message>
+        <source>A stop here</source>
+        <translation>Hier ein Halt</translation>
+    </message>
+    <message>
+        <source>The last note</source>
+        <translation>Der letzte Ton</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Eingabetaste</translation>
+    </message>
+    <message>
+        <source>Give up</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>time · stops</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>The bars are a guess, by the clock. Put them right, or leave out what you do not know.</source>
+        <translation>Die Takte sind nach der Uhr geschätzt. Stell sie richtig, oder lass weg, was du nicht weißt.</translation>
+    </message>
+    <message>
+        <source>Stop at %1, bar</source>
+        <translation>Halt bei %1, Takt</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Keep it in the log</source>
+        <translation>Ins Tagebuch übernehmen</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Run-throughs so far</source>
+        <translation>Bisherige Gesamtdurchläufe</translation>
+    </message>
+    <message>
+        <source>None yet.</source>
+        <translation>Noch keiner.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>day · length</comment>
+        <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>SaveLine</name>
+    <message>
+        <source>✓ saved as %1</source>
+        <translation>✓ gespeichert als %1</translation>
+    </message>
+</context>
+<context>
+    <name>Scale</name>
+    <message>
+        <source>A♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>B♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>B</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>B♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>C♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>C</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>C♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>D♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>D</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>D♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>E♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>E</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>E♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>F♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>F</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>F♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>G♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>G</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>G♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Major</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 major</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Natural minor (aeolian)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 natural minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Harmonic minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 harmonic minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Melodic minor, classical</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 melodic minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Melodic minor, jazz</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 jazz minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Dorian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 dorian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Phrygian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 phrygian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Lydian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 lydian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Mixolydian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 mixolydian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Locrian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 locrian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Chromatic</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>chromatic from %1</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Whole tone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>whole tone from %1</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Diminished, whole step first</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 diminished, whole step first</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Diminished, half step first</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 diminished, half step first</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Major pentatonic</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 major pentatonic</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Minor pentatonic</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 minor pentatonic</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Blues</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 blues</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Altered</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 altered</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Lydian dominant</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 lydian dominant</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Bebop dominant</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 bebop dominant</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Bebop major</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 bebop major</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Bebop minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 bebop minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Major arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 major arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Minor arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 minor arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Dominant seventh arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 dominant seventh arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Diminished seventh arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 diminished seventh arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Half-diminished arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 half-diminished arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Augmented arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 augmented arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>One octave</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Two octaves</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>The whole range</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>one octave</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>two octaves</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>the whole range</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In order</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In thirds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In fourths</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In turns of three</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In turns of four</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1</source>
+        <translation type="unfinished">%1</translation>
+    </message>
+    <message>
+        <source>%1 in thirds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 in fourths</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 in turns of three</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 in turns of four</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>By fourths</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>By fifths</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>By semitones</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Drawn by lot</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>piccolo</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>flute</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>oboe</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>English horn</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>clarinet in E flat</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>clarinet in B flat</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>clarinet in A</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>bass clarinet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>bassoon</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>soprano saxophone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>alto saxophone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>tenor saxophone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>baritone saxophone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>trumpet in B flat</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>trumpet in C</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>cornet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>flugelhorn</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>horn in F</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>trombone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>euphonium</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>euphonium in treble clef</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>tuba</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>it goes %1 notes over the last tonic and comes back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>it goes %1 notes under the last tonic and comes back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>a scale, its range, its subdivision</comment>
+        <translation type="unfinished" />
+    </message>
+    <message numerus="yes">
+        <source>%n flats</source>
+        <translation type="unfinished">
+            <numerusform />
+            <numerusform />
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sharps</source>
+        <translation type="unfinished">
+            <numerusform />
+            <numerusform />
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ScaleCard</name>
+    <message>
+        <source>Drill it</source>
+        <translation>Üben</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Eingabetaste</translation>
+    </message>
+    <message>
+        <source>Hear it first</source>
+        <translation>Erst anhören</translation>
+    </message>
+    <message>
+        <source>Write it as %1</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScaleCell</name>
+    <message>
+        <source>next: %1</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScaleGrid</name>
+    <message>
+        <source>Twelve keys by seven subdivisions. The arrow keys choose, Return drills.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScaleInstrument</name>
+    <message>
+        <source>Your instrument</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Another window writes to this practice folder: these cannot be changed here.</source>
+        <translation>Ein anderes Fenster schreibt in diesen Übeordner: Hier lässt sich das nicht ändern.</translation>
+    </message>
+    <message>
+        <source>Scales are written for it, in its clef and range. This travels with the practice folder.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Lowest note, as written</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Highest note, as written</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Octave 4 begins at middle C. A saxophone with a high F♯ key, a baritone with a low A, notes above the usual range: set what you play.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Draw another order of keys</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>To the grid</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScaleView</name>
+    <message>
+        <source>Kind of scale</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>How far it goes</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Order of its notes</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Order of the keys</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>keys</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScaleWeeks</name>
+    <message>
+        <source>Keys by weeks</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>How many runs of each key, in all kinds and subdivisions of this instrument. A week begins on Monday.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1, week of %2: %3</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScalesScreen</name>
+    <message>
+        <source>Scales</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Keys as written for the %1; how they sound stands below them.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Grid</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Weeks</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>SettingChoices</name>
+    <message>
+        <source>Wood: warm</source>
+        <translation>Holz: warm</translation>
+    </message>
+    <message>
+        <source>Dry: short and plain</source>
+        <translation>Trocken: kurz und schlicht</translation>
+    </message>
+    <message>
+        <source>Reed: edgy</source>
+        <translation>Rohrblatt: scharf</translation>
+    </message>
+    <message>
+        <source>Metal: the sharpest</source>
+        <translation>Metall: am schärfsten</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <comment>the language</comment>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>Two rungs below the last full row</source>
+        <translation>Zwei Sprossen unter der letzten vollen Serie</translation>
+    </message>
+    <message>
+        <source>Where it was left</source>
+        <translation>Wo er aufgehört hat</translation>
+    </message>
+    <message>
+        <source>At the start tempo</source>
+        <translation>Beim Starttempo</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsScreen</name>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Aussehen</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Words, numbers and dates on the screen. Files are the same in every language.</source>
+        <translation>Wörter, Zahlen und Daten auf dem Bildschirm. Dateien sind in jeder Sprache gleich.</translation>
+    </message>
+    <message>
+        <source>Your keys</source>
+        <translation>Deine Tasten</translation>
+    </message>
+    <message>
+        <source>A page turner pedal is a key like any other: choose what it is to do, then press it.</source>
+        <translation>Ein Blätterpedal ist eine Taste wie jede andere: wähle, was es tun soll, und drück es dann.</translation>
+    </message>
+</context>
+<context>
+    <name>SoundCard</name>
+    <message>
+        <source>Sound</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>Your horn is louder than the click, and that is well so: choose a sharper voice rather than more level. The level starts low; keep it there on headphones.</source>
+        <translation>Dein Instrument ist lauter als der Klick, und das ist gut so: Wähle lieber eine schärfere Stimme als mehr Pegel. Der Pegel beginnt niedrig; lass ihn mit Kopfhörern so.</translation>
+    </message>
+    <message>
+        <source>Voice of the click</source>
+        <translation>Stimme des Klicks</translation>
+    </message>
+    <message>
+        <source>Sound comes out of</source>
+        <translation>Der Ton kommt aus</translation>
+    </message>
+    <message>
+        <source>Wireless headphones are late: move the picture of the beat, and the marks, later by</source>
+        <translation>Funkkopfhörer sind spät: Bild des Schlags und Markierungen später um</translation>
+    </message>
+</context>
+<context>
+    <name>StageCard</name>
+    <message>
+        <source>Stage</source>
+        <translation>Etappe</translation>
+    </message>
+    <message>
+        <source>Stage of this passage</source>
+        <translation>Etappe dieser Stelle</translation>
+    </message>
+    <message>
+        <source>On to: %1</source>
+        <translation>Weiter zu: %1</translation>
+    </message>
+</context>
+<context>
+    <name>StreakDots</name>
+    <message>
+        <source>%1 of %2</source>
+        <comment>clean runs in a row so far, needed</comment>
+        <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>TodayCard</name>
+    <message>
+        <source>Where you stand</source>
+        <translation>Wo du stehst</translation>
+    </message>
+    <message>
+        <source>Clean runs today</source>
+        <translation>Heute sauber</translation>
+    </message>
+    <message>
+        <source>Best with a full streak</source>
+        <translation>Bestes mit voller Serie</translation>
+    </message>
+    <message>
+        <source>Played today</source>
+        <translation>Heute gespielt</translation>
+    </message>
+    <message>
+        <source>Secure</source>
+        <translation>Sicher</translation>
+    </message>
+    <message>
+        <source>Practice log</source>
+        <translation>Übetagebuch</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht aufgezeichnet</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not saved yet</source>
+        <comment>marks</comment>
+        <translation><numerusform>%n noch nicht gespeichert</numerusform><numerusform>%n noch nicht gespeichert</numerusform></translation>
+    </message>
+    <message>
+        <source>✓ saved</source>
+        <translation>✓ gespeichert</translation>
+    </message>
+</context>
+<context>
+    <name>WaysToPlay</name>
+    <message>
+        <source>Other ways</source>
+        <translation>Andere Arten</translation>
+    </message>
+    <message>
+        <source>Without the click</source>
+        <translation>Ohne Klick</translation>
+    </message>
+    <message>
+        <source>In context</source>
+        <translation>Im Zusammenhang</translation>
+    </message>
+    <message>
+        <source>At half tempo, %1</source>
+        <translation>Halbes Tempo, %1</translation>
+    </message>
+    <message>
+        <source>Find the tempo, from %1 down</source>
+        <translation>Tempo suchen, ab %1 abwärts</translation>
+    </message>
+</context>
+<context>
+    <name>WelcomeScreen</name>
+    <message>
+        <source>Your first passage</source>
+        <translation>Deine erste Stelle</translation>
+    </message>
+    <message>
+        <source>Take the bars that go wrong, and start at a tempo where nothing does. The rest has a good beginning and can be changed later.</source>
+        <translation>Nimm die Takte, die schiefgehen, und fang in einem Tempo an, in dem nichts schiefgeht. Der Rest hat einen guten Anfang und lässt sich später ändern.</translation>
+    </message>
+    <message>
+        <source>The passage</source>
+        <translation>Die Stelle</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>First bar</source>
+        <translation>Erster Takt</translation>
+    </message>
+    <message>
+        <source>How many bars</source>
+        <translation>Wie viele Takte</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Taktart</translation>
+    </message>
+    <message>
+        <source>Start at</source>
+        <translation>Start bei</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>Subdivision</source>
+        <translation>Unterteilung</translation>
+    </message>
+    <message>
+        <source>To the drill</source>
+        <translation>Zum Üben</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::BeatView</name>
+    <message>
+        <source>count-in</source>
+        <translation>Einzähler</translation>
+    </message>
+    <message>
+        <source>bar %1</source>
+        <translation>Takt %1</translation>
+    </message>
+    <message>
+        <source>breathe</source>
+        <translation>atmen</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::DrillModel</name>
+    <message>
+        <source>no count-in</source>
+        <translation>kein Einzähler</translation>
+    </message>
+    <message>
+        <source>one bar count-in</source>
+        <translation>ein Takt Einzähler</translation>
+    </message>
+    <message>
+        <source>%1 bars count-in</source>
+        <translation>%1 Takte Einzähler</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3 · %4</source>
+        <comment>meter · bars · count-in · rule</comment>
+        <translation>%1 · %2 · %3 · %4</translation>
+    </message>
+    <message>
+        <source>set by hand, from the next run</source>
+        <translation>von Hand gesetzt, ab dem nächsten Durchlauf</translation>
+    </message>
+    <message>
+        <source>a new day: left at %1</source>
+        <translation>ein neuer Tag: zuletzt bei %1</translation>
+    </message>
+    <message>
+        <source>a try: moves nothing</source>
+        <translation>ein Versuch: bewegt nichts</translation>
+    </message>
+    <message>
+        <source>without the click: moves nothing</source>
+        <translation>ohne Klick: bewegt nichts</translation>
+    </message>
+    <message>
+        <source>in context: moves nothing</source>
+        <translation>im Zusammenhang: bewegt nichts</translation>
+    </message>
+    <message>
+        <source>aside: moves nothing</source>
+        <translation>nebenher: bewegt nichts</translation>
+    </message>
+    <message>
+        <source>Found today: %1; you named %2.</source>
+        <translation>Heute gefunden: %1; genannt hast du %2.</translation>
+    </message>
+    <message>
+        <source>Looking for your tempo: you named %1.</source>
+        <translation>Dein Tempo wird gesucht: genannt hast du %1.</translation>
+    </message>
+    <message>
+        <source>Clean</source>
+        <translation>Sauber</translation>
+    </message>
+    <message>
+        <source>Clean: up to %1</source>
+        <translation>Sauber: hinauf auf %1</translation>
+    </message>
+    <message>
+        <source>Secure at %1</source>
+        <translation>Sicher bei %1</translation>
+    </message>
+    <message>
+        <source>Missed</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
+        <translation>Gefunden: %1</translation>
+    </message>
+    <message>
+        <source>Taken back</source>
+        <translation>Zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Nothing to take back</source>
+        <translation>Nichts zurückzunehmen</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::Formatter</name>
+    <message>
+        <source>half</source>
+        <translation>Halbe</translation>
+    </message>
+    <message>
+        <source>dotted half</source>
+        <translation>punktierte Halbe</translation>
+    </message>
+    <message>
+        <source>quarter</source>
+        <translation>Viertel</translation>
+    </message>
+    <message>
+        <source>dotted quarter</source>
+        <translation>punktiertes Viertel</translation>
+    </message>
+    <message>
+        <source>eighth</source>
+        <translation>Achtel</translation>
+    </message>
+    <message>
+        <source>%1 = %2</source>
+        <comment>a beat unit's sign = its beats per minute</comment>
+        <translation>%1 = %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>tempo mark · subdivision</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 to the beat</source>
+        <translation>%1 je Schlag</translation>
+    </message>
+    <message>
+        <source>from bar %1</source>
+        <translation>ab Takt %1</translation>
+    </message>
+    <message>
+        <source>bar %1</source>
+        <translation>Takt %1</translation>
+    </message>
+    <message>
+        <source>bars %1–%2</source>
+        <translation>Takte %1–%2</translation>
+    </message>
+    <message>
+        <source>a miss drops %1, each clean run climbs %2</source>
+        <translation>ein Fehler senkt um %1, jeder saubere Durchlauf hebt um %2</translation>
+    </message>
+    <message>
+        <source>a miss drops %1, %2 clean in a row climb %3</source>
+        <translation>ein Fehler senkt um %1, %2 sauber in Folge heben um %3</translation>
+    </message>
+    <message>
+        <source>%1, gentle near the target</source>
+        <comment>the rule</comment>
+        <translation>%1, sanft nahe am Ziel</translation>
+    </message>
+    <message>
+        <source>1 notch</source>
+        <translation>1 Raste</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n notches</source>
+        <translation><numerusform>%n Raste</numerusform><numerusform>%n Rasten</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>%1 min %2 s</source>
+        <translation>%1 min %2 s</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>%1 ms</source>
+        <translation>%1 ms</translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <comment>a date of this year</comment>
+        <translation>d. MMMM</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>a date of another year</comment>
+        <translation>d. MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day of the week, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>HH:mm</source>
+        <comment>a time</comment>
+        <translation>HH:mm</translation>
+    </message>
+    <message>
+        <source>%1, beat %2</source>
+        <comment>bar 43, beat 3</comment>
+        <translation>%1, Schlag %2</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>morgen</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>gestern</translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n days</source>
+        <translation><numerusform>in %n Tag</numerusform><numerusform>in %n Tagen</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days ago</source>
+        <translation><numerusform>vor %n Tag</numerusform><numerusform>vor %n Tagen</numerusform></translation>
+    </message>
+    <message>
+        <source>1 run</source>
+        <translation>1 Durchlauf</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation><numerusform>%n Durchlauf</numerusform><numerusform>%n Durchläufe</numerusform></translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 Tag</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation><numerusform>%n Tag</numerusform><numerusform>%n Tage</numerusform></translation>
+    </message>
+    <message>
+        <source>1 passage</source>
+        <translation>1 Stelle</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n passages</source>
+        <translation><numerusform>%n Stelle</numerusform><numerusform>%n Stellen</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 of %2 clean in a row</source>
+        <translation>%1 von %2 sauber in Folge</translation>
+    </message>
+    <message>
+        <source>%1 of 100</source>
+        <translation>%1 von 100</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::KeyBindings</name>
+    <message>
+        <source>Start; while the click runs: a miss</source>
+        <translation>Start; während der Klick läuft: ein Fehler</translation>
+    </message>
+    <message>
+        <source>Clean, in open-ended runs</source>
+        <translation>Sauber, bei offenem Ende</translation>
+    </message>
+    <message>
+        <source>Take back the last mark</source>
+        <translation>Letzte Markierung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Faster, while stopped</source>
+        <translation>Schneller, im Stand</translation>
+    </message>
+    <message>
+        <source>Slower, while stopped</source>
+        <translation>Langsamer, im Stand</translation>
+    </message>
+    <message>
+        <source>Stop the click</source>
+        <translation>Klick anhalten</translation>
+    </message>
+    <message>
+        <source>Try one run at the target</source>
+        <translation>Ein Versuch am Ziel</translation>
+    </message>
+    <message>
+        <source>Hear the passage's notes first, while stopped</source>
+        <translation>Die Noten der Stelle erst anhören, im Stand</translation>
+    </message>
+    <message>
+        <source>%1 is taken: %2</source>
+        <translation>%1 ist vergeben: %2</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::LogCurvesItem</name>
+    <message>
+        <source>target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>Termin</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::LogFigures</name>
+    <message>
+        <source>New passage: %1</source>
+        <translation>Neue Stelle: %1</translation>
+    </message>
+    <message>
+        <source>Most misses fall there; it has a bar to run up.</source>
+        <translation>Die meisten Fehler fallen dort; mit einem Takt Anlauf.</translation>
+    </message>
+    <message>
+        <source>Most misses fall there.</source>
+        <translation>Die meisten Fehler fallen dort.</translation>
+    </message>
+    <message>
+        <source>Last bar first</source>
+        <translation>Letzter Takt zuerst</translation>
+    </message>
+    <message>
+        <source>In %1 parts</source>
+        <translation>In %1 Teilen</translation>
+    </message>
+    <message>
+        <source>Made: “%1”</source>
+        <translation>Gemacht: „%1“</translation>
+    </message>
+    <message>
+        <source>%1 made, the first: “%2”</source>
+        <translation>%1 gemacht, die erste: „%2“</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::LogModel</name>
+    <message>
+        <source>%1 · %2 of %3 clean</source>
+        <comment>time played · clean runs of all</comment>
+        <translation>%1 · %2 von %3 sauber</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::MixModel</name>
+    <message>
+        <source>Everything</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>Downbeats</source>
+        <translation>Die Eins</translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation>Gruppen</translation>
+    </message>
+    <message>
+        <source>Beats</source>
+        <translation>Schläge</translation>
+    </message>
+    <message>
+        <source>Subdivisions</source>
+        <translation>Unterteilungen</translation>
+    </message>
+    <message>
+        <source>Count-in</source>
+        <translation>Einzähler</translation>
+    </message>
+    <message>
+        <source>Short signals</source>
+        <translation>Kurze Signale</translation>
+    </message>
+    <message>
+        <source>Notes heard first</source>
+        <translation>Noten zum Anhören</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::MusicImport</name>
+    <message>
+        <source>(no title)</source>
+        <translation>(ohne Titel)</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>title · composer</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>part %1</source>
+        <translation>Stimme %1</translation>
+    </message>
+    <message>
+        <source>bars %1 to %2</source>
+        <translation>Takte %1 bis %2</translation>
+    </message>
+    <message>
+        <source>no tempo marked</source>
+        <translation>kein Tempo angegeben</translation>
+    </message>
+    <message>
+        <source>1 note</source>
+        <translation>1 Note</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 Noten</translation>
+    </message>
+    <message>
+        <source>%1, too many to be kept</source>
+        <comment>notes</comment>
+        <translation>%1, zu viele zum Behalten</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3 · %4</source>
+        <comment>bars · meter · tempo · notes</comment>
+        <translation>%1 · %2 · %3 · %4</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::MusicPicture</name>
+    <message>
+        <source>the page of “%1”</source>
+        <translation>die Seite von „%1“</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PaperRuns</name>
+    <message>
+        <source>a tempo from 10 to 400</source>
+        <translation>ein Tempo von 10 bis 400</translation>
+    </message>
+    <message>
+        <source>a date such as %1</source>
+        <translation>ein Datum wie %1</translation>
+    </message>
+    <message>
+        <source>this day is still to come</source>
+        <translation>dieser Tag kommt erst noch</translation>
+    </message>
+    <message>
+        <source>not before %1, the last day in its log: the rule goes on from there</source>
+        <translation>nicht vor %1, dem letzten Tag in ihrem Tagebuch: Von dort geht die Regel weiter</translation>
+    </message>
+    <message>
+        <source>%1 clean, %2 missed</source>
+        <translation>%1 sauber, %2 mit Fehler</translation>
+    </message>
+    <message>
+        <source>Tempo</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>Clean in a row</source>
+        <translation>Sauber in Folge</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Best with a full streak</source>
+        <translation>Bestes mit voller Serie</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch nichts</translation>
+    </message>
+    <message>
+        <source>Full streaks at the target</source>
+        <translation>Volle Serien am Ziel</translation>
+    </message>
+    <message>
+        <source>1 run is in the log.</source>
+        <translation>1 Durchlauf steht im Tagebuch.</translation>
+    </message>
+    <message>
+        <source>%1 runs are in the log.</source>
+        <translation>%1 Durchläufe stehen im Tagebuch.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PassageEditor</name>
+    <message>
+        <source>Beat %1: %2</source>
+        <translation>Schlag %1: %2</translation>
+    </message>
+    <message>
+        <source>The click: every beat, as the meter says</source>
+        <translation>Der Klick: jeder Schlag, wie die Taktart sagt</translation>
+    </message>
+    <message>
+        <source>The click: %1</source>
+        <translation>Der Klick: %1</translation>
+    </message>
+    <message>
+        <source>On its own</source>
+        <translation>Für sich</translation>
+    </message>
+    <message>
+        <source>A new piece…</source>
+        <translation>Ein neues Stück…</translation>
+    </message>
+    <message>
+        <source>Made of another passage.</source>
+        <translation>Aus einer anderen Stelle gemacht.</translation>
+    </message>
+    <message>
+        <source>Made of “%1”.</source>
+        <translation>Aus „%1“ gemacht.</translation>
+    </message>
+    <message>
+        <source>About %1 runs will be clean where this settles.</source>
+        <translation>Etwa %1 Durchläufe werden sauber sein, wo sich das einpendelt.</translation>
+    </message>
+    <message>
+        <source>at %1 about %2 to the next climb at nine clean in ten</source>
+        <translation>bei %1 etwa %2 bis zum nächsten Anstieg, wenn neun von zehn sauber sind</translation>
+    </message>
+    <message>
+        <source>at the target about %1 to a full row at nine clean in ten</source>
+        <translation>am Ziel etwa %1 bis zur vollen Serie, wenn neun von zehn sauber sind</translation>
+    </message>
+    <message>
+        <source>You end each run yourself · %1.</source>
+        <translation>Du beendest jeden Durchlauf selbst · %1.</translation>
+    </message>
+    <message>
+        <source>%1 a run · %2 · %3 to a full row at the target with no miss at all.</source>
+        <translation>%1 je Durchlauf · %2 · %3 bis zur vollen Serie am Ziel, ganz ohne Fehler.</translation>
+    </message>
+    <message>
+        <source>A run of %1 is long: shorter parts come clean sooner.</source>
+        <translation>Ein Durchlauf von %1 ist lang: Kürzere Teile werden eher sauber.</translation>
+    </message>
+    <message>
+        <source>A run of %1 is long for %2 in a row: %3 would do.</source>
+        <translation>Ein Durchlauf von %1 ist lang für %2 in Folge: %3 reichen.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PassageExchange</name>
+    <message>
+        <source>There is nothing in this file.</source>
+        <translation>In dieser Datei ist nichts.</translation>
+    </message>
+    <message>
+        <source>Everything in this file is here already: nothing would change.</source>
+        <translation>Alles in dieser Datei ist schon hier: Nichts würde sich ändern.</translation>
+    </message>
+    <message>
+        <source>%1 new, %2 the same, %3 different or removed here</source>
+        <translation>%1 neu, %2 gleich, %3 anders oder hier entfernt</translation>
+    </message>
+    <message>
+        <source>Tick the passages to write.</source>
+        <translation>Hake die Stellen an, die in die Datei sollen.</translation>
+    </message>
+    <message>
+        <source>%1 added, %2 as in the file now, %3 left as they were.</source>
+        <translation>%1 hinzugefügt, %2 jetzt wie in der Datei, %3 gelassen, wie sie waren.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PassageListModel</name>
+    <message>
+        <source>On its own</source>
+        <translation>Für sich</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>a date · days until it</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>on its own</source>
+        <translation>für sich</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3: at %4 of %5, %6, %7</source>
+        <comment>title, piece, bars, tempo, target, streak, standing</comment>
+        <translation>%1, %2, %3: bei %4 von %5, %6, %7</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PassagePicks</name>
+    <message>
+        <source>%1 of %2</source>
+        <comment>3 of 7 passages</comment>
+        <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PictureFrame</name>
+    <message>
+        <source>across %1 to %2 %, down %3 to %4 %</source>
+        <translation>quer %1 bis %2 %, von oben %3 bis %4 %</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PieceEditor</name>
+    <message>
+        <source>the piece needs a name</source>
+        <translation>das Stück braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>at most %1 letters</source>
+        <translation>höchstens %1 Buchstaben</translation>
+    </message>
+    <message>
+        <source>a date such as %1, or nothing</source>
+        <translation>ein Datum wie %1, oder nichts</translation>
+    </message>
+    <message>
+        <source>a whole number, %1 to %2</source>
+        <translation>eine ganze Zahl, %1 bis %2</translation>
+    </message>
+    <message>
+        <source>a whole number up to %1, or nothing</source>
+        <translation>eine ganze Zahl bis %1, oder nichts</translation>
+    </message>
+    <message>
+        <source>Whole-piece tempo, %1 =</source>
+        <translation>Tempo des ganzen Stücks, %1 =</translation>
+    </message>
+    <message>
+        <source>a meter such as 4/4, 6/8 or 7/8, or nothing</source>
+        <translation>eine Taktart wie 4/4, 6/8 oder 7/8, oder nichts</translation>
+    </message>
+    <message>
+        <source>a tempo from 10 to 400, or nothing</source>
+        <translation>ein Tempo von 10 bis 400, oder nichts</translation>
+    </message>
+    <message>
+        <source>too long to be kept</source>
+        <translation>zu lang zum Behalten</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PlayedAs</name>
+    <message>
+        <source>felt as %1</source>
+        <translation>gefühlt in %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>articulation, tempo</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Best: %1</source>
+        <translation>Bestes: %1</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PracticeRoom</name>
+    <message>
+        <source>Some lines of the practice log could not be read and were left as they are: %1</source>
+        <translation>Einige Zeilen des Übetagebuchs waren nicht lesbar und blieben, wie sie sind: %1</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PracticeSheet</name>
+    <message>
+        <source>Tick the passages to print.</source>
+        <translation>Hake die Stellen an, die gedruckt werden sollen.</translation>
+    </message>
+    <message>
+        <source>At most %1 passages go on one sheet.</source>
+        <translation>Höchstens %1 Stellen passen auf ein Blatt.</translation>
+    </message>
+    <message>
+        <source>%1 on one page</source>
+        <translation>%1 auf einer Seite</translation>
+    </message>
+    <message>
+        <source>%1 on %2 pages</source>
+        <translation>%1 auf %2 Seiten</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::RunThroughModel</name>
+    <message>
+        <source>%1, not to the end</source>
+        <translation>%1, nicht bis zum Ende</translation>
+    </message>
+    <message>
+        <source>about bar %1</source>
+        <translation>etwa Takt %1</translation>
+    </message>
+    <message>
+        <source>a bar's number up to %1, or nothing</source>
+        <translation>eine Taktzahl bis %1, oder nichts</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::ScaleBoard</name>
+    <message>
+        <source>%1, sounds as %2</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 to the beat</source>
+        <translation>%1 je Schlag</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a key, a subdivision</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: not played yet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1/%2</source>
+        <comment>streak of clean runs</comment>
+        <translation type="unfinished">%1/%2</translation>
+    </message>
+    <message>
+        <source>%1 d</source>
+        <comment>days since it was played</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>not played yet</source>
+        <translation>noch nicht gespielt</translation>
+    </message>
+    <message>
+        <source>%1: best %2, %3, played %4</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1: no best yet (%2), %3, %4</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <comment>a scale in a subdivision</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Next: the first key in the slowest notes. Nothing was played yet.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Next: not played for %1, the longest of all.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Next: the first that was never played, and nothing is older than a week.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Next: its best lies furthest below the best of its row.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Not played yet.</source>
+        <translation>Noch nicht gespielt.</translation>
+    </message>
+    <message>
+        <source>Played %1, %2.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Goes on at %1.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Start at %1: your best in %2, two notches down.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Start at %1: slow enough to make no mistakes; change it in the drill.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>two sentences</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>Your range has no such tonic: choose another key, or set your range wider.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Altissimo: it goes up to %1, and your highest note is %2. The whole range stays inside.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>piolo::models::SettingsModel</name>
+    <message>
+        <source>The system's own choice</source>
+        <translation>Was das System wählt</translation>
+    </message>
+    <message>
+        <source>%1 (not plugged in)</source>
+        <translation>%1 (nicht eingesteckt)</translation>
+    </message>
+    <message>
+        <source>The sound has not broken off since Piolo was opened.</source>
+        <translation>Der Ton ist nicht abgerissen, seit Piolo geöffnet wurde.</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation>einmal</translation>
+    </message>
+    <message>
+        <source>%1 times</source>
+        <translation>%1-mal</translation>
+    </message>
+    <message>
+        <source>The sound has broken off %1 since Piolo was opened: the computer was too busy. Closing other programs helps.</source>
+        <translation>Der Ton ist %1 abgerissen, seit Piolo geöffnet wurde: Der Rechner war zu beschäftigt. Andere Programme zu schließen hilft.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::StageFigures</name>
+    <message>
+        <source>There was a full streak at the target.</source>
+        <translation>Am Ziel gab es eine volle Serie.</translation>
+    </message>
+    <message>
+        <source>Next: a full streak at the target.</source>
+        <translation>Als Nächstes: eine volle Serie am Ziel.</translation>
+    </message>
+    <message>
+        <source>Clean in a row without the click, on one day: %1 of %2.</source>
+        <translation>Sauber in Folge ohne Klick, an einem Tag: %1 von %2.</translation>
+    </message>
+    <message>
+        <source>Clean in a row in context, on one day: %1 of %2.</source>
+        <translation>Sauber in Folge im Zusammenhang, an einem Tag: %1 von %2.</translation>
+    </message>
+    <message>
+        <source>Run-throughs in a row without a stop here: %1 of %2.</source>
+        <translation>Gesamtdurchläufe in Folge ohne Halt hier: %1 von %2.</translation>
+    </message>
+    <message>
+        <source>slow with the click</source>
+        <translation>langsam mit Klick</translation>
+    </message>
+    <message>
+        <source>secure at the target</source>
+        <translation>am Ziel sicher</translation>
+    </message>
+    <message>
+        <source>without the click</source>
+        <translation>ohne Klick</translation>
+    </message>
+    <message>
+        <source>in context</source>
+        <translation>im Zusammenhang</translation>
+    </message>
+    <message>
+        <source>in run-throughs</source>
+        <translation>in Gesamtdurchläufen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Secure at the target on %1 of %n days.</source>
+        <translation><numerusform>Am Ziel sicher an %1 von %n Tag.</numerusform><numerusform>Am Ziel sicher an %1 von %n Tagen.</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::TempoCurveItem</name>
+    <message>
+        <source>target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>The curve begins with the first run.</source>
+        <translation>Die Kurve beginnt mit dem ersten Durchlauf.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::TodayFigures</name>
+    <message>
+        <source>none yet</source>
+        <translation>noch nichts</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>yes, on %n days</source>
+        <translation><numerusform>ja, an %n Tag</numerusform><numerusform>ja, an %n Tagen</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>on %1 of %n days</source>
+        <translation><numerusform>an %1 von %n Tag</numerusform><numerusform>an %1 von %n Tagen</numerusform></translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,4757 @@
+<?xml version='1.0' encoding='utf-8'?>
+<TS version="2.1" language="it" sourcelanguage="en">
+<context>
+    <name>AccentRow</name>
+    <message>
+        <source>Accents, beat by beat</source>
+        <translation>Accenti, movimento per movimento</translation>
+    </message>
+    <message>
+        <source>As the meter says</source>
+        <translation>Come dice il metro</translation>
+    </message>
+</context>
+<context>
+    <name>BeatRow</name>
+    <message numerus="yes">
+        <source>%n beats in the bar</source>
+        <translation><numerusform>%n movimento nella battuta</numerusform><numerusform>%n movimenti nella battuta</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>BreaksCard</name>
+    <message>
+        <source>Where it breaks</source>
+        <translation>Dove si rompe</translation>
+    </message>
+    <message>
+        <source>Misses are gathered here, by bar and beat.</source>
+        <translation>Qui si raccolgono gli errori, per battuta e movimento.</translation>
+    </message>
+    <message>
+        <source>Makes passages of the last bar, the last two, and so on</source>
+        <translation>Crea passaggi dell'ultima battuta, delle ultime due e così via</translation>
+    </message>
+    <message>
+        <source>Makes passages of its parts, each landing on the beat with which the next begins</source>
+        <translation>Crea passaggi delle sue parti; ognuna arriva sul movimento con cui comincia la successiva</translation>
+    </message>
+    <message>
+        <source>Drill it</source>
+        <translation>Studia</translation>
+    </message>
+</context>
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>Take care of yourself</source>
+        <translation>Abbi cura di te</translation>
+    </message>
+    <message>
+        <source>Pain, tingling or numbness means stop, and see a professional before you play on.</source>
+        <translation>Dolore, formicolio o intorpidimento vuol dire fermarsi, e sentire uno specialista prima di riprendere.</translation>
+    </message>
+    <message>
+        <source>Add minutes gradually: a little more each week, no sudden jumps, a break well before you need one.</source>
+        <translation>Aumenta i minuti poco per volta: ogni settimana un po' di più, niente salti, e una pausa ben prima di averne bisogno.</translation>
+    </message>
+    <message>
+        <source>Rest your lip and your ears. Rest the thumb that carries the instrument, too.</source>
+        <translation>Fai riposare labbro e orecchie, e anche il pollice che regge lo strumento.</translation>
+    </message>
+    <message>
+        <source>Keep headphones low: the horn is loud already, and this program does not know how loud it is at your ear.</source>
+        <translation>Tieni basse le cuffie: lo strumento è già forte, e questo programma non sa quanto è forte al tuo orecchio.</translation>
+    </message>
+    <message>
+        <source>Your teacher, your doctor and the rules of the place where you practise come first.</source>
+        <translation>Vengono prima il tuo insegnante, il tuo medico e le regole del luogo dove studi.</translation>
+    </message>
+</context>
+<context>
+    <name>Choice</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>label: what is chosen</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ClickForm</name>
+    <message>
+        <source>Change where the click sounds</source>
+        <translation>Cambia dove suona il clic</translation>
+    </message>
+    <message>
+        <source>Click on</source>
+        <translation>Clic su</translation>
+    </message>
+    <message>
+        <source>Swing</source>
+        <translation>Swing</translation>
+    </message>
+    <message>
+        <source>straight</source>
+        <translation>dritto</translation>
+    </message>
+    <message>
+        <source>Swung notes</source>
+        <translation>Note in swing</translation>
+    </message>
+    <message>
+        <source>Bars with click</source>
+        <translation>Battute con clic</translation>
+    </message>
+    <message>
+        <source>Bars without</source>
+        <translation>Battute senza</translation>
+    </message>
+    <message>
+        <source>Silent bars, %</source>
+        <translation>Battute mute, %</translation>
+    </message>
+    <message>
+        <source>Lost beats, %</source>
+        <translation>Movimenti muti, %</translation>
+    </message>
+    <message>
+        <source>Wait for breath before</source>
+        <translation>Aspetta il respiro prima di</translation>
+    </message>
+    <message>
+        <source>43, 45:3, 47:1+2</source>
+        <translation>43, 45:3, 47:1+2</translation>
+    </message>
+    <message>
+        <source>Only below</source>
+        <translation>Solo sotto</translation>
+    </message>
+    <message>
+        <source>any tempo</source>
+        <translation>ogni tempo</translation>
+    </message>
+    <message>
+        <source>Chance no.</source>
+        <translation>N. del caso</translation>
+    </message>
+    <message>
+        <source>The bars go on while the click is silent. Breath: bar, bar:beat, and +beats to wait. Another chance number, other silent bars and beats.</source>
+        <translation>Le battute proseguono mentre il clic tace. Respiro: battuta, battuta:movimento, e +movimenti di attesa. Altro numero del caso, altre battute e altri movimenti muti.</translation>
+    </message>
+</context>
+<context>
+    <name>ClickWords</name>
+    <message>
+        <source>swing %1 in %2</source>
+        <translation>swing %1 in %2</translation>
+    </message>
+    <message>
+        <source>waits for breath at 1 place</source>
+        <translation>aspetta il respiro in 1 punto</translation>
+    </message>
+    <message>
+        <source>waits for breath at %1 places</source>
+        <translation>aspetta il respiro in %1 punti</translation>
+    </message>
+    <message>
+        <source>%1 below %2</source>
+        <translation>%1 sotto %2</translation>
+    </message>
+    <message>
+        <source>every beat</source>
+        <translation>ogni movimento</translation>
+    </message>
+    <message>
+        <source>downbeats only</source>
+        <translation>solo il battere</translation>
+    </message>
+    <message>
+        <source>2 and 4 only</source>
+        <translation>solo 2 e 4</translation>
+    </message>
+    <message>
+        <source>off-beats only</source>
+        <translation>solo i contrattempi</translation>
+    </message>
+    <message>
+        <source>eighths</source>
+        <translation>ottavi</translation>
+    </message>
+    <message>
+        <source>sixteenths</source>
+        <translation>sedicesimi</translation>
+    </message>
+    <message>
+        <source>strong</source>
+        <translation>forte</translation>
+    </message>
+    <message>
+        <source>half strong</source>
+        <translation>mezzo forte</translation>
+    </message>
+    <message>
+        <source>plain</source>
+        <translation>semplice</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>muto</translation>
+    </message>
+    <message>
+        <source>accents by hand</source>
+        <translation>accenti a mano</translation>
+    </message>
+    <message>
+        <source>bars in turn: %1 with the click, %2 without</source>
+        <translation>battute a turno: %1 con il clic, %2 senza</translation>
+    </message>
+    <message>
+        <source>%1 bars of 100 silent</source>
+        <translation>%1 battute su 100 mute</translation>
+    </message>
+    <message>
+        <source>%1 beats of 100 left out</source>
+        <translation>%1 movimenti su 100 muti</translation>
+    </message>
+</context>
+<context>
+    <name>CurveCard</name>
+    <message>
+        <source>Tempo by day</source>
+        <translation>Tempo per giorno</translation>
+    </message>
+    <message>
+        <source>Tempo by run</source>
+        <translation>Tempo per ripetizione</translation>
+    </message>
+    <message>
+        <source>saved as %1</source>
+        <translation>salvato come %1</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Salva…</translation>
+    </message>
+    <message>
+        <source>Closer</source>
+        <translation>Più vicino</translation>
+    </message>
+    <message>
+        <source>Farther</source>
+        <translation>Più lontano</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Tutto</translation>
+    </message>
+    <message>
+        <source>Along</source>
+        <translation>Asse</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>giorni</translation>
+    </message>
+    <message>
+        <source>runs</source>
+        <translation>ripetizioni</translation>
+    </message>
+    <message>
+        <source>No curve yet</source>
+        <translation>Ancora nessuna curva</translation>
+    </message>
+    <message>
+        <source>Curves of tempo: %1</source>
+        <translation>Curve del tempo: %1</translation>
+    </message>
+    <message>
+        <source>Plus and minus zoom, Left and Right move, with Shift they read run by run, Up and Down change the passage.</source>
+        <translation>Più e meno ingrandiscono e riducono, Sinistra e Destra spostano, con Maiusc leggono ripetizione per ripetizione, Su e Giù cambiano passaggio.</translation>
+    </message>
+    <message>
+        <source>File, ending in .svg, .png, .pdf or .csv</source>
+        <translation>File che finisce in .svg, .png, .pdf o .csv</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Salva</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lascia stare</translation>
+    </message>
+    <message>
+        <source>The curve begins with the first run.</source>
+        <translation>La curva comincia con la prima ripetizione.</translation>
+    </message>
+</context>
+<context>
+    <name>Difference</name>
+    <message>
+        <source>name</source>
+        <translation>nome</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation>strumento</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>data</translation>
+    </message>
+    <message>
+        <source>composer</source>
+        <translation>compositore</translation>
+    </message>
+    <message>
+        <source>transposition in semitones</source>
+        <translation>trasposizione in semitoni</translation>
+    </message>
+    <message>
+        <source>bars</source>
+        <translation>battute</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>printed notes</source>
+        <translation>note stampate</translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation>brano</translation>
+    </message>
+    <message>
+        <source>made of passage</source>
+        <translation>fatto dal passaggio</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>metro</translation>
+    </message>
+    <message>
+        <source>beat</source>
+        <translation>movimento</translation>
+    </message>
+    <message>
+        <source>groups</source>
+        <translation>gruppi</translation>
+    </message>
+    <message>
+        <source>tempo</source>
+        <translation>tempo</translation>
+    </message>
+    <message>
+        <source>pulses to the beat</source>
+        <translation>note per movimento</translation>
+    </message>
+    <message>
+        <source>pick-up</source>
+        <translation>levare</translation>
+    </message>
+    <message>
+        <source>first bar</source>
+        <translation>prima battuta</translation>
+    </message>
+    <message>
+        <source>landing note</source>
+        <translation>nota d'arrivo</translation>
+    </message>
+    <message>
+        <source>bars of count-in</source>
+        <translation>battute di conteggio</translation>
+    </message>
+    <message>
+        <source>beats of breath</source>
+        <translation>movimenti di respiro</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>partenza</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>obiettivo</translation>
+    </message>
+    <message>
+        <source>floor</source>
+        <translation>minimo</translation>
+    </message>
+    <message>
+        <source>steps in</source>
+        <translation>passi in</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>discesa</translation>
+    </message>
+    <message>
+        <source>climb</source>
+        <translation>salita</translation>
+    </message>
+    <message>
+        <source>clean runs</source>
+        <translation>ripetizioni pulite</translation>
+    </message>
+    <message>
+        <source>gentle near the target</source>
+        <translation>dolce vicino all'obiettivo</translation>
+    </message>
+    <message>
+        <source>articulation</source>
+        <translation>articolazione</translation>
+    </message>
+    <message>
+        <source>rhythm</source>
+        <translation>ritmo</translation>
+    </message>
+    <message>
+        <source>notes to a group</source>
+        <translation>note per gruppo</translation>
+    </message>
+    <message>
+        <source>fingering</source>
+        <translation>diteggiatura</translation>
+    </message>
+    <message>
+        <source>click on</source>
+        <translation>clic su</translation>
+    </message>
+    <message>
+        <source>accents</source>
+        <translation>accenti</translation>
+    </message>
+    <message>
+        <source>swing</source>
+        <translation>swing</translation>
+    </message>
+    <message>
+        <source>swung notes</source>
+        <translation>note in swing</translation>
+    </message>
+    <message>
+        <source>bars with the click</source>
+        <translation>battute con il clic</translation>
+    </message>
+    <message>
+        <source>bars without the click</source>
+        <translation>battute senza il clic</translation>
+    </message>
+    <message>
+        <source>silent bars of a hundred</source>
+        <translation>battute mute su cento</translation>
+    </message>
+    <message>
+        <source>beats left out of a hundred</source>
+        <translation>movimenti muti su cento</translation>
+    </message>
+    <message>
+        <source>number for chance</source>
+        <translation>numero del caso</translation>
+    </message>
+    <message>
+        <source>waits for breath</source>
+        <translation>aspetta il respiro</translation>
+    </message>
+    <message>
+        <source>waits below</source>
+        <translation>aspetta sotto</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nessuno</translation>
+    </message>
+    <message>
+        <source>%1: %2 → %3</source>
+        <translation>%1: %2 → %3</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>nuovo</translation>
+    </message>
+    <message>
+        <source>the same</source>
+        <translation>uguale</translation>
+    </message>
+    <message>
+        <source>differs</source>
+        <translation>diverso</translation>
+    </message>
+    <message>
+        <source>removed here</source>
+        <translation>tolto qui</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>scala</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation>tonalità</translation>
+    </message>
+    <message>
+        <source>kind of scale</source>
+        <translation>tipo di scala</translation>
+    </message>
+    <message>
+        <source>range</source>
+        <translation>estensione</translation>
+    </message>
+    <message>
+        <source>order of notes</source>
+        <translation>ordine delle note</translation>
+    </message>
+    <message>
+        <source>notes to the beat</source>
+        <translation>note per movimento</translation>
+    </message>
+</context>
+<context>
+    <name>DrillDesk</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · only heard: nothing counts</source>
+        <translation>%1 · solo ascolto: non conta nulla</translation>
+    </message>
+    <message>
+        <source>Felt beat</source>
+        <translation>Movimento sentito</translation>
+    </message>
+    <message>
+        <source>Articulation</source>
+        <translation>Articolazione</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>Rhythm</source>
+        <translation>Ritmo</translation>
+    </message>
+    <message>
+        <source>rhythm</source>
+        <translation>ritmo</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Inizia</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <translation>Più lento</translation>
+    </message>
+    <message>
+        <source>Faster</source>
+        <translation>Più veloce</translation>
+    </message>
+    <message>
+        <source>One try at %1</source>
+        <translation>Prova a %1</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Annulla</translation>
+    </message>
+    <message>
+        <source>Stop listening</source>
+        <translation>Smetti di ascoltare</translation>
+    </message>
+    <message>
+        <source>Hear it first</source>
+        <translation>Prima ascolta</translation>
+    </message>
+    <message>
+        <source>with the click</source>
+        <translation>con il clic</translation>
+    </message>
+    <message>
+        <source>Hear it with the click</source>
+        <translation>Ascolta con il clic</translation>
+    </message>
+</context>
+<context>
+    <name>DrillPlace</name>
+    <message>
+        <source>Choose a passage first.</source>
+        <translation>Prima scegli un passaggio.</translation>
+    </message>
+</context>
+<context>
+    <name>DrillScreen</name>
+    <message>
+        <source>Edit passage</source>
+        <translation>Modifica passaggio</translation>
+    </message>
+    <message>
+        <source>target %1 ↑</source>
+        <comment>further up</comment>
+        <translation>obiettivo %1 ↑</translation>
+    </message>
+    <message>
+        <source>Tempo, last 14 days</source>
+        <translation>Tempo, ultimi 14 giorni</translation>
+    </message>
+    <message>
+        <source>Curve of the tempo over the last 14 days, target %1</source>
+        <translation>Curva del tempo degli ultimi 14 giorni, obiettivo %1</translation>
+    </message>
+</context>
+<context>
+    <name>Fault</name>
+    <message>
+        <source>is no verb; write click, track, ladder, curve, bars, check, export or import, or see piolo --help</source>
+        <translation>non è un comando; scrivi click, track, ladder, curve, bars, check, export o import, o vedi piolo --help</translation>
+    </message>
+    <message>
+        <source>is no option here; see %1 --help</source>
+        <translation>qui non c'è; vedi %1 --help</translation>
+    </message>
+    <message>
+        <source>is missing; add it, for example %1</source>
+        <translation>manca; aggiungilo, per esempio %1</translation>
+    </message>
+    <message>
+        <source>has no value; write one after it, for example %1</source>
+        <translation>non ha un valore; scrivine uno dopo, per esempio %1</translation>
+    </message>
+    <message>
+        <source>"%1" is no whole number; write digits only, for example %2</source>
+        <translation>«%1» non è un numero intero; scrivi solo cifre, per esempio %2</translation>
+    </message>
+    <message>
+        <source>"%1" is no tempo; write 10 to 400 with at most three decimals, for example 72.5</source>
+        <translation>«%1» non è un tempo; scrivi da 10 a 400 con al massimo tre decimali, per esempio 72.5</translation>
+    </message>
+    <message>
+        <source>"%1" is no meter that can be counted; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8</source>
+        <translation>«%1» non è un metro che si possa contare; scrivi da 1 a 32 sopra 1, 2, 4, 8 o 16, per esempio 7/8</translation>
+    </message>
+    <message>
+        <source>"%1" is no beat; write 1/2, 1/4, 3/8, 1/8 or 3/4</source>
+        <translation>«%1» non è un movimento; scrivi 1/2, 1/4, 3/8, 1/8 o 3/4</translation>
+    </message>
+    <message>
+        <source>a bar of %2 is no whole number of %1 beats; choose a shorter beat or another meter</source>
+        <translation>una battuta di %2 non è un numero intero di movimenti di %1; scegli un movimento più corto o un altro metro</translation>
+    </message>
+    <message>
+        <source>"%1" are no groups of a %2 bar; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
+        <translation>«%1» non sono gruppi di una battuta di %2; scrivi gruppi che la riempiono e cominciano sui movimenti, come 2+2+3 riempie 7/8 in ottavi</translation>
+    </message>
+    <message>
+        <source>"%1" is no subdivision; write 1 to 8 pulses to the beat</source>
+        <translation>«%1» non è una suddivisione; scrivi da 1 a 8 note per movimento</translation>
+    </message>
+    <message>
+        <source>"%1" is no voice; choose %2</source>
+        <translation>«%1» non è una voce; scegli %2</translation>
+    </message>
+    <message>
+        <source>%1 is out of range; choose %2 to %3</source>
+        <translation>%1 è fuori dai limiti; scegli da %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1 is above the %2 of %3; lower the one or raise the other</source>
+        <translation>%1 è sopra %3, che è %2; abbassa l'uno o alza l'altro</translation>
+    </message>
+    <message>
+        <source>"%1" does not fit here; write %2</source>
+        <translation>«%1» qui non va; scrivi %2</translation>
+    </message>
+    <message>
+        <source>"%1" names no kind of file that is written here; let the name end in %2</source>
+        <translation>«%1» non indica un tipo di file che qui si scrive; fai finire il nome in %2</translation>
+    </message>
+    <message>
+        <source>no passage has the id or title "%1"; check the spelling and the folder</source>
+        <translation>nessun passaggio ha il codice o il titolo «%1»; controlla come è scritto e la cartella</translation>
+    </message>
+    <message>
+        <source>"%1" is the title of more than one passage; name one by its id: %2</source>
+        <translation>«%1» è il titolo di più passaggi; indicane uno con il suo codice: %2</translation>
+    </message>
+    <message>
+        <source>is a word too many; leave it out, or see %1 --help</source>
+        <translation>è una parola di troppo; lasciala via, o vedi %1 --help</translation>
+    </message>
+    <message>
+        <source>"%1" are no accents of a bar of %2 beats; write strong, group, plain or silent for each beat, with commas between</source>
+        <translation>«%1» non sono accenti di una battuta di %2 movimenti; scrivi strong, group, plain o silent per ogni movimento, separati da virgole</translation>
+    </message>
+    <message>
+        <source>"%1" is no swing; write long:short from 1:1 to 3:1, as in 2:1</source>
+        <translation>«%1» non è uno swing; scrivi lunga:breve da 1:1 a 3:1, come 2:1</translation>
+    </message>
+    <message>
+        <source>the beat has no pairs of eighths or sixteenths to swing; divide it into an even number of them with --subdivision</source>
+        <translation>il movimento non ha coppie di ottavi o sedicesimi per lo swing; dividilo con --subdivision in un numero pari</translation>
+    </message>
+    <message>
+        <source>"%1" are no breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2</source>
+        <translation>«%1» non sono punti di respiro nelle battute da 1 a %2 di %3 movimenti; scrivi BATTUTA:MOVIMENTO:MOVIMENTI dopo il primo movimento, in ordine, come 4:3:1,8:1:2</translation>
+    </message>
+    <message>
+        <source>a bar of one beat has no beat 2; count it in shorter beats with --beat</source>
+        <translation>una battuta di un movimento non ha il secondo; contala in movimenti più corti con --beat</translation>
+    </message>
+    <message>
+        <source>%1 pages are more than the %2 that a picture holds; give a name that ends in .pdf</source>
+        <translation>%1 pagine sono più delle %2 che un'immagine contiene; dai un nome che finisce in .pdf</translation>
+    </message>
+    <message>
+        <source>"%1" is no part of this score; write the number or the name of one of its %2, piolo bars FILE lists them</source>
+        <translation>«%1» non è una parte di questa partitura; scrivi il numero o il nome di una delle sue %2, piolo bars FILE le elenca</translation>
+    </message>
+    <message>
+        <source>"%1" is no bar of this part from there on; its bars go from %2 to %3, write one of them, the earlier one first</source>
+        <translation>«%1» da lì in poi non è una battuta di questa parte; le sue battute vanno da %2 a %3, scrivine una, prima la precedente</translation>
+    </message>
+    <message>
+        <source>"%1" is no mark; write clean, miss, back, or tempo and a number</source>
+        <translation>«%1» non è un segno; scrivi clean, miss, back, oppure tempo e un numero</translation>
+    </message>
+    <message>
+        <source>"%1" is no tempo; write 10 to 400 with at most three decimals, for example tempo 72.5</source>
+        <translation>«%1» non è un tempo; scrivi da 10 a 400 con al massimo tre decimali, per esempio tempo 72.5</translation>
+    </message>
+    <message>
+        <source>the line is no JSON object; it is kept and not counted, mend it by hand or leave it</source>
+        <translation>la riga non è un oggetto JSON; viene conservata e non contata, correggila a mano o lasciala</translation>
+    </message>
+    <message>
+        <source>the key "%1" is missing; the line is kept and not counted, mend it by hand or leave it</source>
+        <translation>manca la chiave «%1»; la riga viene conservata e non contata, correggila a mano o lasciala</translation>
+    </message>
+    <message>
+        <source>the key "%1" has a value that cannot be[: %2]; the line is kept and not counted, mend it by hand or leave it</source>
+        <translation>la chiave «%1» ha un valore impossibile[: %2]; la riga viene conservata e non contata, correggila a mano o lasciala</translation>
+    </message>
+    <message>
+        <source>the line is of a newer format[ (%1)]; it is kept and not counted, use a newer Piolo</source>
+        <translation>la riga è di un formato più recente[ (%1)]; viene conservata e non contata, usa un Piolo più recente</translation>
+    </message>
+    <message>
+        <source>"%1" is a kind of fact that is not known; the line is kept and not counted, use a newer Piolo</source>
+        <translation>«%1» è un tipo di voce sconosciuto; la riga viene conservata e non contata, usa un Piolo più recente</translation>
+    </message>
+    <message>
+        <source>the last line was cut short; it is kept and not counted, wait until the file has been copied whole</source>
+        <translation>l'ultima riga è tronca; viene conservata e non contata, aspetta che il file sia copiato per intero</translation>
+    </message>
+    <message>
+        <source>the id %1 stands for two different facts; one of them is counted, take the wrong line out by hand</source>
+        <translation>il codice %1 sta per due voci diverse; una conta, togli a mano la riga sbagliata</translation>
+    </message>
+    <message>
+        <source>the line is not UTF-8 text; it is kept and not counted, mend it by hand or leave it</source>
+        <translation>la riga non è testo UTF-8; viene conservata e non contata, correggila a mano o lasciala</translation>
+    </message>
+    <message>
+        <source>the line is longer than 65536 bytes; it is not counted, shorten it or take it out</source>
+        <translation>la riga supera i 65536 byte; non viene contata, accorciala o toglila</translation>
+    </message>
+    <message>
+        <source>the id %1 is named here and recorded nowhere; bring the journal files of all devices into the folder</source>
+        <translation>il codice %1 è nominato qui e non è registrato da nessuna parte; porta nella cartella i file del diario di tutti i dispositivi</translation>
+    </message>
+    <message>
+        <source>this is no WAV file of one channel in float32; give one as piolo click writes it</source>
+        <translation>questo non è un file WAV a un canale in float32; dai uno come lo scrive piolo click</translation>
+    </message>
+    <message>
+        <source>the line is not as it was written; it is kept and not counted, put it back from a copy or take its "sum" out</source>
+        <translation>la riga non è come fu scritta; viene conservata e non contata, rimettila da una copia o togli il suo "sum"</translation>
+    </message>
+    <message>
+        <source>this is no passage file, or one that was cut short; nothing was taken from it, have it sent again</source>
+        <translation>questo non è un file di passaggi, o è tronco; non se n'è preso nulla, fattelo rimandare</translation>
+    </message>
+    <message>
+        <source>the key "%1" is missing; nothing was taken from the file, mend it by hand or have it sent again</source>
+        <translation>manca la chiave «%1»; non si è preso nulla dal file, correggilo a mano o fattelo rimandare</translation>
+    </message>
+    <message>
+        <source>the key "%1" has a value that cannot be[: %2]; nothing was taken from the file, mend it by hand or have it sent again</source>
+        <translation>la chiave «%1» ha un valore impossibile[: %2]; non si è preso nulla dal file, correggilo a mano o fattelo rimandare</translation>
+    </message>
+    <message>
+        <source>the file is of a newer format[ (%1)]; nothing was taken from it, use a newer Piolo</source>
+        <translation>il file è di un formato più recente[ (%1)]; non se n'è preso nulla, usa un Piolo più recente</translation>
+    </message>
+    <message>
+        <source>the id %1 stands here for the second time; nothing was taken from the file, take one of the two out by hand</source>
+        <translation>il codice %1 compare qui per la seconda volta; non si è preso nulla dal file, togli a mano uno dei due</translation>
+    </message>
+    <message>
+        <source>the passage "%1" belongs to a piece that is not in the file[ (%2)]; nothing was taken from it, have it sent again with its piece</source>
+        <translation>il passaggio «%1» appartiene a un brano che non è nel file[ (%2)]; non se n'è preso nulla, fattelo rimandare con il suo brano</translation>
+    </message>
+    <message>
+        <source>this is more than a passage file holds[ (%1)]; make several files of it, or shorten its names</source>
+        <translation>è più di quanto contenga un file di passaggi[ (%1)]; fanne più file, o accorcia i nomi</translation>
+    </message>
+    <message>
+        <source>this is no MusicXML score; save it as MusicXML in the program that it was written with</source>
+        <translation>questa non è una partitura MusicXML; salvala come MusicXML nel programma con cui è stata scritta</translation>
+    </message>
+    <message>
+        <source>the score goes bar by bar through all parts (score-timewise); save it part by part (score-partwise)</source>
+        <translation>la partitura va battuta per battuta attraverso tutte le parti (score-timewise); salvala parte per parte (score-partwise)</translation>
+    </message>
+    <message>
+        <source>the XML breaks off or is damaged here[ (%1)]; save the score anew, or have it sent again</source>
+        <translation>qui l'XML si interrompe o è danneggiato[ (%1)]; salva di nuovo la partitura, o fattela rimandare</translation>
+    </message>
+    <message>
+        <source>the element "%1" holds what cannot be[: %2]; save the score anew, or mend it by hand</source>
+        <translation>l'elemento «%1» contiene qualcosa di impossibile[: %2]; salva di nuovo la partitura, o correggila a mano</translation>
+    </message>
+    <message>
+        <source>the element "%1" is missing[ in "%2"]; save the score anew, or mend it by hand</source>
+        <translation>manca l'elemento «%1»[ in «%2»]; salva di nuovo la partitura, o correggila a mano</translation>
+    </message>
+    <message>
+        <source>this is more than a score may hold[ (%1)]; save the part that is to be practised by itself</source>
+        <translation>è più di quanto possa avere una partitura[ (%1)]; salva da sola la parte da studiare</translation>
+    </message>
+    <message>
+        <source>the packed file is damaged or was cut short; have it sent again, or save it unpacked</source>
+        <translation>il file compresso è danneggiato o tronco; fattelo rimandare, o salvalo non compresso</translation>
+    </message>
+    <message>
+        <source>the packed file has no score at the place that it names[ (%1)]; save it anew, or unpacked</source>
+        <translation>il file compresso non ha una partitura nel punto che indica[ (%1)]; salvalo di nuovo, o non compresso</translation>
+    </message>
+    <message>
+        <source>the file declares names of its own in its DOCTYPE, which are not read; save the score anew</source>
+        <translation>il file dichiara nomi propri nel suo DOCTYPE, che non vengono letti; salva di nuovo la partitura</translation>
+    </message>
+    <message>
+        <source>the text is not in the encoding that it says, or in one that is not read; save the score as UTF-8 or UTF-16</source>
+        <translation>il testo non ha la codifica che dice, o ne ha una che non si legge; salva la partitura come UTF-8 o UTF-16</translation>
+    </message>
+    <message>
+        <source>bar %1 has a %2, so that the bars picked are not played straight through; pick bars on one side of it</source>
+        <translation>la battuta %1 ha un segno (%2) per cui le battute scelte non si suonano di seguito; scegli battute da un lato di essa</translation>
+    </message>
+    <message>
+        <source>the %2 changes in bar %1, and a passage has one; pick bars on one side of it</source>
+        <translation>nella battuta %1 cambia qualcosa (%2) che in un passaggio resta uguale; scegli battute da un lato di essa</translation>
+    </message>
+    <message>
+        <source>bar %1 has a meter that cannot be counted here[ (%2)]; pick other bars</source>
+        <translation>la battuta %1 ha un metro che qui non si può contare[ (%2)]; scegli altre battute</translation>
+    </message>
+    <message>
+        <source>bar %1 is no whole bar: it holds %2 in %3; pick bars on one side of it</source>
+        <translation>la battuta %1 non è intera: ha %2 in %3; scegli battute da un lato di essa</translation>
+    </message>
+    <message>
+        <source>cannot be felt in that beat: %1 would not come out even; change it first</source>
+        <translation>non si può sentire in quel movimento: %1 non tornerebbe; cambialo prima</translation>
+    </message>
+    <message>
+        <source>the notes of "%1" are not known; pick its bars from a score in MusicXML, with piolo bars or in the window</source>
+        <translation>le note di «%1» non sono note; scegli le sue battute da una partitura MusicXML, con piolo bars o nella finestra</translation>
+    </message>
+    <message>
+        <source>bars %1 to %2 are no 1 to 999 whole bars; pick more, or fewer</source>
+        <translation>le battute da %1 a %2 non sono da 1 a 999 battute intere; scegline di più o di meno</translation>
+    </message>
+    <message>
+        <source>this is no PNG, JPEG or PDF; save or scan the music as one of them</source>
+        <translation>questo non è un PNG, JPEG o PDF; salva o scansiona la musica in uno di questi</translation>
+    </message>
+    <message>
+        <source>the picture is damaged or was cut short[ (%1)]; save it anew, or have it sent again</source>
+        <translation>l'immagine è danneggiata o tronca[ (%1)]; salvala di nuovo, o fattela rimandare</translation>
+    </message>
+    <message>
+        <source>this is more than a picture of music may hold[ (%1)]; scan or save the page by itself, or smaller</source>
+        <translation>è più di quanto possa avere un'immagine di musica[ (%1)]; scansiona o salva la pagina da sola, o più piccola</translation>
+    </message>
+    <message>
+        <source>the PDF asks for a password; save it without one</source>
+        <translation>il PDF chiede una parola d'ordine; salvalo senza</translation>
+    </message>
+    <message>
+        <source>the PDF has no page %1; choose 1 to %2</source>
+        <translation>il PDF non ha una pagina %1; scegli da 1 a %2</translation>
+    </message>
+    <message>
+        <source>page %1 took too long to draw; save it as a picture in another program</source>
+        <translation>la pagina %1 ha richiesto troppo tempo; salvala come immagine in un altro programma</translation>
+    </message>
+    <message>
+        <source>cannot be read[ (%1)]; check the name and its permissions</source>
+        <translation>non si può leggere[ (%1)]; controlla il nome e i suoi permessi</translation>
+    </message>
+    <message>
+        <source>cannot be written[ (%1)]; check the folder and its permissions</source>
+        <translation>non si può scrivere[ (%1)]; controlla la cartella e i suoi permessi</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made[ (%1)]; choose another or check its permissions</source>
+        <translation>la cartella non si può creare[ (%1)]; scegline un'altra o controlla i suoi permessi</translation>
+    </message>
+    <message>
+        <source>the sound would be larger than 4 GiB; ask for fewer bars or a lower rate</source>
+        <translation>il suono supererebbe i 4 GiB; chiedi meno battute o una frequenza più bassa</translation>
+    </message>
+    <message>
+        <source>another window writes to this practice folder: nothing is recorded here; go on there, or close it and open this one again</source>
+        <translation>un'altra finestra scrive in questa cartella di studio: qui non si registra nulla; continua là, o chiudila e riapri questa</translation>
+    </message>
+    <message>
+        <source>this is no practice folder; name a folder</source>
+        <translation>questa non è una cartella di studio; indica una cartella</translation>
+    </message>
+    <message>
+        <source>the disk is full; make room and try again</source>
+        <translation>il disco è pieno; fai spazio e riprova</translation>
+    </message>
+    <message>
+        <source>there is no display to open the window on; start it in a graphical session, or see piolo --help for what works without one</source>
+        <translation>non c'è uno schermo su cui aprire la finestra; avvialo in una sessione grafica, o vedi con piolo --help che cosa funziona senza</translation>
+    </message>
+    <message>
+        <source>a window has this folder open; close it and try again</source>
+        <translation>una finestra ha aperta questa cartella; chiudila e riprova</translation>
+    </message>
+    <message>
+        <source>the folder holds no passages and no pieces; name the practice folder they are in</source>
+        <translation>la cartella non ha passaggi né brani; indica la cartella di studio in cui sono</translation>
+    </message>
+    <message>
+        <source>not everything could be saved in time; look after the disk and import the file again, what is saved counts once</source>
+        <translation>non si è potuto salvare tutto in tempo; controlla il disco e importa di nuovo il file, ciò che è salvato conta una volta sola</translation>
+    </message>
+    <message>
+        <source>no sound: the click goes on silently; connect a device or choose one in the settings, it is heard again from the next bar</source>
+        <translation>nessun suono: il clic continua in silenzio; collega un dispositivo o scegline uno nelle impostazioni, dalla prossima battuta si sente di nuovo</translation>
+    </message>
+    <message>
+        <source>the sound is lost: the click goes on silently; start Piolo again to hear it, nothing recorded is lost</source>
+        <translation>il suono si è perso: il clic continua in silenzio; riavvia Piolo per sentirlo, nulla di ciò che è registrato va perso</translation>
+    </message>
+    <message>
+        <source>the computer fell behind: keys that had to wait %1, beats not shown %2; close other programs, no mark was lost</source>
+        <translation>il computer è rimasto indietro: tasti che hanno dovuto aspettare %1, movimenti non mostrati %2; chiudi altri programmi, nessun segno è andato perso</translation>
+    </message>
+    <message>
+        <source>"%1" is no key; write a letter from A to G, with flat or sharp, for example "E flat"</source>
+        <translation>«%1» non è una tonalità; scrivi una lettera da A a G, con flat o sharp, per esempio «E flat»</translation>
+    </message>
+    <message>
+        <source>"%1" is no note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
+        <translation>«%1» non è una nota; scrivi una lettera, i suoi diesis o bemolli e l'ottava, per esempio Bb3 o F#6</translation>
+    </message>
+    <message>
+        <source>%1 has no tonic from %2 to %3; give a wider range, or another key</source>
+        <translation>%1 non ha una tonica da %2 a %3; dai un'estensione più ampia, o un'altra tonalità</translation>
+    </message>
+</context>
+<context>
+    <name>FeedbackMark</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>sign, word</comment>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>Figure</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>FileTaking</name>
+    <message>
+        <source>File (.piolo.json): type its place or drop it here</source>
+        <translation>File (.piolo.json): scrivi dov'è o trascinalo qui</translation>
+    </message>
+    <message>
+        <source>Look into it</source>
+        <translation>Guarda dentro</translation>
+    </message>
+    <message>
+        <source>Reading …</source>
+        <translation>Lettura …</translation>
+    </message>
+    <message>
+        <source>Nothing is taken before you have seen what it would change.</source>
+        <translation>Non si prende nulla prima che tu abbia visto che cosa cambierebbe.</translation>
+    </message>
+    <message>
+        <source>What the file would change</source>
+        <translation>Che cosa cambierebbe il file</translation>
+    </message>
+    <message>
+        <source>%1: the piece “%2”</source>
+        <translation>%1: il brano «%2»</translation>
+    </message>
+    <message>
+        <source>%1: “%2”</source>
+        <translation>%1: «%2»</translation>
+    </message>
+    <message>
+        <source>▲ edited here since it was imported</source>
+        <translation>▲ modificato qui dopo l'importazione</translation>
+    </message>
+    <message>
+        <source>What has no tick stays as it is here; what has one becomes as in the file. What is new is added.</source>
+        <translation>Ciò che non ha il segno resta com'è qui; ciò che lo ha diventa come nel file. Ciò che è nuovo si aggiunge.</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Prendi</translation>
+    </message>
+    <message>
+        <source>Tick all that differ</source>
+        <translation>Segna tutto ciò che è diverso</translation>
+    </message>
+    <message>
+        <source>Tick none</source>
+        <translation>Non segnare nulla</translation>
+    </message>
+</context>
+<context>
+    <name>FilesCard</name>
+    <message>
+        <source>Passage files</source>
+        <translation>File di passaggi</translation>
+    </message>
+    <message>
+        <source>Back to the form</source>
+        <translation>Torna al modulo</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Che cosa fare</translation>
+    </message>
+    <message>
+        <source>Write a file</source>
+        <translation>Scrivi un file</translation>
+    </message>
+    <message>
+        <source>Take from a file</source>
+        <translation>Prendi da un file</translation>
+    </message>
+    <message>
+        <source>Passages and their pieces for another player; nothing of what was played is in the file.</source>
+        <translation>Passaggi e i loro brani per un'altra persona; nel file non c'è nulla di ciò che è stato suonato.</translation>
+    </message>
+    <message>
+        <source>File, ending in .piolo.json</source>
+        <translation>File che finisce in .piolo.json</translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation>Scrivi il file</translation>
+    </message>
+</context>
+<context>
+    <name>HelpScreen</name>
+    <message>
+        <source>Help</source>
+        <translation>Guida</translation>
+    </message>
+    <message>
+        <source>Your keys</source>
+        <translation>I tuoi tasti</translation>
+    </message>
+    <message>
+        <source>%1: start; while the click runs, mark a miss.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1: end an open-ended run clean.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1: take back the last mark.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 and %2: the tempo up and down, while stopped.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1: hear the passage first, where its bars were picked from a score.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1: stop.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In a passage's form Ctrl+Return saves and drills it; in the log N makes a passage of the bars that break.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A page turner pedal works as a key. Change any of them in the settings.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>From slow to the whole piece</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in its context with two bars on either side, and in run-throughs of the piece. When the log speaks for the next stage the drill says why; you decide, and may go back.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Where it breaks: the log shows the misses of a passage by bar and beat, and makes a smaller passage of the worst bars, with a bar to run up.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Play the piece through stands in a passage's form: Space where the music stops, Return at the last note.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>The rule</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Choose a tempo at which nothing goes wrong. Touch one key, and only for a miss: a run that reaches its last bar without one is clean.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A miss drops the tempo, but never below the floor. A full row of clean runs climbs one step, but never past the target. A miss or a climb starts the row again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole; the settings change how many days.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Pressed late? A press in the breath after a clean run makes that run a miss after all.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A new day opens two rungs below the last full row. The rule makes for few mistakes and an honest record; nobody has shown that climbing step by step beats every other way to practise.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Other ways to play</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Felt as: quarter = 60 and eighth = 120 are one speed. Another beat turns tempo, target and steps over and keeps your row. A beat in which they would not come out even is not offered.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Find the tempo: set the tempo you think you can play, and each miss drops until a full row has found yours.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Articulation and rhythm: each articulation has a best of its own; another one starts the row again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Gentle near the target, in a passage's form: a miss there drops one climb, and at the target only the second in a row drops.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>What the practice log keeps</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Every run with its tempo, its day and where a miss was marked; every tempo set by hand; every change to a passage. Marks taken back stay in the log as taken back.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>It is written to the practice folder on this computer and nowhere else. Nothing is sent away. Copy the folder, or let your own file sync carry it, and all is there.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>InkButton</name>
+    <message>
+        <source>%1, key %2</source>
+        <translation>%1, tasto %2</translation>
+    </message>
+</context>
+<context>
+    <name>KeyList</name>
+    <message>
+        <source>The usual keys again</source>
+        <translation>Di nuovo i tasti soliti</translation>
+    </message>
+</context>
+<context>
+    <name>KeyRow</name>
+    <message>
+        <source>Press a key…</source>
+        <translation>Premi un tasto…</translation>
+    </message>
+    <message>
+        <source>Add a key</source>
+        <translation>Altro tasto</translation>
+    </message>
+    <message>
+        <source>%1: press a key now, Esc gives up</source>
+        <translation>%1: premi ora un tasto, Esc rinuncia</translation>
+    </message>
+    <message>
+        <source>%1: add a key</source>
+        <translation>%1: aggiungi un tasto</translation>
+    </message>
+</context>
+<context>
+    <name>LadderPicture</name>
+    <message>
+        <source>Ladder of tempi</source>
+        <translation>Scala dei tempi</translation>
+    </message>
+    <message>
+        <source>present tempo, %1</source>
+        <translation>tempo attuale, %1</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>obiettivo</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>migliore</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>partenza</translation>
+    </message>
+</context>
+<context>
+    <name>LevelRow</name>
+    <message>
+        <source>%1, level</source>
+        <translation>%1, livello</translation>
+    </message>
+    <message>
+        <source>muted</source>
+        <translation>muto</translation>
+    </message>
+    <message>
+        <source>Mute</source>
+        <translation>Muto</translation>
+    </message>
+    <message>
+        <source>%1, mute</source>
+        <translation>%1, muto</translation>
+    </message>
+</context>
+<context>
+    <name>LogChoices</name>
+    <message>
+        <source>7 days</source>
+        <translation>7 giorni</translation>
+    </message>
+    <message>
+        <source>4 weeks</source>
+        <translation>4 settimane</translation>
+    </message>
+    <message>
+        <source>3 months</source>
+        <translation>3 mesi</translation>
+    </message>
+    <message>
+        <source>a year</source>
+        <translation>un anno</translation>
+    </message>
+    <message>
+        <source>every piece</source>
+        <translation>tutti i brani</translation>
+    </message>
+    <message>
+        <source>every passage</source>
+        <translation>tutti i passaggi</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>tutto</translation>
+    </message>
+    <message>
+        <source>run-through</source>
+        <translation>filata</translation>
+    </message>
+    <message>
+        <source>from the first day</source>
+        <translation>dal primo giorno</translation>
+    </message>
+</context>
+<context>
+    <name>LogCurves</name>
+    <message>
+        <source>secure</source>
+        <translation>sicuro</translation>
+    </message>
+    <message>
+        <source>%1 of %2 clean</source>
+        <translation>%1 di %2 pulite</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation>con errore</translation>
+    </message>
+    <message>
+        <source>a clean try at the target</source>
+        <translation>una prova pulita all'obiettivo</translation>
+    </message>
+    <message>
+        <source>a missed try at the target</source>
+        <translation>una prova con errore all'obiettivo</translation>
+    </message>
+    <message>
+        <source>clean</source>
+        <translation>pulita</translation>
+    </message>
+    <message>
+        <source>%1: %2, at %3, %4</source>
+        <translation>%1: %2, a %3, %4</translation>
+    </message>
+    <message>
+        <source>%1: run %2, %3, at %4, %5</source>
+        <translation>%1: ripetizione %2, %3, a %4, %5</translation>
+    </message>
+    <message>
+        <source>%1 at %2 of %3</source>
+        <translation>%1 a %2 di %3</translation>
+    </message>
+</context>
+<context>
+    <name>LogDay</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>LogEntry</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Change the note</source>
+        <translation>Cambia la nota</translation>
+    </message>
+    <message>
+        <source>Note on the run of %1</source>
+        <translation>Nota sulla ripetizione delle %1</translation>
+    </message>
+    <message>
+        <source>Take back…</source>
+        <translation>Annulla…</translation>
+    </message>
+    <message>
+        <source>Take back the entry of %1</source>
+        <translation>Annulla la voce delle %1</translation>
+    </message>
+    <message>
+        <source>Note on this run</source>
+        <translation>Nota su questa ripetizione</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Tieni</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lascia stare</translation>
+    </message>
+    <message>
+        <source>It will count as never played, and cannot be brought back.</source>
+        <translation>Conterà come mai suonata, e non si potrà riavere.</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Annulla</translation>
+    </message>
+</context>
+<context>
+    <name>LogFilters</name>
+    <message>
+        <source>Piece</source>
+        <translation>Brano</translation>
+    </message>
+    <message>
+        <source>Passage</source>
+        <translation>Passaggio</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>How far back</source>
+        <translation>Quanto indietro</translation>
+    </message>
+</context>
+<context>
+    <name>LogLines</name>
+    <message>
+        <source>not counted: stopped</source>
+        <translation>non conta: fermata</translation>
+    </message>
+    <message>
+        <source>not counted: the tempo was changed</source>
+        <translation>non conta: il tempo è stato cambiato</translation>
+    </message>
+    <message>
+        <source>not counted: the sound was lost</source>
+        <translation>non conta: il suono si è perso</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>non conta</translation>
+    </message>
+    <message>
+        <source>where the day opens</source>
+        <translation>dove comincia il giorno</translation>
+    </message>
+    <message>
+        <source>an offer taken</source>
+        <translation>un'offerta accettata</translation>
+    </message>
+    <message>
+        <source>named: the search for the tempo begins</source>
+        <translation>detto: comincia la ricerca del tempo</translation>
+    </message>
+    <message>
+        <source>set by hand</source>
+        <translation>messo a mano</translation>
+    </message>
+    <message>
+        <source>%1: moves nothing</source>
+        <comment>what a run was played for</comment>
+        <translation>%1: non muove nulla</translation>
+    </message>
+    <message>
+        <source>a try</source>
+        <translation>una prova</translation>
+    </message>
+    <message>
+        <source>drops to %1</source>
+        <translation>scende a %1</translation>
+    </message>
+    <message>
+        <source>stays at %1</source>
+        <translation>resta a %1</translation>
+    </message>
+    <message>
+        <source>climbs to %1</source>
+        <translation>sale a %1</translation>
+    </message>
+    <message>
+        <source>secure</source>
+        <translation>sicuro</translation>
+    </message>
+    <message>
+        <source>%1 clean in a row</source>
+        <translation>%1 pulite di fila</translation>
+    </message>
+    <message>
+        <source>on paper</source>
+        <translation>su carta</translation>
+    </message>
+    <message>
+        <source>clean</source>
+        <translation>pulita</translation>
+    </message>
+    <message>
+        <source>missed, told afterwards</source>
+        <translation>con errore, detto dopo</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation>con errore</translation>
+    </message>
+    <message>
+        <source>%1 clean</source>
+        <translation>%1 pulite</translation>
+    </message>
+    <message>
+        <source>%1 missed</source>
+        <translation>%1 con errore</translation>
+    </message>
+    <message>
+        <source>%1 not counted</source>
+        <translation>%1 non contate</translation>
+    </message>
+    <message>
+        <source>run</source>
+        <translation>ripetizione</translation>
+    </message>
+    <message>
+        <source>try</source>
+        <translation>prova</translation>
+    </message>
+    <message>
+        <source>tempo set</source>
+        <translation>tempo messo</translation>
+    </message>
+    <message>
+        <source>without the click</source>
+        <translation>senza il clic</translation>
+    </message>
+    <message>
+        <source>in its context</source>
+        <translation>nel contesto</translation>
+    </message>
+    <message>
+        <source>aside</source>
+        <translation>a parte</translation>
+    </message>
+</context>
+<context>
+    <name>LogList</name>
+    <message>
+        <source>Days</source>
+        <translation>Giorni</translation>
+    </message>
+    <message>
+        <source>Nothing played yet. Every run you drill is written down here, day by day.</source>
+        <translation>Ancora nulla. Ogni ripetizione che studi viene scritta qui, giorno per giorno.</translation>
+    </message>
+    <message>
+        <source>Nothing of that kind in that time.</source>
+        <translation>Nulla del genere in questo periodo.</translation>
+    </message>
+</context>
+<context>
+    <name>LogMaps</name>
+    <message>
+        <source>%1, run-through</source>
+        <translation>%1, filata</translation>
+    </message>
+    <message>
+        <source>%1 (removed)</source>
+        <translation>%1 (tolto)</translation>
+    </message>
+    <message>
+        <source>given up</source>
+        <translation>interrotta</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>bars not known</source>
+        <translation>battute non note</translation>
+    </message>
+    <message>
+        <source>bar %1</source>
+        <translation>battuta %1</translation>
+    </message>
+    <message>
+        <source>bars %1</source>
+        <translation>battute %1</translation>
+    </message>
+    <message>
+        <source>%1 …</source>
+        <translation>%1 …</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>carta</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>a %1</translation>
+    </message>
+</context>
+<context>
+    <name>LogMisses</name>
+    <message>
+        <source>1 miss</source>
+        <translation>1 errore</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n misses</source>
+        <translation><numerusform>%n errore</numerusform><numerusform>%n errori</numerusform></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Not played yet.</source>
+        <translation>Non ancora suonato.</translation>
+    </message>
+    <message>
+        <source>Not one miss so far.</source>
+        <translation>Finora nemmeno un errore.</translation>
+    </message>
+    <message>
+        <source>by bar</source>
+        <translation>per battuta</translation>
+    </message>
+    <message>
+        <source>by bar and beat</source>
+        <translation>per battuta e movimento</translation>
+    </message>
+    <message>
+        <source>%1 in %2, %3</source>
+        <translation>%1 in %2, %3</translation>
+    </message>
+    <message>
+        <source>%1; the place of %2 is not known</source>
+        <translation>%1; di %2 non si sa il punto</translation>
+    </message>
+    <message>
+        <source>Where “%1” breaks</source>
+        <translation>Dove si rompe «%1»</translation>
+    </message>
+</context>
+<context>
+    <name>LogPractice</name>
+    <message>
+        <source>%1: no practice</source>
+        <translation>%1: niente studio</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 of %4 clean</source>
+        <translation>%1: %2, %3 di %4 pulite</translation>
+    </message>
+    <message>
+        <source>No practice for %1 days now. A few minutes today are enough to pick up the thread.</source>
+        <translation>Da %1 giorni niente studio. Oggi bastano pochi minuti per riprendere il filo.</translation>
+    </message>
+    <message>
+        <source>No practice on %1 days in a row from %2. You have been back since: that counts.</source>
+        <translation>Niente studio per %1 giorni di fila, da %2. Poi sei tornato a suonare: è questo che conta.</translation>
+    </message>
+    <message>
+        <source>Not a day missed since you began.</source>
+        <translation>Nemmeno un giorno saltato dall'inizio.</translation>
+    </message>
+    <message>
+        <source>Not a day missed in four weeks.</source>
+        <translation>Nemmeno un giorno saltato in quattro settimane.</translation>
+    </message>
+    <message>
+        <source>Never two days missed in a row in four weeks: one now and then is fine.</source>
+        <translation>In quattro settimane mai due giorni saltati di fila: uno ogni tanto va bene.</translation>
+    </message>
+</context>
+<context>
+    <name>LogScreen</name>
+    <message>
+        <source>Practice log</source>
+        <translation>Diario di studio</translation>
+    </message>
+</context>
+<context>
+    <name>MannerForm</name>
+    <message>
+        <source>Articulation</source>
+        <translation>Articolazione</translation>
+    </message>
+    <message>
+        <source>Rhythm</source>
+        <translation>Ritmo</translation>
+    </message>
+    <message>
+        <source>Notes in a group</source>
+        <translation>Note per gruppo</translation>
+    </message>
+    <message>
+        <source>Fingering</source>
+        <translation>Diteggiatura</translation>
+    </message>
+    <message>
+        <source>side key for the B flat, left hand first</source>
+        <translation>chiave laterale per il Si bemolle, prima la sinistra</translation>
+    </message>
+</context>
+<context>
+    <name>MannerWords</name>
+    <message>
+        <source>as written</source>
+        <translation>come scritto</translation>
+    </message>
+    <message>
+        <source>all slurred</source>
+        <translation>tutto legato</translation>
+    </message>
+    <message>
+        <source>all tongued</source>
+        <translation>tutto articolato</translation>
+    </message>
+    <message>
+        <source>staccato</source>
+        <translation>staccato</translation>
+    </message>
+    <message>
+        <source>slur two, tongue two</source>
+        <translation>due legate, due articolate</translation>
+    </message>
+    <message>
+        <source>slur three, tongue one</source>
+        <translation>tre legate, una articolata</translation>
+    </message>
+    <message>
+        <source>tongue one, slur three</source>
+        <translation>una articolata, tre legate</translation>
+    </message>
+    <message>
+        <source>double-tongued</source>
+        <translation>con doppio staccato</translation>
+    </message>
+    <message>
+        <source>long and short</source>
+        <translation>lunga e breve</translation>
+    </message>
+    <message>
+        <source>short and long</source>
+        <translation>breve e lunga</translation>
+    </message>
+    <message>
+        <source>in groups of %1</source>
+        <translation>a gruppi di %1</translation>
+    </message>
+    <message>
+        <source>in groups</source>
+        <translation>a gruppi</translation>
+    </message>
+</context>
+<context>
+    <name>MarkLegend</name>
+    <message>
+        <source>a miss: %1</source>
+        <translation>un errore: %1</translation>
+    </message>
+    <message>
+        <source>clean: %1</source>
+        <translation>pulita: %1</translation>
+    </message>
+    <message>
+        <source>clean: by itself at the last bar</source>
+        <translation>pulita: da sola all'ultima battuta</translation>
+    </message>
+    <message>
+        <source>stop: %1</source>
+        <translation>stop: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MinutesCard</name>
+    <message>
+        <source>Minutes a day</source>
+        <translation>Minuti al giorno</translation>
+    </message>
+    <message>
+        <source>most: %1 min</source>
+        <translation>massimo: %1 min</translation>
+    </message>
+    <message>
+        <source>Minutes a day, four weeks</source>
+        <translation>Minuti al giorno, quattro settimane</translation>
+    </message>
+    <message>
+        <source>4 weeks ago</source>
+        <translation>4 settimane fa</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>oggi</translation>
+    </message>
+    <message>
+        <source>drilled</source>
+        <translation>studio</translation>
+    </message>
+    <message>
+        <source>other runs</source>
+        <translation>altre</translation>
+    </message>
+    <message>
+        <source>run-throughs</source>
+        <translation>filate</translation>
+    </message>
+</context>
+<context>
+    <name>MusicFile</name>
+    <message>
+        <source>A passage from a music file</source>
+        <translation>Un passaggio da un file di musica</translation>
+    </message>
+    <message>
+        <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type where it is, or drop it here.</source>
+        <translation>MusicXML (.musicxml, .xml, .mxl), come lo esportano i programmi di notazione. Scrivi dov'è, o trascinalo qui.</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>File</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Parte</translation>
+    </message>
+    <message>
+        <source>From bar</source>
+        <translation>Da battuta</translation>
+    </message>
+    <message>
+        <source>To bar</source>
+        <translation>A battuta</translation>
+    </message>
+    <message>
+        <source>Read it</source>
+        <translation>Leggi</translation>
+    </message>
+    <message>
+        <source>Take these bars</source>
+        <translation>Prendi queste battute</translation>
+    </message>
+    <message>
+        <source>Back to the form</source>
+        <translation>Torna al modulo</translation>
+    </message>
+</context>
+<context>
+    <name>MusicForm</name>
+    <message>
+        <source>First bar</source>
+        <translation>Prima battuta</translation>
+    </message>
+    <message>
+        <source>Bars</source>
+        <translation>Battute</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>aperto</translation>
+    </message>
+    <message>
+        <source>Open-ended: I end each run</source>
+        <translation>Senza fine: chiudo io ogni ripetizione</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Metro</translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation>Gruppi</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nessuno</translation>
+    </message>
+    <message>
+        <source>Beat</source>
+        <translation>Movimento</translation>
+    </message>
+    <message>
+        <source>Subdivision</source>
+        <translation>Suddivisione</translation>
+    </message>
+    <message>
+        <source>Pick-up</source>
+        <translation>Levare</translation>
+    </message>
+    <message>
+        <source>Count-in, bars</source>
+        <translation>Battute prima</translation>
+    </message>
+    <message>
+        <source>Breath, beats</source>
+        <translation>Mov. di respiro</translation>
+    </message>
+    <message>
+        <source>Landing note</source>
+        <translation>Nota d'arrivo</translation>
+    </message>
+</context>
+<context>
+    <name>NameForm</name>
+    <message>
+        <source>Name</source>
+        <translation>Nome</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Brano</translation>
+    </message>
+    <message>
+        <source>Change the piece itself: its name, instrument, date</source>
+        <translation>Cambia il brano stesso: nome, strumento, data</translation>
+    </message>
+</context>
+<context>
+    <name>NavBar</name>
+    <message>
+        <source>Screens</source>
+        <translation>Schermate</translation>
+    </message>
+    <message>
+        <source>Passages</source>
+        <translation>Passaggi</translation>
+    </message>
+    <message>
+        <source>Drill</source>
+        <translation>Studio</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Diario</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Impostazioni</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Guida</translation>
+    </message>
+    <message>
+        <source>%1 today</source>
+        <translation>%1 oggi</translation>
+    </message>
+    <message>
+        <source>Scales</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>NumberWords</name>
+    <message>
+        <source>one</source>
+        <translation>1</translation>
+    </message>
+    <message>
+        <source>two</source>
+        <translation>due</translation>
+    </message>
+    <message>
+        <source>three</source>
+        <translation>tre</translation>
+    </message>
+    <message>
+        <source>four</source>
+        <translation>quattro</translation>
+    </message>
+    <message>
+        <source>five</source>
+        <translation>cinque</translation>
+    </message>
+    <message>
+        <source>six</source>
+        <translation>sei</translation>
+    </message>
+    <message>
+        <source>seven</source>
+        <translation>sette</translation>
+    </message>
+    <message>
+        <source>eight</source>
+        <translation>otto</translation>
+    </message>
+    <message>
+        <source>nine</source>
+        <translation>nove</translation>
+    </message>
+    <message>
+        <source>ten</source>
+        <translation>dieci</translation>
+    </message>
+    <message>
+        <source>eleven</source>
+        <translation>undici</translation>
+    </message>
+    <message>
+        <source>twelve</source>
+        <translation>dodici</translation>
+    </message>
+    <message>
+        <source>dotted halves</source>
+        <translation>metà puntate</translation>
+    </message>
+    <message>
+        <source>halves</source>
+        <translation>metà</translation>
+    </message>
+    <message>
+        <source>dotted quarters</source>
+        <translation>quarti puntati</translation>
+    </message>
+    <message>
+        <source>quarters</source>
+        <translation>quarti</translation>
+    </message>
+    <message>
+        <source>quarter triplets</source>
+        <translation>terzine di quarti</translation>
+    </message>
+    <message>
+        <source>eighths</source>
+        <translation>ottavi</translation>
+    </message>
+    <message>
+        <source>eighth triplets</source>
+        <translation>terzine di ottavi</translation>
+    </message>
+    <message>
+        <source>triplets</source>
+        <translation>terzine</translation>
+    </message>
+    <message>
+        <source>sixteenths</source>
+        <translation>sedicesimi</translation>
+    </message>
+    <message>
+        <source>sixteenth triplets</source>
+        <translation>terzine di sedicesimi</translation>
+    </message>
+    <message>
+        <source>quintuplets</source>
+        <translation>quintine</translation>
+    </message>
+    <message>
+        <source>sextuplets</source>
+        <translation>sestine</translation>
+    </message>
+    <message>
+        <source>septuplets</source>
+        <translation>settimine</translation>
+    </message>
+    <message>
+        <source>thirty-seconds</source>
+        <translation>trentaduesimi</translation>
+    </message>
+    <message>
+        <source>duplets</source>
+        <translation>duine</translation>
+    </message>
+    <message>
+        <source>quadruplets</source>
+        <translation>quartine</translation>
+    </message>
+    <message>
+        <source>no stop</source>
+        <translation>nessuno stop</translation>
+    </message>
+    <message>
+        <source>1 stop</source>
+        <translation>1 stop</translation>
+    </message>
+    <message>
+        <source>%1 stops</source>
+        <translation>%1 stop</translation>
+    </message>
+</context>
+<context>
+    <name>PagePart</name>
+    <message>
+        <source>The music of the passage</source>
+        <translation>La musica del passaggio</translation>
+    </message>
+    <message>
+        <source>The picture of the music cannot be read from the practice folder.</source>
+        <translation>L'immagine della musica non si può leggere dalla cartella di studio.</translation>
+    </message>
+</context>
+<context>
+    <name>Paper</name>
+    <message>
+        <source>%1, to %2 · %3</source>
+        <translation>%1, fino a %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>The rule: %1.</source>
+        <translation>La regola: %1.</translation>
+    </message>
+    <message>
+        <source>Near the target a miss drops one climb; at it, the second of two running.</source>
+        <translation>Vicino all'obiettivo un errore fa scendere di una salita; all'obiettivo solo il secondo di fila.</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Giorno</translation>
+    </message>
+    <message>
+        <source>misses</source>
+        <translation>errori</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>obiettivo</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Appunti</translation>
+    </message>
+    <message>
+        <source>Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out that rung's ticks.</source>
+        <translation>Sali dal basso. Una ripetizione pulita segna un cerchio; un errore è un tratto nella casella e cancella i segni di quel piolo.</translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, continua</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>pagina %1 di %2</translation>
+    </message>
+</context>
+<context>
+    <name>PaperCard</name>
+    <message>
+        <source>Practice on paper</source>
+        <translation>Studio su carta</translation>
+    </message>
+    <message>
+        <source>Back to the form</source>
+        <translation>Torna al modulo</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Che cosa fare</translation>
+    </message>
+    <message>
+        <source>Print a sheet</source>
+        <translation>Stampa un foglio</translation>
+    </message>
+    <message>
+        <source>Enter a sheet</source>
+        <translation>Riporta un foglio</translation>
+    </message>
+</context>
+<context>
+    <name>PaperEntry</name>
+    <message>
+        <source>Choose a passage on the left first.</source>
+        <translation>Prima scegli un passaggio a sinistra.</translation>
+    </message>
+    <message>
+        <source>Day it was played</source>
+        <translation>Giorno in cui è stato suonato</translation>
+    </message>
+    <message>
+        <source>Lowest tempo on the sheet</source>
+        <translation>Tempo più basso sul foglio</translation>
+    </message>
+    <message>
+        <source>tempo</source>
+        <translation>tempo</translation>
+    </message>
+    <message>
+        <source>circles ticked</source>
+        <translation>cerchi segnati</translation>
+    </message>
+    <message>
+        <source>misses</source>
+        <translation>errori</translation>
+    </message>
+    <message>
+        <source>Rungs of the sheet</source>
+        <translation>Pioli del foglio</translation>
+    </message>
+    <message>
+        <source>%1 ◆</source>
+        <comment>the target's tempo</comment>
+        <translation>%1 ◆</translation>
+    </message>
+    <message>
+        <source>%1, the target</source>
+        <translation>%1, l'obiettivo</translation>
+    </message>
+    <message>
+        <source>Circles ticked at %1</source>
+        <translation>Cerchi segnati a %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 di %2</translation>
+    </message>
+    <message>
+        <source>Misses at %1</source>
+        <translation>Errori a %1</translation>
+    </message>
+    <message>
+        <source>Keep it in the log</source>
+        <translation>Tieni nel diario</translation>
+    </message>
+    <message>
+        <source>Take it all back</source>
+        <translation>Annulla tutto</translation>
+    </message>
+    <message>
+        <source>On each rung misses count before circles.</source>
+        <translation>Su ogni piolo gli errori contano prima dei cerchi.</translation>
+    </message>
+    <message>
+        <source>%1: what comes of it stands above.</source>
+        <translation>%1: ciò che ne viene sta qui sopra.</translation>
+    </message>
+</context>
+<context>
+    <name>PaperPrint</name>
+    <message>
+        <source>A ladder for each passage, from its present tempo to its target, with a circle for every clean run: print it and tick it in pencil.</source>
+        <translation>Una scala per ogni passaggio, dal tempo attuale all'obiettivo, con un cerchio per ogni ripetizione pulita: stampala e segnala a matita.</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>File, ending in .pdf, .svg or .png</source>
+        <translation>File che finisce in .pdf, .svg o .png</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>Salva il foglio</translation>
+    </message>
+</context>
+<context>
+    <name>PassageDraft</name>
+    <message>
+        <source>a ratio from 1:1 to 3:1, such as 2:1 or 3:2</source>
+        <translation>un rapporto da 1:1 a 3:1, come 2:1 o 3:2</translation>
+    </message>
+    <message>
+        <source>places in their order, such as 43, 45:3 or 47:1+2; at most %1</source>
+        <translation>punti in ordine, come 43, 45:3 o 47:1+2; al massimo %1</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 to %2</source>
+        <translation>un numero intero da %1 a %2</translation>
+    </message>
+    <message>
+        <source>a tempo from 10 to 400, such as 84 or 72.5</source>
+        <translation>un tempo da 10 a 400, come 84 o 72,5</translation>
+    </message>
+    <message>
+        <source>groups that fill the bar and begin on beats, such as 2+2+3</source>
+        <translation>gruppi che riempiono la battuta e cominciano sui movimenti, come 2+2+3</translation>
+    </message>
+    <message>
+        <source>this beat does not fill a bar of that meter</source>
+        <translation>questo movimento non riempie una battuta di quel metro</translation>
+    </message>
+    <message>
+        <source>a meter such as 4/4, 6/8 or 7/8</source>
+        <translation>un metro come 4/4, 6/8 o 7/8</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nessuno</translation>
+    </message>
+    <message>
+        <source>a length such as 1/8 or 1/4, or nothing</source>
+        <translation>una durata come 1/8 o 1/4, o niente</translation>
+    </message>
+    <message>
+        <source>a pick-up is shorter than a bar</source>
+        <translation>un levare è più corto di una battuta</translation>
+    </message>
+    <message>
+        <source>at least the start, %1</source>
+        <translation>almeno la partenza, %1</translation>
+    </message>
+    <message>
+        <source>at most the start, %1</source>
+        <translation>al massimo la partenza, %1</translation>
+    </message>
+    <message>
+        <source>too long to be kept</source>
+        <translation>troppo lungo per essere tenuto</translation>
+    </message>
+    <message>
+        <source>at most %1 letters</source>
+        <translation>al massimo %1 lettere</translation>
+    </message>
+</context>
+<context>
+    <name>PassageFace</name>
+    <message>
+        <source>of %1</source>
+        <comment>the tempo now, of the target</comment>
+        <translation>di %1</translation>
+    </message>
+</context>
+<context>
+    <name>PassageForm</name>
+    <message>
+        <source>A new passage</source>
+        <translation>Un nuovo passaggio</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>non ancora salvato</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Salva</translation>
+    </message>
+    <message>
+        <source>Save and drill</source>
+        <translation>Salva e studia</translation>
+    </message>
+    <message>
+        <source>Drill it</source>
+        <translation>Studia</translation>
+    </message>
+    <message>
+        <source>Play the piece through</source>
+        <translation>Suona il brano intero</translation>
+    </message>
+    <message>
+        <source>Throw away changes</source>
+        <translation>Butta le modifiche</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Togli</translation>
+    </message>
+</context>
+<context>
+    <name>PassageLine</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>PassageList</name>
+    <message>
+        <source>Passages</source>
+        <translation>Passaggi</translation>
+    </message>
+</context>
+<context>
+    <name>PassagePane</name>
+    <message>
+        <source>Search by piece, name, bars or note</source>
+        <translation>Cerca per brano, nome, battute o figura</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Ordine</translation>
+    </message>
+    <message>
+        <source>next date</source>
+        <translation>prossima data</translation>
+    </message>
+    <message>
+        <source>longest rested</source>
+        <translation>fermo da più tempo</translation>
+    </message>
+    <message>
+        <source>most to climb</source>
+        <translation>più lontano dall'obiettivo</translation>
+    </message>
+    <message>
+        <source>No passages yet: the form on the right makes the first.</source>
+        <translation>Ancora nessun passaggio: il modulo a destra crea il primo.</translation>
+    </message>
+    <message>
+        <source>No passage has all of these words.</source>
+        <translation>Nessun passaggio ha tutte queste parole.</translation>
+    </message>
+    <message>
+        <source>Show removed ones</source>
+        <translation>Mostra quelli tolti</translation>
+    </message>
+</context>
+<context>
+    <name>PassageRow</name>
+    <message>
+        <source>not played yet</source>
+        <translation>non ancora suonato</translation>
+    </message>
+    <message>
+        <source>played %1</source>
+        <translation>suonato %1</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>tolto</translation>
+    </message>
+    <message numerus="yes">
+        <source>secure on %n days</source>
+        <translation><numerusform>sicuro in %n giorno</numerusform><numerusform>sicuro in %n giorni</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>secure on %1 of %n days</source>
+        <translation><numerusform>sicuro in %1 giorno su %n</numerusform><numerusform>sicuro in %1 giorni su %n</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>PassagesScreen</name>
+    <message>
+        <source>Passages</source>
+        <translation>Passaggi</translation>
+    </message>
+    <message>
+        <source>New passage</source>
+        <translation>Nuovo passaggio</translation>
+    </message>
+    <message>
+        <source>From a music file</source>
+        <translation>Da un file di musica</translation>
+    </message>
+    <message>
+        <source>Passage files</source>
+        <translation>File di passaggi</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Su carta</translation>
+    </message>
+    <message>
+        <source>“%1” is removed.</source>
+        <translation>«%1» è stato tolto.</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Annulla</translation>
+    </message>
+</context>
+<context>
+    <name>PausePanel</name>
+    <message>
+        <source>Were these runs clean?</source>
+        <translation>Queste ripetizioni erano pulite?</translation>
+    </message>
+    <message>
+        <source>Three misses without a clean run</source>
+        <translation>Tre errori senza una ripetizione pulita</translation>
+    </message>
+    <message>
+        <source>Two steps down from the start</source>
+        <translation>Due passi sotto la partenza</translation>
+    </message>
+    <message>
+        <source>Make it easier for a while: a shorter stretch, a slower tempo, or a rest. It is no use to practise the mistake.</source>
+        <translation>Per un po' fallo più facile: un tratto più corto, un tempo più lento o una pausa. Studiare l'errore non serve.</translation>
+    </message>
+    <message>
+        <source>Yes, go on</source>
+        <translation>Sì, avanti</translation>
+    </message>
+    <message>
+        <source>Go on as it is</source>
+        <translation>Continua così</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Half tempo: %1</source>
+        <translation>Metà tempo: %1</translation>
+    </message>
+    <message>
+        <source>Fewer bars</source>
+        <translation>Meno battute</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stop</translation>
+    </message>
+    <message>
+        <source>A rest</source>
+        <translation>Una pausa</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs went by without a key. If you were not listening to every note, say no: they count for nothing and their climbs are taken back.</source>
+        <translation><numerusform>%n ripetizione è passata senza un tasto. Se non ascoltavi ogni nota, di' di no: non conta nulla e la sua salita viene annullata.</numerusform><numerusform>%n ripetizioni sono passate senza un tasto. Se non ascoltavi ogni nota, di' di no: non contano nulla e le loro salite vengono annullate.</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>PedalCard</name>
+    <message>
+        <source>✓ Your keys now: %1</source>
+        <translation>✓ I tuoi tasti ora: %1</translation>
+    </message>
+    <message>
+        <source>One key, or a pedal</source>
+        <translation>Un tasto, o un pedale</translation>
+    </message>
+    <message>
+        <source>%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal.</source>
+        <translation>%1 avvia il clic, e mentre suona segna un errore. Hai un pedale voltapagine? Premi qui il pulsante, poi il pedale.</translation>
+    </message>
+    <message>
+        <source>Press the pedal now (Esc gives up)</source>
+        <translation>Premi ora il pedale (Esc rinuncia)</translation>
+    </message>
+    <message>
+        <source>Use my pedal</source>
+        <translation>Usa il mio pedale</translation>
+    </message>
+</context>
+<context>
+    <name>PickList</name>
+    <message>
+        <source>All</source>
+        <translation>Tutti</translation>
+    </message>
+    <message>
+        <source>Tick all passages</source>
+        <translation>Segna tutti i passaggi</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Nessuno</translation>
+    </message>
+    <message>
+        <source>Tick no passage</source>
+        <translation>Non segnare nessun passaggio</translation>
+    </message>
+    <message>
+        <source>Passages to tick</source>
+        <translation>Passaggi da segnare</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>title (piece)</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>No passages yet.</source>
+        <translation>Ancora nessun passaggio.</translation>
+    </message>
+</context>
+<context>
+    <name>PictureCard</name>
+    <message>
+        <source>The music of “%1”</source>
+        <translation>La musica di «%1»</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Togli</translation>
+    </message>
+    <message>
+        <source>Drag the frame around the passage, or move what is picked here with the arrow keys: Shift for larger steps, Space for the next edge.</source>
+        <translation>Trascina la cornice attorno al passaggio, o muovi con le frecce ciò che è scelto qui: Maiusc per passi più grandi, Spazio per il bordo seguente.</translation>
+    </message>
+    <message>
+        <source>What the arrow keys move</source>
+        <translation>Che cosa muovono le frecce</translation>
+    </message>
+    <message>
+        <source>frame</source>
+        <translation>cornice</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>alto</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>destra</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>basso</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>sinistra</translation>
+    </message>
+    <message>
+        <source>Keep this part</source>
+        <translation>Tieni questa parte</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fatto</translation>
+    </message>
+    <message>
+        <source>Whole page</source>
+        <translation>Pagina intera</translation>
+    </message>
+    <message>
+        <source>Another picture</source>
+        <translation>Altra immagine</translation>
+    </message>
+    <message>
+        <source>Take the removal back</source>
+        <translation>Non togliere più</translation>
+    </message>
+    <message>
+        <source>Leave as it was</source>
+        <translation>Lascia com'era</translation>
+    </message>
+    <message>
+        <source>Back to the form</source>
+        <translation>Torna al modulo</translation>
+    </message>
+</context>
+<context>
+    <name>PictureCrop</name>
+    <message>
+        <source>the whole frame</source>
+        <translation>la cornice intera</translation>
+    </message>
+    <message>
+        <source>the top edge</source>
+        <translation>il bordo in alto</translation>
+    </message>
+    <message>
+        <source>the right edge</source>
+        <translation>il bordo a destra</translation>
+    </message>
+    <message>
+        <source>the bottom edge</source>
+        <translation>il bordo in basso</translation>
+    </message>
+    <message>
+        <source>the left edge</source>
+        <translation>il bordo a sinistra</translation>
+    </message>
+    <message>
+        <source>The page with its frame. The arrow keys move %1.</source>
+        <translation>La pagina con la sua cornice. Le frecce muovono %1.</translation>
+    </message>
+    <message>
+        <source>The picture of the music cannot be read from the practice folder. Take it in again, or remove it here.</source>
+        <translation>L'immagine della musica non si può leggere dalla cartella di studio. Prendila di nuovo, o toglila qui.</translation>
+    </message>
+</context>
+<context>
+    <name>PictureFile</name>
+    <message>
+        <source>A PNG or JPEG, or a PDF of which you choose a page. Type where it is, or drop it here. It is copied into the practice folder.</source>
+        <translation>Un PNG o JPEG, o un PDF di cui scegli una pagina. Scrivi dov'è, o trascinalo qui. Viene copiato nella cartella di studio.</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>File</translation>
+    </message>
+    <message>
+        <source>Page, of %1</source>
+        <translation>Pagina, di %1</translation>
+    </message>
+    <message>
+        <source>Take this page</source>
+        <translation>Prendi questa pagina</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Prendi</translation>
+    </message>
+    <message>
+        <source>Reading …</source>
+        <translation>Lettura …</translation>
+    </message>
+    <message>
+        <source>Or a page that this piece has already</source>
+        <translation>O una pagina che questo brano ha già</translation>
+    </message>
+</context>
+<context>
+    <name>PictureRow</name>
+    <message>
+        <source>Crop or change the picture</source>
+        <translation>Ritaglia o cambia l'immagine</translation>
+    </message>
+    <message>
+        <source>Add a picture of the music</source>
+        <translation>Aggiungi un'immagine della musica</translation>
+    </message>
+    <message>
+        <source>once the passage is saved</source>
+        <translation>quando il passaggio è salvato</translation>
+    </message>
+</context>
+<context>
+    <name>PieceForm</name>
+    <message>
+        <source>The piece's name</source>
+        <translation>Nome del brano</translation>
+    </message>
+    <message>
+        <source>Played on</source>
+        <translation>Suonato su</translation>
+    </message>
+    <message>
+        <source>Clarinet in B♭</source>
+        <translation>Clarinetto in Si♭</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Entro</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>nessuna data</translation>
+    </message>
+    <message>
+        <source>Composer</source>
+        <translation>Compositore</translation>
+    </message>
+    <message>
+        <source>Sounds by semitones</source>
+        <translation>Suona, in semitoni</translation>
+    </message>
+    <message>
+        <source>−2 for a clarinet in B♭</source>
+        <translation>−2 per un clarinetto in Si♭</translation>
+    </message>
+    <message>
+        <source>Bars in all</source>
+        <translation>Battute in tutto</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>non noto</translation>
+    </message>
+    <message>
+        <source>Meter of the piece</source>
+        <translation>Metro del brano</translation>
+    </message>
+    <message>
+        <source>4/4</source>
+        <translation>4/4</translation>
+    </message>
+    <message>
+        <source>not known; a run-through then tells no bars</source>
+        <translation>non noto; una filata allora non dice le battute</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Appunti</translation>
+    </message>
+</context>
+<context>
+    <name>PlayingScreen</name>
+    <message>
+        <source>The click runs. %1 marks a miss, %2 stops.</source>
+        <translation>Il clic suona. %1 segna un errore, %2 ferma.</translation>
+    </message>
+    <message>
+        <source>%1 ↑</source>
+        <comment>the target, further up</comment>
+        <translation>%1 ↑</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stop</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeCard</name>
+    <message>
+        <source>Practice</source>
+        <translation>Studio</translation>
+    </message>
+    <message>
+        <source>Another window writes to this practice folder: these cannot be changed here.</source>
+        <translation>Un'altra finestra scrive in questa cartella di studio: qui non si può cambiare.</translation>
+    </message>
+    <message>
+        <source>These travel with the practice folder.</source>
+        <translation>Queste viaggiano con la cartella di studio.</translation>
+    </message>
+    <message>
+        <source>After a miss, breathe and read for at least</source>
+        <translation>Dopo un errore, respira e leggi per almeno</translation>
+    </message>
+    <message>
+        <source>no pause</source>
+        <translation>nessuna pausa</translation>
+    </message>
+    <message>
+        <source>Play on after a miss: the run goes to its end and drops once</source>
+        <translation>Suona avanti dopo un errore: la ripetizione va fino in fondo e scende una volta</translation>
+    </message>
+    <message>
+        <source>Without a key, pause and ask after</source>
+        <translation>Senza un tasto, fermati e chiedi dopo</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>mai</translation>
+    </message>
+    <message>
+        <source>A passage is secure when it was secure on</source>
+        <translation>Un passaggio è sicuro quando lo è stato per</translation>
+    </message>
+    <message>
+        <source>From a slip to the key (a guess: set your own)</source>
+        <translation>Dallo sbaglio al tasto (una stima: metti la tua)</translation>
+    </message>
+    <message>
+        <source>%1 ms</source>
+        <translation>%1 ms</translation>
+    </message>
+    <message>
+        <source>A new day begins</source>
+        <translation>Un nuovo giorno comincia</translation>
+    </message>
+</context>
+<context>
+    <name>RestNote</name>
+    <message>
+        <source>You have played for a good while: give ears and lip a rest. Pain, tingling or numbness means stop and see a professional.</source>
+        <translation>Suoni già da un bel po': fai riposare orecchie e labbro. Dolore, formicolio o intorpidimento vuol dire fermarsi e sentire uno specialista.</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Letto</translation>
+    </message>
+</context>
+<context>
+    <name>RuleForm</name>
+    <message>
+        <source>notches</source>
+        <translation>tacche</translation>
+    </message>
+    <message>
+        <source>BPM</source>
+        <translation>BPM</translation>
+    </message>
+    <message>
+        <source>Start at</source>
+        <translation>Parti da</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Obiettivo</translation>
+    </message>
+    <message>
+        <source>Never below</source>
+        <translation>Mai sotto</translation>
+    </message>
+    <message>
+        <source>Steps in</source>
+        <translation>Passi in</translation>
+    </message>
+    <message>
+        <source>A miss drops</source>
+        <translation>Un errore fa scendere</translation>
+    </message>
+    <message>
+        <source>Clean in a row</source>
+        <translation>Pulite di fila</translation>
+    </message>
+    <message>
+        <source>then climb</source>
+        <translation>poi sali di</translation>
+    </message>
+    <message>
+        <source>Gentle near the target: a miss drops one climb there; at the target only the second in a row drops</source>
+        <translation>Dolce vicino all'obiettivo: lì un errore fa scendere di una salita; all'obiettivo solo il secondo di fila</translation>
+    </message>
+</context>
+<context>
+    <name>RuleNote</name>
+    <message>
+        <source>Take %1 in a row</source>
+        <translation>Prendine %1 di fila</translation>
+    </message>
+</context>
+<context>
+    <name>RunThroughScreen</name>
+    <message>
+        <source>%1, from start to finish</source>
+        <translation>%1, dall'inizio alla fine</translation>
+    </message>
+    <message>
+        <source>Choose a piece first.</source>
+        <translation>Prima scegli un brano.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>bar · stops</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Play the whole piece without the click. Where you come to a stop, press the key and play on.</source>
+        <translation>Suona tutto il brano senza il clic. Dove ti fermi, premi il tasto e suona avanti.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Inizia</translation>
+    </message>
+    <message>
+        <source>Space, PgDown</source>
+        <translation>Spazio, Pag giù</translation>
+    </message>
+    <message>
+        <source>A stop here</source>
+        <translation>Uno stop qui</translation>
+    </message>
+    <message>
+        <source>The last note</source>
+        <translation>L'ultima nota</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Invio</translation>
+    </message>
+    <message>
+        <source>Give up</source>
+        <translation>Rinuncia</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>time · stops</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>The bars are a guess, by the clock. Put them right, or leave out what you do not know.</source>
+        <translation>Le battute sono una stima, a orologio. Correggile, o lascia vuoto ciò che non sai.</translation>
+    </message>
+    <message>
+        <source>Stop at %1, bar</source>
+        <translation>Stop a %1, battuta</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>non nota</translation>
+    </message>
+    <message>
+        <source>Keep it in the log</source>
+        <translation>Tieni nel diario</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation>Buttala</translation>
+    </message>
+    <message>
+        <source>Run-throughs so far</source>
+        <translation>Filate finora</translation>
+    </message>
+    <message>
+        <source>None yet.</source>
+        <translation>Ancora nessuna.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>day · length</comment>
+        <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>SaveLine</name>
+    <message>
+        <source>✓ saved as %1</source>
+        <translation>✓ salvato come %1</translation>
+    </message>
+</context>
+<context>
+    <name>Scale</name>
+    <message>
+        <source>A♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>B♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>B</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>B♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>C♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>C</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>C♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>D♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>D</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>D♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>E♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>E</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>E♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>F♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>F</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>F♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>G♭</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>G</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>G♯</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Major</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 major</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Natural minor (aeolian)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 natural minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Harmonic minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 harmonic minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Melodic minor, classical</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 melodic minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Melodic minor, jazz</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 jazz minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Dorian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 dorian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Phrygian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 phrygian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Lydian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 lydian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Mixolydian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 mixolydian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Locrian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 locrian</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Chromatic</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>chromatic from %1</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Whole tone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>whole tone from %1</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Diminished, whole step first</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 diminished, whole step first</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Diminished, half step first</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 diminished, half step first</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Major pentatonic</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 major pentatonic</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Minor pentatonic</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 minor pentatonic</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Blues</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 blues</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Altered</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 altered</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Lydian dominant</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 lydian dominant</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Bebop dominant</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 bebop dominant</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Bebop major</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 bebop major</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Bebop minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 bebop minor</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Major arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 major arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Minor arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 minor arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Dominant seventh arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 dominant seventh arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Diminished seventh arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 diminished seventh arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Half-diminished arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 half-diminished arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Augmented arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 augmented arpeggio</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>One octave</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Two octaves</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>The whole range</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>one octave</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>two octaves</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>the whole range</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In order</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In thirds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In fourths</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In turns of three</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>In turns of four</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1</source>
+        <translation type="unfinished">%1</translation>
+    </message>
+    <message>
+        <source>%1 in thirds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 in fourths</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 in turns of three</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 in turns of four</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>By fourths</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>By fifths</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>By semitones</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Drawn by lot</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>piccolo</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>flute</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>oboe</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>English horn</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>clarinet in E flat</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>clarinet in B flat</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>clarinet in A</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>bass clarinet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>bassoon</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>soprano saxophone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>alto saxophone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>tenor saxophone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>baritone saxophone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>trumpet in B flat</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>trumpet in C</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>cornet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>flugelhorn</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>horn in F</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>trombone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>euphonium</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>euphonium in treble clef</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>tuba</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>it goes %1 notes over the last tonic and comes back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>it goes %1 notes under the last tonic and comes back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>a scale, its range, its subdivision</comment>
+        <translation type="unfinished" />
+    </message>
+    <message numerus="yes">
+        <source>%n flats</source>
+        <translation type="unfinished">
+            <numerusform />
+            <numerusform />
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sharps</source>
+        <translation type="unfinished">
+            <numerusform />
+            <numerusform />
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ScaleCard</name>
+    <message>
+        <source>Drill it</source>
+        <translation>Studia</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Invio</translation>
+    </message>
+    <message>
+        <source>Hear it first</source>
+        <translation>Prima ascolta</translation>
+    </message>
+    <message>
+        <source>Write it as %1</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScaleCell</name>
+    <message>
+        <source>next: %1</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScaleGrid</name>
+    <message>
+        <source>Twelve keys by seven subdivisions. The arrow keys choose, Return drills.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScaleInstrument</name>
+    <message>
+        <source>Your instrument</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Another window writes to this practice folder: these cannot be changed here.</source>
+        <translation>Un'altra finestra scrive in questa cartella di studio: qui non si può cambiare.</translation>
+    </message>
+    <message>
+        <source>Scales are written for it, in its clef and range. This travels with the practice folder.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Lowest note, as written</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Highest note, as written</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Octave 4 begins at middle C. A saxophone with a high F♯ key, a baritone with a low A, notes above the usual range: set what you play.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Draw another order of keys</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>To the grid</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScaleView</name>
+    <message>
+        <source>Kind of scale</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>How far it goes</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Order of its notes</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Order of the keys</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>keys</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScaleWeeks</name>
+    <message>
+        <source>Keys by weeks</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>How many runs of each key, in all kinds and subdivisions of this instrument. A week begins on Monday.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1, week of %2: %3</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>ScalesScreen</name>
+    <message>
+        <source>Scales</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Keys as written for the %1; how they sound stands below them.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Grid</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Weeks</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>SettingChoices</name>
+    <message>
+        <source>Wood: warm</source>
+        <translation>Legno: caldo</translation>
+    </message>
+    <message>
+        <source>Dry: short and plain</source>
+        <translation>Secco: corto e semplice</translation>
+    </message>
+    <message>
+        <source>Reed: edgy</source>
+        <translation>Ancia: tagliente</translation>
+    </message>
+    <message>
+        <source>Metal: the sharpest</source>
+        <translation>Metallo: il più acuto</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Come il sistema</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Chiaro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Scuro</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <comment>the language</comment>
+        <translation>Come il sistema</translation>
+    </message>
+    <message>
+        <source>Two rungs below the last full row</source>
+        <translation>Due pioli sotto l'ultima serie piena</translation>
+    </message>
+    <message>
+        <source>Where it was left</source>
+        <translation>Da dove era rimasto</translation>
+    </message>
+    <message>
+        <source>At the start tempo</source>
+        <translation>Dal tempo di partenza</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsScreen</name>
+    <message>
+        <source>Settings</source>
+        <translation>Impostazioni</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Aspetto</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Lingua</translation>
+    </message>
+    <message>
+        <source>Words, numbers and dates on the screen. Files are the same in every language.</source>
+        <translation>Parole, numeri e date sullo schermo. I file sono uguali in ogni lingua.</translation>
+    </message>
+    <message>
+        <source>Your keys</source>
+        <translation>I tuoi tasti</translation>
+    </message>
+    <message>
+        <source>A page turner pedal is a key like any other: choose what it is to do, then press it.</source>
+        <translation>Un pedale voltapagine è un tasto come gli altri: scegli che cosa deve fare, poi premilo.</translation>
+    </message>
+</context>
+<context>
+    <name>SoundCard</name>
+    <message>
+        <source>Sound</source>
+        <translation>Suono</translation>
+    </message>
+    <message>
+        <source>Your horn is louder than the click, and that is well so: choose a sharper voice rather than more level. The level starts low; keep it there on headphones.</source>
+        <translation>Il tuo strumento è più forte del clic, ed è bene così: scegli una voce più tagliente invece di più livello. Il livello parte basso; in cuffia lascialo così.</translation>
+    </message>
+    <message>
+        <source>Voice of the click</source>
+        <translation>Voce del clic</translation>
+    </message>
+    <message>
+        <source>Sound comes out of</source>
+        <translation>Il suono esce da</translation>
+    </message>
+    <message>
+        <source>Wireless headphones are late: move the picture of the beat, and the marks, later by</source>
+        <translation>Le cuffie senza filo ritardano: sposta più tardi l'immagine del movimento e i segni di</translation>
+    </message>
+</context>
+<context>
+    <name>StageCard</name>
+    <message>
+        <source>Stage</source>
+        <translation>Tappa</translation>
+    </message>
+    <message>
+        <source>Stage of this passage</source>
+        <translation>Tappa di questo passaggio</translation>
+    </message>
+    <message>
+        <source>On to: %1</source>
+        <translation>Avanti: %1</translation>
+    </message>
+</context>
+<context>
+    <name>StreakDots</name>
+    <message>
+        <source>%1 of %2</source>
+        <comment>clean runs in a row so far, needed</comment>
+        <translation>%1 di %2</translation>
+    </message>
+</context>
+<context>
+    <name>TodayCard</name>
+    <message>
+        <source>Where you stand</source>
+        <translation>A che punto sei</translation>
+    </message>
+    <message>
+        <source>Clean runs today</source>
+        <translation>Pulite oggi</translation>
+    </message>
+    <message>
+        <source>Best with a full streak</source>
+        <translation>Migliore con serie piena</translation>
+    </message>
+    <message>
+        <source>Played today</source>
+        <translation>Suonato oggi</translation>
+    </message>
+    <message>
+        <source>Secure</source>
+        <translation>Sicuro</translation>
+    </message>
+    <message>
+        <source>Practice log</source>
+        <translation>Diario di studio</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>non registrato</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not saved yet</source>
+        <comment>marks</comment>
+        <translation><numerusform>%n non ancora salvato</numerusform><numerusform>%n non ancora salvati</numerusform></translation>
+    </message>
+    <message>
+        <source>✓ saved</source>
+        <translation>✓ salvato</translation>
+    </message>
+</context>
+<context>
+    <name>WaysToPlay</name>
+    <message>
+        <source>Other ways</source>
+        <translation>Altri modi</translation>
+    </message>
+    <message>
+        <source>Without the click</source>
+        <translation>Senza il clic</translation>
+    </message>
+    <message>
+        <source>In context</source>
+        <translation>Nel contesto</translation>
+    </message>
+    <message>
+        <source>At half tempo, %1</source>
+        <translation>A metà tempo, %1</translation>
+    </message>
+    <message>
+        <source>Find the tempo, from %1 down</source>
+        <translation>Trova il tempo, da %1 in giù</translation>
+    </message>
+</context>
+<context>
+    <name>WelcomeScreen</name>
+    <message>
+        <source>Your first passage</source>
+        <translation>Il tuo primo passaggio</translation>
+    </message>
+    <message>
+        <source>Take the bars that go wrong, and start at a tempo where nothing does. The rest has a good beginning and can be changed later.</source>
+        <translation>Prendi le battute che vanno storte, e parti da un tempo in cui nulla va storto. Il resto ha un buon inizio e si può cambiare dopo.</translation>
+    </message>
+    <message>
+        <source>The passage</source>
+        <translation>Il passaggio</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nome</translation>
+    </message>
+    <message>
+        <source>First bar</source>
+        <translation>Prima battuta</translation>
+    </message>
+    <message>
+        <source>How many bars</source>
+        <translation>Quante battute</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Metro</translation>
+    </message>
+    <message>
+        <source>Start at</source>
+        <translation>Parti da</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Obiettivo</translation>
+    </message>
+    <message>
+        <source>Subdivision</source>
+        <translation>Suddivisione</translation>
+    </message>
+    <message>
+        <source>To the drill</source>
+        <translation>Allo studio</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::BeatView</name>
+    <message>
+        <source>count-in</source>
+        <translation>conteggio</translation>
+    </message>
+    <message>
+        <source>bar %1</source>
+        <translation>battuta %1</translation>
+    </message>
+    <message>
+        <source>breathe</source>
+        <translation>respira</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::DrillModel</name>
+    <message>
+        <source>no count-in</source>
+        <translation>nessun conteggio</translation>
+    </message>
+    <message>
+        <source>one bar count-in</source>
+        <translation>una battuta di conteggio</translation>
+    </message>
+    <message>
+        <source>%1 bars count-in</source>
+        <translation>%1 battute di conteggio</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3 · %4</source>
+        <comment>meter · bars · count-in · rule</comment>
+        <translation>%1 · %2 · %3 · %4</translation>
+    </message>
+    <message>
+        <source>set by hand, from the next run</source>
+        <translation>messo a mano, dalla prossima ripetizione</translation>
+    </message>
+    <message>
+        <source>a new day: left at %1</source>
+        <translation>un nuovo giorno: rimasto a %1</translation>
+    </message>
+    <message>
+        <source>a try: moves nothing</source>
+        <translation>una prova: non muove nulla</translation>
+    </message>
+    <message>
+        <source>without the click: moves nothing</source>
+        <translation>senza il clic: non muove nulla</translation>
+    </message>
+    <message>
+        <source>in context: moves nothing</source>
+        <translation>nel contesto: non muove nulla</translation>
+    </message>
+    <message>
+        <source>aside: moves nothing</source>
+        <translation>a parte: non muove nulla</translation>
+    </message>
+    <message>
+        <source>Found today: %1; you named %2.</source>
+        <translation>Trovato oggi: %1; avevi detto %2.</translation>
+    </message>
+    <message>
+        <source>Looking for your tempo: you named %1.</source>
+        <translation>Si cerca il tuo tempo: hai detto %1.</translation>
+    </message>
+    <message>
+        <source>Clean</source>
+        <translation>Pulita</translation>
+    </message>
+    <message>
+        <source>Clean: up to %1</source>
+        <translation>Pulita: su a %1</translation>
+    </message>
+    <message>
+        <source>Secure at %1</source>
+        <translation>Sicuro a %1</translation>
+    </message>
+    <message>
+        <source>Missed</source>
+        <translation>Errore</translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
+        <translation>Trovato: %1</translation>
+    </message>
+    <message>
+        <source>Taken back</source>
+        <translation>Annullato</translation>
+    </message>
+    <message>
+        <source>Nothing to take back</source>
+        <translation>Nulla da annullare</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::Formatter</name>
+    <message>
+        <source>half</source>
+        <translation>metà</translation>
+    </message>
+    <message>
+        <source>dotted half</source>
+        <translation>metà puntata</translation>
+    </message>
+    <message>
+        <source>quarter</source>
+        <translation>quarto</translation>
+    </message>
+    <message>
+        <source>dotted quarter</source>
+        <translation>quarto puntato</translation>
+    </message>
+    <message>
+        <source>eighth</source>
+        <translation>ottavo</translation>
+    </message>
+    <message>
+        <source>%1 = %2</source>
+        <comment>a beat unit's sign = its beats per minute</comment>
+        <translation>%1 = %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>tempo mark · subdivision</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 to the beat</source>
+        <translation>%1 per movimento</translation>
+    </message>
+    <message>
+        <source>from bar %1</source>
+        <translation>da battuta %1</translation>
+    </message>
+    <message>
+        <source>bar %1</source>
+        <translation>battuta %1</translation>
+    </message>
+    <message>
+        <source>bars %1–%2</source>
+        <translation>battute %1–%2</translation>
+    </message>
+    <message>
+        <source>a miss drops %1, each clean run climbs %2</source>
+        <translation>un errore scende di %1, ogni ripetizione pulita sale di %2</translation>
+    </message>
+    <message>
+        <source>a miss drops %1, %2 clean in a row climb %3</source>
+        <translation>un errore scende di %1, %2 pulite di fila salgono di %3</translation>
+    </message>
+    <message>
+        <source>%1, gentle near the target</source>
+        <comment>the rule</comment>
+        <translation>%1, dolce vicino all'obiettivo</translation>
+    </message>
+    <message>
+        <source>1 notch</source>
+        <translation>1 tacca</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n notches</source>
+        <translation><numerusform>%n tacca</numerusform><numerusform>%n tacche</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>%1 min %2 s</source>
+        <translation>%1 min %2 s</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>%1 ms</source>
+        <translation>%1 ms</translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <comment>a date of this year</comment>
+        <translation>d MMMM</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>a date of another year</comment>
+        <translation>d MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day of the week, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>HH:mm</source>
+        <comment>a time</comment>
+        <translation>HH:mm</translation>
+    </message>
+    <message>
+        <source>%1, beat %2</source>
+        <comment>bar 43, beat 3</comment>
+        <translation>%1, movimento %2</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>oggi</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>domani</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>ieri</translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n days</source>
+        <translation><numerusform>tra %n giorno</numerusform><numerusform>tra %n giorni</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days ago</source>
+        <translation><numerusform>%n giorno fa</numerusform><numerusform>%n giorni fa</numerusform></translation>
+    </message>
+    <message>
+        <source>1 run</source>
+        <translation>1 ripetizione</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation><numerusform>%n ripetizione</numerusform><numerusform>%n ripetizioni</numerusform></translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 giorno</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation><numerusform>%n giorno</numerusform><numerusform>%n giorni</numerusform></translation>
+    </message>
+    <message>
+        <source>1 passage</source>
+        <translation>1 passaggio</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n passages</source>
+        <translation><numerusform>%n passaggio</numerusform><numerusform>%n passaggi</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 of %2 clean in a row</source>
+        <translation>%1 di %2 pulite di fila</translation>
+    </message>
+    <message>
+        <source>%1 of 100</source>
+        <translation>%1 su 100</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::KeyBindings</name>
+    <message>
+        <source>Start; while the click runs: a miss</source>
+        <translation>Inizia; mentre suona il clic: un errore</translation>
+    </message>
+    <message>
+        <source>Clean, in open-ended runs</source>
+        <translation>Pulita, nelle ripetizioni senza fine</translation>
+    </message>
+    <message>
+        <source>Take back the last mark</source>
+        <translation>Annulla l'ultimo segno</translation>
+    </message>
+    <message>
+        <source>Faster, while stopped</source>
+        <translation>Più veloce, da fermo</translation>
+    </message>
+    <message>
+        <source>Slower, while stopped</source>
+        <translation>Più lento, da fermo</translation>
+    </message>
+    <message>
+        <source>Stop the click</source>
+        <translation>Ferma il clic</translation>
+    </message>
+    <message>
+        <source>Try one run at the target</source>
+        <translation>Una prova all'obiettivo</translation>
+    </message>
+    <message>
+        <source>Hear the passage's notes first, while stopped</source>
+        <translation>Prima ascolta le note del passaggio, da fermo</translation>
+    </message>
+    <message>
+        <source>%1 is taken: %2</source>
+        <translation>%1 è già preso: %2</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::LogCurvesItem</name>
+    <message>
+        <source>target</source>
+        <translation>obiettivo</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>entro</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::LogFigures</name>
+    <message>
+        <source>New passage: %1</source>
+        <translation>Nuovo passaggio: %1</translation>
+    </message>
+    <message>
+        <source>Most misses fall there; it has a bar to run up.</source>
+        <translation>Lì cade la maggior parte degli errori; c'è una battuta di rincorsa.</translation>
+    </message>
+    <message>
+        <source>Most misses fall there.</source>
+        <translation>Lì cade la maggior parte degli errori.</translation>
+    </message>
+    <message>
+        <source>Last bar first</source>
+        <translation>Prima l'ultima battuta</translation>
+    </message>
+    <message>
+        <source>In %1 parts</source>
+        <translation>In %1 parti</translation>
+    </message>
+    <message>
+        <source>Made: “%1”</source>
+        <translation>Fatto: «%1»</translation>
+    </message>
+    <message>
+        <source>%1 made, the first: “%2”</source>
+        <translation>%1 fatti, il primo: «%2»</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::LogModel</name>
+    <message>
+        <source>%1 · %2 of %3 clean</source>
+        <comment>time played · clean runs of all</comment>
+        <translation>%1 · %2 di %3 pulite</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::MixModel</name>
+    <message>
+        <source>Everything</source>
+        <translation>Tutto</translation>
+    </message>
+    <message>
+        <source>Downbeats</source>
+        <translation>Battere</translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation>Gruppi</translation>
+    </message>
+    <message>
+        <source>Beats</source>
+        <translation>Movimenti</translation>
+    </message>
+    <message>
+        <source>Subdivisions</source>
+        <translation>Suddivisioni</translation>
+    </message>
+    <message>
+        <source>Count-in</source>
+        <translation>Conteggio</translation>
+    </message>
+    <message>
+        <source>Short signals</source>
+        <translation>Segnali brevi</translation>
+    </message>
+    <message>
+        <source>Notes heard first</source>
+        <translation>Note da ascoltare prima</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::MusicImport</name>
+    <message>
+        <source>(no title)</source>
+        <translation>(senza titolo)</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>title · composer</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>part %1</source>
+        <translation>parte %1</translation>
+    </message>
+    <message>
+        <source>bars %1 to %2</source>
+        <translation>battute da %1 a %2</translation>
+    </message>
+    <message>
+        <source>no tempo marked</source>
+        <translation>nessun tempo indicato</translation>
+    </message>
+    <message>
+        <source>1 note</source>
+        <translation>1 nota</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 note</translation>
+    </message>
+    <message>
+        <source>%1, too many to be kept</source>
+        <comment>notes</comment>
+        <translation>%1, troppe per essere tenute</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3 · %4</source>
+        <comment>bars · meter · tempo · notes</comment>
+        <translation>%1 · %2 · %3 · %4</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::MusicPicture</name>
+    <message>
+        <source>the page of “%1”</source>
+        <translation>la pagina di «%1»</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PaperRuns</name>
+    <message>
+        <source>a tempo from 10 to 400</source>
+        <translation>un tempo da 10 a 400</translation>
+    </message>
+    <message>
+        <source>a date such as %1</source>
+        <translation>una data come %1</translation>
+    </message>
+    <message>
+        <source>this day is still to come</source>
+        <translation>questo giorno deve ancora venire</translation>
+    </message>
+    <message>
+        <source>not before %1, the last day in its log: the rule goes on from there</source>
+        <translation>non prima di %1, l'ultimo giorno nel suo diario: da lì continua la regola</translation>
+    </message>
+    <message>
+        <source>%1 clean, %2 missed</source>
+        <translation>%1 pulite, %2 con errore</translation>
+    </message>
+    <message>
+        <source>Tempo</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>Clean in a row</source>
+        <translation>Pulite di fila</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 di %2</translation>
+    </message>
+    <message>
+        <source>Best with a full streak</source>
+        <translation>Migliore con serie piena</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>ancora nulla</translation>
+    </message>
+    <message>
+        <source>Full streaks at the target</source>
+        <translation>Serie piene all'obiettivo</translation>
+    </message>
+    <message>
+        <source>1 run is in the log.</source>
+        <translation>1 ripetizione è nel diario.</translation>
+    </message>
+    <message>
+        <source>%1 runs are in the log.</source>
+        <translation>%1 ripetizioni sono nel diario.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PassageEditor</name>
+    <message>
+        <source>Beat %1: %2</source>
+        <translation>Movimento %1: %2</translation>
+    </message>
+    <message>
+        <source>The click: every beat, as the meter says</source>
+        <translation>Il clic: ogni movimento, come dice il metro</translation>
+    </message>
+    <message>
+        <source>The click: %1</source>
+        <translation>Il clic: %1</translation>
+    </message>
+    <message>
+        <source>On its own</source>
+        <translation>Per conto suo</translation>
+    </message>
+    <message>
+        <source>A new piece…</source>
+        <translation>Un nuovo brano…</translation>
+    </message>
+    <message>
+        <source>Made of another passage.</source>
+        <translation>Fatto da un altro passaggio.</translation>
+    </message>
+    <message>
+        <source>Made of “%1”.</source>
+        <translation>Fatto da «%1».</translation>
+    </message>
+    <message>
+        <source>About %1 runs will be clean where this settles.</source>
+        <translation>Circa %1 ripetizioni saranno pulite dove la cosa si assesta.</translation>
+    </message>
+    <message>
+        <source>at %1 about %2 to the next climb at nine clean in ten</source>
+        <translation>a %1 circa %2 fino alla prossima salita, con nove pulite su dieci</translation>
+    </message>
+    <message>
+        <source>at the target about %1 to a full row at nine clean in ten</source>
+        <translation>all'obiettivo circa %1 per una serie piena, con nove pulite su dieci</translation>
+    </message>
+    <message>
+        <source>You end each run yourself · %1.</source>
+        <translation>Chiudi tu ogni ripetizione · %1.</translation>
+    </message>
+    <message>
+        <source>%1 a run · %2 · %3 to a full row at the target with no miss at all.</source>
+        <translation>%1 a ripetizione · %2 · %3 per una serie piena all'obiettivo senza nessun errore.</translation>
+    </message>
+    <message>
+        <source>A run of %1 is long: shorter parts come clean sooner.</source>
+        <translation>Una ripetizione di %1 è lunga: parti più corte riescono pulite prima.</translation>
+    </message>
+    <message>
+        <source>A run of %1 is long for %2 in a row: %3 would do.</source>
+        <translation>Una ripetizione di %1 è lunga per %2 di fila: ne basterebbero %3.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PassageExchange</name>
+    <message>
+        <source>There is nothing in this file.</source>
+        <translation>In questo file non c'è nulla.</translation>
+    </message>
+    <message>
+        <source>Everything in this file is here already: nothing would change.</source>
+        <translation>Tutto ciò che è in questo file c'è già: non cambierebbe nulla.</translation>
+    </message>
+    <message>
+        <source>%1 new, %2 the same, %3 different or removed here</source>
+        <translation>%1 nuovi, %2 uguali, %3 diversi o tolti qui</translation>
+    </message>
+    <message>
+        <source>Tick the passages to write.</source>
+        <translation>Segna i passaggi da scrivere.</translation>
+    </message>
+    <message>
+        <source>%1 added, %2 as in the file now, %3 left as they were.</source>
+        <translation>%1 aggiunti, %2 ora come nel file, %3 lasciati com'erano.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PassageListModel</name>
+    <message>
+        <source>On its own</source>
+        <translation>Per conto suo</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>a date · days until it</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>on its own</source>
+        <translation>per conto suo</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3: at %4 of %5, %6, %7</source>
+        <comment>title, piece, bars, tempo, target, streak, standing</comment>
+        <translation>%1, %2, %3: a %4 di %5, %6, %7</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PassagePicks</name>
+    <message>
+        <source>%1 of %2</source>
+        <comment>3 of 7 passages</comment>
+        <translation>%1 di %2</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PictureFrame</name>
+    <message>
+        <source>across %1 to %2 %, down %3 to %4 %</source>
+        <translation>in largo da %1 a %2 %, in alto da %3 a %4 %</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PieceEditor</name>
+    <message>
+        <source>the piece needs a name</source>
+        <translation>il brano ha bisogno di un nome</translation>
+    </message>
+    <message>
+        <source>at most %1 letters</source>
+        <translation>al massimo %1 lettere</translation>
+    </message>
+    <message>
+        <source>a date such as %1, or nothing</source>
+        <translation>una data come %1, o niente</translation>
+    </message>
+    <message>
+        <source>a whole number, %1 to %2</source>
+        <translation>un numero intero, da %1 a %2</translation>
+    </message>
+    <message>
+        <source>a whole number up to %1, or nothing</source>
+        <translation>un numero intero fino a %1, o niente</translation>
+    </message>
+    <message>
+        <source>Whole-piece tempo, %1 =</source>
+        <translation>Tempo del brano intero, %1 =</translation>
+    </message>
+    <message>
+        <source>a meter such as 4/4, 6/8 or 7/8, or nothing</source>
+        <translation>un metro come 4/4, 6/8 o 7/8, o niente</translation>
+    </message>
+    <message>
+        <source>a tempo from 10 to 400, or nothing</source>
+        <translation>un tempo da 10 a 400, o niente</translation>
+    </message>
+    <message>
+        <source>too long to be kept</source>
+        <translation>troppo lungo per essere tenuto</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PlayedAs</name>
+    <message>
+        <source>felt as %1</source>
+        <translation>sentito in %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>articulation, tempo</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Best: %1</source>
+        <translation>Migliore: %1</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PracticeRoom</name>
+    <message>
+        <source>Some lines of the practice log could not be read and were left as they are: %1</source>
+        <translation>Alcune righe del diario di studio non si sono potute leggere e sono rimaste com'erano: %1</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::PracticeSheet</name>
+    <message>
+        <source>Tick the passages to print.</source>
+        <translation>Segna i passaggi da stampare.</translation>
+    </message>
+    <message>
+        <source>At most %1 passages go on one sheet.</source>
+        <translation>Al massimo %1 passaggi stanno su un foglio.</translation>
+    </message>
+    <message>
+        <source>%1 on one page</source>
+        <translation>%1 su una pagina</translation>
+    </message>
+    <message>
+        <source>%1 on %2 pages</source>
+        <translation>%1 su %2 pagine</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::RunThroughModel</name>
+    <message>
+        <source>%1, not to the end</source>
+        <translation>%1, non fino alla fine</translation>
+    </message>
+    <message>
+        <source>about bar %1</source>
+        <translation>circa battuta %1</translation>
+    </message>
+    <message>
+        <source>a bar's number up to %1, or nothing</source>
+        <translation>il numero di una battuta fino a %1, o niente</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::ScaleBoard</name>
+    <message>
+        <source>%1, sounds as %2</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 to the beat</source>
+        <translation>%1 per movimento</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a key, a subdivision</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: not played yet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1/%2</source>
+        <comment>streak of clean runs</comment>
+        <translation type="unfinished">%1/%2</translation>
+    </message>
+    <message>
+        <source>%1 d</source>
+        <comment>days since it was played</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>not played yet</source>
+        <translation>non ancora suonato</translation>
+    </message>
+    <message>
+        <source>%1: best %2, %3, played %4</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1: no best yet (%2), %3, %4</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <comment>a scale in a subdivision</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Next: the first key in the slowest notes. Nothing was played yet.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Next: not played for %1, the longest of all.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Next: the first that was never played, and nothing is older than a week.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Next: its best lies furthest below the best of its row.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Not played yet.</source>
+        <translation>Non ancora suonato.</translation>
+    </message>
+    <message>
+        <source>Played %1, %2.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Goes on at %1.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Start at %1: your best in %2, two notches down.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Start at %1: slow enough to make no mistakes; change it in the drill.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>two sentences</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>Your range has no such tonic: choose another key, or set your range wider.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Altissimo: it goes up to %1, and your highest note is %2. The whole range stays inside.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>piolo::models::SettingsModel</name>
+    <message>
+        <source>The system's own choice</source>
+        <translation>La scelta del sistema</translation>
+    </message>
+    <message>
+        <source>%1 (not plugged in)</source>
+        <translation>%1 (non collegato)</translation>
+    </message>
+    <message>
+        <source>The sound has not broken off since Piolo was opened.</source>
+        <translation>Il suono non si è interrotto da quando Piolo è aperto.</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation>una volta</translation>
+    </message>
+    <message>
+        <source>%1 times</source>
+        <translation>%1 volte</translation>
+    </message>
+    <message>
+        <source>The sound has broken off %1 since Piolo was opened: the computer was too busy. Closing other programs helps.</source>
+        <translation>Il suono si è interrotto %1 da quando Piolo è aperto: il computer era troppo occupato. Aiuta chiudere altri programmi.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::StageFigures</name>
+    <message>
+        <source>There was a full streak at the target.</source>
+        <translation>All'obiettivo c'è stata una serie piena.</translation>
+    </message>
+    <message>
+        <source>Next: a full streak at the target.</source>
+        <translation>Il prossimo passo: una serie piena all'obiettivo.</translation>
+    </message>
+    <message>
+        <source>Clean in a row without the click, on one day: %1 of %2.</source>
+        <translation>Pulite di fila senza il clic, in un giorno: %1 di %2.</translation>
+    </message>
+    <message>
+        <source>Clean in a row in context, on one day: %1 of %2.</source>
+        <translation>Pulite di fila nel contesto, in un giorno: %1 di %2.</translation>
+    </message>
+    <message>
+        <source>Run-throughs in a row without a stop here: %1 of %2.</source>
+        <translation>Filate di fila senza uno stop qui: %1 di %2.</translation>
+    </message>
+    <message>
+        <source>slow with the click</source>
+        <translation>lento con il clic</translation>
+    </message>
+    <message>
+        <source>secure at the target</source>
+        <translation>sicuro all'obiettivo</translation>
+    </message>
+    <message>
+        <source>without the click</source>
+        <translation>senza il clic</translation>
+    </message>
+    <message>
+        <source>in context</source>
+        <translation>nel contesto</translation>
+    </message>
+    <message>
+        <source>in run-throughs</source>
+        <translation>nelle filate</translation>
+    </message>
+    <message numerus="yes">
+        <source>Secure at the target on %1 of %n days.</source>
+        <translation><numerusform>Sicuro all'obiettivo in %1 giorno su %n.</numerusform><numerusform>Sicuro all'obiettivo in %1 giorni su %n.</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::TempoCurveItem</name>
+    <message>
+        <source>target</source>
+        <translation>obiettivo</translation>
+    </message>
+    <message>
+        <source>The curve begins with the first run.</source>
+        <translation>La curva comincia con la prima ripetizione.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::TodayFigures</name>
+    <message>
+        <source>none yet</source>
+        <translation>ancora nulla</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 di %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>yes, on %n days</source>
+        <translation><numerusform>sì, in %n giorno</numerusform><numerusform>sì, in %n giorni</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>on %1 of %n days</source>
+        <translation><numerusform>in %1 giorno su %n</numerusform><numerusform>in %1 giorni su %n</numerusform></translation>
+    </message>
+</context>
+</TS>
