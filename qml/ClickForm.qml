@@ -105,7 +105,7 @@ Column {
         FormCell {
             editor: form.editor
             name: "seed"
-            label: qsTr("Chance no.")
+            label: qsTr("Chance number")
         }
         Words {
             Layout.columnSpan: 4

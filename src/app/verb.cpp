@@ -5,6 +5,8 @@
 #include "app/telling.h"
 #include "app/verb_list.h"
 
+#include <QLocale>
+
 #include <array>
 #include <optional>
 
@@ -33,6 +35,7 @@ VerbEnd run(const Verb& verb, std::span<const std::string> words) {
 bool isVerb(const std::string& word) { return verbNamed(word).has_value(); }
 
 int runVerb(const std::string& verb, std::span<const std::string> words) {
+    QLocale::setDefault(QLocale::c()); // what a script reads is the same everywhere
     const auto found = verbNamed(verb);
     if (!found) return tell({FaultNumber::unknownVerb, {verb}, {}});
     const VerbEnd end = run(*found, words);

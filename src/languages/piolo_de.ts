@@ -131,12 +131,12 @@
         <translation>jedes Tempo</translation>
     </message>
     <message>
-        <source>Chance no.</source>
-        <translation>Zufallszahl</translation>
-    </message>
-    <message>
         <source>The bars go on while the click is silent. Breath: bar, bar:beat, and +beats to wait. Another chance number, other silent bars and beats.</source>
         <translation>Die Takte laufen weiter, während der Klick schweigt. Atem: Takt, Takt:Schlag, und +Schläge Wartezeit. Andere Zufallszahl, andere stumme Takte und Schläge.</translation>
+    </message>
+    <message>
+        <source>Chance number</source>
+        <translation>Zufallszahl</translation>
     </message>
 </context>
 <context>

@@ -131,12 +131,12 @@
         <translation>ogni tempo</translation>
     </message>
     <message>
-        <source>Chance no.</source>
-        <translation>N. del caso</translation>
-    </message>
-    <message>
         <source>The bars go on while the click is silent. Breath: bar, bar:beat, and +beats to wait. Another chance number, other silent bars and beats.</source>
         <translation>Le battute proseguono mentre il clic tace. Respiro: battuta, battuta:movimento, e +movimenti di attesa. Altro numero del caso, altre battute e altri movimenti muti.</translation>
+    </message>
+    <message>
+        <source>Chance number</source>
+        <translation>Numero del caso</translation>
     </message>
 </context>
 <context>
@@ -175,11 +175,11 @@
     </message>
     <message>
         <source>eighths</source>
-        <translation>ottavi</translation>
+        <translation>crome</translation>
     </message>
     <message>
         <source>sixteenths</source>
-        <translation>sedicesimi</translation>
+        <translation>semicrome</translation>
     </message>
     <message>
         <source>strong</source>
@@ -483,30 +483,6 @@
         <source>removed here</source>
         <translation>tolto qui</translation>
     </message>
-    <message>
-        <source>scale</source>
-        <translation>scala</translation>
-    </message>
-    <message>
-        <source>key</source>
-        <translation>tonalità</translation>
-    </message>
-    <message>
-        <source>kind of scale</source>
-        <translation>tipo di scala</translation>
-    </message>
-    <message>
-        <source>range</source>
-        <translation>estensione</translation>
-    </message>
-    <message>
-        <source>order of notes</source>
-        <translation>ordine delle note</translation>
-    </message>
-    <message>
-        <source>notes to the beat</source>
-        <translation>note per movimento</translation>
-    </message>
 </context>
 <context>
     <name>DrillDesk</name>
@@ -552,7 +528,7 @@
     </message>
     <message>
         <source>One try at %1</source>
-        <translation>Prova a %1</translation>
+        <translation>Una prova a %1</translation>
     </message>
     <message>
         <source>Take it back</source>
@@ -642,7 +618,7 @@
     </message>
     <message>
         <source>"%1" are no groups of a %2 bar; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
-        <translation>«%1» non sono gruppi di una battuta di %2; scrivi gruppi che la riempiono e cominciano sui movimenti, come 2+2+3 riempie 7/8 in ottavi</translation>
+        <translation>«%1» non sono gruppi di una battuta di %2; scrivi gruppi che la riempiono e cominciano sui movimenti, come 2+2+3 riempie 7/8 in crome</translation>
     </message>
     <message>
         <source>"%1" is no subdivision; write 1 to 8 pulses to the beat</source>
@@ -690,7 +666,7 @@
     </message>
     <message>
         <source>the beat has no pairs of eighths or sixteenths to swing; divide it into an even number of them with --subdivision</source>
-        <translation>il movimento non ha coppie di ottavi o sedicesimi per lo swing; dividilo con --subdivision in un numero pari</translation>
+        <translation>il movimento non ha coppie di crome o semicrome per lo swing; dividilo con --subdivision in un numero pari</translation>
     </message>
     <message>
         <source>"%1" are no breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2</source>
@@ -943,18 +919,6 @@
     <message>
         <source>the computer fell behind: keys that had to wait %1, beats not shown %2; close other programs, no mark was lost</source>
         <translation>il computer è rimasto indietro: tasti che hanno dovuto aspettare %1, movimenti non mostrati %2; chiudi altri programmi, nessun segno è andato perso</translation>
-    </message>
-    <message>
-        <source>"%1" is no key; write a letter from A to G, with flat or sharp, for example "E flat"</source>
-        <translation>«%1» non è una tonalità; scrivi una lettera da A a G, con flat o sharp, per esempio «E flat»</translation>
-    </message>
-    <message>
-        <source>"%1" is no note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
-        <translation>«%1» non è una nota; scrivi una lettera, i suoi diesis o bemolli e l'ottava, per esempio Bb3 o F#6</translation>
-    </message>
-    <message>
-        <source>%1 has no tonic from %2 to %3; give a wider range, or another key</source>
-        <translation>%1 non ha una tonica da %2 a %3; dai un'estensione più ampia, o un'altra tonalità</translation>
     </message>
 </context>
 <context>
@@ -1659,6 +1623,17 @@
     </message>
 </context>
 <context>
+    <name>Main</name>
+    <message>
+        <source>%1 – Piolo</source>
+        <translation>%1 – Piolo</translation>
+    </message>
+    <message>
+        <source>Piolo</source>
+        <translation>Piolo</translation>
+    </message>
+</context>
+<context>
     <name>MannerForm</name>
     <message>
         <source>Articulation</source>
@@ -1779,7 +1754,7 @@
     </message>
     <message>
         <source>other runs</source>
-        <translation>altre</translation>
+        <translation>altre ripetizioni</translation>
     </message>
     <message>
         <source>run-throughs</source>
@@ -1869,11 +1844,11 @@
     </message>
     <message>
         <source>Count-in, bars</source>
-        <translation>Battute prima</translation>
+        <translation>Conteggio, battute</translation>
     </message>
     <message>
         <source>Breath, beats</source>
-        <translation>Mov. di respiro</translation>
+        <translation>Respiro, movimenti</translation>
     </message>
     <message>
         <source>Landing note</source>
@@ -1924,10 +1899,6 @@
     <message>
         <source>%1 today</source>
         <translation>%1 oggi</translation>
-    </message>
-    <message>
-        <source>Scales</source>
-        <translation type="unfinished" />
     </message>
 </context>
 <context>
@@ -1982,31 +1953,31 @@
     </message>
     <message>
         <source>dotted halves</source>
-        <translation>metà puntate</translation>
+        <translation>minime puntate</translation>
     </message>
     <message>
         <source>halves</source>
-        <translation>metà</translation>
+        <translation>minime</translation>
     </message>
     <message>
         <source>dotted quarters</source>
-        <translation>quarti puntati</translation>
+        <translation>semiminime puntate</translation>
     </message>
     <message>
         <source>quarters</source>
-        <translation>quarti</translation>
+        <translation>semiminime</translation>
     </message>
     <message>
         <source>quarter triplets</source>
-        <translation>terzine di quarti</translation>
+        <translation>terzine di semiminime</translation>
     </message>
     <message>
         <source>eighths</source>
-        <translation>ottavi</translation>
+        <translation>crome</translation>
     </message>
     <message>
         <source>eighth triplets</source>
-        <translation>terzine di ottavi</translation>
+        <translation>terzine di crome</translation>
     </message>
     <message>
         <source>triplets</source>
@@ -2014,11 +1985,11 @@
     </message>
     <message>
         <source>sixteenths</source>
-        <translation>sedicesimi</translation>
+        <translation>semicrome</translation>
     </message>
     <message>
         <source>sixteenth triplets</source>
-        <translation>terzine di sedicesimi</translation>
+        <translation>terzine di semicrome</translation>
     </message>
     <message>
         <source>quintuplets</source>
@@ -2034,7 +2005,7 @@
     </message>
     <message>
         <source>thirty-seconds</source>
-        <translation>trentaduesimi</translation>
+        <translation>biscrome</translation>
     </message>
     <message>
         <source>duplets</source>
@@ -2969,649 +2940,6 @@
     </message>
 </context>
 <context>
-    <name>Scale</name>
-    <message>
-        <source>A♭</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>A</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>A♯</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>B♭</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>B</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>B♯</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>C♭</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>C</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>C♯</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>D♭</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>D</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>D♯</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>E♭</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>E</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>E♯</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>F♭</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>F</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>F♯</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>G♭</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>G</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>G♯</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Major</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 major</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Natural minor (aeolian)</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 natural minor</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Harmonic minor</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 harmonic minor</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Melodic minor, classical</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 melodic minor</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Melodic minor, jazz</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 jazz minor</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Dorian</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 dorian</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Phrygian</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 phrygian</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Lydian</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 lydian</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Mixolydian</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 mixolydian</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Locrian</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 locrian</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Chromatic</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>chromatic from %1</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Whole tone</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>whole tone from %1</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Diminished, whole step first</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 diminished, whole step first</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Diminished, half step first</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 diminished, half step first</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Major pentatonic</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 major pentatonic</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Minor pentatonic</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 minor pentatonic</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Blues</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 blues</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Altered</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 altered</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Lydian dominant</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 lydian dominant</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Bebop dominant</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 bebop dominant</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Bebop major</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 bebop major</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Bebop minor</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 bebop minor</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Major arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 major arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Minor arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 minor arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Dominant seventh arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 dominant seventh arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Diminished seventh arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 diminished seventh arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Half-diminished arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 half-diminished arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Augmented arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 augmented arpeggio</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>One octave</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Two octaves</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>The whole range</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>one octave</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>two octaves</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>the whole range</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>In order</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>In thirds</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>In fourths</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>In turns of three</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>In turns of four</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1</source>
-        <translation type="unfinished">%1</translation>
-    </message>
-    <message>
-        <source>%1 in thirds</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 in fourths</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 in turns of three</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 in turns of four</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>By fourths</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>By fifths</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>By semitones</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Drawn by lot</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>piccolo</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>flute</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>oboe</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>English horn</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>clarinet in E flat</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>clarinet in B flat</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>clarinet in A</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>bass clarinet</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>bassoon</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>soprano saxophone</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>alto saxophone</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>tenor saxophone</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>baritone saxophone</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>trumpet in B flat</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>trumpet in C</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>cornet</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>flugelhorn</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>horn in F</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>trombone</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>euphonium</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>euphonium in treble clef</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>tuba</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>it goes %1 notes over the last tonic and comes back</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>it goes %1 notes under the last tonic and comes back</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1, %2, %3</source>
-        <comment>a scale, its range, its subdivision</comment>
-        <translation type="unfinished" />
-    </message>
-    <message numerus="yes">
-        <source>%n flats</source>
-        <translation type="unfinished">
-            <numerusform />
-            <numerusform />
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n sharps</source>
-        <translation type="unfinished">
-            <numerusform />
-            <numerusform />
-        </translation>
-    </message>
-</context>
-<context>
-    <name>ScaleCard</name>
-    <message>
-        <source>Drill it</source>
-        <translation>Studia</translation>
-    </message>
-    <message>
-        <source>Return</source>
-        <translation>Invio</translation>
-    </message>
-    <message>
-        <source>Hear it first</source>
-        <translation>Prima ascolta</translation>
-    </message>
-    <message>
-        <source>Write it as %1</source>
-        <translation type="unfinished" />
-    </message>
-</context>
-<context>
-    <name>ScaleCell</name>
-    <message>
-        <source>next: %1</source>
-        <translation type="unfinished" />
-    </message>
-</context>
-<context>
-    <name>ScaleGrid</name>
-    <message>
-        <source>Twelve keys by seven subdivisions. The arrow keys choose, Return drills.</source>
-        <translation type="unfinished" />
-    </message>
-</context>
-<context>
-    <name>ScaleInstrument</name>
-    <message>
-        <source>Your instrument</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Another window writes to this practice folder: these cannot be changed here.</source>
-        <translation>Un'altra finestra scrive in questa cartella di studio: qui non si può cambiare.</translation>
-    </message>
-    <message>
-        <source>Scales are written for it, in its clef and range. This travels with the practice folder.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Instrument</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Lowest note, as written</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Highest note, as written</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Octave 4 begins at middle C. A saxophone with a high F♯ key, a baritone with a low A, notes above the usual range: set what you play.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Draw another order of keys</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>To the grid</source>
-        <translation type="unfinished" />
-    </message>
-</context>
-<context>
-    <name>ScaleView</name>
-    <message>
-        <source>Kind of scale</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>How far it goes</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Order of its notes</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Order of the keys</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>keys</source>
-        <translation type="unfinished" />
-    </message>
-</context>
-<context>
-    <name>ScaleWeeks</name>
-    <message>
-        <source>Keys by weeks</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>How many runs of each key, in all kinds and subdivisions of this instrument. A week begins on Monday.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1, week of %2: %3</source>
-        <translation type="unfinished" />
-    </message>
-</context>
-<context>
-    <name>ScalesScreen</name>
-    <message>
-        <source>Scales</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Keys as written for the %1; how they sound stands below them.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>What is shown</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Grid</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Weeks</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Instrument</source>
-        <translation type="unfinished" />
-    </message>
-</context>
-<context>
     <name>SettingChoices</name>
     <message>
         <source>Wood: warm</source>
@@ -3740,7 +3068,7 @@
     </message>
     <message>
         <source>Clean runs today</source>
-        <translation>Pulite oggi</translation>
+        <translation>Ripetizioni pulite oggi</translation>
     </message>
     <message>
         <source>Best with a full streak</source>
@@ -3941,23 +3269,23 @@
     <name>piolo::models::Formatter</name>
     <message>
         <source>half</source>
-        <translation>metà</translation>
+        <translation>minima</translation>
     </message>
     <message>
         <source>dotted half</source>
-        <translation>metà puntata</translation>
+        <translation>minima puntata</translation>
     </message>
     <message>
         <source>quarter</source>
-        <translation>quarto</translation>
+        <translation>semiminima</translation>
     </message>
     <message>
         <source>dotted quarter</source>
-        <translation>quarto puntato</translation>
+        <translation>semiminima puntata</translation>
     </message>
     <message>
         <source>eighth</source>
-        <translation>ottavo</translation>
+        <translation>croma</translation>
     </message>
     <message>
         <source>%1 = %2</source>
@@ -3987,11 +3315,11 @@
     </message>
     <message>
         <source>a miss drops %1, each clean run climbs %2</source>
-        <translation>un errore scende di %1, ogni ripetizione pulita sale di %2</translation>
+        <translation>un errore fa scendere di %1, ogni ripetizione pulita fa salire di %2</translation>
     </message>
     <message>
         <source>a miss drops %1, %2 clean in a row climb %3</source>
-        <translation>un errore scende di %1, %2 pulite di fila salgono di %3</translation>
+        <translation>un errore fa scendere di %1, %2 pulite di fila fanno salire di %3</translation>
     </message>
     <message>
         <source>%1, gentle near the target</source>
@@ -4548,106 +3876,6 @@
     <message>
         <source>a bar's number up to %1, or nothing</source>
         <translation>il numero di una battuta fino a %1, o niente</translation>
-    </message>
-</context>
-<context>
-    <name>piolo::models::ScaleBoard</name>
-    <message>
-        <source>%1, sounds as %2</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 to the beat</source>
-        <translation>%1 per movimento</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>a key, a subdivision</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>%1: not played yet</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1/%2</source>
-        <comment>streak of clean runs</comment>
-        <translation type="unfinished">%1/%2</translation>
-    </message>
-    <message>
-        <source>%1 d</source>
-        <comment>days since it was played</comment>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>not played yet</source>
-        <translation>non ancora suonato</translation>
-    </message>
-    <message>
-        <source>%1: best %2, %3, played %4</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1: no best yet (%2), %3, %4</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 · %2</source>
-        <translation>%1 · %2</translation>
-    </message>
-    <message>
-        <source>%1 in %2</source>
-        <comment>a scale in a subdivision</comment>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Next: the first key in the slowest notes. Nothing was played yet.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Next: not played for %1, the longest of all.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Next: the first that was never played, and nothing is older than a week.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Next: its best lies furthest below the best of its row.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Not played yet.</source>
-        <translation>Non ancora suonato.</translation>
-    </message>
-    <message>
-        <source>Played %1, %2.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Goes on at %1.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Start at %1: your best in %2, two notches down.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Start at %1: slow enough to make no mistakes; change it in the drill.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>two sentences</comment>
-        <translation type="unfinished">%1 %2</translation>
-    </message>
-    <message>
-        <source>Your range has no such tonic: choose another key, or set your range wider.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Altissimo: it goes up to %1, and your highest note is %2. The whole range stays inside.</source>
-        <translation type="unfinished" />
     </message>
 </context>
 <context>

@@ -1,11 +1,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/typed_values.h"
 
+#include "models/formatter.h"
+
 #include <QDate>
 #include <QLocale>
 #include <QStringList>
 
 namespace piolo::models {
+
+namespace {
+
+std::optional<Date> readIn(const QLocale& locale, QString text) {
+    text.replace(QStringLiteral(". "), QStringLiteral(" ")); // the point of an ordinal
+    const QStringList forms{QStringLiteral("d MMMM yyyy"), QStringLiteral("d MMM yyyy"),
+                            QStringLiteral("d.M.yyyy"), QStringLiteral("d/M/yyyy"),
+                            locale.dateFormat(QLocale::ShortFormat)};
+    for (const QString& form : forms) {
+        QDate date = locale.toDate(text, form);
+        // A year of two figures is one of this century.
+        if (date.isValid() && date.year() < 2000) date = date.addYears(100);
+        if (date.isValid()) return Date::parse(date.toString(Qt::ISODate).toStdString());
+    }
+    return std::nullopt;
+}
+
+} // namespace
 
 std::optional<int> readCount(const QString& text, int least, int most) {
     bool whole = false;
@@ -26,21 +46,10 @@ std::optional<Tempo> readTempo(const QString& text) {
 std::optional<Date> readDate(const QString& text) {
     const QString plain = text.simplified();
     if (const auto date = Date::parse(plain.toStdString())) return date;
-    const QLocale locale;
-    const QStringList forms{QStringLiteral("d MMMM yyyy"), QStringLiteral("d MMM yyyy"),
-                            QStringLiteral("d.M.yyyy"), QStringLiteral("d/M/yyyy"),
-                            locale.dateFormat(QLocale::ShortFormat)};
-    for (const QString& form : forms) {
-        QDate date = locale.toDate(plain, form);
-        // A year of two figures is one of this century.
-        if (date.isValid() && date.year() < 2000) date = date.addYears(100);
-        if (date.isValid()) return Date::parse(date.toString(Qt::ISODate).toStdString());
-    }
-    return std::nullopt;
+    const auto date = readIn(QLocale(), plain);
+    return date ? date : readIn(QLocale::c(), plain);
 }
 
-QString dateForTyping(Date date) {
-    return QLocale().toString(QDate(date.year, date.month, date.day), QStringLiteral("d MMMM yyyy"));
-}
+QString dateForTyping(Date date) { return Formatter::date(date, {}); }
 
 } // namespace piolo::models

@@ -19,7 +19,8 @@ inline constexpr int longestTypedName = 120;
 [[nodiscard]] std::optional<int> readCount(const QString& text, int least, int most);
 /// "84", "72.5", also with the locale's decimal point or a comma; three decimals at most, 10 to 400.
 [[nodiscard]] std::optional<Tempo> readTempo(const QString& text);
-/// "2027-05-12", "12 May 2027", or the locale's short form.
+/// "2027-05-12", "12 May 2027" with the month in the locale's words or in English, or the locale's short
+/// form.
 [[nodiscard]] std::optional<Date> readDate(const QString& text);
 /// A date as it is shown for typing: "12 May 2027".
 [[nodiscard]] QString dateForTyping(Date date);

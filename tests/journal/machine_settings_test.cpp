@@ -95,6 +95,7 @@ TEST_CASE("settings come back as they were saved, and what a version does not kn
     settings.muted = {{"subdivision", true}};
     settings.keys = {{"mark", "Space"}, {"back", "PgUp"}};
     settings.theme = "dark";
+    settings.language = "de";
     settings.modelClick = false;
     settings.welcomed = true;
     settings.unknown = R"({"pedal":{"model":[1,2]}})";
@@ -111,6 +112,7 @@ TEST_CASE("settings come back as they were saved, and what a version does not kn
     CHECK(back.muted == settings.muted);
     CHECK(back.keys == settings.keys);
     CHECK(back.theme == settings.theme);
+    CHECK(back.language == settings.language);
     CHECK(back.modelClick == settings.modelClick);
     CHECK(back.welcomed == settings.welcomed);
     CHECK(back.unknown == settings.unknown);
@@ -138,6 +140,7 @@ TEST_CASE("a bad value is told by its name, the file set aside, and the other va
     CHECK(toldOf(R"({"keys":["Space"]})") == "keys");
     CHECK(toldOf(R"({"theme":"pink"})") == "theme");
     CHECK(toldOf(R"({"modelClick":"yes"})") == "modelClick");
+    CHECK(toldOf(R"({"language":1})") == "language");
     CHECK(toldOf(R"({"welcomed":1})") == "welcomed");
     CHECK(toldOf(R"({"voice":7,"soundDevice":true})") == "soundDevice");
     CHECK(toldOf(R"({"offsetMs":-500,"levels":{},"theme":"light"})") == "");

@@ -1,0 +1,59 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""What a translation must keep of its text. Each law gives what is wrong in one line, or nothing."""
+import re
+
+PLURAL_FORMS = 2  # of English, German and Italian alike
+
+_PLACE = re.compile(r"%L?[1-9n]|&(?=\w)|[\[\]]")
+_ENDS = ".:?!…;,"
+
+
+def done(text):
+    if text.state in ("vanished", "obsolete"):
+        return "is no text of the program any more"
+    if text.state == "unfinished" or not all(text.forms):
+        return "is not translated"
+    return None
+
+
+def plurals(text):
+    if text.plural and len(text.forms) != PLURAL_FORMS:
+        return f"has {len(text.forms)} plural forms, not {PLURAL_FORMS}"
+    return None
+
+
+def places(text):
+    """Placeholders, the key of a menu and the brackets around what may be missing."""
+    wanted = sorted(_PLACE.findall(text.source))
+    for form in text.forms:
+        if form and sorted(_PLACE.findall(form)) != wanted:
+            return f"has other placeholders: {form!r}"
+    return None
+
+
+def _end(words):
+    words = words.rstrip("”“»\"')")
+    return words[-1:] if words[-1:] in _ENDS else ""
+
+
+def ends(text):
+    for form in text.forms:
+        if form and _end(form) != _end(text.source):
+            return f"ends otherwise: {form!r}"
+    return None
+
+
+def margins(text):
+    """Spaces and line ends around it."""
+    for form in text.forms:
+        if form and (form[:1].isspace(), form[-1:].isspace()) != (text.source[:1].isspace(), text.source[-1:].isspace()):
+            return f"has other margins: {form!r}"
+    return None
+
+
+ALL = (done, plurals, places, ends, margins)
+
+
+def broken(texts):
+    """A line for each law that a text breaks."""
+    return [f"{text.named()} {fault}" for text in texts for law in ALL if (fault := law(text))]
