@@ -16,7 +16,12 @@ Item {
         visible: !desk.running
         screen: PracticeRoom.screen
         minutes: PracticeRoom.minutesToday
-        onWanted: screen => PracticeRoom.screen = screen
+        onWanted: screen => screen === "help" ? HelpPlace.openHere() : PracticeRoom.screen = screen
+    }
+    Shortcut {
+        sequences: [StandardKey.HelpContents]
+        enabled: !desk.running
+        onActivated: HelpPlace.openHere()
     }
     NoticeLine {
         id: notice

@@ -34,6 +34,8 @@ FocusScope {
         takeBack.forceActiveFocus(Qt.TabFocusReason);
     }
 
+    onDeskChanged: HelpPlace.part = desk === "form" ? "" : desk
+    Component.onDestruction: HelpPlace.part = ""
     onDrillRequested: passage => PracticeRoom.openDrill(passage)
 
     Connections {

@@ -56,11 +56,11 @@ set_target_properties(piolo_models PROPERTIES AUTOMOC ON)
 set_target_properties(piolo_device PROPERTIES AUTOMOC ON)
 
 # The QML types of src/models and the screens of qml/, one module: Piolo.
-file(GLOB PIOLO_QML CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/qml/*.qml)
+file(GLOB PIOLO_QML CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/qml/*.qml ${PROJECT_SOURCE_DIR}/qml/help/*.qml)
 foreach(FILE IN LISTS PIOLO_QML)
   get_filename_component(NAME ${FILE} NAME)
   set_source_files_properties(${FILE} PROPERTIES QT_RESOURCE_ALIAS ${NAME})
-  if(NAME STREQUAL "Theme.qml")
+  if(NAME MATCHES "^(Theme|HelpPlace).qml$")
     set_source_files_properties(${FILE} PROPERTIES QT_QML_SINGLETON_TYPE TRUE)
   endif()
 endforeach()

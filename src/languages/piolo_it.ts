@@ -1023,77 +1023,55 @@
     </message>
 </context>
 <context>
-    <name>HelpScreen</name>
+    <name>HelpCare</name>
+    <message>
+        <source>Take care of yourself</source>
+        <translation>Abbi cura di te</translation>
+    </message>
+    <message>
+        <source>Of 442 music students about half had had a first complaint from playing within a year; fatigue and a change in how much they did raised the risk (Cruder and others 2023).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Of forty students about half would have passed a day's dose of noise by practising alone (Phillips and Mace 2008).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Breaks, a warm-up, a daily limit and no sudden increase are what a sheet for students of two professional bodies advises (NASM and PAMA).</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpContents</name>
     <message>
         <source>Help</source>
         <translation>Guida</translation>
     </message>
     <message>
-        <source>Your keys</source>
-        <translation>I tuoi tasti</translation>
-    </message>
-    <message>
-        <source>%1: start; while the click runs, mark a miss.</source>
+        <source>Back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <source>%1: end an open-ended run clean.</source>
-        <translation type="unfinished" />
+        <source>%1, key %2</source>
+        <translation>%1, tasto %2</translation>
     </message>
     <message>
-        <source>%1: take back the last mark.</source>
-        <translation type="unfinished" />
+        <source>Esc</source>
+        <translation>Esc</translation>
     </message>
     <message>
-        <source>%1 and %2: the tempo up and down, while stopped.</source>
+        <source>Chapters</source>
         <translation type="unfinished" />
     </message>
+</context>
+<context>
+    <name>HelpDrill</name>
     <message>
-        <source>%1: hear the passage first, where its bars were picked from a score.</source>
-        <translation type="unfinished" />
+        <source>Drill</source>
+        <translation>Studio</translation>
     </message>
     <message>
-        <source>%1: stop.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>In a passage's form Ctrl+Return saves and drills it; in the log N makes a passage of the bars that break.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>A page turner pedal works as a key. Change any of them in the settings.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>From slow to the whole piece</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in its context with two bars on either side, and in run-throughs of the piece. When the log speaks for the next stage the drill says why; you decide, and may go back.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Where it breaks: the log shows the misses of a passage by bar and beat, and makes a smaller passage of the worst bars, with a bar to run up.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Play the piece through stands in a passage's form: Space where the music stops, Return at the last note.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>The rule</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Choose a tempo at which nothing goes wrong. Touch one key, and only for a miss: a run that reaches its last bar without one is clean.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>A miss drops the tempo, but never below the floor. A full row of clean runs climbs one step, but never past the target. A miss or a climb starts the row again.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole; the settings change how many days.</source>
+        <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean by itself. A miss drops the tempo, never below the floor; a full row of clean runs climbs one step, never past the target. A miss or a climb starts the row again.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -1101,39 +1079,445 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <source>A new day opens two rungs below the last full row. The rule makes for few mistakes and an honest record; nobody has shown that climbing step by step beats every other way to practise.</source>
+        <source>A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole. A new day opens two rungs below the last full row. The settings change both.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <source>Other ways to play</source>
+        <source>Felt as: quarter = 60 and eighth = 120 are one speed; another beat turns everything over and keeps your row. Find the tempo: name one you think you can play, and each miss drops until a full row has found yours. A try, and runs without the click, in context or at half tempo, move nothing. Each articulation has a best of its own.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <source>Felt as: quarter = 60 and eighth = 120 are one speed. Another beat turns tempo, target and steps over and keeps your row. A beat in which they would not come out even is not offered.</source>
+        <source>start; while the click runs, mark a miss</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <source>Find the tempo: set the tempo you think you can play, and each miss drops until a full row has found yours.</source>
+        <source>end an open-ended run clean</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <source>Articulation and rhythm: each articulation has a best of its own; another one starts the row again.</source>
+        <source>take back the last mark</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <source>Gentle near the target, in a passage's form: a miss there drops one climb, and at the target only the second in a row drops.</source>
+        <source>%1; %2</source>
+        <comment>keys for up; keys for down</comment>
+        <translation type="unfinished">%1, %2 {1;?}</translation>
+    </message>
+    <message>
+        <source>the tempo up and down, while stopped</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <source>What the practice log keeps</source>
+        <source>one try at the target</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <source>Every run with its tempo, its day and where a miss was marked; every tempo set by hand; every change to a passage. Marks taken back stay in the log as taken back.</source>
+        <source>hear the passage first, where its bars came from a score</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Drop and climb make a staircase as hearing tests use it. It settles about where so many runs are clean as its steps decide: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula supposes a player who neither tires nor learns.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Climbing step by step is customary. It is not shown to beat other orders of tempi: among sixty school wind players a steady climb, the full tempo and both in turn made no significant difference (Henley 2001). The rule makes for few misses and an honest record.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A full row is no proof: five clean of five only say, at 95 %, that more than 54 of 100 runs are clean.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Going on after the first success helps to keep what was learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much in music is not known.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A change of tempo below about three in a hundred is hard to hear (Drake and Botte 1993). So a climb and a drop are told by short signals.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpFiles</name>
+    <message>
+        <source>Passage files</source>
+        <translation>File di passaggi</translation>
+    </message>
+    <message>
+        <source>Carry passages from a teacher to a student: a file holds passages and their pieces, and nothing of what was played. Before anything is taken from one you see what it would change.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>What you have edited since it came is marked, so that a new version of your teacher's does not cover your own work unseen. The same file twice changes nothing.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpKeys</name>
+    <message>
+        <source>Keys</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>keys: what they do</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>HelpLog</name>
+    <message>
+        <source>Practice log</source>
+        <translation>Diario di studio</translation>
+    </message>
+    <message>
+        <source>Everything that happened, day by day: every run with its tempo, its mark and where a miss fell; tempi set by hand; run-throughs; your own notes. Marks taken back stay as taken back.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>The curve shows the tempo by day or by run. Where it breaks shows the misses of a passage by bar and beat, and makes a smaller passage of the worst bars, with a bar to run up.</source>
         <translation type="unfinished" />
     </message>
     <message>
         <source>It is written to the practice folder on this computer and nowhere else. Nothing is sent away. Copy the folder, or let your own file sync carry it, and all is there.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>makes a passage of the bars that break</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Plus, minus, 0</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>on the curve: closer, farther, all of it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>on the curve: move along; with Shift run by run</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>on the curve: the next passage; in the list: the next line</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>PgUp, PgDown, Home, End</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>through the days</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>You hear a slip first and press after: each miss is put back by your reaction time. A quarter of a second is a guess; the settings have your own.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Days apart help to keep what was learned (Simmons 2012). Minutes apart are a rest: pauses up to a quarter of an hour changed nothing in a test five minutes later (Wiseheart, D'Souza and Chae 2017). One day missed now and then is told as fine, two in a row are told; that is our choice.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpMusic</name>
+    <message>
+        <source>A passage from a music file</source>
+        <translation>Un passaggio da un file di musica</translation>
+    </message>
+    <message>
+        <source>Reads a score in MusicXML, shows its parts, and takes the bars that you pick: their meter, their tempo mark, and their notes, so that the passage can be heard first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Type where the file is, or drop it on the card.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>School wind players who heard a model did better in rhythm and gained more tempo, in whatever order they practised their tempi (Henley 2001).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Bars with a repeat inside, or with a change of meter, are refused rather than guessed: a passage is played straight through.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpPage</name>
+    <message>
+        <source>What it is for</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Why it does that</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>What is said of them here stands in their abstracts or opening pages.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpPaper</name>
+    <message>
+        <source>Practice on paper</source>
+        <translation>Studio su carta</translation>
+    </message>
+    <message>
+        <source>Print a ladder for each passage, tick it in pencil where there is no screen, and enter the sheet later: the rule goes through its marks as if they had been played here, on the day that you give.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A sheet says how many, not in which order: on each rung misses count before circles.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Runs of an earlier day go in no earlier than the last day of the passage's log: what the rule has done since is not undone.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpPassages</name>
+    <message>
+        <source>Passages</source>
+        <translation>Passaggi</translation>
+    </message>
+    <message>
+        <source>All your passages: by the next date of their piece, by how long they have rested, or by how far they have to climb. The form beside the list holds what the chosen one is made of: bars, meter, tempi, rule, click, and how it is played.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Its bars, a start and a target are enough; the rest has a good beginning. The form says how long a run takes, and about how many runs a full row asks for.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Gentle near the target: a miss there drops one climb, and at the target only the second in a row drops.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>from passage to passage in the list</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Ctrl+Return</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>save what the form holds, and drill it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Short passages come clean sooner: in a long one a single bad bar brings the whole run down. Cutting a passage where it breaks is common practice, with no source.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>About how many runs: this is arithmetic for a player of whose runs nine in ten are clean, who neither tires nor learns. It is no promise.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpPicture</name>
+    <message>
+        <source>A picture of the music</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Take in a photo, a scan or a PDF page of your part, and put the frame around the passage: what is in the frame is shown while you drill. The picture is copied into the practice folder.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Arrow keys</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>move the frame, or the edge that is chosen; with Shift in larger steps</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Space</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>the next edge, and the whole frame again</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>PgUp, PgDown</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>scroll the page</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>leave it as it was</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>The eyes stay on the part: the bars of the passage alone, as large as there is room for. This is common practice, with no source. Copy only music that you may copy.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpRunThrough</name>
+    <message>
+        <source>Run-through</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A whole piece without the click, from start to finish; the way there is in the form of a passage of that piece. Press the key where the music stops, and play on. The clock guesses the bar, and you put it right before the run-through is kept.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Space, PgDown</source>
+        <translation>Spazio, Pag giù</translation>
+    </message>
+    <message>
+        <source>start; then: the music stopped here</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Invio</translation>
+    </message>
+    <message>
+        <source>the last note</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>give up</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>It shows what the click hides: where the piece breaks when nothing leads. A stop at a bar that is not known may have been anywhere, and counts against every passage of the piece.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A passage is kept while the newest two run-throughs did not stop in it. Two is our choice, with no source: few enough to be played, more than luck.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpScales</name>
+    <message>
+        <source>Scales</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. Every cell shows its best tempo with a full row; an empty one has not been played yet. A cell is drilled like any passage.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>One cell is proposed as the next; you decide.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Days apart help: of twenty-nine players of nine notes only those who came back after a day, not after minutes or hours, were more accurate the second time (Simmons 2012).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Mixed order can help later: forty-one beginners on the clarinet ended their practice alike, and a day later those who had practised in mixed order were faster, though no more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (Rhode Island College). So the mix is an offer.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Look-alikes last in the evening may cost: a second, similar melody took away the gain of the night in a study with sixty players (Psychology of Music, 2013).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Nobody keeps in step with single clicks faster than about eight to ten a second (Repp 2006): in small notes follow the beat.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpSettings</name>
+    <message>
+        <source>Settings</source>
+        <translation>Impostazioni</translation>
+    </message>
+    <message>
+        <source>Sound, looks, language and keys belong to this computer; how the drill goes travels with the practice folder.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Any key can do any of the drill's work: choose what it is to do, then press it. A page turner pedal is a key like any other.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Three days to be secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and yours to change. That days apart help is known (Simmons 2012); how many are best is not.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>The level of the click starts low. Your instrument is louder, and that is well so: choose a sharper voice rather than more level.</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>HelpStart</name>
+    <message>
+        <source>From slow to the whole piece</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Piolo gets a hard passage clean. Choose a tempo at which nothing goes wrong, play it again and again, and touch one key, and only for a miss: the tempo follows how cleanly you play.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in its context with two bars on either side, and in run-throughs of the piece. When the log speaks for the next stage the drill says why; you decide, and may go back.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>help for the screen you are on, while the click is still</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Tab, Shift+Tab</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>from one control to the next, and back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Return, Space</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>press the control</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists on three bars (Duke, Simmons and Cash 2009). So misses are kept few, and what counts is clean runs, not minutes.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Nearly every player reports slow practice (Allingham and Wöllner 2022): that says what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). So a try at the target is always at hand.</source>
         <translation type="unfinished" />
     </message>
 </context>
