@@ -64,6 +64,9 @@ Column {
             leftPadding: 12
             rightPadding: 22
             verticalAlignment: Text.AlignVCenter
+            wrapMode: Text.WordWrap
+            maximumLineCount: 2
+            lineHeight: 0.9
             elide: Text.ElideRight
             text: choice.shown
             Accessible.ignored: true

@@ -23,9 +23,19 @@ Card {
         id: title
         x: Theme.gap
         y: 18
+        visible: x + width + 8 < buttons.x
         text: curves.by === "days" ? qsTr("Tempo by day") : qsTr("Tempo by run")
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
+    }
+    Words {
+        x: title.x
+        y: title.y
+        visible: !title.visible
+        text: qsTr("Tempo")
+        font.weight: Font.DemiBold
+        Accessible.role: Accessible.Heading
+        Accessible.name: title.text
     }
     Words {
         anchors.left: title.right

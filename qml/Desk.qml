@@ -19,7 +19,7 @@ Item {
         onWanted: screen => screen === "help" ? HelpPlace.openHere() : PracticeRoom.screen = screen
     }
     Shortcut {
-        sequences: [StandardKey.HelpContents]
+        sequence: "F1"
         enabled: !desk.running
         onActivated: HelpPlace.openHere()
     }

@@ -11,7 +11,8 @@ ColumnLayout {
     required property KeyBindings keys
     /// The tempo stands beside the beats, so that the music has its room.
     property bool compact: false
-    readonly property bool roomy: height > (drill.canHear ? 600 : 500)
+    /// There is height for large buttons. Said from outside: a layout that asked for its own height would go round.
+    property bool roomy: false
 
     function inOneLine(a, b) {
         return a === "" || b === "" ? a + b : qsTr("%1 · %2").arg(a).arg(b);
@@ -125,7 +126,7 @@ ColumnLayout {
         InkButton {
             objectName: "start"
             Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            Layout.preferredWidth: 4
             Layout.preferredHeight: desk.roomy ? 84 : 60
             text: qsTr("Start")
             mark: "▶"
@@ -137,7 +138,7 @@ ColumnLayout {
         }
         RowLayout {
             Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            Layout.preferredWidth: 5
             spacing: 12
 
             InkButton {
@@ -214,6 +215,7 @@ ColumnLayout {
     }
     MarkLegend {
         Layout.fillWidth: true
+        Layout.preferredWidth: 1
         visible: !desk.compact
         keys: desk.keys
         openEnded: desk.drill.openEnded

@@ -30,6 +30,9 @@ Item {
     readonly property real musicRoom: height - (roomy ? 495 : 425) - (drill.canHear ? 64 : 0)
     readonly property real musicHeight: withStaff ? staff.wantedHeight : Math.min(besides / music.shape, musicRoom)
 
+    /// About what is left for the desk below the title and the music.
+    readonly property real deskHeight: height - 2 * margin - 60 - (withMusic ? musicHeight + Theme.gap : 0)
+
     ColumnLayout {
         anchors.fill: parent
         anchors.margins: screen.margin
@@ -151,6 +154,7 @@ Item {
                         Layout.fillHeight: true
                         drill: screen.drill
                         keys: screen.keys
+                        roomy: screen.deskHeight > (screen.drill.canHear ? 600 : 500)
                         compact: screen.withMusic && screen.height - screen.musicHeight < 640
                     }
 

@@ -8,7 +8,8 @@ import QtQuick.Templates as T
 Item {
     id: contents
 
-    property list<HelpChapter> chapters
+    /// Of HelpChapter.
+    property var chapters: []
     property int place: 0
     property bool leadsBack: false
 

@@ -11,20 +11,35 @@ Item {
     property int size: Theme.body
     property color ink: Theme.ink
 
-    implicitWidth: words.implicitWidth
-    implicitHeight: words.implicitHeight
+    // As on one line each, whatever is wrapped: sizes that follow the width would go round in a layout.
+    implicitWidth: Math.max(main.implicitWidth + (sign.visible ? sign.implicitWidth + row.spacing : 0), keys.visible ? keys.implicitWidth : 0)
+    implicitHeight: large.height + (key === "" ? 0 : words.spacing + small.height)
 
+    /// What is left of a button's width beside its rounded edges.
+    readonly property real room: Math.max(0, width - 8)
+
+    FontMetrics {
+        id: large
+        font.family: Theme.family
+        font.pixelSize: label.size
+    }
+    FontMetrics {
+        id: small
+        font.family: Theme.family
+        font.pixelSize: Theme.small
+    }
     Column {
         id: words
         anchors.centerIn: parent
-        width: Math.min(implicitWidth, label.width)
         spacing: 2
 
         Row {
+            id: row
             anchors.horizontalCenter: parent.horizontalCenter
-            spacing: 10
+            spacing: sign.visible ? 8 : 0
 
             Words {
+                id: sign
                 visible: text !== ""
                 text: label.mark
                 color: label.ink
@@ -32,21 +47,27 @@ Item {
                 Accessible.ignored: true
             }
             Words {
+                id: main
+                width: Math.min(implicitWidth, Math.max(0, label.room - (sign.visible ? sign.width + parent.spacing : 0)))
                 text: label.text
                 color: label.ink
                 font.pixelSize: label.size
                 font.weight: Font.DemiBold
+                wrapMode: Text.WordWrap
+                horizontalAlignment: Text.AlignHCenter
                 Accessible.ignored: true
             }
         }
         Words {
+            id: keys
             anchors.horizontalCenter: parent.horizontalCenter
-            width: Math.min(implicitWidth, label.width)
-            elide: Text.ElideRight
+            width: Math.min(implicitWidth, label.room)
             visible: text !== ""
             text: label.key
             color: label.ink
             font.pixelSize: Theme.small
+            wrapMode: Text.WordWrap
+            horizontalAlignment: Text.AlignHCenter
             Accessible.ignored: true
         }
     }

@@ -90,7 +90,7 @@ Item {
                 anchors.left: figure.right
                 anchors.leftMargin: picture.figure * (rung.present ? 0.7 : 0.9)
                 anchors.right: parent.right
-                anchors.rightMargin: picture.notes ? picture.figure * (rung.present ? 3.7 : 3.9) : 0
+                anchors.rightMargin: picture.notes ? picture.figure * (rung.present ? 4.4 : 4.6) : 0
                 y: (parent.height - height) / 2
                 height: rung.present ? Math.max(10, picture.figure * 0.7) : rung.target ? 4 : 3
                 radius: height / 2

@@ -24,7 +24,7 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         text: row.words
         font.weight: row.index === 0 ? Font.DemiBold : Font.Normal
-        elide: Text.ElideRight
+        wrapMode: Text.WordWrap
         Accessible.ignored: true
     }
     T.Slider {

@@ -7,7 +7,7 @@ Item {
 
     property var values: ({})
 
-    readonly property real effectWidth: Math.min(280, width * 0.29)
+    readonly property real effectWidth: Math.min(340, width * 0.29)
 
     Words {
         id: time
@@ -55,6 +55,9 @@ Item {
         horizontalAlignment: Text.AlignRight
         text: face.values.effect
         color: Theme.faint
+        wrapMode: Text.WordWrap
+        maximumLineCount: 2
+        lineHeight: 0.9
         elide: Text.ElideRight
         Accessible.ignored: true
     }

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Qt 6.4's linter does not see the ids around a component.
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Window
 import Piolo
@@ -35,8 +37,14 @@ Window {
     Connections {
         target: PracticeRoom
         function onLanguageChanged() {
-            Qt.callLater(window.layAnew);
+            anew.start();
         }
+    }
+
+    Timer {
+        id: anew
+        interval: 0 // the choice of a language has to end before it is taken away
+        onTriggered: window.layAnew()
     }
 
     /// The screens in another language; what had the focus has it again.
@@ -51,8 +59,8 @@ Window {
     function itemNamed(item, name) {
         if (item.objectName === name)
             return item;
-        for (const child of item.children) {
-            const found = itemNamed(child, name);
+        for (let i = 0; i < item.children.length; ++i) {
+            const found = itemNamed(item.children[i], name);
             if (found)
                 return found;
         }

@@ -17,13 +17,13 @@ GridLayout {
 
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 4
+        Layout.preferredWidth: 7
         name: "firstBar"
         label: qsTr("First bar")
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 4
+        Layout.preferredWidth: 9
         name: "bars"
         label: qsTr("Bars")
         enabled: !form.open
@@ -34,7 +34,7 @@ GridLayout {
         objectName: "field-openEnded"
         Layout.columnSpan: 2
         Layout.fillWidth: true
-        Layout.preferredWidth: 10
+        Layout.preferredWidth: 20
         Layout.alignment: Qt.AlignTop
         Layout.topMargin: 21
         text: qsTr("Open-ended: I end each run")
@@ -44,13 +44,13 @@ GridLayout {
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 4
+        Layout.preferredWidth: 7
         name: "meter"
         label: qsTr("Meter")
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 4
+        Layout.preferredWidth: 9
         name: "groups"
         label: qsTr("Groups")
         placeholder: form.editor.usualGroups === "" ? qsTr("none") : form.editor.usualGroups
@@ -58,7 +58,7 @@ GridLayout {
     Choice {
         objectName: "field-beat"
         Layout.fillWidth: true
-        Layout.preferredWidth: 5
+        Layout.preferredWidth: 10
         Layout.alignment: Qt.AlignTop
         label: qsTr("Beat")
         options: form.editor.beats
@@ -69,7 +69,7 @@ GridLayout {
     Choice {
         objectName: "field-subdivision"
         Layout.fillWidth: true
-        Layout.preferredWidth: 5
+        Layout.preferredWidth: 11
         Layout.alignment: Qt.AlignTop
         label: qsTr("Subdivision")
         options: form.editor.subdivisions
@@ -78,27 +78,27 @@ GridLayout {
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 4
+        Layout.preferredWidth: 7
         name: "pickup"
         label: qsTr("Pick-up")
         placeholder: qsTr("none")
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 4
+        Layout.preferredWidth: 9
         name: "countIn"
         label: qsTr("Count-in, bars")
     }
     FormCell {
         editor: form.editor
-        Layout.preferredWidth: 5
+        Layout.preferredWidth: 10
         name: "breath"
         label: qsTr("Breath, beats")
     }
     Tick {
         objectName: "field-landing"
         Layout.fillWidth: true
-        Layout.preferredWidth: 5
+        Layout.preferredWidth: 10
         Layout.alignment: Qt.AlignTop
         Layout.topMargin: 21
         text: qsTr("Landing note")

@@ -63,7 +63,7 @@ Card {
                 text: card.board.notesText
                 font.pixelSize: Theme.small
                 wrapMode: Text.WordWrap
-                maximumLineCount: card.compact ? 1 : 2
+                maximumLineCount: 2
                 elide: Text.ElideRight
             }
             Words {

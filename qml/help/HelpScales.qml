@@ -6,7 +6,13 @@ HelpChapter {
     title: qsTr("Scales")
     purpose: [
         qsTr("One kind of scale in all twelve keys, and each key from quarters to septuplets. Every cell shows its best tempo with a full row; an empty one has not been played yet. A cell is drilled like any passage."),
-        qsTr("One cell is proposed as the next; you decide.")
+        qsTr("One cell is proposed as the next, with its reason: of those not played today the one played longest ago, when that is a week or more; else one that was never played; else the one furthest below the best of its row. You decide."),
+        qsTr("A new cell starts from the best of its nearest neighbour, two notches down. Its end is arranged so that the last note falls on a beat; the card says how.")
+    ]
+    keys: [
+        [qsTr("Arrow keys"), qsTr("from cell to cell")],
+        [qsTr("Home"), qsTr("the cell that is proposed")],
+        [qsTr("Return, Space"), qsTr("drill the cell")]
     ]
     why: [
         qsTr("Days apart help: of twenty-nine musicians learning nine notes on a keyboard only those who came back after a day, not after minutes or hours, were more accurate the second time (Simmons 2012)."),

@@ -33,6 +33,7 @@ piolo VERB --help   tells more of one verb
   --folder DIR     the practice folder; made when missing
   --drill PASSAGE  opens the drill at this passage, by its title or id
   --screen NAME    opens passages, drill, scales, log, settings or help
+  --language CODE  the window speaks system, en, de or it for this once
   --shot FILE      writes a PNG of the window there and ends
   --size WxH       of the window and that picture
   --version        prints the version

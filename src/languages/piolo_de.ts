@@ -1,4 +1,5 @@
-<?xml version='1.0' encoding='utf-8'?>
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
     <name>AccentRow</name>
@@ -15,7 +16,10 @@
     <name>BeatRow</name>
     <message numerus="yes">
         <source>%n beats in the bar</source>
-        <translation><numerusform>%n Schlag im Takt</numerusform><numerusform>%n Schläge im Takt</numerusform></translation>
+        <translation>
+            <numerusform>%n Schlag im Takt</numerusform>
+            <numerusform>%n Schläge im Takt</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -283,6 +287,10 @@
     <message>
         <source>The curve begins with the first run.</source>
         <translation>Die Kurve beginnt mit dem ersten Durchlauf.</translation>
+    </message>
+    <message>
+        <source>Tempo</source>
+        <translation>Tempo</translation>
     </message>
 </context>
 <context>
@@ -621,19 +629,19 @@
         <translation>hat keinen Wert; schreib einen dahinter, zum Beispiel %1</translation>
     </message>
     <message>
-        <source>"%1" is no whole number; write digits only, for example %2</source>
+        <source>&quot;%1&quot; is no whole number; write digits only, for example %2</source>
         <translation>„%1“ ist keine ganze Zahl; schreib nur Ziffern, zum Beispiel %2</translation>
     </message>
     <message>
-        <source>"%1" is no tempo; write 10 to 400 with at most three decimals, for example 72.5</source>
+        <source>&quot;%1&quot; is no tempo; write 10 to 400 with at most three decimals, for example 72.5</source>
         <translation>„%1“ ist kein Tempo; schreib 10 bis 400 mit höchstens drei Nachkommastellen, zum Beispiel 72.5</translation>
     </message>
     <message>
-        <source>"%1" is no meter that can be counted; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8</source>
+        <source>&quot;%1&quot; is no meter that can be counted; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8</source>
         <translation>„%1“ ist keine Taktart, die sich zählen lässt; schreib 1 bis 32 über 1, 2, 4, 8 oder 16, zum Beispiel 7/8</translation>
     </message>
     <message>
-        <source>"%1" is no beat; write 1/2, 1/4, 3/8, 1/8 or 3/4</source>
+        <source>&quot;%1&quot; is no beat; write 1/2, 1/4, 3/8, 1/8 or 3/4</source>
         <translation>„%1“ ist kein Schlag; schreib 1/2, 1/4, 3/8, 1/8 oder 3/4</translation>
     </message>
     <message>
@@ -641,15 +649,15 @@
         <translation>ein Takt %2 ist keine ganze Zahl von Schlägen %1; wähle einen kürzeren Schlag oder eine andere Taktart</translation>
     </message>
     <message>
-        <source>"%1" are no groups of a %2 bar; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
+        <source>&quot;%1&quot; are no groups of a %2 bar; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
         <translation>„%1“ sind keine Gruppen eines Takts %2; schreib Gruppen, die ihn füllen und auf Schlägen beginnen, so wie 2+2+3 einen 7/8 in Achteln füllt</translation>
     </message>
     <message>
-        <source>"%1" is no subdivision; write 1 to 8 pulses to the beat</source>
+        <source>&quot;%1&quot; is no subdivision; write 1 to 8 pulses to the beat</source>
         <translation>„%1“ ist keine Unterteilung; schreib 1 bis 8 Noten je Schlag</translation>
     </message>
     <message>
-        <source>"%1" is no voice; choose %2</source>
+        <source>&quot;%1&quot; is no voice; choose %2</source>
         <translation>„%1“ ist keine Stimme; wähle %2</translation>
     </message>
     <message>
@@ -661,19 +669,19 @@
         <translation>%1 liegt über %3, und das ist %2; senke das eine oder heb das andere</translation>
     </message>
     <message>
-        <source>"%1" does not fit here; write %2</source>
+        <source>&quot;%1&quot; does not fit here; write %2</source>
         <translation>„%1“ passt hier nicht; schreib %2</translation>
     </message>
     <message>
-        <source>"%1" names no kind of file that is written here; let the name end in %2</source>
+        <source>&quot;%1&quot; names no kind of file that is written here; let the name end in %2</source>
         <translation>„%1“ nennt keine Art von Datei, die hier geschrieben wird; der Name muss enden auf %2</translation>
     </message>
     <message>
-        <source>no passage has the id or title "%1"; check the spelling and the folder</source>
+        <source>no passage has the id or title &quot;%1&quot;; check the spelling and the folder</source>
         <translation>keine Stelle hat die Kennung oder den Titel „%1“; prüfe Schreibweise und Ordner</translation>
     </message>
     <message>
-        <source>"%1" is the title of more than one passage; name one by its id: %2</source>
+        <source>&quot;%1&quot; is the title of more than one passage; name one by its id: %2</source>
         <translation>„%1“ ist der Titel mehrerer Stellen; nenne eine mit ihrer Kennung: %2</translation>
     </message>
     <message>
@@ -681,11 +689,11 @@
         <translation>ist ein Wort zu viel; lass es weg, oder siehe %1 --help</translation>
     </message>
     <message>
-        <source>"%1" are no accents of a bar of %2 beats; write strong, group, plain or silent for each beat, with commas between</source>
+        <source>&quot;%1&quot; are no accents of a bar of %2 beats; write strong, group, plain or silent for each beat, with commas between</source>
         <translation>„%1“ sind keine Betonungen eines Takts mit %2 Schlägen; schreib für jeden Schlag strong, group, plain oder silent, mit Kommas dazwischen</translation>
     </message>
     <message>
-        <source>"%1" is no swing; write long:short from 1:1 to 3:1, as in 2:1</source>
+        <source>&quot;%1&quot; is no swing; write long:short from 1:1 to 3:1, as in 2:1</source>
         <translation>„%1“ ist kein Swing; schreib lang:kurz von 1:1 bis 3:1, etwa 2:1</translation>
     </message>
     <message>
@@ -693,7 +701,7 @@
         <translation>der Schlag hat keine Paare von Achteln oder Sechzehnteln für den Swing; teile ihn mit --subdivision in eine gerade Zahl davon</translation>
     </message>
     <message>
-        <source>"%1" are no breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2</source>
+        <source>&quot;%1&quot; are no breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2</source>
         <translation>„%1“ sind keine Atemstellen in den Takten 1 bis %2 mit %3 Schlägen; schreib TAKT:SCHLAG:SCHLÄGE nach dem ersten Schlag, der Reihe nach, etwa 4:3:1,8:1:2</translation>
     </message>
     <message>
@@ -705,19 +713,19 @@
         <translation>%1 Seiten sind mehr als die %2, die ein Bild fasst; gib einen Namen, der auf .pdf endet</translation>
     </message>
     <message>
-        <source>"%1" is no part of this score; write the number or the name of one of its %2, piolo bars FILE lists them</source>
+        <source>&quot;%1&quot; is no part of this score; write the number or the name of one of its %2, piolo bars FILE lists them</source>
         <translation>„%1“ ist keine Stimme dieser Partitur; schreib Nummer oder Namen einer ihrer %2, piolo bars DATEI nennt sie</translation>
     </message>
     <message>
-        <source>"%1" is no bar of this part from there on; its bars go from %2 to %3, write one of them, the earlier one first</source>
+        <source>&quot;%1&quot; is no bar of this part from there on; its bars go from %2 to %3, write one of them, the earlier one first</source>
         <translation>„%1“ ist von dort an kein Takt dieser Stimme; ihre Takte gehen von %2 bis %3, schreib einen davon, den früheren zuerst</translation>
     </message>
     <message>
-        <source>"%1" is no mark; write clean, miss, back, or tempo and a number</source>
+        <source>&quot;%1&quot; is no mark; write clean, miss, back, or tempo and a number</source>
         <translation>„%1“ ist keine Markierung; schreib clean, miss, back, oder tempo und eine Zahl</translation>
     </message>
     <message>
-        <source>"%1" is no tempo; write 10 to 400 with at most three decimals, for example tempo 72.5</source>
+        <source>&quot;%1&quot; is no tempo; write 10 to 400 with at most three decimals, for example tempo 72.5</source>
         <translation>„%1“ ist kein Tempo; schreib 10 bis 400 mit höchstens drei Nachkommastellen, zum Beispiel tempo 72.5</translation>
     </message>
     <message>
@@ -725,11 +733,11 @@
         <translation>die Zeile ist kein JSON-Objekt; sie wird aufbewahrt und nicht gezählt, bessere sie von Hand aus oder lass sie</translation>
     </message>
     <message>
-        <source>the key "%1" is missing; the line is kept and not counted, mend it by hand or leave it</source>
+        <source>the key &quot;%1&quot; is missing; the line is kept and not counted, mend it by hand or leave it</source>
         <translation>der Schlüssel „%1“ fehlt; die Zeile wird aufbewahrt und nicht gezählt, bessere sie von Hand aus oder lass sie</translation>
     </message>
     <message>
-        <source>the key "%1" has a value that cannot be[: %2]; the line is kept and not counted, mend it by hand or leave it</source>
+        <source>the key &quot;%1&quot; has a value that cannot be[: %2]; the line is kept and not counted, mend it by hand or leave it</source>
         <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; die Zeile wird aufbewahrt und nicht gezählt, bessere sie von Hand aus oder lass sie</translation>
     </message>
     <message>
@@ -737,7 +745,7 @@
         <translation>die Zeile hat ein neueres Format[ (%1)]; sie wird aufbewahrt und nicht gezählt, nimm ein neueres Piolo</translation>
     </message>
     <message>
-        <source>"%1" is a kind of fact that is not known; the line is kept and not counted, use a newer Piolo</source>
+        <source>&quot;%1&quot; is a kind of fact that is not known; the line is kept and not counted, use a newer Piolo</source>
         <translation>„%1“ ist eine unbekannte Art von Eintrag; die Zeile wird aufbewahrt und nicht gezählt, nimm ein neueres Piolo</translation>
     </message>
     <message>
@@ -765,19 +773,19 @@
         <translation>dies ist keine WAV-Datei mit einem Kanal in float32; gib eine an, wie piolo click sie schreibt</translation>
     </message>
     <message>
-        <source>the line is not as it was written; it is kept and not counted, put it back from a copy or take its "sum" out</source>
-        <translation>die Zeile ist nicht, wie sie geschrieben wurde; sie wird aufbewahrt und nicht gezählt, hol sie aus einer Kopie zurück oder nimm ihr "sum" heraus</translation>
+        <source>the line is not as it was written; it is kept and not counted, put it back from a copy or take its &quot;sum&quot; out</source>
+        <translation>die Zeile ist nicht, wie sie geschrieben wurde; sie wird aufbewahrt und nicht gezählt, hol sie aus einer Kopie zurück oder nimm ihr &quot;sum&quot; heraus</translation>
     </message>
     <message>
         <source>this is no passage file, or one that was cut short; nothing was taken from it, have it sent again</source>
         <translation>dies ist keine Stellendatei, oder eine abgeschnittene; nichts wurde daraus übernommen, lass sie noch einmal schicken</translation>
     </message>
     <message>
-        <source>the key "%1" is missing; nothing was taken from the file, mend it by hand or have it sent again</source>
+        <source>the key &quot;%1&quot; is missing; nothing was taken from the file, mend it by hand or have it sent again</source>
         <translation>der Schlüssel „%1“ fehlt; nichts wurde aus der Datei übernommen, bessere sie von Hand aus oder lass sie noch einmal schicken</translation>
     </message>
     <message>
-        <source>the key "%1" has a value that cannot be[: %2]; nothing was taken from the file, mend it by hand or have it sent again</source>
+        <source>the key &quot;%1&quot; has a value that cannot be[: %2]; nothing was taken from the file, mend it by hand or have it sent again</source>
         <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; nichts wurde aus der Datei übernommen, bessere sie von Hand aus oder lass sie noch einmal schicken</translation>
     </message>
     <message>
@@ -789,7 +797,7 @@
         <translation>die Kennung %1 steht hier zum zweiten Mal; nichts wurde aus der Datei übernommen, nimm eines der beiden von Hand heraus</translation>
     </message>
     <message>
-        <source>the passage "%1" belongs to a piece that is not in the file[ (%2)]; nothing was taken from it, have it sent again with its piece</source>
+        <source>the passage &quot;%1&quot; belongs to a piece that is not in the file[ (%2)]; nothing was taken from it, have it sent again with its piece</source>
         <translation>die Stelle „%1“ gehört zu einem Stück, das nicht in der Datei ist[ (%2)]; nichts wurde daraus übernommen, lass sie mit ihrem Stück schicken</translation>
     </message>
     <message>
@@ -809,11 +817,11 @@
         <translation>das XML bricht hier ab oder ist beschädigt[ (%1)]; speichere die Partitur neu, oder lass sie noch einmal schicken</translation>
     </message>
     <message>
-        <source>the element "%1" holds what cannot be[: %2]; save the score anew, or mend it by hand</source>
+        <source>the element &quot;%1&quot; holds what cannot be[: %2]; save the score anew, or mend it by hand</source>
         <translation>das Element „%1“ enthält Unmögliches[: %2]; speichere die Partitur neu, oder bessere sie von Hand aus</translation>
     </message>
     <message>
-        <source>the element "%1" is missing[ in "%2"]; save the score anew, or mend it by hand</source>
+        <source>the element &quot;%1&quot; is missing[ in &quot;%2&quot;]; save the score anew, or mend it by hand</source>
         <translation>das Element „%1“ fehlt[ in „%2“]; speichere die Partitur neu, oder bessere sie von Hand aus</translation>
     </message>
     <message>
@@ -857,7 +865,7 @@
         <translation>lässt sich in diesem Schlag nicht fühlen: %1 ginge nicht auf; ändere das zuerst</translation>
     </message>
     <message>
-        <source>the notes of "%1" are not known; pick its bars from a score in MusicXML, with piolo bars or in the window</source>
+        <source>the notes of &quot;%1&quot; are not known; pick its bars from a score in MusicXML, with piolo bars or in the window</source>
         <translation>die Noten von „%1“ sind nicht bekannt; wähle die Takte aus einer Partitur in MusicXML, mit piolo bars oder im Fenster</translation>
     </message>
     <message>
@@ -945,11 +953,11 @@
         <translation>der Rechner kam nicht nach: Tasten, die warten mussten: %1, nicht gezeigte Schläge: %2; schließ andere Programme, keine Markierung ging verloren</translation>
     </message>
     <message>
-        <source>"%1" is no key; write a letter from A to G, with flat or sharp, for example "E flat"</source>
+        <source>&quot;%1&quot; is no key; write a letter from A to G, with flat or sharp, for example &quot;E flat&quot;</source>
         <translation>„%1“ ist keine Tonart; schreib einen Buchstaben von A bis G, mit flat oder sharp, zum Beispiel „E flat“</translation>
     </message>
     <message>
-        <source>"%1" is no note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
+        <source>&quot;%1&quot; is no note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
         <translation>„%1“ ist kein Ton; schreib einen Buchstaben, seine Kreuze oder Been und die Oktave, zum Beispiel Bb3 oder F#6</translation>
     </message>
     <message>
@@ -1065,16 +1073,16 @@
         <translation>Gib auf dich acht</translation>
     </message>
     <message>
-        <source>Of 442 music students about half had had a first complaint from playing within a year; fatigue and a change in how much they did raised the risk (Cruder and others 2023).</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Of forty students about half would have passed a day's dose of noise by practising alone (Phillips and Mace 2008).</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
         <source>Breaks, a warm-up, a daily limit and no sudden increase are what a sheet for students of two professional bodies advises (NASM and PAMA).</source>
-        <translation type="unfinished" />
+        <translation>Pausen, Aufwärmen, eine Grenze für den Tag und keine plötzliche Steigerung: das rät ein Blatt zweier Fachverbände für Studierende (NASM und PAMA).</translation>
+    </message>
+    <message>
+        <source>Of 442 music students without a complaint from playing about half had one within a year; fatigue and a change in how active they were raised the risk (Cruder and others 2023).</source>
+        <translation>Von 442 Musikstudierenden ohne Beschwerden vom Spielen hatte binnen eines Jahres etwa die Hälfte welche; Müdigkeit und eine Änderung darin, wie viel sie sich bewegten, erhöhten das Risiko (Cruder und andere 2023).</translation>
+    </message>
+    <message>
+        <source>Of forty students about half would have passed a day&apos;s dose of sound by their own practice alone (Phillips and Mace 2008).</source>
+        <translation>Von vierzig Studierenden hätte etwa die Hälfte allein durch das eigene Üben die Tagesdosis an Schall überschritten (Phillips und Mace 2008).</translation>
     </message>
 </context>
 <context>
@@ -1085,7 +1093,7 @@
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished" />
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>%1, key %2</source>
@@ -1097,7 +1105,7 @@
     </message>
     <message>
         <source>Chapters</source>
-        <translation type="unfinished" />
+        <translation>Kapitel</translation>
     </message>
 </context>
 <context>
@@ -1108,72 +1116,72 @@
     </message>
     <message>
         <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean by itself. A miss drops the tempo, never below the floor; a full row of clean runs climbs one step, never past the target. A miss or a climb starts the row again.</source>
-        <translation type="unfinished" />
+        <translation>Einzähler, Durchlauf, Atem, und von vorn. Ein Durchlauf, der ohne Fehler seinen letzten Takt erreicht, ist von selbst sauber. Ein Fehler senkt das Tempo, nie unter die Untergrenze; eine volle Serie sauberer Durchläufe steigt um einen Schritt, nie über das Ziel. Nach einem Fehler oder Anstieg beginnt die Serie neu.</translation>
     </message>
     <message>
         <source>Pressed late? A press in the breath after a clean run makes that run a miss after all.</source>
-        <translation type="unfinished" />
+        <translation>Zu spät gedrückt? Ein Druck in der Atempause nach einem sauberen Durchlauf macht ihn doch noch zu einem mit Fehler.</translation>
     </message>
     <message>
         <source>A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole. A new day opens two rungs below the last full row. The settings change both.</source>
-        <translation type="unfinished" />
+        <translation>Eine volle Serie am Ziel zählt als sicher. An drei verschiedenen Tagen sicher, und die Stelle ist es im Ganzen. Ein neuer Tag beginnt zwei Sprossen unter der letzten vollen Serie. Beides ändern die Einstellungen.</translation>
     </message>
     <message>
         <source>Felt as: quarter = 60 and eighth = 120 are one speed; another beat turns everything over and keeps your row. Find the tempo: name one you think you can play, and each miss drops until a full row has found yours. A try, and runs without the click, in context or at half tempo, move nothing. Each articulation has a best of its own.</source>
-        <translation type="unfinished" />
+        <translation>Gefühlt in: Viertel = 60 und Achtel = 120 sind dieselbe Geschwindigkeit; ein anderer Schlag rechnet alles um und behält deine Serie. Tempo suchen: nenne eines, das du dir zutraust, und jeder Fehler senkt es, bis eine volle Serie deines gefunden hat. Ein Versuch sowie Durchläufe ohne Klick, im Zusammenhang oder im halben Tempo bewegen nichts. Jede Artikulation hat ihr eigenes Bestes.</translation>
     </message>
     <message>
         <source>start; while the click runs, mark a miss</source>
-        <translation type="unfinished" />
+        <translation>Start; während der Klick läuft: ein Fehler</translation>
     </message>
     <message>
         <source>end an open-ended run clean</source>
-        <translation type="unfinished" />
+        <translation>einen Durchlauf mit offenem Ende sauber beenden</translation>
     </message>
     <message>
         <source>take back the last mark</source>
-        <translation type="unfinished" />
+        <translation>die letzte Markierung zurücknehmen</translation>
     </message>
     <message>
         <source>%1; %2</source>
         <comment>keys for up; keys for down</comment>
-        <translation type="unfinished">%1, %2 {1;?}</translation>
+        <translation>%1; %2</translation>
     </message>
     <message>
         <source>the tempo up and down, while stopped</source>
-        <translation type="unfinished" />
+        <translation>das Tempo hinauf und hinunter, im Stand</translation>
     </message>
     <message>
         <source>one try at the target</source>
-        <translation type="unfinished" />
+        <translation>ein Versuch am Ziel</translation>
     </message>
     <message>
         <source>hear the passage first, where its bars came from a score</source>
-        <translation type="unfinished" />
+        <translation>die Stelle erst anhören, wenn ihre Takte aus einer Partitur kommen</translation>
     </message>
     <message>
         <source>stop</source>
-        <translation type="unfinished" />
+        <translation>anhalten</translation>
     </message>
     <message>
         <source>Drop and climb make a staircase as hearing tests use it. It settles about where so many runs are clean as its steps decide: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula supposes a player who neither tires nor learns.</source>
-        <translation type="unfinished" />
+        <translation>Abstieg und Anstieg bilden eine Treppe, wie Hörprüfungen sie verwenden. Sie pendelt sich etwa da ein, wo so viele Durchläufe sauber sind, wie ihre Schritte es bestimmen: mit fünf in Folge, Abstieg 4 und Anstieg 2 etwa 92 von 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). Die Formel setzt jemanden voraus, der weder ermüdet noch dazulernt.</translation>
     </message>
     <message>
         <source>Climbing step by step is customary. It is not shown to beat other orders of tempi: among sixty school wind players a steady climb, the full tempo and both in turn made no significant difference (Henley 2001). The rule makes for few misses and an honest record.</source>
-        <translation type="unfinished" />
+        <translation>Schrittweise zu steigern ist üblich. Dass es andere Reihenfolgen der Tempi übertrifft, ist nicht gezeigt: bei sechzig Schülerinnen und Schülern an Blasinstrumenten machten stetiges Steigern, volles Tempo und beides im Wechsel keinen bedeutsamen Unterschied (Henley 2001). Die Regel sorgt für wenige Fehler und ein ehrliches Protokoll.</translation>
     </message>
     <message>
         <source>A full row is no proof: five clean of five only say, at 95 %, that more than 54 of 100 runs are clean.</source>
-        <translation type="unfinished" />
+        <translation>Eine volle Serie ist kein Beweis: fünf von fünf sauber sagt, zu 95 %, nur, dass mehr als 54 von 100 Durchläufen sauber sind.</translation>
     </message>
     <message>
         <source>Going on after the first success helps to keep what was learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much in music is not known.</source>
-        <translation type="unfinished" />
+        <translation>Nach dem ersten Erfolg weiterzuüben hilft, Gelerntes zu behalten, in mäßigem Grad und bei vielerlei Aufgaben (Driskell, Willis und Copper 1992); wie sehr in der Musik, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>A change of tempo below about three in a hundred is hard to hear (Drake and Botte 1993). So a climb and a drop are told by short signals.</source>
-        <translation type="unfinished" />
+        <translation>Eine Tempoänderung unter etwa drei von hundert ist schwer zu hören (Drake und Botte 1993). Darum sagen kurze Signale einen Anstieg und einen Abstieg an.</translation>
     </message>
 </context>
 <context>
@@ -1184,18 +1192,18 @@
     </message>
     <message>
         <source>Carry passages from a teacher to a student: a file holds passages and their pieces, and nothing of what was played. Before anything is taken from one you see what it would change.</source>
-        <translation type="unfinished" />
+        <translation>Bringt Stellen von der Lehrkraft zu Schülerin und Schüler: eine Datei enthält Stellen und ihre Stücke, und nichts von dem, was gespielt wurde. Bevor etwas daraus übernommen wird, siehst du, was es ändern würde.</translation>
     </message>
     <message>
-        <source>What you have edited since it came is marked, so that a new version of your teacher's does not cover your own work unseen. The same file twice changes nothing.</source>
-        <translation type="unfinished" />
+        <source>What you have edited since it came is marked, so that a new version of your teacher&apos;s does not cover your own work unseen. The same file twice changes nothing.</source>
+        <translation>Was du bearbeitet hast, seit es kam, ist gekennzeichnet, damit eine neue Fassung deiner Lehrkraft nicht ungesehen deine eigene Arbeit überdeckt. Dieselbe Datei zweimal ändert nichts.</translation>
     </message>
 </context>
 <context>
     <name>HelpKeys</name>
     <message>
         <source>Keys</source>
-        <translation type="unfinished" />
+        <translation>Tasten</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1211,59 +1219,59 @@
     </message>
     <message>
         <source>Everything that happened, day by day: every run with its tempo, its mark and where a miss fell; tempi set by hand; run-throughs; your own notes. Marks taken back stay as taken back.</source>
-        <translation type="unfinished" />
+        <translation>Alles, was geschah, Tag für Tag: jeder Durchlauf mit seinem Tempo, seiner Markierung und dem Ort eines Fehlers; von Hand gesetzte Tempi; Gesamtdurchläufe; deine Notizen. Zurückgenommenes bleibt als zurückgenommen stehen.</translation>
     </message>
     <message>
         <source>The curve shows the tempo by day or by run. Where it breaks shows the misses of a passage by bar and beat, and makes a smaller passage of the worst bars, with a bar to run up.</source>
-        <translation type="unfinished" />
+        <translation>Die Kurve zeigt das Tempo nach Tagen oder nach Durchläufen. Wo es bricht zeigt die Fehler einer Stelle nach Takt und Schlag und macht aus den schlimmsten Takten eine kleinere Stelle, mit einem Takt Anlauf.</translation>
     </message>
     <message>
         <source>It is written to the practice folder on this computer and nowhere else. Nothing is sent away. Copy the folder, or let your own file sync carry it, and all is there.</source>
-        <translation type="unfinished" />
+        <translation>Es steht im Übeordner auf diesem Rechner und sonst nirgends. Nichts wird verschickt. Kopiere den Ordner, oder lass ihn von deinem eigenen Dateiabgleich mitnehmen, und alles ist da.</translation>
     </message>
     <message>
         <source>makes a passage of the bars that break</source>
-        <translation type="unfinished" />
+        <translation>macht eine Stelle aus den Takten, die brechen</translation>
     </message>
     <message>
         <source>Plus, minus, 0</source>
-        <translation type="unfinished" />
+        <translation>Plus, Minus, 0</translation>
     </message>
     <message>
         <source>on the curve: closer, farther, all of it</source>
-        <translation type="unfinished" />
+        <translation>auf der Kurve: näher, weiter weg, alles</translation>
     </message>
     <message>
         <source>Left, Right</source>
-        <translation type="unfinished" />
+        <translation>Links, Rechts</translation>
     </message>
     <message>
         <source>on the curve: move along; with Shift run by run</source>
-        <translation type="unfinished" />
+        <translation>auf der Kurve: verschieben; mit Umschalt Durchlauf für Durchlauf</translation>
     </message>
     <message>
         <source>Up, Down</source>
-        <translation type="unfinished" />
+        <translation>Auf, Ab</translation>
     </message>
     <message>
         <source>on the curve: the next passage; in the list: the next line</source>
-        <translation type="unfinished" />
+        <translation>auf der Kurve: die nächste Stelle; in der Liste: die nächste Zeile</translation>
     </message>
     <message>
         <source>PgUp, PgDown, Home, End</source>
-        <translation type="unfinished" />
+        <translation>Bild auf, Bild ab, Pos1, Ende</translation>
     </message>
     <message>
         <source>through the days</source>
-        <translation type="unfinished" />
+        <translation>durch die Tage</translation>
     </message>
     <message>
         <source>You hear a slip first and press after: each miss is put back by your reaction time. A quarter of a second is a guess; the settings have your own.</source>
-        <translation type="unfinished" />
+        <translation>Du hörst einen Patzer erst und drückst danach: jeder Fehler wird um deine Reaktionszeit zurückversetzt. Eine Viertelsekunde ist geschätzt; deine eigene steht in den Einstellungen.</translation>
     </message>
     <message>
-        <source>Days apart help to keep what was learned (Simmons 2012). Minutes apart are a rest: pauses up to a quarter of an hour changed nothing in a test five minutes later (Wiseheart, D'Souza and Chae 2017). One day missed now and then is told as fine, two in a row are told; that is our choice.</source>
-        <translation type="unfinished" />
+        <source>Days apart help to keep what was learned (Simmons 2012). Minutes apart are a rest: pauses up to a quarter of an hour changed nothing for beginners at the piano, tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). One day missed now and then is told as fine, two in a row are told; that is our choice.</source>
+        <translation>Abstand von Tagen hilft, Gelerntes zu behalten (Simmons 2012). Minuten dazwischen sind eine Pause: bis zu einer Viertelstunde änderte bei Anfängern am Klavier nichts, fünf Minuten später geprüft (Wiseheart, D&apos;Souza und Chae 2017). Ein ausgelassener Tag ab und zu gilt als in Ordnung, zwei in Folge werden gemeldet; das ist unsere Wahl.</translation>
     </message>
 </context>
 <context>
@@ -1274,38 +1282,38 @@
     </message>
     <message>
         <source>Reads a score in MusicXML, shows its parts, and takes the bars that you pick: their meter, their tempo mark, and their notes, so that the passage can be heard first.</source>
-        <translation type="unfinished" />
+        <translation>Liest eine Partitur in MusicXML, zeigt ihre Stimmen und nimmt die Takte, die du wählst: ihre Taktart, ihre Tempoangabe und ihre Noten, damit die Stelle erst angehört werden kann.</translation>
     </message>
     <message>
         <source>Type where the file is, or drop it on the card.</source>
-        <translation type="unfinished" />
+        <translation>Tippe ein, wo die Datei ist, oder zieh sie auf die Karte.</translation>
     </message>
     <message>
         <source>School wind players who heard a model did better in rhythm and gained more tempo, in whatever order they practised their tempi (Henley 2001).</source>
-        <translation type="unfinished" />
+        <translation>Schülerinnen und Schüler an Blasinstrumenten, die ein Vorbild hörten, wurden im Rhythmus besser und gewannen mehr Tempo, in welcher Reihenfolge der Tempi sie auch übten (Henley 2001).</translation>
     </message>
     <message>
         <source>Bars with a repeat inside, or with a change of meter, are refused rather than guessed: a passage is played straight through.</source>
-        <translation type="unfinished" />
+        <translation>Takte mit einer Wiederholung darin oder mit einem Taktwechsel werden abgelehnt statt geraten: eine Stelle wird geradewegs durchgespielt.</translation>
     </message>
 </context>
 <context>
     <name>HelpPage</name>
     <message>
         <source>What it is for</source>
-        <translation type="unfinished" />
+        <translation>Wozu es da ist</translation>
     </message>
     <message>
         <source>Why it does that</source>
-        <translation type="unfinished" />
+        <translation>Warum es das tut</translation>
     </message>
     <message>
         <source>Sources</source>
-        <translation type="unfinished" />
+        <translation>Quellen</translation>
     </message>
     <message>
         <source>What is said of them here stands in their abstracts or opening pages.</source>
-        <translation type="unfinished" />
+        <translation>Was hier von ihnen gesagt wird, steht in ihren Zusammenfassungen oder auf ihren ersten Seiten.</translation>
     </message>
 </context>
 <context>
@@ -1316,15 +1324,15 @@
     </message>
     <message>
         <source>Print a ladder for each passage, tick it in pencil where there is no screen, and enter the sheet later: the rule goes through its marks as if they had been played here, on the day that you give.</source>
-        <translation type="unfinished" />
+        <translation>Druck eine Leiter für jede Stelle, hake sie mit Bleistift ab, wo kein Bildschirm ist, und trag das Blatt später ein: die Regel geht durch seine Zeichen, als wären sie hier gespielt worden, an dem Tag, den du angibst.</translation>
     </message>
     <message>
         <source>A sheet says how many, not in which order: on each rung misses count before circles.</source>
-        <translation type="unfinished" />
+        <translation>Ein Blatt sagt, wie viele, nicht in welcher Reihenfolge: auf jeder Sprosse zählen Fehler vor Kreisen.</translation>
     </message>
     <message>
-        <source>Runs of an earlier day go in no earlier than the last day of the passage's log: what the rule has done since is not undone.</source>
-        <translation type="unfinished" />
+        <source>Runs of an earlier day go in no earlier than the last day of the passage&apos;s log: what the rule has done since is not undone.</source>
+        <translation>Durchläufe eines früheren Tages kommen frühestens auf den letzten Tag im Tagebuch der Stelle: was die Regel seither tat, wird nicht rückgängig gemacht.</translation>
     </message>
 </context>
 <context>
@@ -1335,74 +1343,74 @@
     </message>
     <message>
         <source>All your passages: by the next date of their piece, by how long they have rested, or by how far they have to climb. The form beside the list holds what the chosen one is made of: bars, meter, tempi, rule, click, and how it is played.</source>
-        <translation type="unfinished" />
+        <translation>Alle deine Stellen: nach dem nächsten Termin ihres Stücks, danach, wie lange sie geruht haben, oder wie weit sie zu steigen haben. Das Formular daneben enthält, woraus die gewählte besteht: Takte, Taktart, Tempi, Regel, Klick und wie sie gespielt wird.</translation>
     </message>
     <message>
         <source>Its bars, a start and a target are enough; the rest has a good beginning. The form says how long a run takes, and about how many runs a full row asks for.</source>
-        <translation type="unfinished" />
+        <translation>Takte, Start und Ziel genügen; der Rest hat einen guten Anfang. Das Formular sagt, wie lange ein Durchlauf dauert und etwa wie viele Durchläufe eine volle Serie braucht.</translation>
     </message>
     <message>
         <source>Gentle near the target: a miss there drops one climb, and at the target only the second in a row drops.</source>
-        <translation type="unfinished" />
+        <translation>Sanft nahe am Ziel: dort senkt ein Fehler um einen Anstieg, und am Ziel erst der zweite in Folge.</translation>
     </message>
     <message>
         <source>Up, Down</source>
-        <translation type="unfinished" />
+        <translation>Auf, Ab</translation>
     </message>
     <message>
         <source>from passage to passage in the list</source>
-        <translation type="unfinished" />
+        <translation>in der Liste von Stelle zu Stelle</translation>
     </message>
     <message>
         <source>Ctrl+Return</source>
-        <translation type="unfinished" />
+        <translation>Strg+Eingabe</translation>
     </message>
     <message>
         <source>save what the form holds, and drill it</source>
-        <translation type="unfinished" />
+        <translation>speichern, was im Formular steht, und üben</translation>
     </message>
     <message>
         <source>Short passages come clean sooner: in a long one a single bad bar brings the whole run down. Cutting a passage where it breaks is common practice, with no source.</source>
-        <translation type="unfinished" />
+        <translation>Kurze Stellen werden eher sauber: in einer langen reißt ein einziger schlechter Takt den ganzen Durchlauf herunter. Eine Stelle dort zu teilen, wo sie bricht, ist gängige Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <source>About how many runs: this is arithmetic for a player of whose runs nine in ten are clean, who neither tires nor learns. It is no promise.</source>
-        <translation type="unfinished" />
+        <translation>Etwa wie viele Durchläufe: das ist gerechnet für jemanden, der neun von zehn sauber spielt und weder ermüdet noch dazulernt. Es ist kein Versprechen.</translation>
     </message>
 </context>
 <context>
     <name>HelpPicture</name>
     <message>
         <source>A picture of the music</source>
-        <translation type="unfinished" />
+        <translation>Ein Bild der Noten</translation>
     </message>
     <message>
         <source>Take in a photo, a scan or a PDF page of your part, and put the frame around the passage: what is in the frame is shown while you drill. The picture is copied into the practice folder.</source>
-        <translation type="unfinished" />
+        <translation>Nimm ein Foto, einen Scan oder eine PDF-Seite deiner Stimme auf, und leg den Rahmen um die Stelle: was im Rahmen ist, wird beim Üben gezeigt. Das Bild wird in den Übeordner kopiert.</translation>
     </message>
     <message>
         <source>Arrow keys</source>
-        <translation type="unfinished" />
+        <translation>Pfeiltasten</translation>
     </message>
     <message>
         <source>move the frame, or the edge that is chosen; with Shift in larger steps</source>
-        <translation type="unfinished" />
+        <translation>bewegen den Rahmen oder die gewählte Kante; mit Umschalt in größeren Schritten</translation>
     </message>
     <message>
         <source>Space</source>
-        <translation type="unfinished" />
+        <translation>Leertaste</translation>
     </message>
     <message>
         <source>the next edge, and the whole frame again</source>
-        <translation type="unfinished" />
+        <translation>die nächste Kante, und wieder der ganze Rahmen</translation>
     </message>
     <message>
         <source>PgUp, PgDown</source>
-        <translation type="unfinished" />
+        <translation>Bild auf, Bild ab</translation>
     </message>
     <message>
         <source>scroll the page</source>
-        <translation type="unfinished" />
+        <translation>die Seite rollen</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -1410,22 +1418,22 @@
     </message>
     <message>
         <source>leave it as it was</source>
-        <translation type="unfinished" />
+        <translation>lassen, wie es war</translation>
     </message>
     <message>
         <source>The eyes stay on the part: the bars of the passage alone, as large as there is room for. This is common practice, with no source. Copy only music that you may copy.</source>
-        <translation type="unfinished" />
+        <translation>Die Augen bleiben auf der Stimme: nur die Takte der Stelle, so groß, wie Platz ist. Das ist gängige Praxis, ohne Quelle. Kopiere nur Noten, die du kopieren darfst.</translation>
     </message>
 </context>
 <context>
     <name>HelpRunThrough</name>
     <message>
         <source>Run-through</source>
-        <translation type="unfinished" />
+        <translation>Gesamtdurchlauf</translation>
     </message>
     <message>
         <source>A whole piece without the click, from start to finish; the way there is in the form of a passage of that piece. Press the key where the music stops, and play on. The clock guesses the bar, and you put it right before the run-through is kept.</source>
-        <translation type="unfinished" />
+        <translation>Ein ganzes Stück ohne Klick, von Anfang bis Ende; der Weg dorthin steht im Formular einer Stelle dieses Stücks. Drück die Taste, wo die Musik stockt, und spiel weiter. Die Uhr rät den Takt, und du stellst ihn richtig, bevor der Durchlauf behalten wird.</translation>
     </message>
     <message>
         <source>Space, PgDown</source>
@@ -1433,7 +1441,7 @@
     </message>
     <message>
         <source>start; then: the music stopped here</source>
-        <translation type="unfinished" />
+        <translation>Start; danach: hier stockte die Musik</translation>
     </message>
     <message>
         <source>Return</source>
@@ -1441,7 +1449,7 @@
     </message>
     <message>
         <source>the last note</source>
-        <translation type="unfinished" />
+        <translation>der letzte Ton</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -1449,46 +1457,74 @@
     </message>
     <message>
         <source>give up</source>
-        <translation type="unfinished" />
+        <translation>abbrechen</translation>
     </message>
     <message>
         <source>It shows what the click hides: where the piece breaks when nothing leads. A stop at a bar that is not known may have been anywhere, and counts against every passage of the piece.</source>
-        <translation type="unfinished" />
+        <translation>Er zeigt, was der Klick verbirgt: wo das Stück bricht, wenn nichts führt. Ein Halt in einem unbekannten Takt kann überall gewesen sein und zählt gegen jede Stelle des Stücks.</translation>
     </message>
     <message>
         <source>A passage is kept while the newest two run-throughs did not stop in it. Two is our choice, with no source: few enough to be played, more than luck.</source>
-        <translation type="unfinished" />
+        <translation>Eine Stelle bleibt, solange die neuesten zwei Gesamtdurchläufe nicht in ihr stockten. Zwei ist unsere Wahl, ohne Quelle: wenig genug zum Spielen, mehr als Glück.</translation>
     </message>
 </context>
 <context>
     <name>HelpScales</name>
     <message>
         <source>Scales</source>
-        <translation type="unfinished" />
+        <translation>Tonleitern</translation>
     </message>
     <message>
         <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. Every cell shows its best tempo with a full row; an empty one has not been played yet. A cell is drilled like any passage.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>One cell is proposed as the next; you decide.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Days apart help: of twenty-nine players of nine notes only those who came back after a day, not after minutes or hours, were more accurate the second time (Simmons 2012).</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Mixed order can help later: forty-one beginners on the clarinet ended their practice alike, and a day later those who had practised in mixed order were faster, though no more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (Rhode Island College). So the mix is an offer.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Look-alikes last in the evening may cost: a second, similar melody took away the gain of the night in a study with sixty players (Psychology of Music, 2013).</source>
-        <translation type="unfinished" />
+        <translation>Eine Art Tonleiter in allen zwölf Tonarten, und jede Tonart von Vierteln bis Septolen. Jedes Feld zeigt sein bestes Tempo mit voller Serie; ein leeres wurde noch nicht gespielt. Ein Feld wird geübt wie jede Stelle.</translation>
     </message>
     <message>
         <source>Nobody keeps in step with single clicks faster than about eight to ten a second (Repp 2006): in small notes follow the beat.</source>
-        <translation type="unfinished" />
+        <translation>Schneller als etwa acht bis zehn in der Sekunde hält niemand mit einzelnen Klicks Schritt (Repp 2006): Folge in kleinen Noten dem Schlag.</translation>
+    </message>
+    <message>
+        <source>Days apart help: of twenty-nine musicians learning nine notes on a keyboard only those who came back after a day, not after minutes or hours, were more accurate the second time (Simmons 2012).</source>
+        <translation>Abstand von Tagen hilft: von neunundzwanzig Musikern, die neun Töne auf einer Tastatur lernten, waren beim zweiten Mal nur die genauer, die nach einem Tag wiederkamen, nicht nach Minuten oder Stunden (Simmons 2012).</translation>
+    </message>
+    <message>
+        <source>Mixed order can help later: forty-one beginners on the clarinet ended their practice alike, and a day later those who had practised in mixed order were faster, though no more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (a study at Rhode Island College). So the mix is an offer.</source>
+        <translation>Gemischte Reihenfolge kann später helfen: einundvierzig Anfänger an der Klarinette beendeten das Üben gleich gut, und einen Tag später waren die schneller, die gemischt geübt hatten, wenn auch nicht genauer (Stambaugh 2011). Eine Sitzung mit neunzehn Anfängern an Klarinette und Saxophon zeigte keine Wirkung der Reihenfolge (eine Arbeit am Rhode Island College). Darum ist die Mischung ein Angebot.</translation>
+    </message>
+    <message>
+        <source>Look-alikes last in the evening may cost: a second, similar melody took away the gain of the night in one study with sixty musicians.</source>
+        <translation>Ähnliches zuletzt am Abend kann kosten: eine zweite, ähnliche Melodie nahm in einer Untersuchung mit sechzig Musikern den Gewinn der Nacht.</translation>
+    </message>
+    <message>
+        <source>One cell is proposed as the next, with its reason: of those not played today the one played longest ago, when that is a week or more; else one that was never played; else the one furthest below the best of its row. You decide.</source>
+        <translation>Ein Feld wird als nächstes vorgeschlagen, mit Begründung: von denen, die heute noch nicht gespielt wurden, das am längsten zurückliegende, wenn es eine Woche oder länger her ist; sonst eines, das noch nie gespielt wurde; sonst das, das am weitesten unter dem Besten seiner Reihe liegt. Du entscheidest.</translation>
+    </message>
+    <message>
+        <source>A new cell starts from the best of its nearest neighbour, two notches down. Its end is arranged so that the last note falls on a beat; the card says how.</source>
+        <translation>Ein neues Feld beginnt beim Besten seines nächsten Nachbarn, zwei Rasten tiefer. Sein Ende ist so eingerichtet, dass der letzte Ton auf einen Schlag fällt; die Karte sagt, wie.</translation>
+    </message>
+    <message>
+        <source>Arrow keys</source>
+        <translation>Pfeiltasten</translation>
+    </message>
+    <message>
+        <source>from cell to cell</source>
+        <translation>von Feld zu Feld</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Pos1</translation>
+    </message>
+    <message>
+        <source>the cell that is proposed</source>
+        <translation>das vorgeschlagene Feld</translation>
+    </message>
+    <message>
+        <source>Return, Space</source>
+        <translation>Eingabe, Leertaste</translation>
+    </message>
+    <message>
+        <source>drill the cell</source>
+        <translation>das Feld üben</translation>
     </message>
 </context>
 <context>
@@ -1499,62 +1535,62 @@
     </message>
     <message>
         <source>Sound, looks, language and keys belong to this computer; how the drill goes travels with the practice folder.</source>
-        <translation type="unfinished" />
+        <translation>Ton, Aussehen, Sprache und Tasten gehören zu diesem Rechner; wie das Üben geht, wandert mit dem Übeordner mit.</translation>
     </message>
     <message>
-        <source>Any key can do any of the drill's work: choose what it is to do, then press it. A page turner pedal is a key like any other.</source>
-        <translation type="unfinished" />
+        <source>Any key can do any of the drill&apos;s work: choose what it is to do, then press it. A page turner pedal is a key like any other.</source>
+        <translation>Jede Taste kann jede Arbeit beim Üben tun: wähle, was sie tun soll, und drück sie dann. Ein Blätterpedal ist eine Taste wie jede andere.</translation>
     </message>
     <message>
         <source>Three days to be secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and yours to change. That days apart help is known (Simmons 2012); how many are best is not.</source>
-        <translation type="unfinished" />
+        <translation>Drei Tage bis sicher, vier Sekunden zum Atmen nach einem Fehler, eine Viertelsekunde vom Patzer zur Taste: das haben wir gewählt, und du kannst es ändern. Dass Abstand von Tagen hilft, ist bekannt (Simmons 2012); wie viele am besten sind, nicht.</translation>
     </message>
     <message>
         <source>The level of the click starts low. Your instrument is louder, and that is well so: choose a sharper voice rather than more level.</source>
-        <translation type="unfinished" />
+        <translation>Der Pegel des Klicks beginnt niedrig. Dein Instrument ist lauter, und das ist gut so: wähle lieber eine schärfere Stimme als mehr Pegel.</translation>
     </message>
 </context>
 <context>
     <name>HelpStart</name>
     <message>
         <source>From slow to the whole piece</source>
-        <translation type="unfinished" />
+        <translation>Von langsam bis zum ganzen Stück</translation>
     </message>
     <message>
         <source>Piolo gets a hard passage clean. Choose a tempo at which nothing goes wrong, play it again and again, and touch one key, and only for a miss: the tempo follows how cleanly you play.</source>
-        <translation type="unfinished" />
+        <translation>Piolo macht eine schwere Stelle sauber. Wähle ein Tempo, in dem nichts schiefgeht, spiel sie wieder und wieder, und berühre eine einzige Taste, und nur bei einem Fehler: das Tempo folgt danach, wie sauber du spielst.</translation>
     </message>
     <message>
         <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in its context with two bars on either side, and in run-throughs of the piece. When the log speaks for the next stage the drill says why; you decide, and may go back.</source>
-        <translation type="unfinished" />
+        <translation>Eine Stelle geht durch fünf Etappen: langsam mit Klick, am Ziel sicher, ohne Klick, im Zusammenhang mit zwei Takten auf jeder Seite, und in Gesamtdurchläufen des Stücks. Wenn das Tagebuch für die nächste Etappe spricht, sagt das Üben, warum; du entscheidest, und kannst zurückgehen.</translation>
     </message>
     <message>
         <source>help for the screen you are on, while the click is still</source>
-        <translation type="unfinished" />
+        <translation>Hilfe zum Bildschirm, auf dem du bist, solange der Klick ruht</translation>
     </message>
     <message>
         <source>Tab, Shift+Tab</source>
-        <translation type="unfinished" />
+        <translation>Tab, Umschalt+Tab</translation>
     </message>
     <message>
         <source>from one control to the next, and back</source>
-        <translation type="unfinished" />
+        <translation>von einem Bedienelement zum nächsten, und zurück</translation>
     </message>
     <message>
         <source>Return, Space</source>
-        <translation type="unfinished" />
+        <translation>Eingabe, Leertaste</translation>
     </message>
     <message>
         <source>press the control</source>
-        <translation type="unfinished" />
+        <translation>das Bedienelement drücken</translation>
     </message>
     <message>
         <source>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists on three bars (Duke, Simmons and Cash 2009). So misses are kept few, and what counts is clean runs, not minutes.</source>
-        <translation type="unfinished" />
+        <translation>Wie gut eine Stelle über Nacht behalten wurde, hing damit zusammen, wie wenige Durchläufe falsch waren, nicht damit, wie lange oder wie oft sie gespielt wurde: siebzehn Pianistinnen und Pianisten an drei Takten (Duke, Simmons und Cash 2009). Darum bleiben die Fehler wenige, und es zählen saubere Durchläufe, nicht Minuten.</translation>
     </message>
     <message>
         <source>Nearly every player reports slow practice (Allingham and Wöllner 2022): that says what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). So a try at the target is always at hand.</source>
-        <translation type="unfinished" />
+        <translation>Fast alle, die spielen, geben an, langsam zu üben (Allingham und Wöllner 2022): das sagt, was üblich ist, nicht was wirkt. Gesehen werden auch Tücken, etwa Bewegungen, die anders sind als die schnellen (2023). Darum ist ein Versuch am Ziel immer zur Hand.</translation>
     </message>
 </context>
 <context>
@@ -1965,7 +2001,10 @@
     </message>
     <message numerus="yes">
         <source>%n misses</source>
-        <translation><numerusform>%n Fehler</numerusform><numerusform>%n Fehler</numerusform></translation>
+        <translation>
+            <numerusform>%n Fehler</numerusform>
+            <numerusform>%n Fehler</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -2040,6 +2079,17 @@
     <message>
         <source>Practice log</source>
         <translation>Übetagebuch</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>%1 – Piolo</source>
+        <translation>%1 – Piolo</translation>
+    </message>
+    <message>
+        <source>Piolo</source>
+        <translation>Piolo</translation>
     </message>
 </context>
 <context>
@@ -2311,7 +2361,7 @@
     </message>
     <message>
         <source>Scales</source>
-        <translation type="unfinished" />
+        <translation>Tonleitern</translation>
     </message>
 </context>
 <context>
@@ -2487,7 +2537,7 @@
         <translation>Notizen</translation>
     </message>
     <message>
-        <source>Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out that rung's ticks.</source>
+        <source>Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out that rung&apos;s ticks.</source>
         <translation>Steige von unten hinauf. Ein sauberer Durchlauf hakt einen Kreis ab; ein Fehler ist ein Strich im Kasten und löscht die Haken dieser Sprosse.</translation>
     </message>
     <message>
@@ -2554,7 +2604,7 @@
     </message>
     <message>
         <source>%1 ◆</source>
-        <comment>the target's tempo</comment>
+        <comment>the target&apos;s tempo</comment>
         <translation>%1 ◆</translation>
     </message>
     <message>
@@ -2784,11 +2834,17 @@
     </message>
     <message numerus="yes">
         <source>secure on %n days</source>
-        <translation><numerusform>sicher an %n Tag</numerusform><numerusform>sicher an %n Tagen</numerusform></translation>
+        <translation>
+            <numerusform>sicher an %n Tag</numerusform>
+            <numerusform>sicher an %n Tagen</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>secure on %1 of %n days</source>
-        <translation><numerusform>sicher an %1 von %n Tag</numerusform><numerusform>sicher an %1 von %n Tagen</numerusform></translation>
+        <translation>
+            <numerusform>sicher an %1 von %n Tag</numerusform>
+            <numerusform>sicher an %1 von %n Tagen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2870,7 +2926,10 @@
     </message>
     <message numerus="yes">
         <source>%n runs went by without a key. If you were not listening to every note, say no: they count for nothing and their climbs are taken back.</source>
-        <translation><numerusform>%n Durchlauf verging ohne Taste. Wenn du nicht auf jeden Ton gehört hast, sag nein: Er zählt dann nicht, und sein Anstieg wird zurückgenommen.</numerusform><numerusform>%n Durchläufe vergingen ohne Taste. Wenn du nicht auf jeden Ton gehört hast, sag nein: Sie zählen dann nicht, und ihre Anstiege werden zurückgenommen.</numerusform></translation>
+        <translation>
+            <numerusform>%n Durchlauf verging ohne Taste. Wenn du nicht auf jeden Ton gehört hast, sag nein: Er zählt dann nicht, und sein Anstieg wird zurückgenommen.</numerusform>
+            <numerusform>%n Durchläufe vergingen ohne Taste. Wenn du nicht auf jeden Ton gehört hast, sag nein: Sie zählen dann nicht, und ihre Anstiege werden zurückgenommen.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3075,7 +3134,7 @@
 <context>
     <name>PieceForm</name>
     <message>
-        <source>The piece's name</source>
+        <source>The piece&apos;s name</source>
         <translation>Name des Stücks</translation>
     </message>
     <message>
@@ -3356,505 +3415,545 @@
     <name>Scale</name>
     <message>
         <source>A♭</source>
-        <translation type="unfinished" />
+        <translation>As</translation>
     </message>
     <message>
         <source>A</source>
-        <translation type="unfinished" />
+        <translation>A</translation>
     </message>
     <message>
         <source>A♯</source>
-        <translation type="unfinished" />
+        <translation>Ais</translation>
     </message>
     <message>
         <source>B♭</source>
-        <translation type="unfinished" />
+        <translation>B</translation>
     </message>
     <message>
         <source>B</source>
-        <translation type="unfinished" />
+        <translation>H</translation>
     </message>
     <message>
         <source>B♯</source>
-        <translation type="unfinished" />
+        <translation>His</translation>
     </message>
     <message>
         <source>C♭</source>
-        <translation type="unfinished" />
+        <translation>Ces</translation>
     </message>
     <message>
         <source>C</source>
-        <translation type="unfinished" />
+        <translation>C</translation>
     </message>
     <message>
         <source>C♯</source>
-        <translation type="unfinished" />
+        <translation>Cis</translation>
     </message>
     <message>
         <source>D♭</source>
-        <translation type="unfinished" />
+        <translation>Des</translation>
     </message>
     <message>
         <source>D</source>
-        <translation type="unfinished" />
+        <translation>D</translation>
     </message>
     <message>
         <source>D♯</source>
-        <translation type="unfinished" />
+        <translation>Dis</translation>
     </message>
     <message>
         <source>E♭</source>
-        <translation type="unfinished" />
+        <translation>Es</translation>
     </message>
     <message>
         <source>E</source>
-        <translation type="unfinished" />
+        <translation>E</translation>
     </message>
     <message>
         <source>E♯</source>
-        <translation type="unfinished" />
+        <translation>Eis</translation>
     </message>
     <message>
         <source>F♭</source>
-        <translation type="unfinished" />
+        <translation>Fes</translation>
     </message>
     <message>
         <source>F</source>
-        <translation type="unfinished" />
+        <translation>F</translation>
     </message>
     <message>
         <source>F♯</source>
-        <translation type="unfinished" />
+        <translation>Fis</translation>
     </message>
     <message>
         <source>G♭</source>
-        <translation type="unfinished" />
+        <translation>Ges</translation>
     </message>
     <message>
         <source>G</source>
-        <translation type="unfinished" />
+        <translation>G</translation>
     </message>
     <message>
         <source>G♯</source>
-        <translation type="unfinished" />
+        <translation>Gis</translation>
     </message>
     <message>
         <source>Major</source>
-        <translation type="unfinished" />
+        <translation>Dur</translation>
     </message>
     <message>
         <source>%1 major</source>
-        <translation type="unfinished" />
+        <translation>%1-Dur</translation>
     </message>
     <message>
         <source>Natural minor (aeolian)</source>
-        <translation type="unfinished" />
+        <translation>Natürliches Moll (äolisch)</translation>
     </message>
     <message>
         <source>%1 natural minor</source>
-        <translation type="unfinished" />
+        <translation>%1-Moll, natürlich</translation>
     </message>
     <message>
         <source>Harmonic minor</source>
-        <translation type="unfinished" />
+        <translation>Harmonisches Moll</translation>
     </message>
     <message>
         <source>%1 harmonic minor</source>
-        <translation type="unfinished" />
+        <translation>%1-Moll, harmonisch</translation>
     </message>
     <message>
         <source>Melodic minor, classical</source>
-        <translation type="unfinished" />
+        <translation>Melodisches Moll, klassisch</translation>
     </message>
     <message>
         <source>%1 melodic minor</source>
-        <translation type="unfinished" />
+        <translation>%1-Moll, melodisch</translation>
     </message>
     <message>
         <source>Melodic minor, jazz</source>
-        <translation type="unfinished" />
+        <translation>Melodisches Moll, Jazz</translation>
     </message>
     <message>
         <source>%1 jazz minor</source>
-        <translation type="unfinished" />
+        <translation>%1-Moll, melodisch (Jazz)</translation>
     </message>
     <message>
         <source>Dorian</source>
-        <translation type="unfinished" />
+        <translation>Dorisch</translation>
     </message>
     <message>
         <source>%1 dorian</source>
-        <translation type="unfinished" />
+        <translation>%1 dorisch</translation>
     </message>
     <message>
         <source>Phrygian</source>
-        <translation type="unfinished" />
+        <translation>Phrygisch</translation>
     </message>
     <message>
         <source>%1 phrygian</source>
-        <translation type="unfinished" />
+        <translation>%1 phrygisch</translation>
     </message>
     <message>
         <source>Lydian</source>
-        <translation type="unfinished" />
+        <translation>Lydisch</translation>
     </message>
     <message>
         <source>%1 lydian</source>
-        <translation type="unfinished" />
+        <translation>%1 lydisch</translation>
     </message>
     <message>
         <source>Mixolydian</source>
-        <translation type="unfinished" />
+        <translation>Mixolydisch</translation>
     </message>
     <message>
         <source>%1 mixolydian</source>
-        <translation type="unfinished" />
+        <translation>%1 mixolydisch</translation>
     </message>
     <message>
         <source>Locrian</source>
-        <translation type="unfinished" />
+        <translation>Lokrisch</translation>
     </message>
     <message>
         <source>%1 locrian</source>
-        <translation type="unfinished" />
+        <translation>%1 lokrisch</translation>
     </message>
     <message>
         <source>Chromatic</source>
-        <translation type="unfinished" />
+        <translation>Chromatisch</translation>
     </message>
     <message>
         <source>chromatic from %1</source>
-        <translation type="unfinished" />
+        <translation>chromatisch ab %1</translation>
     </message>
     <message>
         <source>Whole tone</source>
-        <translation type="unfinished" />
+        <translation>Ganzton</translation>
     </message>
     <message>
         <source>whole tone from %1</source>
-        <translation type="unfinished" />
+        <translation>Ganzton ab %1</translation>
     </message>
     <message>
         <source>Diminished, whole step first</source>
-        <translation type="unfinished" />
+        <translation>Vermindert, Ganzton zuerst</translation>
     </message>
     <message>
         <source>%1 diminished, whole step first</source>
-        <translation type="unfinished" />
+        <translation>%1 vermindert, Ganzton zuerst</translation>
     </message>
     <message>
         <source>Diminished, half step first</source>
-        <translation type="unfinished" />
+        <translation>Vermindert, Halbton zuerst</translation>
     </message>
     <message>
         <source>%1 diminished, half step first</source>
-        <translation type="unfinished" />
+        <translation>%1 vermindert, Halbton zuerst</translation>
     </message>
     <message>
         <source>Major pentatonic</source>
-        <translation type="unfinished" />
+        <translation>Durpentatonik</translation>
     </message>
     <message>
         <source>%1 major pentatonic</source>
-        <translation type="unfinished" />
+        <translation>%1-Durpentatonik</translation>
     </message>
     <message>
         <source>Minor pentatonic</source>
-        <translation type="unfinished" />
+        <translation>Mollpentatonik</translation>
     </message>
     <message>
         <source>%1 minor pentatonic</source>
-        <translation type="unfinished" />
+        <translation>%1-Mollpentatonik</translation>
     </message>
     <message>
         <source>Blues</source>
-        <translation type="unfinished" />
+        <translation>Blues</translation>
     </message>
     <message>
         <source>%1 blues</source>
-        <translation type="unfinished" />
+        <translation>%1 Blues</translation>
     </message>
     <message>
         <source>Altered</source>
-        <translation type="unfinished" />
+        <translation>Alteriert</translation>
     </message>
     <message>
         <source>%1 altered</source>
-        <translation type="unfinished" />
+        <translation>%1 alteriert</translation>
     </message>
     <message>
         <source>Lydian dominant</source>
-        <translation type="unfinished" />
+        <translation>Lydisch-dominant</translation>
     </message>
     <message>
         <source>%1 lydian dominant</source>
-        <translation type="unfinished" />
+        <translation>%1 lydisch-dominant</translation>
     </message>
     <message>
         <source>Bebop dominant</source>
-        <translation type="unfinished" />
+        <translation>Bebop, Dominante</translation>
     </message>
     <message>
         <source>%1 bebop dominant</source>
-        <translation type="unfinished" />
+        <translation>%1 Bebop, Dominante</translation>
     </message>
     <message>
         <source>Bebop major</source>
-        <translation type="unfinished" />
+        <translation>Bebop, Dur</translation>
     </message>
     <message>
         <source>%1 bebop major</source>
-        <translation type="unfinished" />
+        <translation>%1 Bebop, Dur</translation>
     </message>
     <message>
         <source>Bebop minor</source>
-        <translation type="unfinished" />
+        <translation>Bebop, Moll</translation>
     </message>
     <message>
         <source>%1 bebop minor</source>
-        <translation type="unfinished" />
+        <translation>%1 Bebop, Moll</translation>
     </message>
     <message>
         <source>Major arpeggio</source>
-        <translation type="unfinished" />
+        <translation>Durdreiklang, gebrochen</translation>
     </message>
     <message>
         <source>%1 major arpeggio</source>
-        <translation type="unfinished" />
+        <translation>%1-Durdreiklang, gebrochen</translation>
     </message>
     <message>
         <source>Minor arpeggio</source>
-        <translation type="unfinished" />
+        <translation>Molldreiklang, gebrochen</translation>
     </message>
     <message>
         <source>%1 minor arpeggio</source>
-        <translation type="unfinished" />
+        <translation>%1-Molldreiklang, gebrochen</translation>
     </message>
     <message>
         <source>Dominant seventh arpeggio</source>
-        <translation type="unfinished" />
+        <translation>Dominantseptakkord, gebrochen</translation>
     </message>
     <message>
         <source>%1 dominant seventh arpeggio</source>
-        <translation type="unfinished" />
+        <translation>%1 Dominantseptakkord, gebrochen</translation>
     </message>
     <message>
         <source>Diminished seventh arpeggio</source>
-        <translation type="unfinished" />
+        <translation>Verminderter Septakkord, gebrochen</translation>
     </message>
     <message>
         <source>%1 diminished seventh arpeggio</source>
-        <translation type="unfinished" />
+        <translation>%1 verminderter Septakkord, gebrochen</translation>
     </message>
     <message>
         <source>Half-diminished arpeggio</source>
-        <translation type="unfinished" />
+        <translation>Halbverminderter Akkord, gebrochen</translation>
     </message>
     <message>
         <source>%1 half-diminished arpeggio</source>
-        <translation type="unfinished" />
+        <translation>%1 halbverminderter Akkord, gebrochen</translation>
     </message>
     <message>
         <source>Augmented arpeggio</source>
-        <translation type="unfinished" />
+        <translation>Übermäßiger Dreiklang, gebrochen</translation>
     </message>
     <message>
         <source>%1 augmented arpeggio</source>
-        <translation type="unfinished" />
+        <translation>%1 übermäßiger Dreiklang, gebrochen</translation>
     </message>
     <message>
         <source>One octave</source>
-        <translation type="unfinished" />
+        <translation>Eine Oktave</translation>
     </message>
     <message>
         <source>Two octaves</source>
-        <translation type="unfinished" />
+        <translation>Zwei Oktaven</translation>
     </message>
     <message>
         <source>The whole range</source>
-        <translation type="unfinished" />
+        <translation>Der ganze Umfang</translation>
     </message>
     <message>
         <source>one octave</source>
-        <translation type="unfinished" />
+        <translation>eine Oktave</translation>
     </message>
     <message>
         <source>two octaves</source>
-        <translation type="unfinished" />
+        <translation>zwei Oktaven</translation>
     </message>
     <message>
         <source>the whole range</source>
-        <translation type="unfinished" />
+        <translation>der ganze Umfang</translation>
     </message>
     <message>
         <source>In order</source>
-        <translation type="unfinished" />
+        <translation>Der Reihe nach</translation>
     </message>
     <message>
         <source>In thirds</source>
-        <translation type="unfinished" />
+        <translation>In Terzen</translation>
     </message>
     <message>
         <source>In fourths</source>
-        <translation type="unfinished" />
+        <translation>In Quarten</translation>
     </message>
     <message>
         <source>In turns of three</source>
-        <translation type="unfinished" />
+        <translation>In Dreiergruppen</translation>
     </message>
     <message>
         <source>In turns of four</source>
-        <translation type="unfinished" />
+        <translation>In Vierergruppen</translation>
     </message>
     <message>
         <source>%1</source>
-        <translation type="unfinished">%1</translation>
+        <translation>%1</translation>
     </message>
     <message>
         <source>%1 in thirds</source>
-        <translation type="unfinished" />
+        <translation>%1 in Terzen</translation>
     </message>
     <message>
         <source>%1 in fourths</source>
-        <translation type="unfinished" />
+        <translation>%1 in Quarten</translation>
     </message>
     <message>
         <source>%1 in turns of three</source>
-        <translation type="unfinished" />
+        <translation>%1 in Dreiergruppen</translation>
     </message>
     <message>
         <source>%1 in turns of four</source>
-        <translation type="unfinished" />
+        <translation>%1 in Vierergruppen</translation>
     </message>
     <message>
         <source>By fourths</source>
-        <translation type="unfinished" />
+        <translation>In Quarten</translation>
     </message>
     <message>
         <source>By fifths</source>
-        <translation type="unfinished" />
+        <translation>In Quinten</translation>
     </message>
     <message>
         <source>By semitones</source>
-        <translation type="unfinished" />
+        <translation>In Halbtönen</translation>
     </message>
     <message>
         <source>Drawn by lot</source>
-        <translation type="unfinished" />
+        <translation>Ausgelost</translation>
     </message>
     <message>
         <source>piccolo</source>
-        <translation type="unfinished" />
+        <translation>Piccoloflöte</translation>
     </message>
     <message>
         <source>flute</source>
-        <translation type="unfinished" />
+        <translation>Flöte</translation>
     </message>
     <message>
         <source>oboe</source>
-        <translation type="unfinished" />
+        <translation>Oboe</translation>
     </message>
     <message>
         <source>English horn</source>
-        <translation type="unfinished" />
+        <translation>Englischhorn</translation>
     </message>
     <message>
         <source>clarinet in E flat</source>
-        <translation type="unfinished" />
+        <translation>Klarinette in Es</translation>
     </message>
     <message>
         <source>clarinet in B flat</source>
-        <translation type="unfinished" />
+        <translation>Klarinette in B</translation>
     </message>
     <message>
         <source>clarinet in A</source>
-        <translation type="unfinished" />
+        <translation>Klarinette in A</translation>
     </message>
     <message>
         <source>bass clarinet</source>
-        <translation type="unfinished" />
+        <translation>Bassklarinette</translation>
     </message>
     <message>
         <source>bassoon</source>
-        <translation type="unfinished" />
+        <translation>Fagott</translation>
     </message>
     <message>
         <source>soprano saxophone</source>
-        <translation type="unfinished" />
+        <translation>Sopransaxophon</translation>
     </message>
     <message>
         <source>alto saxophone</source>
-        <translation type="unfinished" />
+        <translation>Altsaxophon</translation>
     </message>
     <message>
         <source>tenor saxophone</source>
-        <translation type="unfinished" />
+        <translation>Tenorsaxophon</translation>
     </message>
     <message>
         <source>baritone saxophone</source>
-        <translation type="unfinished" />
+        <translation>Baritonsaxophon</translation>
     </message>
     <message>
         <source>trumpet in B flat</source>
-        <translation type="unfinished" />
+        <translation>Trompete in B</translation>
     </message>
     <message>
         <source>trumpet in C</source>
-        <translation type="unfinished" />
+        <translation>Trompete in C</translation>
     </message>
     <message>
         <source>cornet</source>
-        <translation type="unfinished" />
+        <translation>Kornett</translation>
     </message>
     <message>
         <source>flugelhorn</source>
-        <translation type="unfinished" />
+        <translation>Flügelhorn</translation>
     </message>
     <message>
         <source>horn in F</source>
-        <translation type="unfinished" />
+        <translation>Horn in F</translation>
     </message>
     <message>
         <source>trombone</source>
-        <translation type="unfinished" />
+        <translation>Posaune</translation>
     </message>
     <message>
         <source>euphonium</source>
-        <translation type="unfinished" />
+        <translation>Euphonium</translation>
     </message>
     <message>
         <source>euphonium in treble clef</source>
-        <translation type="unfinished" />
+        <translation>Euphonium im Violinschlüssel</translation>
     </message>
     <message>
         <source>tuba</source>
-        <translation type="unfinished" />
+        <translation>Tuba</translation>
+    </message>
+    <message>
+        <source>it goes one note over the last tonic and comes back</source>
+        <translation>geht sie einen Ton über den letzten Grundton und kommt zurück</translation>
+    </message>
+    <message>
+        <source>it goes one note under the last tonic and comes back</source>
+        <translation>geht sie einen Ton unter den letzten Grundton und kommt zurück</translation>
     </message>
     <message>
         <source>it goes %1 notes over the last tonic and comes back</source>
-        <translation type="unfinished" />
+        <translation>geht sie %1 Töne über den letzten Grundton und kommt zurück</translation>
     </message>
     <message>
         <source>it goes %1 notes under the last tonic and comes back</source>
-        <translation type="unfinished" />
+        <translation>geht sie %1 Töne unter den letzten Grundton und kommt zurück</translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
         <comment>a scale, its range, its subdivision</comment>
-        <translation type="unfinished" />
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>the top note is played twice</source>
+        <translation>erklingt der oberste Ton zweimal</translation>
+    </message>
+    <message>
+        <source>the last tonic is played twice</source>
+        <translation>erklingt der letzte Grundton zweimal</translation>
+    </message>
+    <message>
+        <source>To end on a beat, %1.</source>
+        <translation>Um auf einem Schlag zu enden, %1.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>no key signature: its accidentals stand at the notes</source>
+        <translation>ohne Vorzeichnung: die Vorzeichen stehen bei den Noten</translation>
+    </message>
+    <message>
+        <source>no sharps or flats</source>
+        <translation>ohne Vorzeichen</translation>
+    </message>
+    <message>
+        <source>1 flat</source>
+        <translation>1 B</translation>
     </message>
     <message numerus="yes">
         <source>%n flats</source>
-        <translation type="unfinished">
-            <numerusform />
-            <numerusform />
+        <translation>
+            <numerusform>%n B</numerusform>
+            <numerusform>%n Been</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>1 sharp</source>
+        <translation>1 Kreuz</translation>
     </message>
     <message numerus="yes">
         <source>%n sharps</source>
-        <translation type="unfinished">
-            <numerusform />
-            <numerusform />
+        <translation>
+            <numerusform>%n Kreuz</numerusform>
+            <numerusform>%n Kreuze</numerusform>
         </translation>
     </message>
 </context>
@@ -3874,28 +3973,28 @@
     </message>
     <message>
         <source>Write it as %1</source>
-        <translation type="unfinished" />
+        <translation>Schreib sie als %1</translation>
     </message>
 </context>
 <context>
     <name>ScaleCell</name>
     <message>
         <source>next: %1</source>
-        <translation type="unfinished" />
+        <translation>als Nächstes: %1</translation>
     </message>
 </context>
 <context>
     <name>ScaleGrid</name>
     <message>
         <source>Twelve keys by seven subdivisions. The arrow keys choose, Return drills.</source>
-        <translation type="unfinished" />
+        <translation>Zwölf Tonarten mal sieben Unterteilungen. Die Pfeiltasten wählen, die Eingabetaste übt.</translation>
     </message>
 </context>
 <context>
     <name>ScaleInstrument</name>
     <message>
         <source>Your instrument</source>
-        <translation type="unfinished" />
+        <translation>Dein Instrument</translation>
     </message>
     <message>
         <source>Another window writes to this practice folder: these cannot be changed here.</source>
@@ -3903,96 +4002,96 @@
     </message>
     <message>
         <source>Scales are written for it, in its clef and range. This travels with the practice folder.</source>
-        <translation type="unfinished" />
+        <translation>Tonleitern werden dafür notiert, in seinem Schlüssel und Umfang. Das wandert mit dem Übeordner mit.</translation>
     </message>
     <message>
         <source>Instrument</source>
-        <translation type="unfinished" />
+        <translation>Instrument</translation>
     </message>
     <message>
         <source>Lowest note, as written</source>
-        <translation type="unfinished" />
+        <translation>Tiefster Ton, wie notiert</translation>
     </message>
     <message>
         <source>Highest note, as written</source>
-        <translation type="unfinished" />
+        <translation>Höchster Ton, wie notiert</translation>
     </message>
     <message>
         <source>Octave 4 begins at middle C. A saxophone with a high F♯ key, a baritone with a low A, notes above the usual range: set what you play.</source>
-        <translation type="unfinished" />
+        <translation>Oktave 4 beginnt beim eingestrichenen C. Ein Saxophon mit Hoch-Fis-Klappe, ein Bariton mit tiefem A, Töne über dem üblichen Umfang: stell ein, was du spielst.</translation>
     </message>
     <message>
         <source>Draw another order of keys</source>
-        <translation type="unfinished" />
+        <translation>Eine andere Reihenfolge auslosen</translation>
     </message>
     <message>
         <source>To the grid</source>
-        <translation type="unfinished" />
+        <translation>Zum Raster</translation>
     </message>
 </context>
 <context>
     <name>ScaleView</name>
     <message>
         <source>Kind of scale</source>
-        <translation type="unfinished" />
+        <translation>Art der Tonleiter</translation>
     </message>
     <message>
         <source>How far it goes</source>
-        <translation type="unfinished" />
+        <translation>Wie weit sie geht</translation>
     </message>
     <message>
         <source>Order of its notes</source>
-        <translation type="unfinished" />
+        <translation>Folge ihrer Töne</translation>
     </message>
     <message>
         <source>Order of the keys</source>
-        <translation type="unfinished" />
+        <translation>Folge der Tonarten</translation>
     </message>
     <message>
         <source>keys</source>
-        <translation type="unfinished" />
+        <translation>Tonarten</translation>
     </message>
 </context>
 <context>
     <name>ScaleWeeks</name>
     <message>
         <source>Keys by weeks</source>
-        <translation type="unfinished" />
+        <translation>Tonarten nach Wochen</translation>
     </message>
     <message>
         <source>How many runs of each key, in all kinds and subdivisions of this instrument. A week begins on Monday.</source>
-        <translation type="unfinished" />
+        <translation>Wie viele Durchläufe jeder Tonart, in allen Arten und Unterteilungen dieses Instruments. Eine Woche beginnt am Montag.</translation>
     </message>
     <message>
         <source>%1, week of %2: %3</source>
-        <translation type="unfinished" />
+        <translation>%1, Woche vom %2: %3</translation>
     </message>
 </context>
 <context>
     <name>ScalesScreen</name>
     <message>
         <source>Scales</source>
-        <translation type="unfinished" />
+        <translation>Tonleitern</translation>
     </message>
     <message>
         <source>Keys as written for the %1; how they sound stands below them.</source>
-        <translation type="unfinished" />
+        <translation>Tonarten notiert für %1, darunter klingend.</translation>
     </message>
     <message>
         <source>What is shown</source>
-        <translation type="unfinished" />
+        <translation>Was gezeigt wird</translation>
     </message>
     <message>
         <source>Grid</source>
-        <translation type="unfinished" />
+        <translation>Raster</translation>
     </message>
     <message>
         <source>Weeks</source>
-        <translation type="unfinished" />
+        <translation>Wochen</translation>
     </message>
     <message>
         <source>Instrument</source>
-        <translation type="unfinished" />
+        <translation>Instrument</translation>
     </message>
 </context>
 <context>
@@ -4149,7 +4248,10 @@
     <message numerus="yes">
         <source>%n not saved yet</source>
         <comment>marks</comment>
-        <translation><numerusform>%n noch nicht gespeichert</numerusform><numerusform>%n noch nicht gespeichert</numerusform></translation>
+        <translation>
+            <numerusform>%n noch nicht gespeichert</numerusform>
+            <numerusform>%n noch nicht gespeichert</numerusform>
+        </translation>
     </message>
     <message>
         <source>✓ saved</source>
@@ -4345,8 +4447,8 @@
     </message>
     <message>
         <source>%1 = %2</source>
-        <comment>a beat unit's sign = its beats per minute</comment>
-        <translation>%1 = %2</translation>
+        <comment>a beat unit&apos;s sign = its beats per minute</comment>
+        <translation>%1&#xa0;=&#xa0;%2</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -4388,7 +4490,10 @@
     </message>
     <message numerus="yes">
         <source>%n notches</source>
-        <translation><numerusform>%n Raste</numerusform><numerusform>%n Rasten</numerusform></translation>
+        <translation>
+            <numerusform>%n Raste</numerusform>
+            <numerusform>%n Rasten</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 s</source>
@@ -4453,11 +4558,17 @@
     </message>
     <message numerus="yes">
         <source>in %n days</source>
-        <translation><numerusform>in %n Tag</numerusform><numerusform>in %n Tagen</numerusform></translation>
+        <translation>
+            <numerusform>in %n Tag</numerusform>
+            <numerusform>in %n Tagen</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n days ago</source>
-        <translation><numerusform>vor %n Tag</numerusform><numerusform>vor %n Tagen</numerusform></translation>
+        <translation>
+            <numerusform>vor %n Tag</numerusform>
+            <numerusform>vor %n Tagen</numerusform>
+        </translation>
     </message>
     <message>
         <source>1 run</source>
@@ -4465,7 +4576,10 @@
     </message>
     <message numerus="yes">
         <source>%n runs</source>
-        <translation><numerusform>%n Durchlauf</numerusform><numerusform>%n Durchläufe</numerusform></translation>
+        <translation>
+            <numerusform>%n Durchlauf</numerusform>
+            <numerusform>%n Durchläufe</numerusform>
+        </translation>
     </message>
     <message>
         <source>1 day</source>
@@ -4473,7 +4587,10 @@
     </message>
     <message numerus="yes">
         <source>%n days</source>
-        <translation><numerusform>%n Tag</numerusform><numerusform>%n Tage</numerusform></translation>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
     </message>
     <message>
         <source>1 passage</source>
@@ -4481,7 +4598,10 @@
     </message>
     <message numerus="yes">
         <source>%n passages</source>
-        <translation><numerusform>%n Stelle</numerusform><numerusform>%n Stellen</numerusform></translation>
+        <translation>
+            <numerusform>%n Stelle</numerusform>
+            <numerusform>%n Stellen</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 of %2 clean in a row</source>
@@ -4523,7 +4643,7 @@
         <translation>Ein Versuch am Ziel</translation>
     </message>
     <message>
-        <source>Hear the passage's notes first, while stopped</source>
+        <source>Hear the passage&apos;s notes first, while stopped</source>
         <translation>Die Noten der Stelle erst anhören, im Stand</translation>
     </message>
     <message>
@@ -4930,7 +5050,7 @@
         <translation>etwa Takt %1</translation>
     </message>
     <message>
-        <source>a bar's number up to %1, or nothing</source>
+        <source>a bar&apos;s number up to %1, or nothing</source>
         <translation>eine Taktzahl bis %1, oder nichts</translation>
     </message>
 </context>
@@ -4938,7 +5058,7 @@
     <name>piolo::models::ScaleBoard</name>
     <message>
         <source>%1, sounds as %2</source>
-        <translation type="unfinished" />
+        <translation>%1, klingt als %2</translation>
     </message>
     <message>
         <source>%1 to the beat</source>
@@ -4951,17 +5071,17 @@
     </message>
     <message>
         <source>%1: not played yet</source>
-        <translation type="unfinished" />
+        <translation>%1: noch nicht gespielt</translation>
     </message>
     <message>
         <source>%1/%2</source>
         <comment>streak of clean runs</comment>
-        <translation type="unfinished">%1/%2</translation>
+        <translation>%1/%2</translation>
     </message>
     <message>
         <source>%1 d</source>
         <comment>days since it was played</comment>
-        <translation type="unfinished" />
+        <translation>%1 T</translation>
     </message>
     <message>
         <source>not played yet</source>
@@ -4969,11 +5089,11 @@
     </message>
     <message>
         <source>%1: best %2, %3, played %4</source>
-        <translation type="unfinished" />
+        <translation>%1: Bestes %2, %3, gespielt: %4</translation>
     </message>
     <message>
         <source>%1: no best yet (%2), %3, %4</source>
-        <translation type="unfinished" />
+        <translation>%1: noch kein Bestes (%2), %3, %4</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -4982,23 +5102,23 @@
     <message>
         <source>%1 in %2</source>
         <comment>a scale in a subdivision</comment>
-        <translation type="unfinished" />
+        <translation>%1 in %2</translation>
     </message>
     <message>
         <source>Next: the first key in the slowest notes. Nothing was played yet.</source>
-        <translation type="unfinished" />
+        <translation>Als Nächstes: die erste Tonart in den langsamsten Noten. Noch wurde nichts gespielt.</translation>
     </message>
     <message>
         <source>Next: not played for %1, the longest of all.</source>
-        <translation type="unfinished" />
+        <translation>Als Nächstes: nicht gespielt %1, am längsten von allen.</translation>
     </message>
     <message>
         <source>Next: the first that was never played, and nothing is older than a week.</source>
-        <translation type="unfinished" />
+        <translation>Als Nächstes: das erste nie gespielte Feld, und nichts ist älter als eine Woche.</translation>
     </message>
     <message>
         <source>Next: its best lies furthest below the best of its row.</source>
-        <translation type="unfinished" />
+        <translation>Als Nächstes: ihr Bestes liegt am weitesten unter dem Besten ihrer Reihe.</translation>
     </message>
     <message>
         <source>Not played yet.</source>
@@ -5006,38 +5126,38 @@
     </message>
     <message>
         <source>Played %1, %2.</source>
-        <translation type="unfinished" />
+        <translation>Gespielt: %1, %2.</translation>
     </message>
     <message>
         <source>Goes on at %1.</source>
-        <translation type="unfinished" />
+        <translation>Weiter geht es bei %1.</translation>
     </message>
     <message>
         <source>Start at %1: your best in %2, two notches down.</source>
-        <translation type="unfinished" />
+        <translation>Start bei %1: dein Bestes in %2, zwei Rasten tiefer.</translation>
     </message>
     <message>
         <source>Start at %1: slow enough to make no mistakes; change it in the drill.</source>
-        <translation type="unfinished" />
+        <translation>Start bei %1: langsam genug für keinen Fehler; im Üben lässt es sich ändern.</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>two sentences</comment>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Your range has no such tonic: choose another key, or set your range wider.</source>
-        <translation type="unfinished" />
+        <translation>Dein Umfang hat keinen solchen Grundton: wähle eine andere Tonart, oder stell den Umfang weiter.</translation>
     </message>
     <message>
         <source>Altissimo: it goes up to %1, and your highest note is %2. The whole range stays inside.</source>
-        <translation type="unfinished" />
+        <translation>Über deinem Umfang: es geht bis %1 hinauf, und dein höchster Ton ist %2. Der ganze Umfang bleibt darin.</translation>
     </message>
 </context>
 <context>
     <name>piolo::models::SettingsModel</name>
     <message>
-        <source>The system's own choice</source>
+        <source>The system&apos;s own choice</source>
         <translation>Was das System wählt</translation>
     </message>
     <message>
@@ -5105,7 +5225,10 @@
     </message>
     <message numerus="yes">
         <source>Secure at the target on %1 of %n days.</source>
-        <translation><numerusform>Am Ziel sicher an %1 von %n Tag.</numerusform><numerusform>Am Ziel sicher an %1 von %n Tagen.</numerusform></translation>
+        <translation>
+            <numerusform>Am Ziel sicher an %1 von %n Tag.</numerusform>
+            <numerusform>Am Ziel sicher an %1 von %n Tagen.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5131,11 +5254,17 @@
     </message>
     <message numerus="yes">
         <source>yes, on %n days</source>
-        <translation><numerusform>ja, an %n Tag</numerusform><numerusform>ja, an %n Tagen</numerusform></translation>
+        <translation>
+            <numerusform>ja, an %n Tag</numerusform>
+            <numerusform>ja, an %n Tagen</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>on %1 of %n days</source>
-        <translation><numerusform>an %1 von %n Tag</numerusform><numerusform>an %1 von %n Tagen</numerusform></translation>
+        <translation>
+            <numerusform>an %1 von %n Tag</numerusform>
+            <numerusform>an %1 von %n Tagen</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

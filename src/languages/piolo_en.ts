@@ -52,16 +52,16 @@
     <name>Scale</name>
     <message numerus="yes">
         <source>%n flats</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n flat</numerusform>
+            <numerusform>%n flats</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n sharps</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n sharp</numerusform>
+            <numerusform>%n sharps</numerusform>
         </translation>
     </message>
 </context>

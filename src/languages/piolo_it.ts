@@ -1,4 +1,5 @@
-<?xml version='1.0' encoding='utf-8'?>
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
 <TS version="2.1" language="it" sourcelanguage="en">
 <context>
     <name>AccentRow</name>
@@ -15,7 +16,10 @@
     <name>BeatRow</name>
     <message numerus="yes">
         <source>%n beats in the bar</source>
-        <translation><numerusform>%n movimento nella battuta</numerusform><numerusform>%n movimenti nella battuta</numerusform></translation>
+        <translation>
+            <numerusform>%n movimento nella battuta</numerusform>
+            <numerusform>%n movimenti nella battuta</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -30,7 +34,7 @@
     </message>
     <message>
         <source>Makes passages of the last bar, the last two, and so on</source>
-        <translation>Crea passaggi dell'ultima battuta, delle ultime due e così via</translation>
+        <translation>Crea passaggi dell&apos;ultima battuta, delle ultime due e così via</translation>
     </message>
     <message>
         <source>Makes passages of its parts, each landing on the beat with which the next begins</source>
@@ -53,7 +57,7 @@
     </message>
     <message>
         <source>Add minutes gradually: a little more each week, no sudden jumps, a break well before you need one.</source>
-        <translation>Aumenta i minuti poco per volta: ogni settimana un po' di più, niente salti, e una pausa ben prima di averne bisogno.</translation>
+        <translation>Aumenta i minuti poco per volta: ogni settimana un po&apos; di più, niente salti, e una pausa ben prima di averne bisogno.</translation>
     </message>
     <message>
         <source>Rest your lip and your ears. Rest the thumb that carries the instrument, too.</source>
@@ -175,11 +179,11 @@
     </message>
     <message>
         <source>eighths</source>
-        <translation>crome</translation>
+        <translation>ottavi</translation>
     </message>
     <message>
         <source>sixteenths</source>
-        <translation>semicrome</translation>
+        <translation>sedicesimi</translation>
     </message>
     <message>
         <source>strong</source>
@@ -284,6 +288,10 @@
         <source>The curve begins with the first run.</source>
         <translation>La curva comincia con la prima ripetizione.</translation>
     </message>
+    <message>
+        <source>Tempo</source>
+        <translation>Tempo</translation>
+    </message>
 </context>
 <context>
     <name>Difference</name>
@@ -357,7 +365,7 @@
     </message>
     <message>
         <source>landing note</source>
-        <translation>nota d'arrivo</translation>
+        <translation>nota d&apos;arrivo</translation>
     </message>
     <message>
         <source>bars of count-in</source>
@@ -397,7 +405,7 @@
     </message>
     <message>
         <source>gentle near the target</source>
-        <translation>dolce vicino all'obiettivo</translation>
+        <translation>dolce vicino all&apos;obiettivo</translation>
     </message>
     <message>
         <source>articulation</source>
@@ -483,6 +491,30 @@
         <source>removed here</source>
         <translation>tolto qui</translation>
     </message>
+    <message>
+        <source>scale</source>
+        <translation>scala</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation>tonalità</translation>
+    </message>
+    <message>
+        <source>kind of scale</source>
+        <translation>tipo di scala</translation>
+    </message>
+    <message>
+        <source>range</source>
+        <translation>estensione</translation>
+    </message>
+    <message>
+        <source>order of notes</source>
+        <translation>ordine delle note</translation>
+    </message>
+    <message>
+        <source>notes to the beat</source>
+        <translation>note per movimento</translation>
+    </message>
 </context>
 <context>
     <name>DrillDesk</name>
@@ -520,15 +552,15 @@
     </message>
     <message>
         <source>Slower</source>
-        <translation>Più lento</translation>
+        <translation>Rallenta</translation>
     </message>
     <message>
         <source>Faster</source>
-        <translation>Più veloce</translation>
+        <translation>Accelera</translation>
     </message>
     <message>
         <source>One try at %1</source>
-        <translation>Una prova a %1</translation>
+        <translation>Prova a %1</translation>
     </message>
     <message>
         <source>Take it back</source>
@@ -586,7 +618,7 @@
     </message>
     <message>
         <source>is no option here; see %1 --help</source>
-        <translation>qui non c'è; vedi %1 --help</translation>
+        <translation>qui non c&apos;è; vedi %1 --help</translation>
     </message>
     <message>
         <source>is missing; add it, for example %1</source>
@@ -597,19 +629,19 @@
         <translation>non ha un valore; scrivine uno dopo, per esempio %1</translation>
     </message>
     <message>
-        <source>"%1" is no whole number; write digits only, for example %2</source>
+        <source>&quot;%1&quot; is no whole number; write digits only, for example %2</source>
         <translation>«%1» non è un numero intero; scrivi solo cifre, per esempio %2</translation>
     </message>
     <message>
-        <source>"%1" is no tempo; write 10 to 400 with at most three decimals, for example 72.5</source>
+        <source>&quot;%1&quot; is no tempo; write 10 to 400 with at most three decimals, for example 72.5</source>
         <translation>«%1» non è un tempo; scrivi da 10 a 400 con al massimo tre decimali, per esempio 72.5</translation>
     </message>
     <message>
-        <source>"%1" is no meter that can be counted; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8</source>
+        <source>&quot;%1&quot; is no meter that can be counted; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8</source>
         <translation>«%1» non è un metro che si possa contare; scrivi da 1 a 32 sopra 1, 2, 4, 8 o 16, per esempio 7/8</translation>
     </message>
     <message>
-        <source>"%1" is no beat; write 1/2, 1/4, 3/8, 1/8 or 3/4</source>
+        <source>&quot;%1&quot; is no beat; write 1/2, 1/4, 3/8, 1/8 or 3/4</source>
         <translation>«%1» non è un movimento; scrivi 1/2, 1/4, 3/8, 1/8 o 3/4</translation>
     </message>
     <message>
@@ -617,15 +649,15 @@
         <translation>una battuta di %2 non è un numero intero di movimenti di %1; scegli un movimento più corto o un altro metro</translation>
     </message>
     <message>
-        <source>"%1" are no groups of a %2 bar; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
-        <translation>«%1» non sono gruppi di una battuta di %2; scrivi gruppi che la riempiono e cominciano sui movimenti, come 2+2+3 riempie 7/8 in crome</translation>
+        <source>&quot;%1&quot; are no groups of a %2 bar; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
+        <translation>«%1» non sono gruppi di una battuta di %2; scrivi gruppi che la riempiono e cominciano sui movimenti, come 2+2+3 riempie 7/8 in ottavi</translation>
     </message>
     <message>
-        <source>"%1" is no subdivision; write 1 to 8 pulses to the beat</source>
+        <source>&quot;%1&quot; is no subdivision; write 1 to 8 pulses to the beat</source>
         <translation>«%1» non è una suddivisione; scrivi da 1 a 8 note per movimento</translation>
     </message>
     <message>
-        <source>"%1" is no voice; choose %2</source>
+        <source>&quot;%1&quot; is no voice; choose %2</source>
         <translation>«%1» non è una voce; scegli %2</translation>
     </message>
     <message>
@@ -634,22 +666,22 @@
     </message>
     <message>
         <source>%1 is above the %2 of %3; lower the one or raise the other</source>
-        <translation>%1 è sopra %3, che è %2; abbassa l'uno o alza l'altro</translation>
+        <translation>%1 è sopra %3, che è %2; abbassa l&apos;uno o alza l&apos;altro</translation>
     </message>
     <message>
-        <source>"%1" does not fit here; write %2</source>
+        <source>&quot;%1&quot; does not fit here; write %2</source>
         <translation>«%1» qui non va; scrivi %2</translation>
     </message>
     <message>
-        <source>"%1" names no kind of file that is written here; let the name end in %2</source>
+        <source>&quot;%1&quot; names no kind of file that is written here; let the name end in %2</source>
         <translation>«%1» non indica un tipo di file che qui si scrive; fai finire il nome in %2</translation>
     </message>
     <message>
-        <source>no passage has the id or title "%1"; check the spelling and the folder</source>
+        <source>no passage has the id or title &quot;%1&quot;; check the spelling and the folder</source>
         <translation>nessun passaggio ha il codice o il titolo «%1»; controlla come è scritto e la cartella</translation>
     </message>
     <message>
-        <source>"%1" is the title of more than one passage; name one by its id: %2</source>
+        <source>&quot;%1&quot; is the title of more than one passage; name one by its id: %2</source>
         <translation>«%1» è il titolo di più passaggi; indicane uno con il suo codice: %2</translation>
     </message>
     <message>
@@ -657,19 +689,19 @@
         <translation>è una parola di troppo; lasciala via, o vedi %1 --help</translation>
     </message>
     <message>
-        <source>"%1" are no accents of a bar of %2 beats; write strong, group, plain or silent for each beat, with commas between</source>
+        <source>&quot;%1&quot; are no accents of a bar of %2 beats; write strong, group, plain or silent for each beat, with commas between</source>
         <translation>«%1» non sono accenti di una battuta di %2 movimenti; scrivi strong, group, plain o silent per ogni movimento, separati da virgole</translation>
     </message>
     <message>
-        <source>"%1" is no swing; write long:short from 1:1 to 3:1, as in 2:1</source>
+        <source>&quot;%1&quot; is no swing; write long:short from 1:1 to 3:1, as in 2:1</source>
         <translation>«%1» non è uno swing; scrivi lunga:breve da 1:1 a 3:1, come 2:1</translation>
     </message>
     <message>
         <source>the beat has no pairs of eighths or sixteenths to swing; divide it into an even number of them with --subdivision</source>
-        <translation>il movimento non ha coppie di crome o semicrome per lo swing; dividilo con --subdivision in un numero pari</translation>
+        <translation>il movimento non ha coppie di ottavi o sedicesimi per lo swing; dividilo con --subdivision in un numero pari</translation>
     </message>
     <message>
-        <source>"%1" are no breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2</source>
+        <source>&quot;%1&quot; are no breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2</source>
         <translation>«%1» non sono punti di respiro nelle battute da 1 a %2 di %3 movimenti; scrivi BATTUTA:MOVIMENTO:MOVIMENTI dopo il primo movimento, in ordine, come 4:3:1,8:1:2</translation>
     </message>
     <message>
@@ -678,22 +710,22 @@
     </message>
     <message>
         <source>%1 pages are more than the %2 that a picture holds; give a name that ends in .pdf</source>
-        <translation>%1 pagine sono più delle %2 che un'immagine contiene; dai un nome che finisce in .pdf</translation>
+        <translation>%1 pagine sono più delle %2 che un&apos;immagine contiene; dai un nome che finisce in .pdf</translation>
     </message>
     <message>
-        <source>"%1" is no part of this score; write the number or the name of one of its %2, piolo bars FILE lists them</source>
+        <source>&quot;%1&quot; is no part of this score; write the number or the name of one of its %2, piolo bars FILE lists them</source>
         <translation>«%1» non è una parte di questa partitura; scrivi il numero o il nome di una delle sue %2, piolo bars FILE le elenca</translation>
     </message>
     <message>
-        <source>"%1" is no bar of this part from there on; its bars go from %2 to %3, write one of them, the earlier one first</source>
+        <source>&quot;%1&quot; is no bar of this part from there on; its bars go from %2 to %3, write one of them, the earlier one first</source>
         <translation>«%1» da lì in poi non è una battuta di questa parte; le sue battute vanno da %2 a %3, scrivine una, prima la precedente</translation>
     </message>
     <message>
-        <source>"%1" is no mark; write clean, miss, back, or tempo and a number</source>
+        <source>&quot;%1&quot; is no mark; write clean, miss, back, or tempo and a number</source>
         <translation>«%1» non è un segno; scrivi clean, miss, back, oppure tempo e un numero</translation>
     </message>
     <message>
-        <source>"%1" is no tempo; write 10 to 400 with at most three decimals, for example tempo 72.5</source>
+        <source>&quot;%1&quot; is no tempo; write 10 to 400 with at most three decimals, for example tempo 72.5</source>
         <translation>«%1» non è un tempo; scrivi da 10 a 400 con al massimo tre decimali, per esempio tempo 72.5</translation>
     </message>
     <message>
@@ -701,11 +733,11 @@
         <translation>la riga non è un oggetto JSON; viene conservata e non contata, correggila a mano o lasciala</translation>
     </message>
     <message>
-        <source>the key "%1" is missing; the line is kept and not counted, mend it by hand or leave it</source>
+        <source>the key &quot;%1&quot; is missing; the line is kept and not counted, mend it by hand or leave it</source>
         <translation>manca la chiave «%1»; la riga viene conservata e non contata, correggila a mano o lasciala</translation>
     </message>
     <message>
-        <source>the key "%1" has a value that cannot be[: %2]; the line is kept and not counted, mend it by hand or leave it</source>
+        <source>the key &quot;%1&quot; has a value that cannot be[: %2]; the line is kept and not counted, mend it by hand or leave it</source>
         <translation>la chiave «%1» ha un valore impossibile[: %2]; la riga viene conservata e non contata, correggila a mano o lasciala</translation>
     </message>
     <message>
@@ -713,12 +745,12 @@
         <translation>la riga è di un formato più recente[ (%1)]; viene conservata e non contata, usa un Piolo più recente</translation>
     </message>
     <message>
-        <source>"%1" is a kind of fact that is not known; the line is kept and not counted, use a newer Piolo</source>
+        <source>&quot;%1&quot; is a kind of fact that is not known; the line is kept and not counted, use a newer Piolo</source>
         <translation>«%1» è un tipo di voce sconosciuto; la riga viene conservata e non contata, usa un Piolo più recente</translation>
     </message>
     <message>
         <source>the last line was cut short; it is kept and not counted, wait until the file has been copied whole</source>
-        <translation>l'ultima riga è tronca; viene conservata e non contata, aspetta che il file sia copiato per intero</translation>
+        <translation>l&apos;ultima riga è tronca; viene conservata e non contata, aspetta che il file sia copiato per intero</translation>
     </message>
     <message>
         <source>the id %1 stands for two different facts; one of them is counted, take the wrong line out by hand</source>
@@ -741,32 +773,32 @@
         <translation>questo non è un file WAV a un canale in float32; dai uno come lo scrive piolo click</translation>
     </message>
     <message>
-        <source>the line is not as it was written; it is kept and not counted, put it back from a copy or take its "sum" out</source>
-        <translation>la riga non è come fu scritta; viene conservata e non contata, rimettila da una copia o togli il suo "sum"</translation>
+        <source>the line is not as it was written; it is kept and not counted, put it back from a copy or take its &quot;sum&quot; out</source>
+        <translation>la riga non è come fu scritta; viene conservata e non contata, rimettila da una copia o togli il suo &quot;sum&quot;</translation>
     </message>
     <message>
         <source>this is no passage file, or one that was cut short; nothing was taken from it, have it sent again</source>
-        <translation>questo non è un file di passaggi, o è tronco; non se n'è preso nulla, fattelo rimandare</translation>
+        <translation>questo non è un file di passaggi, o è tronco; non se n&apos;è preso nulla, fattelo rimandare</translation>
     </message>
     <message>
-        <source>the key "%1" is missing; nothing was taken from the file, mend it by hand or have it sent again</source>
+        <source>the key &quot;%1&quot; is missing; nothing was taken from the file, mend it by hand or have it sent again</source>
         <translation>manca la chiave «%1»; non si è preso nulla dal file, correggilo a mano o fattelo rimandare</translation>
     </message>
     <message>
-        <source>the key "%1" has a value that cannot be[: %2]; nothing was taken from the file, mend it by hand or have it sent again</source>
+        <source>the key &quot;%1&quot; has a value that cannot be[: %2]; nothing was taken from the file, mend it by hand or have it sent again</source>
         <translation>la chiave «%1» ha un valore impossibile[: %2]; non si è preso nulla dal file, correggilo a mano o fattelo rimandare</translation>
     </message>
     <message>
         <source>the file is of a newer format[ (%1)]; nothing was taken from it, use a newer Piolo</source>
-        <translation>il file è di un formato più recente[ (%1)]; non se n'è preso nulla, usa un Piolo più recente</translation>
+        <translation>il file è di un formato più recente[ (%1)]; non se n&apos;è preso nulla, usa un Piolo più recente</translation>
     </message>
     <message>
         <source>the id %1 stands here for the second time; nothing was taken from the file, take one of the two out by hand</source>
         <translation>il codice %1 compare qui per la seconda volta; non si è preso nulla dal file, togli a mano uno dei due</translation>
     </message>
     <message>
-        <source>the passage "%1" belongs to a piece that is not in the file[ (%2)]; nothing was taken from it, have it sent again with its piece</source>
-        <translation>il passaggio «%1» appartiene a un brano che non è nel file[ (%2)]; non se n'è preso nulla, fattelo rimandare con il suo brano</translation>
+        <source>the passage &quot;%1&quot; belongs to a piece that is not in the file[ (%2)]; nothing was taken from it, have it sent again with its piece</source>
+        <translation>il passaggio «%1» appartiene a un brano che non è nel file[ (%2)]; non se n&apos;è preso nulla, fattelo rimandare con il suo brano</translation>
     </message>
     <message>
         <source>this is more than a passage file holds[ (%1)]; make several files of it, or shorten its names</source>
@@ -782,15 +814,15 @@
     </message>
     <message>
         <source>the XML breaks off or is damaged here[ (%1)]; save the score anew, or have it sent again</source>
-        <translation>qui l'XML si interrompe o è danneggiato[ (%1)]; salva di nuovo la partitura, o fattela rimandare</translation>
+        <translation>qui l&apos;XML si interrompe o è danneggiato[ (%1)]; salva di nuovo la partitura, o fattela rimandare</translation>
     </message>
     <message>
-        <source>the element "%1" holds what cannot be[: %2]; save the score anew, or mend it by hand</source>
-        <translation>l'elemento «%1» contiene qualcosa di impossibile[: %2]; salva di nuovo la partitura, o correggila a mano</translation>
+        <source>the element &quot;%1&quot; holds what cannot be[: %2]; save the score anew, or mend it by hand</source>
+        <translation>l&apos;elemento «%1» contiene qualcosa di impossibile[: %2]; salva di nuovo la partitura, o correggila a mano</translation>
     </message>
     <message>
-        <source>the element "%1" is missing[ in "%2"]; save the score anew, or mend it by hand</source>
-        <translation>manca l'elemento «%1»[ in «%2»]; salva di nuovo la partitura, o correggila a mano</translation>
+        <source>the element &quot;%1&quot; is missing[ in &quot;%2&quot;]; save the score anew, or mend it by hand</source>
+        <translation>manca l&apos;elemento «%1»[ in «%2»]; salva di nuovo la partitura, o correggila a mano</translation>
     </message>
     <message>
         <source>this is more than a score may hold[ (%1)]; save the part that is to be practised by itself</source>
@@ -833,7 +865,7 @@
         <translation>non si può sentire in quel movimento: %1 non tornerebbe; cambialo prima</translation>
     </message>
     <message>
-        <source>the notes of "%1" are not known; pick its bars from a score in MusicXML, with piolo bars or in the window</source>
+        <source>the notes of &quot;%1&quot; are not known; pick its bars from a score in MusicXML, with piolo bars or in the window</source>
         <translation>le note di «%1» non sono note; scegli le sue battute da una partitura MusicXML, con piolo bars o nella finestra</translation>
     </message>
     <message>
@@ -846,15 +878,15 @@
     </message>
     <message>
         <source>the picture is damaged or was cut short[ (%1)]; save it anew, or have it sent again</source>
-        <translation>l'immagine è danneggiata o tronca[ (%1)]; salvala di nuovo, o fattela rimandare</translation>
+        <translation>l&apos;immagine è danneggiata o tronca[ (%1)]; salvala di nuovo, o fattela rimandare</translation>
     </message>
     <message>
         <source>this is more than a picture of music may hold[ (%1)]; scan or save the page by itself, or smaller</source>
-        <translation>è più di quanto possa avere un'immagine di musica[ (%1)]; scansiona o salva la pagina da sola, o più piccola</translation>
+        <translation>è più di quanto possa avere un&apos;immagine di musica[ (%1)]; scansiona o salva la pagina da sola, o più piccola</translation>
     </message>
     <message>
         <source>the PDF asks for a password; save it without one</source>
-        <translation>il PDF chiede una parola d'ordine; salvalo senza</translation>
+        <translation>il PDF chiede una parola d&apos;ordine; salvalo senza</translation>
     </message>
     <message>
         <source>the PDF has no page %1; choose 1 to %2</source>
@@ -874,7 +906,7 @@
     </message>
     <message>
         <source>the folder cannot be made[ (%1)]; choose another or check its permissions</source>
-        <translation>la cartella non si può creare[ (%1)]; scegline un'altra o controlla i suoi permessi</translation>
+        <translation>la cartella non si può creare[ (%1)]; scegline un&apos;altra o controlla i suoi permessi</translation>
     </message>
     <message>
         <source>the sound would be larger than 4 GiB; ask for fewer bars or a lower rate</source>
@@ -882,7 +914,7 @@
     </message>
     <message>
         <source>another window writes to this practice folder: nothing is recorded here; go on there, or close it and open this one again</source>
-        <translation>un'altra finestra scrive in questa cartella di studio: qui non si registra nulla; continua là, o chiudila e riapri questa</translation>
+        <translation>un&apos;altra finestra scrive in questa cartella di studio: qui non si registra nulla; continua là, o chiudila e riapri questa</translation>
     </message>
     <message>
         <source>this is no practice folder; name a folder</source>
@@ -894,7 +926,7 @@
     </message>
     <message>
         <source>there is no display to open the window on; start it in a graphical session, or see piolo --help for what works without one</source>
-        <translation>non c'è uno schermo su cui aprire la finestra; avvialo in una sessione grafica, o vedi con piolo --help che cosa funziona senza</translation>
+        <translation>non c&apos;è uno schermo su cui aprire la finestra; avvialo in una sessione grafica, o vedi con piolo --help che cosa funziona senza</translation>
     </message>
     <message>
         <source>a window has this folder open; close it and try again</source>
@@ -920,6 +952,18 @@
         <source>the computer fell behind: keys that had to wait %1, beats not shown %2; close other programs, no mark was lost</source>
         <translation>il computer è rimasto indietro: tasti che hanno dovuto aspettare %1, movimenti non mostrati %2; chiudi altri programmi, nessun segno è andato perso</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is no key; write a letter from A to G, with flat or sharp, for example &quot;E flat&quot;</source>
+        <translation>«%1» non è una tonalità; scrivi una lettera da A a G, con flat o sharp, per esempio «E flat»</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
+        <translation>«%1» non è una nota; scrivi una lettera, i suoi diesis o bemolli e l&apos;ottava, per esempio Bb3 o F#6</translation>
+    </message>
+    <message>
+        <source>%1 has no tonic from %2 to %3; give a wider range, or another key</source>
+        <translation>%1 non ha una tonica da %2 a %3; dai un&apos;estensione più ampia, o un&apos;altra tonalità</translation>
+    </message>
 </context>
 <context>
     <name>FeedbackMark</name>
@@ -940,7 +984,7 @@
     <name>FileTaking</name>
     <message>
         <source>File (.piolo.json): type its place or drop it here</source>
-        <translation>File (.piolo.json): scrivi dov'è o trascinalo qui</translation>
+        <translation>File (.piolo.json): scrivi dov&apos;è o trascinalo qui</translation>
     </message>
     <message>
         <source>Look into it</source>
@@ -968,11 +1012,11 @@
     </message>
     <message>
         <source>▲ edited here since it was imported</source>
-        <translation>▲ modificato qui dopo l'importazione</translation>
+        <translation>▲ modificato qui dopo l&apos;importazione</translation>
     </message>
     <message>
         <source>What has no tick stays as it is here; what has one becomes as in the file. What is new is added.</source>
-        <translation>Ciò che non ha il segno resta com'è qui; ciò che lo ha diventa come nel file. Ciò che è nuovo si aggiunge.</translation>
+        <translation>Ciò che non ha il segno resta com&apos;è qui; ciò che lo ha diventa come nel file. Ciò che è nuovo si aggiunge.</translation>
     </message>
     <message>
         <source>Take it</source>
@@ -1011,7 +1055,7 @@
     </message>
     <message>
         <source>Passages and their pieces for another player; nothing of what was played is in the file.</source>
-        <translation>Passaggi e i loro brani per un'altra persona; nel file non c'è nulla di ciò che è stato suonato.</translation>
+        <translation>Passaggi e i loro brani per un&apos;altra persona; nel file non c&apos;è nulla di ciò che è stato suonato.</translation>
     </message>
     <message>
         <source>File, ending in .piolo.json</source>
@@ -1029,16 +1073,16 @@
         <translation>Abbi cura di te</translation>
     </message>
     <message>
-        <source>Of 442 music students about half had had a first complaint from playing within a year; fatigue and a change in how much they did raised the risk (Cruder and others 2023).</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Of forty students about half would have passed a day's dose of noise by practising alone (Phillips and Mace 2008).</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
         <source>Breaks, a warm-up, a daily limit and no sudden increase are what a sheet for students of two professional bodies advises (NASM and PAMA).</source>
-        <translation type="unfinished" />
+        <translation>Pause, riscaldamento, un limite al giorno e nessun aumento improvviso: è ciò che consiglia un foglio per studenti di due associazioni di settore (NASM e PAMA).</translation>
+    </message>
+    <message>
+        <source>Of 442 music students without a complaint from playing about half had one within a year; fatigue and a change in how active they were raised the risk (Cruder and others 2023).</source>
+        <translation>Di 442 studenti di musica senza disturbi da strumento circa la metà ne ebbe entro un anno; la stanchezza e un cambiamento nell&apos;attività fisica aumentavano il rischio (Cruder e altri 2023).</translation>
+    </message>
+    <message>
+        <source>Of forty students about half would have passed a day&apos;s dose of sound by their own practice alone (Phillips and Mace 2008).</source>
+        <translation>Di quaranta studenti circa la metà avrebbe superato la dose di suono di un giorno con il solo studio individuale (Phillips e Mace 2008).</translation>
     </message>
 </context>
 <context>
@@ -1049,7 +1093,7 @@
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished" />
+        <translation>Indietro</translation>
     </message>
     <message>
         <source>%1, key %2</source>
@@ -1061,7 +1105,7 @@
     </message>
     <message>
         <source>Chapters</source>
-        <translation type="unfinished" />
+        <translation>Capitoli</translation>
     </message>
 </context>
 <context>
@@ -1072,72 +1116,72 @@
     </message>
     <message>
         <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean by itself. A miss drops the tempo, never below the floor; a full row of clean runs climbs one step, never past the target. A miss or a climb starts the row again.</source>
-        <translation type="unfinished" />
+        <translation>Conteggio, ripetizione, respiro, e da capo. Una ripetizione che arriva all&apos;ultima battuta senza un errore è pulita da sola. Un errore fa scendere il tempo, mai sotto il minimo; una serie piena di ripetizioni pulite sale di un passo, mai oltre l&apos;obiettivo. Un errore o una salita fa ricominciare la serie.</translation>
     </message>
     <message>
         <source>Pressed late? A press in the breath after a clean run makes that run a miss after all.</source>
-        <translation type="unfinished" />
+        <translation>Premuto tardi? Un tasto premuto nel respiro dopo una ripetizione pulita la rende comunque un errore.</translation>
     </message>
     <message>
         <source>A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole. A new day opens two rungs below the last full row. The settings change both.</source>
-        <translation type="unfinished" />
+        <translation>Una serie piena all&apos;obiettivo conta come sicura. Sicuro in tre giorni diversi, e il passaggio lo è del tutto. Un nuovo giorno comincia due pioli sotto l&apos;ultima serie piena. Le impostazioni cambiano entrambe le cose.</translation>
     </message>
     <message>
         <source>Felt as: quarter = 60 and eighth = 120 are one speed; another beat turns everything over and keeps your row. Find the tempo: name one you think you can play, and each miss drops until a full row has found yours. A try, and runs without the click, in context or at half tempo, move nothing. Each articulation has a best of its own.</source>
-        <translation type="unfinished" />
+        <translation>Sentito in: quarto = 60 e ottavo = 120 sono la stessa velocità; un altro movimento converte tutto e mantiene la serie. Trova il tempo: dì quello che pensi di saper suonare, e ogni errore lo abbassa finché una serie piena ha trovato il tuo. Una prova, e le ripetizioni senza clic, nel contesto o a metà tempo, non muovono nulla. Ogni articolazione ha un suo migliore.</translation>
     </message>
     <message>
         <source>start; while the click runs, mark a miss</source>
-        <translation type="unfinished" />
+        <translation>inizia; mentre suona il clic, segna un errore</translation>
     </message>
     <message>
         <source>end an open-ended run clean</source>
-        <translation type="unfinished" />
+        <translation>chiudi pulita una ripetizione senza fine</translation>
     </message>
     <message>
         <source>take back the last mark</source>
-        <translation type="unfinished" />
+        <translation>annulla l&apos;ultimo segno</translation>
     </message>
     <message>
         <source>%1; %2</source>
         <comment>keys for up; keys for down</comment>
-        <translation type="unfinished">%1, %2 {1;?}</translation>
+        <translation>%1; %2</translation>
     </message>
     <message>
         <source>the tempo up and down, while stopped</source>
-        <translation type="unfinished" />
+        <translation>il tempo su e giù, da fermo</translation>
     </message>
     <message>
         <source>one try at the target</source>
-        <translation type="unfinished" />
+        <translation>una prova all&apos;obiettivo</translation>
     </message>
     <message>
         <source>hear the passage first, where its bars came from a score</source>
-        <translation type="unfinished" />
+        <translation>prima ascolta il passaggio, se le battute vengono da una partitura</translation>
     </message>
     <message>
         <source>stop</source>
-        <translation type="unfinished" />
+        <translation>ferma</translation>
     </message>
     <message>
         <source>Drop and climb make a staircase as hearing tests use it. It settles about where so many runs are clean as its steps decide: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula supposes a player who neither tires nor learns.</source>
-        <translation type="unfinished" />
+        <translation>Discesa e salita formano una scala come quella delle prove d&apos;udito. Si assesta all&apos;incirca dove è pulita la parte di ripetizioni che i suoi passi decidono: con cinque di fila, discesa 4 e salita 2, circa 92 su 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). La formula suppone chi suona senza stancarsi né imparare.</translation>
     </message>
     <message>
         <source>Climbing step by step is customary. It is not shown to beat other orders of tempi: among sixty school wind players a steady climb, the full tempo and both in turn made no significant difference (Henley 2001). The rule makes for few misses and an honest record.</source>
-        <translation type="unfinished" />
+        <translation>Salire passo per passo è consuetudine. Non è dimostrato che superi altri ordini di tempi: fra sessanta studenti di strumenti a fiato la salita costante, il tempo pieno e l&apos;alternanza dei due non fecero differenza significativa (Henley 2001). La regola porta a pochi errori e a un diario onesto.</translation>
     </message>
     <message>
         <source>A full row is no proof: five clean of five only say, at 95 %, that more than 54 of 100 runs are clean.</source>
-        <translation type="unfinished" />
+        <translation>Una serie piena non è una prova: cinque pulite su cinque dicono soltanto, al 95 %, che sono pulite più di 54 ripetizioni su 100.</translation>
     </message>
     <message>
         <source>Going on after the first success helps to keep what was learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much in music is not known.</source>
-        <translation type="unfinished" />
+        <translation>Continuare dopo il primo successo aiuta a conservare ciò che si è imparato, in misura moderata e in compiti di molti tipi (Driskell, Willis e Copper 1992); quanto nella musica non si sa.</translation>
     </message>
     <message>
         <source>A change of tempo below about three in a hundred is hard to hear (Drake and Botte 1993). So a climb and a drop are told by short signals.</source>
-        <translation type="unfinished" />
+        <translation>Un cambio di tempo sotto circa tre su cento si sente a fatica (Drake e Botte 1993). Perciò segnali brevi annunciano salita e discesa.</translation>
     </message>
 </context>
 <context>
@@ -1148,18 +1192,18 @@
     </message>
     <message>
         <source>Carry passages from a teacher to a student: a file holds passages and their pieces, and nothing of what was played. Before anything is taken from one you see what it would change.</source>
-        <translation type="unfinished" />
+        <translation>Porta passaggi dall&apos;insegnante all&apos;allievo: un file contiene passaggi e i loro brani, e nulla di ciò che è stato suonato. Prima che se ne prenda qualcosa vedi che cosa cambierebbe.</translation>
     </message>
     <message>
-        <source>What you have edited since it came is marked, so that a new version of your teacher's does not cover your own work unseen. The same file twice changes nothing.</source>
-        <translation type="unfinished" />
+        <source>What you have edited since it came is marked, so that a new version of your teacher&apos;s does not cover your own work unseen. The same file twice changes nothing.</source>
+        <translation>Ciò che hai modificato da quando è arrivato è segnato, così una nuova versione del tuo insegnante non copre il tuo lavoro senza che tu lo veda. Lo stesso file due volte non cambia nulla.</translation>
     </message>
 </context>
 <context>
     <name>HelpKeys</name>
     <message>
         <source>Keys</source>
-        <translation type="unfinished" />
+        <translation>Tasti</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1175,59 +1219,59 @@
     </message>
     <message>
         <source>Everything that happened, day by day: every run with its tempo, its mark and where a miss fell; tempi set by hand; run-throughs; your own notes. Marks taken back stay as taken back.</source>
-        <translation type="unfinished" />
+        <translation>Tutto ciò che è successo, giorno per giorno: ogni ripetizione con il suo tempo, il suo segno e il punto di un errore; i tempi messi a mano; le filate; le tue note. I segni annullati restano come annullati.</translation>
     </message>
     <message>
         <source>The curve shows the tempo by day or by run. Where it breaks shows the misses of a passage by bar and beat, and makes a smaller passage of the worst bars, with a bar to run up.</source>
-        <translation type="unfinished" />
+        <translation>La curva mostra il tempo per giorno o per ripetizione. Dove si rompe mostra gli errori di un passaggio per battuta e movimento, e fa delle battute peggiori un passaggio più piccolo, con una battuta di rincorsa.</translation>
     </message>
     <message>
         <source>It is written to the practice folder on this computer and nowhere else. Nothing is sent away. Copy the folder, or let your own file sync carry it, and all is there.</source>
-        <translation type="unfinished" />
+        <translation>È scritto nella cartella di studio su questo computer e da nessun&apos;altra parte. Nulla viene spedito. Copia la cartella, o lascia che la porti la tua sincronizzazione dei file, e c&apos;è tutto.</translation>
     </message>
     <message>
         <source>makes a passage of the bars that break</source>
-        <translation type="unfinished" />
+        <translation>fa un passaggio delle battute che si rompono</translation>
     </message>
     <message>
         <source>Plus, minus, 0</source>
-        <translation type="unfinished" />
+        <translation>Più, meno, 0</translation>
     </message>
     <message>
         <source>on the curve: closer, farther, all of it</source>
-        <translation type="unfinished" />
+        <translation>sulla curva: più vicino, più lontano, tutto</translation>
     </message>
     <message>
         <source>Left, Right</source>
-        <translation type="unfinished" />
+        <translation>Sinistra, Destra</translation>
     </message>
     <message>
         <source>on the curve: move along; with Shift run by run</source>
-        <translation type="unfinished" />
+        <translation>sulla curva: scorri; con Maiusc ripetizione per ripetizione</translation>
     </message>
     <message>
         <source>Up, Down</source>
-        <translation type="unfinished" />
+        <translation>Su, Giù</translation>
     </message>
     <message>
         <source>on the curve: the next passage; in the list: the next line</source>
-        <translation type="unfinished" />
+        <translation>sulla curva: il passaggio seguente; nella lista: la riga seguente</translation>
     </message>
     <message>
         <source>PgUp, PgDown, Home, End</source>
-        <translation type="unfinished" />
+        <translation>Pag su, Pag giù, Inizio, Fine</translation>
     </message>
     <message>
         <source>through the days</source>
-        <translation type="unfinished" />
+        <translation>attraverso i giorni</translation>
     </message>
     <message>
         <source>You hear a slip first and press after: each miss is put back by your reaction time. A quarter of a second is a guess; the settings have your own.</source>
-        <translation type="unfinished" />
+        <translation>Prima senti uno sbaglio e poi premi: ogni errore è spostato indietro del tuo tempo di reazione. Un quarto di secondo è una stima; nelle impostazioni metti il tuo.</translation>
     </message>
     <message>
-        <source>Days apart help to keep what was learned (Simmons 2012). Minutes apart are a rest: pauses up to a quarter of an hour changed nothing in a test five minutes later (Wiseheart, D'Souza and Chae 2017). One day missed now and then is told as fine, two in a row are told; that is our choice.</source>
-        <translation type="unfinished" />
+        <source>Days apart help to keep what was learned (Simmons 2012). Minutes apart are a rest: pauses up to a quarter of an hour changed nothing for beginners at the piano, tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). One day missed now and then is told as fine, two in a row are told; that is our choice.</source>
+        <translation>La distanza di giorni aiuta a conservare ciò che si è imparato (Simmons 2012). I minuti in mezzo sono riposo: pause fino a un quarto d&apos;ora non cambiarono nulla per principianti al pianoforte, provati cinque minuti dopo (Wiseheart, D&apos;Souza e Chae 2017). Un giorno saltato ogni tanto va bene, due di fila vengono detti; è una nostra scelta.</translation>
     </message>
 </context>
 <context>
@@ -1238,38 +1282,38 @@
     </message>
     <message>
         <source>Reads a score in MusicXML, shows its parts, and takes the bars that you pick: their meter, their tempo mark, and their notes, so that the passage can be heard first.</source>
-        <translation type="unfinished" />
+        <translation>Legge una partitura in MusicXML, mostra le sue parti e prende le battute che scegli: il metro, l&apos;indicazione di tempo e le note, così che il passaggio si possa prima ascoltare.</translation>
     </message>
     <message>
         <source>Type where the file is, or drop it on the card.</source>
-        <translation type="unfinished" />
+        <translation>Scrivi dov&apos;è il file, o trascinalo sulla scheda.</translation>
     </message>
     <message>
         <source>School wind players who heard a model did better in rhythm and gained more tempo, in whatever order they practised their tempi (Henley 2001).</source>
-        <translation type="unfinished" />
+        <translation>Gli studenti di strumenti a fiato che ascoltarono un modello migliorarono nel ritmo e guadagnarono più tempo, in qualunque ordine di tempi studiassero (Henley 2001).</translation>
     </message>
     <message>
         <source>Bars with a repeat inside, or with a change of meter, are refused rather than guessed: a passage is played straight through.</source>
-        <translation type="unfinished" />
+        <translation>Le battute con un ritornello dentro, o con un cambio di metro, vengono rifiutate invece che indovinate: un passaggio si suona di seguito.</translation>
     </message>
 </context>
 <context>
     <name>HelpPage</name>
     <message>
         <source>What it is for</source>
-        <translation type="unfinished" />
+        <translation>A che cosa serve</translation>
     </message>
     <message>
         <source>Why it does that</source>
-        <translation type="unfinished" />
+        <translation>Perché fa così</translation>
     </message>
     <message>
         <source>Sources</source>
-        <translation type="unfinished" />
+        <translation>Fonti</translation>
     </message>
     <message>
         <source>What is said of them here stands in their abstracts or opening pages.</source>
-        <translation type="unfinished" />
+        <translation>Ciò che qui se ne dice sta nei loro riassunti o nelle prime pagine.</translation>
     </message>
 </context>
 <context>
@@ -1280,15 +1324,15 @@
     </message>
     <message>
         <source>Print a ladder for each passage, tick it in pencil where there is no screen, and enter the sheet later: the rule goes through its marks as if they had been played here, on the day that you give.</source>
-        <translation type="unfinished" />
+        <translation>Stampa una scala per ogni passaggio, segnala a matita dove non c&apos;è uno schermo, e riporta il foglio più tardi: la regola passa per i suoi segni come se fossero stati suonati qui, nel giorno che dici.</translation>
     </message>
     <message>
         <source>A sheet says how many, not in which order: on each rung misses count before circles.</source>
-        <translation type="unfinished" />
+        <translation>Un foglio dice quanti, non in che ordine: su ogni piolo gli errori contano prima dei cerchi.</translation>
     </message>
     <message>
-        <source>Runs of an earlier day go in no earlier than the last day of the passage's log: what the rule has done since is not undone.</source>
-        <translation type="unfinished" />
+        <source>Runs of an earlier day go in no earlier than the last day of the passage&apos;s log: what the rule has done since is not undone.</source>
+        <translation>Le ripetizioni di un giorno passato non vanno prima dell&apos;ultimo giorno nel diario del passaggio: ciò che la regola ha fatto da allora non si disfa.</translation>
     </message>
 </context>
 <context>
@@ -1299,74 +1343,74 @@
     </message>
     <message>
         <source>All your passages: by the next date of their piece, by how long they have rested, or by how far they have to climb. The form beside the list holds what the chosen one is made of: bars, meter, tempi, rule, click, and how it is played.</source>
-        <translation type="unfinished" />
+        <translation>Tutti i tuoi passaggi: per prossima data del brano, per quanto tempo sono stati fermi, o per quanto devono salire. Il modulo accanto contiene ciò di cui è fatto quello scelto: battute, metro, tempi, regola, clic e come si suona.</translation>
     </message>
     <message>
         <source>Its bars, a start and a target are enough; the rest has a good beginning. The form says how long a run takes, and about how many runs a full row asks for.</source>
-        <translation type="unfinished" />
+        <translation>Bastano battute, partenza e obiettivo; il resto ha un buon inizio. Il modulo dice quanto dura una ripetizione, e circa quante ne chiede una serie piena.</translation>
     </message>
     <message>
         <source>Gentle near the target: a miss there drops one climb, and at the target only the second in a row drops.</source>
-        <translation type="unfinished" />
+        <translation>Dolce vicino all&apos;obiettivo: lì un errore fa scendere di una salita, e all&apos;obiettivo solo il secondo di fila.</translation>
     </message>
     <message>
         <source>Up, Down</source>
-        <translation type="unfinished" />
+        <translation>Su, Giù</translation>
     </message>
     <message>
         <source>from passage to passage in the list</source>
-        <translation type="unfinished" />
+        <translation>di passaggio in passaggio nella lista</translation>
     </message>
     <message>
         <source>Ctrl+Return</source>
-        <translation type="unfinished" />
+        <translation>Ctrl+Invio</translation>
     </message>
     <message>
         <source>save what the form holds, and drill it</source>
-        <translation type="unfinished" />
+        <translation>salva ciò che è nel modulo, e studialo</translation>
     </message>
     <message>
         <source>Short passages come clean sooner: in a long one a single bad bar brings the whole run down. Cutting a passage where it breaks is common practice, with no source.</source>
-        <translation type="unfinished" />
+        <translation>I passaggi corti riescono puliti prima: in uno lungo una sola battuta storta rovina tutta la ripetizione. Tagliare un passaggio dove si rompe è pratica comune, senza fonte.</translation>
     </message>
     <message>
         <source>About how many runs: this is arithmetic for a player of whose runs nine in ten are clean, who neither tires nor learns. It is no promise.</source>
-        <translation type="unfinished" />
+        <translation>Circa quante ripetizioni: è un calcolo per chi ne suona pulite nove su dieci, e non si stanca né impara. Non è una promessa.</translation>
     </message>
 </context>
 <context>
     <name>HelpPicture</name>
     <message>
         <source>A picture of the music</source>
-        <translation type="unfinished" />
+        <translation>Un&apos;immagine della musica</translation>
     </message>
     <message>
         <source>Take in a photo, a scan or a PDF page of your part, and put the frame around the passage: what is in the frame is shown while you drill. The picture is copied into the practice folder.</source>
-        <translation type="unfinished" />
+        <translation>Prendi una foto, una scansione o una pagina PDF della tua parte, e metti la cornice attorno al passaggio: ciò che è nella cornice si vede mentre studi. L&apos;immagine viene copiata nella cartella di studio.</translation>
     </message>
     <message>
         <source>Arrow keys</source>
-        <translation type="unfinished" />
+        <translation>Frecce</translation>
     </message>
     <message>
         <source>move the frame, or the edge that is chosen; with Shift in larger steps</source>
-        <translation type="unfinished" />
+        <translation>muovono la cornice, o il bordo scelto; con Maiusc a passi più grandi</translation>
     </message>
     <message>
         <source>Space</source>
-        <translation type="unfinished" />
+        <translation>Spazio</translation>
     </message>
     <message>
         <source>the next edge, and the whole frame again</source>
-        <translation type="unfinished" />
+        <translation>il bordo seguente, e di nuovo la cornice intera</translation>
     </message>
     <message>
         <source>PgUp, PgDown</source>
-        <translation type="unfinished" />
+        <translation>Pag su, Pag giù</translation>
     </message>
     <message>
         <source>scroll the page</source>
-        <translation type="unfinished" />
+        <translation>scorri la pagina</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -1374,22 +1418,22 @@
     </message>
     <message>
         <source>leave it as it was</source>
-        <translation type="unfinished" />
+        <translation>lascia com&apos;era</translation>
     </message>
     <message>
         <source>The eyes stay on the part: the bars of the passage alone, as large as there is room for. This is common practice, with no source. Copy only music that you may copy.</source>
-        <translation type="unfinished" />
+        <translation>Gli occhi restano sulla parte: solo le battute del passaggio, grandi quanto lo spazio permette. È pratica comune, senza fonte. Copia solo musica che puoi copiare.</translation>
     </message>
 </context>
 <context>
     <name>HelpRunThrough</name>
     <message>
         <source>Run-through</source>
-        <translation type="unfinished" />
+        <translation>Filata</translation>
     </message>
     <message>
         <source>A whole piece without the click, from start to finish; the way there is in the form of a passage of that piece. Press the key where the music stops, and play on. The clock guesses the bar, and you put it right before the run-through is kept.</source>
-        <translation type="unfinished" />
+        <translation>Un brano intero senza il clic, dall&apos;inizio alla fine; ci si arriva dal modulo di un passaggio di quel brano. Premi il tasto dove la musica si ferma, e suona avanti. L&apos;orologio indovina la battuta, e tu la correggi prima che la filata sia tenuta.</translation>
     </message>
     <message>
         <source>Space, PgDown</source>
@@ -1397,7 +1441,7 @@
     </message>
     <message>
         <source>start; then: the music stopped here</source>
-        <translation type="unfinished" />
+        <translation>inizia; poi: qui la musica si è fermata</translation>
     </message>
     <message>
         <source>Return</source>
@@ -1405,7 +1449,7 @@
     </message>
     <message>
         <source>the last note</source>
-        <translation type="unfinished" />
+        <translation>l&apos;ultima nota</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -1413,46 +1457,74 @@
     </message>
     <message>
         <source>give up</source>
-        <translation type="unfinished" />
+        <translation>rinuncia</translation>
     </message>
     <message>
         <source>It shows what the click hides: where the piece breaks when nothing leads. A stop at a bar that is not known may have been anywhere, and counts against every passage of the piece.</source>
-        <translation type="unfinished" />
+        <translation>Mostra ciò che il clic nasconde: dove il brano si rompe quando nulla guida. Uno stop in una battuta non nota può essere stato ovunque, e conta contro ogni passaggio del brano.</translation>
     </message>
     <message>
         <source>A passage is kept while the newest two run-throughs did not stop in it. Two is our choice, with no source: few enough to be played, more than luck.</source>
-        <translation type="unfinished" />
+        <translation>Un passaggio resta finché le ultime due filate non si sono fermate lì dentro. Due è una nostra scelta, senza fonte: abbastanza poche da suonarle, più della fortuna.</translation>
     </message>
 </context>
 <context>
     <name>HelpScales</name>
     <message>
         <source>Scales</source>
-        <translation type="unfinished" />
+        <translation>Scale</translation>
     </message>
     <message>
         <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. Every cell shows its best tempo with a full row; an empty one has not been played yet. A cell is drilled like any passage.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>One cell is proposed as the next; you decide.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Days apart help: of twenty-nine players of nine notes only those who came back after a day, not after minutes or hours, were more accurate the second time (Simmons 2012).</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Mixed order can help later: forty-one beginners on the clarinet ended their practice alike, and a day later those who had practised in mixed order were faster, though no more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (Rhode Island College). So the mix is an offer.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <source>Look-alikes last in the evening may cost: a second, similar melody took away the gain of the night in a study with sixty players (Psychology of Music, 2013).</source>
-        <translation type="unfinished" />
+        <translation>Un tipo di scala in tutte le dodici tonalità, e ogni tonalità dai quarti alle settimine. Ogni casella mostra il suo tempo migliore con serie piena; una vuota non è stata ancora suonata. Una casella si studia come ogni passaggio.</translation>
     </message>
     <message>
         <source>Nobody keeps in step with single clicks faster than about eight to ten a second (Repp 2006): in small notes follow the beat.</source>
-        <translation type="unfinished" />
+        <translation>Nessuno tiene il passo con singoli clic più veloci di circa otto-dieci al secondo (Repp 2006): nelle note piccole segui il movimento.</translation>
+    </message>
+    <message>
+        <source>Days apart help: of twenty-nine musicians learning nine notes on a keyboard only those who came back after a day, not after minutes or hours, were more accurate the second time (Simmons 2012).</source>
+        <translation>La distanza di giorni aiuta: di ventinove musicisti che imparavano nove note su una tastiera, la seconda volta furono più precisi solo quelli tornati dopo un giorno, non dopo minuti od ore (Simmons 2012).</translation>
+    </message>
+    <message>
+        <source>Mixed order can help later: forty-one beginners on the clarinet ended their practice alike, and a day later those who had practised in mixed order were faster, though no more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (a study at Rhode Island College). So the mix is an offer.</source>
+        <translation>L&apos;ordine misto può aiutare più tardi: quarantuno principianti al clarinetto finirono lo studio alla pari, e un giorno dopo erano più veloci, anche se non più precisi, quelli che avevano studiato in ordine misto (Stambaugh 2011). Una seduta con diciannove principianti di clarinetto e sassofono non mostrò effetti dell&apos;ordine (uno studio del Rhode Island College). Perciò la mescolanza è un&apos;offerta.</translation>
+    </message>
+    <message>
+        <source>Look-alikes last in the evening may cost: a second, similar melody took away the gain of the night in one study with sixty musicians.</source>
+        <translation>Cose simili per ultime la sera possono costare: in uno studio con sessanta musicisti una seconda melodia simile tolse il guadagno della notte.</translation>
+    </message>
+    <message>
+        <source>One cell is proposed as the next, with its reason: of those not played today the one played longest ago, when that is a week or more; else one that was never played; else the one furthest below the best of its row. You decide.</source>
+        <translation>Una casella è proposta come prossima, con il motivo: fra quelle non suonate oggi quella suonata da più tempo, se è una settimana o più; altrimenti una mai suonata; altrimenti quella più lontana dal migliore della sua riga. Decidi tu.</translation>
+    </message>
+    <message>
+        <source>A new cell starts from the best of its nearest neighbour, two notches down. Its end is arranged so that the last note falls on a beat; the card says how.</source>
+        <translation>Una casella nuova parte dal migliore della vicina più prossima, due tacche sotto. La sua fine è fatta in modo che l&apos;ultima nota cada su un movimento; la scheda dice come.</translation>
+    </message>
+    <message>
+        <source>Arrow keys</source>
+        <translation>Frecce</translation>
+    </message>
+    <message>
+        <source>from cell to cell</source>
+        <translation>di casella in casella</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Inizio</translation>
+    </message>
+    <message>
+        <source>the cell that is proposed</source>
+        <translation>la casella proposta</translation>
+    </message>
+    <message>
+        <source>Return, Space</source>
+        <translation>Invio, Spazio</translation>
+    </message>
+    <message>
+        <source>drill the cell</source>
+        <translation>studia la casella</translation>
     </message>
 </context>
 <context>
@@ -1463,62 +1535,62 @@
     </message>
     <message>
         <source>Sound, looks, language and keys belong to this computer; how the drill goes travels with the practice folder.</source>
-        <translation type="unfinished" />
+        <translation>Suono, aspetto, lingua e tasti appartengono a questo computer; come va lo studio viaggia con la cartella di studio.</translation>
     </message>
     <message>
-        <source>Any key can do any of the drill's work: choose what it is to do, then press it. A page turner pedal is a key like any other.</source>
-        <translation type="unfinished" />
+        <source>Any key can do any of the drill&apos;s work: choose what it is to do, then press it. A page turner pedal is a key like any other.</source>
+        <translation>Ogni tasto può fare qualunque lavoro dello studio: scegli che cosa deve fare, poi premilo. Un pedale voltapagine è un tasto come gli altri.</translation>
     </message>
     <message>
         <source>Three days to be secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and yours to change. That days apart help is known (Simmons 2012); how many are best is not.</source>
-        <translation type="unfinished" />
+        <translation>Tre giorni per essere sicuro, quattro secondi per respirare dopo un errore, un quarto di secondo dallo sbaglio al tasto: sono scelte nostre, e puoi cambiarle. Che la distanza di giorni aiuti si sa (Simmons 2012); quanti siano meglio, no.</translation>
     </message>
     <message>
         <source>The level of the click starts low. Your instrument is louder, and that is well so: choose a sharper voice rather than more level.</source>
-        <translation type="unfinished" />
+        <translation>Il livello del clic parte basso. Il tuo strumento è più forte, ed è bene così: scegli una voce più tagliente invece di più livello.</translation>
     </message>
 </context>
 <context>
     <name>HelpStart</name>
     <message>
         <source>From slow to the whole piece</source>
-        <translation type="unfinished" />
+        <translation>Da lento al brano intero</translation>
     </message>
     <message>
         <source>Piolo gets a hard passage clean. Choose a tempo at which nothing goes wrong, play it again and again, and touch one key, and only for a miss: the tempo follows how cleanly you play.</source>
-        <translation type="unfinished" />
+        <translation>Piolo rende pulito un passaggio difficile. Scegli un tempo in cui nulla va storto, suonalo ancora e ancora, e tocca un solo tasto, e solo per un errore: il tempo segue quanto suoni pulito.</translation>
     </message>
     <message>
         <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in its context with two bars on either side, and in run-throughs of the piece. When the log speaks for the next stage the drill says why; you decide, and may go back.</source>
-        <translation type="unfinished" />
+        <translation>Un passaggio attraversa cinque tappe: lento con il clic, sicuro all&apos;obiettivo, senza il clic, nel contesto con due battute per lato, e nelle filate del brano. Quando il diario parla per la tappa seguente, lo studio dice perché; decidi tu, e puoi tornare indietro.</translation>
     </message>
     <message>
         <source>help for the screen you are on, while the click is still</source>
-        <translation type="unfinished" />
+        <translation>guida alla schermata in cui sei, mentre il clic tace</translation>
     </message>
     <message>
         <source>Tab, Shift+Tab</source>
-        <translation type="unfinished" />
+        <translation>Tab, Maiusc+Tab</translation>
     </message>
     <message>
         <source>from one control to the next, and back</source>
-        <translation type="unfinished" />
+        <translation>da un comando al seguente, e indietro</translation>
     </message>
     <message>
         <source>Return, Space</source>
-        <translation type="unfinished" />
+        <translation>Invio, Spazio</translation>
     </message>
     <message>
         <source>press the control</source>
-        <translation type="unfinished" />
+        <translation>premi il comando</translation>
     </message>
     <message>
         <source>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists on three bars (Duke, Simmons and Cash 2009). So misses are kept few, and what counts is clean runs, not minutes.</source>
-        <translation type="unfinished" />
+        <translation>Quanto un passaggio restava dopo una notte andava con quanto poche ripetizioni erano sbagliate, non con quanto a lungo o quanto spesso era suonato: diciassette pianisti su tre battute (Duke, Simmons e Cash 2009). Perciò gli errori restano pochi, e contano le ripetizioni pulite, non i minuti.</translation>
     </message>
     <message>
         <source>Nearly every player reports slow practice (Allingham and Wöllner 2022): that says what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). So a try at the target is always at hand.</source>
-        <translation type="unfinished" />
+        <translation>Quasi tutti quelli che suonano dicono di studiare lentamente (Allingham e Wöllner 2022): questo dice che cosa si usa, non che cosa funziona. Se ne vedono anche le insidie, come movimenti diversi da quelli veloci (2023). Perciò una prova all&apos;obiettivo è sempre a portata di mano.</translation>
     </message>
 </context>
 <context>
@@ -1651,11 +1723,11 @@
     </message>
     <message>
         <source>a clean try at the target</source>
-        <translation>una prova pulita all'obiettivo</translation>
+        <translation>una prova pulita all&apos;obiettivo</translation>
     </message>
     <message>
         <source>a missed try at the target</source>
-        <translation>una prova con errore all'obiettivo</translation>
+        <translation>una prova con errore all&apos;obiettivo</translation>
     </message>
     <message>
         <source>clean</source>
@@ -1771,7 +1843,7 @@
     </message>
     <message>
         <source>an offer taken</source>
-        <translation>un'offerta accettata</translation>
+        <translation>un&apos;offerta accettata</translation>
     </message>
     <message>
         <source>named: the search for the tempo begins</source>
@@ -1808,7 +1880,7 @@
     </message>
     <message>
         <source>%1 clean in a row</source>
-        <translation>%1 pulite di fila</translation>
+        <translation>serie pulita di %1</translation>
     </message>
     <message>
         <source>on paper</source>
@@ -1828,15 +1900,15 @@
     </message>
     <message>
         <source>%1 clean</source>
-        <translation>%1 pulite</translation>
+        <translation>pulite: %1</translation>
     </message>
     <message>
         <source>%1 missed</source>
-        <translation>%1 con errore</translation>
+        <translation>con errore: %1</translation>
     </message>
     <message>
         <source>%1 not counted</source>
-        <translation>%1 non contate</translation>
+        <translation>non contate: %1</translation>
     </message>
     <message>
         <source>run</source>
@@ -1929,7 +2001,10 @@
     </message>
     <message numerus="yes">
         <source>%n misses</source>
-        <translation><numerusform>%n errore</numerusform><numerusform>%n errori</numerusform></translation>
+        <translation>
+            <numerusform>%n errore</numerusform>
+            <numerusform>%n errori</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1988,7 +2063,7 @@
     </message>
     <message>
         <source>Not a day missed since you began.</source>
-        <translation>Nemmeno un giorno saltato dall'inizio.</translation>
+        <translation>Nemmeno un giorno saltato dall&apos;inizio.</translation>
     </message>
     <message>
         <source>Not a day missed in four weeks.</source>
@@ -2103,7 +2178,7 @@
     </message>
     <message>
         <source>clean: by itself at the last bar</source>
-        <translation>pulita: da sola all'ultima battuta</translation>
+        <translation>pulita: da sola all&apos;ultima battuta</translation>
     </message>
     <message>
         <source>stop: %1</source>
@@ -2138,7 +2213,7 @@
     </message>
     <message>
         <source>other runs</source>
-        <translation>altre ripetizioni</translation>
+        <translation>altre</translation>
     </message>
     <message>
         <source>run-throughs</source>
@@ -2153,7 +2228,7 @@
     </message>
     <message>
         <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type where it is, or drop it here.</source>
-        <translation>MusicXML (.musicxml, .xml, .mxl), come lo esportano i programmi di notazione. Scrivi dov'è, o trascinalo qui.</translation>
+        <translation>MusicXML (.musicxml, .xml, .mxl), come lo esportano i programmi di notazione. Scrivi dov&apos;è, o trascinalo qui.</translation>
     </message>
     <message>
         <source>File</source>
@@ -2188,7 +2263,7 @@
     <name>MusicForm</name>
     <message>
         <source>First bar</source>
-        <translation>Prima battuta</translation>
+        <translation>Da battuta</translation>
     </message>
     <message>
         <source>Bars</source>
@@ -2212,7 +2287,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>nessuno</translation>
+        <translation>niente</translation>
     </message>
     <message>
         <source>Beat</source>
@@ -2228,15 +2303,15 @@
     </message>
     <message>
         <source>Count-in, bars</source>
-        <translation>Conteggio, battute</translation>
+        <translation>Battute prima</translation>
     </message>
     <message>
         <source>Breath, beats</source>
-        <translation>Respiro, movimenti</translation>
+        <translation>Mov. di respiro</translation>
     </message>
     <message>
         <source>Landing note</source>
-        <translation>Nota d'arrivo</translation>
+        <translation>Nota d&apos;arrivo</translation>
     </message>
 </context>
 <context>
@@ -2283,6 +2358,10 @@
     <message>
         <source>%1 today</source>
         <translation>%1 oggi</translation>
+    </message>
+    <message>
+        <source>Scales</source>
+        <translation>Scale</translation>
     </message>
 </context>
 <context>
@@ -2337,31 +2416,31 @@
     </message>
     <message>
         <source>dotted halves</source>
-        <translation>minime puntate</translation>
+        <translation>metà puntate</translation>
     </message>
     <message>
         <source>halves</source>
-        <translation>minime</translation>
+        <translation>metà</translation>
     </message>
     <message>
         <source>dotted quarters</source>
-        <translation>semiminime puntate</translation>
+        <translation>quarti puntati</translation>
     </message>
     <message>
         <source>quarters</source>
-        <translation>semiminime</translation>
+        <translation>quarti</translation>
     </message>
     <message>
         <source>quarter triplets</source>
-        <translation>terzine di semiminime</translation>
+        <translation>terzine di quarti</translation>
     </message>
     <message>
         <source>eighths</source>
-        <translation>crome</translation>
+        <translation>ottavi</translation>
     </message>
     <message>
         <source>eighth triplets</source>
-        <translation>terzine di crome</translation>
+        <translation>terzine di ottavi</translation>
     </message>
     <message>
         <source>triplets</source>
@@ -2369,11 +2448,11 @@
     </message>
     <message>
         <source>sixteenths</source>
-        <translation>semicrome</translation>
+        <translation>sedicesimi</translation>
     </message>
     <message>
         <source>sixteenth triplets</source>
-        <translation>terzine di semicrome</translation>
+        <translation>terzine di sedicesimi</translation>
     </message>
     <message>
         <source>quintuplets</source>
@@ -2389,7 +2468,7 @@
     </message>
     <message>
         <source>thirty-seconds</source>
-        <translation>biscrome</translation>
+        <translation>trentaduesimi</translation>
     </message>
     <message>
         <source>duplets</source>
@@ -2420,7 +2499,7 @@
     </message>
     <message>
         <source>The picture of the music cannot be read from the practice folder.</source>
-        <translation>L'immagine della musica non si può leggere dalla cartella di studio.</translation>
+        <translation>L&apos;immagine della musica non si può leggere dalla cartella di studio.</translation>
     </message>
 </context>
 <context>
@@ -2439,7 +2518,7 @@
     </message>
     <message>
         <source>Near the target a miss drops one climb; at it, the second of two running.</source>
-        <translation>Vicino all'obiettivo un errore fa scendere di una salita; all'obiettivo solo il secondo di fila.</translation>
+        <translation>Vicino all&apos;obiettivo un errore fa scendere di una salita; all&apos;obiettivo solo il secondo di fila.</translation>
     </message>
     <message>
         <source>Day</source>
@@ -2458,7 +2537,7 @@
         <translation>Appunti</translation>
     </message>
     <message>
-        <source>Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out that rung's ticks.</source>
+        <source>Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out that rung&apos;s ticks.</source>
         <translation>Sali dal basso. Una ripetizione pulita segna un cerchio; un errore è un tratto nella casella e cancella i segni di quel piolo.</translation>
     </message>
     <message>
@@ -2525,12 +2604,12 @@
     </message>
     <message>
         <source>%1 ◆</source>
-        <comment>the target's tempo</comment>
+        <comment>the target&apos;s tempo</comment>
         <translation>%1 ◆</translation>
     </message>
     <message>
         <source>%1, the target</source>
-        <translation>%1, l'obiettivo</translation>
+        <translation>%1, l&apos;obiettivo</translation>
     </message>
     <message>
         <source>Circles ticked at %1</source>
@@ -2565,7 +2644,7 @@
     <name>PaperPrint</name>
     <message>
         <source>A ladder for each passage, from its present tempo to its target, with a circle for every clean run: print it and tick it in pencil.</source>
-        <translation>Una scala per ogni passaggio, dal tempo attuale all'obiettivo, con un cerchio per ogni ripetizione pulita: stampala e segnala a matita.</translation>
+        <translation>Una scala per ogni passaggio, dal tempo attuale all&apos;obiettivo, con un cerchio per ogni ripetizione pulita: stampala e segnala a matita.</translation>
     </message>
     <message>
         <source>Paper</source>
@@ -2620,7 +2699,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>nessuno</translation>
+        <translation>niente</translation>
     </message>
     <message>
         <source>a length such as 1/8 or 1/4, or nothing</source>
@@ -2724,7 +2803,7 @@
     </message>
     <message>
         <source>most to climb</source>
-        <translation>più lontano dall'obiettivo</translation>
+        <translation>più lontano dall&apos;obiettivo</translation>
     </message>
     <message>
         <source>No passages yet: the form on the right makes the first.</source>
@@ -2755,11 +2834,17 @@
     </message>
     <message numerus="yes">
         <source>secure on %n days</source>
-        <translation><numerusform>sicuro in %n giorno</numerusform><numerusform>sicuro in %n giorni</numerusform></translation>
+        <translation>
+            <numerusform>sicuro in %n giorno</numerusform>
+            <numerusform>sicuro in %n giorni</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>secure on %1 of %n days</source>
-        <translation><numerusform>sicuro in %1 giorno su %n</numerusform><numerusform>sicuro in %1 giorni su %n</numerusform></translation>
+        <translation>
+            <numerusform>sicuro in %1 giorno su %n</numerusform>
+            <numerusform>sicuro in %1 giorni su %n</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2809,7 +2894,7 @@
     </message>
     <message>
         <source>Make it easier for a while: a shorter stretch, a slower tempo, or a rest. It is no use to practise the mistake.</source>
-        <translation>Per un po' fallo più facile: un tratto più corto, un tempo più lento o una pausa. Studiare l'errore non serve.</translation>
+        <translation>Per un po&apos; fallo più facile: un tratto più corto, un tempo più lento o una pausa. Studiare l&apos;errore non serve.</translation>
     </message>
     <message>
         <source>Yes, go on</source>
@@ -2841,7 +2926,10 @@
     </message>
     <message numerus="yes">
         <source>%n runs went by without a key. If you were not listening to every note, say no: they count for nothing and their climbs are taken back.</source>
-        <translation><numerusform>%n ripetizione è passata senza un tasto. Se non ascoltavi ogni nota, di' di no: non conta nulla e la sua salita viene annullata.</numerusform><numerusform>%n ripetizioni sono passate senza un tasto. Se non ascoltavi ogni nota, di' di no: non contano nulla e le loro salite vengono annullate.</numerusform></translation>
+        <translation>
+            <numerusform>%n ripetizione è passata senza un tasto. Se non ascoltavi ogni nota, di&apos; di no: non conta nulla e la sua salita viene annullata.</numerusform>
+            <numerusform>%n ripetizioni sono passate senza un tasto. Se non ascoltavi ogni nota, di&apos; di no: non contano nulla e le loro salite vengono annullate.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2959,7 +3047,7 @@
     </message>
     <message>
         <source>Leave as it was</source>
-        <translation>Lascia com'era</translation>
+        <translation>Lascia com&apos;era</translation>
     </message>
     <message>
         <source>Back to the form</source>
@@ -2994,14 +3082,14 @@
     </message>
     <message>
         <source>The picture of the music cannot be read from the practice folder. Take it in again, or remove it here.</source>
-        <translation>L'immagine della musica non si può leggere dalla cartella di studio. Prendila di nuovo, o toglila qui.</translation>
+        <translation>L&apos;immagine della musica non si può leggere dalla cartella di studio. Prendila di nuovo, o toglila qui.</translation>
     </message>
 </context>
 <context>
     <name>PictureFile</name>
     <message>
         <source>A PNG or JPEG, or a PDF of which you choose a page. Type where it is, or drop it here. It is copied into the practice folder.</source>
-        <translation>Un PNG o JPEG, o un PDF di cui scegli una pagina. Scrivi dov'è, o trascinalo qui. Viene copiato nella cartella di studio.</translation>
+        <translation>Un PNG o JPEG, o un PDF di cui scegli una pagina. Scrivi dov&apos;è, o trascinalo qui. Viene copiato nella cartella di studio.</translation>
     </message>
     <message>
         <source>File</source>
@@ -3032,11 +3120,11 @@
     <name>PictureRow</name>
     <message>
         <source>Crop or change the picture</source>
-        <translation>Ritaglia o cambia l'immagine</translation>
+        <translation>Ritaglia o cambia l&apos;immagine</translation>
     </message>
     <message>
         <source>Add a picture of the music</source>
-        <translation>Aggiungi un'immagine della musica</translation>
+        <translation>Aggiungi un&apos;immagine della musica</translation>
     </message>
     <message>
         <source>once the passage is saved</source>
@@ -3046,7 +3134,7 @@
 <context>
     <name>PieceForm</name>
     <message>
-        <source>The piece's name</source>
+        <source>The piece&apos;s name</source>
         <translation>Nome del brano</translation>
     </message>
     <message>
@@ -3126,7 +3214,7 @@
     </message>
     <message>
         <source>Another window writes to this practice folder: these cannot be changed here.</source>
-        <translation>Un'altra finestra scrive in questa cartella di studio: qui non si può cambiare.</translation>
+        <translation>Un&apos;altra finestra scrive in questa cartella di studio: qui non si può cambiare.</translation>
     </message>
     <message>
         <source>These travel with the practice folder.</source>
@@ -3173,7 +3261,7 @@
     <name>RestNote</name>
     <message>
         <source>You have played for a good while: give ears and lip a rest. Pain, tingling or numbness means stop and see a professional.</source>
-        <translation>Suoni già da un bel po': fai riposare orecchie e labbro. Dolore, formicolio o intorpidimento vuol dire fermarsi e sentire uno specialista.</translation>
+        <translation>Suoni già da un bel po&apos;: fai riposare orecchie e labbro. Dolore, formicolio o intorpidimento vuol dire fermarsi e sentire uno specialista.</translation>
     </message>
     <message>
         <source>Read</source>
@@ -3220,7 +3308,7 @@
     </message>
     <message>
         <source>Gentle near the target: a miss drops one climb there; at the target only the second in a row drops</source>
-        <translation>Dolce vicino all'obiettivo: lì un errore fa scendere di una salita; all'obiettivo solo il secondo di fila</translation>
+        <translation>Dolce vicino all&apos;obiettivo: lì un errore fa scendere di una salita; all&apos;obiettivo solo il secondo di fila</translation>
     </message>
 </context>
 <context>
@@ -3234,7 +3322,7 @@
     <name>RunThroughScreen</name>
     <message>
         <source>%1, from start to finish</source>
-        <translation>%1, dall'inizio alla fine</translation>
+        <translation>%1, dall&apos;inizio alla fine</translation>
     </message>
     <message>
         <source>Choose a piece first.</source>
@@ -3263,7 +3351,7 @@
     </message>
     <message>
         <source>The last note</source>
-        <translation>L'ultima nota</translation>
+        <translation>L&apos;ultima nota</translation>
     </message>
     <message>
         <source>Return</source>
@@ -3324,6 +3412,689 @@
     </message>
 </context>
 <context>
+    <name>Scale</name>
+    <message>
+        <source>A♭</source>
+        <translation>La♭</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>La</translation>
+    </message>
+    <message>
+        <source>A♯</source>
+        <translation>La♯</translation>
+    </message>
+    <message>
+        <source>B♭</source>
+        <translation>Si♭</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>Si</translation>
+    </message>
+    <message>
+        <source>B♯</source>
+        <translation>Si♯</translation>
+    </message>
+    <message>
+        <source>C♭</source>
+        <translation>Do♭</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <translation>Do</translation>
+    </message>
+    <message>
+        <source>C♯</source>
+        <translation>Do♯</translation>
+    </message>
+    <message>
+        <source>D♭</source>
+        <translation>Re♭</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <translation>Re</translation>
+    </message>
+    <message>
+        <source>D♯</source>
+        <translation>Re♯</translation>
+    </message>
+    <message>
+        <source>E♭</source>
+        <translation>Mi♭</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>Mi</translation>
+    </message>
+    <message>
+        <source>E♯</source>
+        <translation>Mi♯</translation>
+    </message>
+    <message>
+        <source>F♭</source>
+        <translation>Fa♭</translation>
+    </message>
+    <message>
+        <source>F</source>
+        <translation>Fa</translation>
+    </message>
+    <message>
+        <source>F♯</source>
+        <translation>Fa♯</translation>
+    </message>
+    <message>
+        <source>G♭</source>
+        <translation>Sol♭</translation>
+    </message>
+    <message>
+        <source>G</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>G♯</source>
+        <translation>Sol♯</translation>
+    </message>
+    <message>
+        <source>Major</source>
+        <translation>Maggiore</translation>
+    </message>
+    <message>
+        <source>%1 major</source>
+        <translation>%1 maggiore</translation>
+    </message>
+    <message>
+        <source>Natural minor (aeolian)</source>
+        <translation>Minore naturale (eolia)</translation>
+    </message>
+    <message>
+        <source>%1 natural minor</source>
+        <translation>%1 minore naturale</translation>
+    </message>
+    <message>
+        <source>Harmonic minor</source>
+        <translation>Minore armonica</translation>
+    </message>
+    <message>
+        <source>%1 harmonic minor</source>
+        <translation>%1 minore armonica</translation>
+    </message>
+    <message>
+        <source>Melodic minor, classical</source>
+        <translation>Minore melodica, classica</translation>
+    </message>
+    <message>
+        <source>%1 melodic minor</source>
+        <translation>%1 minore melodica</translation>
+    </message>
+    <message>
+        <source>Melodic minor, jazz</source>
+        <translation>Minore melodica, jazz</translation>
+    </message>
+    <message>
+        <source>%1 jazz minor</source>
+        <translation>%1 minore jazz</translation>
+    </message>
+    <message>
+        <source>Dorian</source>
+        <translation>Dorica</translation>
+    </message>
+    <message>
+        <source>%1 dorian</source>
+        <translation>%1 dorica</translation>
+    </message>
+    <message>
+        <source>Phrygian</source>
+        <translation>Frigia</translation>
+    </message>
+    <message>
+        <source>%1 phrygian</source>
+        <translation>%1 frigia</translation>
+    </message>
+    <message>
+        <source>Lydian</source>
+        <translation>Lidia</translation>
+    </message>
+    <message>
+        <source>%1 lydian</source>
+        <translation>%1 lidia</translation>
+    </message>
+    <message>
+        <source>Mixolydian</source>
+        <translation>Misolidia</translation>
+    </message>
+    <message>
+        <source>%1 mixolydian</source>
+        <translation>%1 misolidia</translation>
+    </message>
+    <message>
+        <source>Locrian</source>
+        <translation>Locria</translation>
+    </message>
+    <message>
+        <source>%1 locrian</source>
+        <translation>%1 locria</translation>
+    </message>
+    <message>
+        <source>Chromatic</source>
+        <translation>Cromatica</translation>
+    </message>
+    <message>
+        <source>chromatic from %1</source>
+        <translation>cromatica da %1</translation>
+    </message>
+    <message>
+        <source>Whole tone</source>
+        <translation>Esatonale</translation>
+    </message>
+    <message>
+        <source>whole tone from %1</source>
+        <translation>esatonale da %1</translation>
+    </message>
+    <message>
+        <source>Diminished, whole step first</source>
+        <translation>Diminuita, prima il tono</translation>
+    </message>
+    <message>
+        <source>%1 diminished, whole step first</source>
+        <translation>%1 diminuita, prima il tono</translation>
+    </message>
+    <message>
+        <source>Diminished, half step first</source>
+        <translation>Diminuita, prima il semitono</translation>
+    </message>
+    <message>
+        <source>%1 diminished, half step first</source>
+        <translation>%1 diminuita, prima il semitono</translation>
+    </message>
+    <message>
+        <source>Major pentatonic</source>
+        <translation>Pentatonica maggiore</translation>
+    </message>
+    <message>
+        <source>%1 major pentatonic</source>
+        <translation>%1 pentatonica maggiore</translation>
+    </message>
+    <message>
+        <source>Minor pentatonic</source>
+        <translation>Pentatonica minore</translation>
+    </message>
+    <message>
+        <source>%1 minor pentatonic</source>
+        <translation>%1 pentatonica minore</translation>
+    </message>
+    <message>
+        <source>Blues</source>
+        <translation>Blues</translation>
+    </message>
+    <message>
+        <source>%1 blues</source>
+        <translation>%1 blues</translation>
+    </message>
+    <message>
+        <source>Altered</source>
+        <translation>Alterata</translation>
+    </message>
+    <message>
+        <source>%1 altered</source>
+        <translation>%1 alterata</translation>
+    </message>
+    <message>
+        <source>Lydian dominant</source>
+        <translation>Lidia dominante</translation>
+    </message>
+    <message>
+        <source>%1 lydian dominant</source>
+        <translation>%1 lidia dominante</translation>
+    </message>
+    <message>
+        <source>Bebop dominant</source>
+        <translation>Bebop di dominante</translation>
+    </message>
+    <message>
+        <source>%1 bebop dominant</source>
+        <translation>%1 bebop di dominante</translation>
+    </message>
+    <message>
+        <source>Bebop major</source>
+        <translation>Bebop maggiore</translation>
+    </message>
+    <message>
+        <source>%1 bebop major</source>
+        <translation>%1 bebop maggiore</translation>
+    </message>
+    <message>
+        <source>Bebop minor</source>
+        <translation>Bebop minore</translation>
+    </message>
+    <message>
+        <source>%1 bebop minor</source>
+        <translation>%1 bebop minore</translation>
+    </message>
+    <message>
+        <source>Major arpeggio</source>
+        <translation>Arpeggio maggiore</translation>
+    </message>
+    <message>
+        <source>%1 major arpeggio</source>
+        <translation>%1 arpeggio maggiore</translation>
+    </message>
+    <message>
+        <source>Minor arpeggio</source>
+        <translation>Arpeggio minore</translation>
+    </message>
+    <message>
+        <source>%1 minor arpeggio</source>
+        <translation>%1 arpeggio minore</translation>
+    </message>
+    <message>
+        <source>Dominant seventh arpeggio</source>
+        <translation>Arpeggio di settima di dominante</translation>
+    </message>
+    <message>
+        <source>%1 dominant seventh arpeggio</source>
+        <translation>%1 arpeggio di settima di dominante</translation>
+    </message>
+    <message>
+        <source>Diminished seventh arpeggio</source>
+        <translation>Arpeggio di settima diminuita</translation>
+    </message>
+    <message>
+        <source>%1 diminished seventh arpeggio</source>
+        <translation>%1 arpeggio di settima diminuita</translation>
+    </message>
+    <message>
+        <source>Half-diminished arpeggio</source>
+        <translation>Arpeggio semidiminuito</translation>
+    </message>
+    <message>
+        <source>%1 half-diminished arpeggio</source>
+        <translation>%1 arpeggio semidiminuito</translation>
+    </message>
+    <message>
+        <source>Augmented arpeggio</source>
+        <translation>Arpeggio aumentato</translation>
+    </message>
+    <message>
+        <source>%1 augmented arpeggio</source>
+        <translation>%1 arpeggio aumentato</translation>
+    </message>
+    <message>
+        <source>One octave</source>
+        <translation>Un&apos;ottava</translation>
+    </message>
+    <message>
+        <source>Two octaves</source>
+        <translation>Due ottave</translation>
+    </message>
+    <message>
+        <source>The whole range</source>
+        <translation>Tutta l&apos;estensione</translation>
+    </message>
+    <message>
+        <source>one octave</source>
+        <translation>un&apos;ottava</translation>
+    </message>
+    <message>
+        <source>two octaves</source>
+        <translation>due ottave</translation>
+    </message>
+    <message>
+        <source>the whole range</source>
+        <translation>tutta l&apos;estensione</translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation>In ordine</translation>
+    </message>
+    <message>
+        <source>In thirds</source>
+        <translation>Per terze</translation>
+    </message>
+    <message>
+        <source>In fourths</source>
+        <translation>Per quarte</translation>
+    </message>
+    <message>
+        <source>In turns of three</source>
+        <translation>A gruppi di tre</translation>
+    </message>
+    <message>
+        <source>In turns of four</source>
+        <translation>A gruppi di quattro</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>%1 in thirds</source>
+        <translation>%1 per terze</translation>
+    </message>
+    <message>
+        <source>%1 in fourths</source>
+        <translation>%1 per quarte</translation>
+    </message>
+    <message>
+        <source>%1 in turns of three</source>
+        <translation>%1 a gruppi di tre</translation>
+    </message>
+    <message>
+        <source>%1 in turns of four</source>
+        <translation>%1 a gruppi di quattro</translation>
+    </message>
+    <message>
+        <source>By fourths</source>
+        <translation>Per quarte</translation>
+    </message>
+    <message>
+        <source>By fifths</source>
+        <translation>Per quinte</translation>
+    </message>
+    <message>
+        <source>By semitones</source>
+        <translation>Per semitoni</translation>
+    </message>
+    <message>
+        <source>Drawn by lot</source>
+        <translation>A sorte</translation>
+    </message>
+    <message>
+        <source>piccolo</source>
+        <translation>ottavino</translation>
+    </message>
+    <message>
+        <source>flute</source>
+        <translation>flauto</translation>
+    </message>
+    <message>
+        <source>oboe</source>
+        <translation>oboe</translation>
+    </message>
+    <message>
+        <source>English horn</source>
+        <translation>corno inglese</translation>
+    </message>
+    <message>
+        <source>clarinet in E flat</source>
+        <translation>clarinetto in Mi♭</translation>
+    </message>
+    <message>
+        <source>clarinet in B flat</source>
+        <translation>clarinetto in Si♭</translation>
+    </message>
+    <message>
+        <source>clarinet in A</source>
+        <translation>clarinetto in La</translation>
+    </message>
+    <message>
+        <source>bass clarinet</source>
+        <translation>clarinetto basso</translation>
+    </message>
+    <message>
+        <source>bassoon</source>
+        <translation>fagotto</translation>
+    </message>
+    <message>
+        <source>soprano saxophone</source>
+        <translation>sassofono soprano</translation>
+    </message>
+    <message>
+        <source>alto saxophone</source>
+        <translation>sassofono contralto</translation>
+    </message>
+    <message>
+        <source>tenor saxophone</source>
+        <translation>sassofono tenore</translation>
+    </message>
+    <message>
+        <source>baritone saxophone</source>
+        <translation>sassofono baritono</translation>
+    </message>
+    <message>
+        <source>trumpet in B flat</source>
+        <translation>tromba in Si♭</translation>
+    </message>
+    <message>
+        <source>trumpet in C</source>
+        <translation>tromba in Do</translation>
+    </message>
+    <message>
+        <source>cornet</source>
+        <translation>cornetta</translation>
+    </message>
+    <message>
+        <source>flugelhorn</source>
+        <translation>flicorno soprano</translation>
+    </message>
+    <message>
+        <source>horn in F</source>
+        <translation>corno in Fa</translation>
+    </message>
+    <message>
+        <source>trombone</source>
+        <translation>trombone</translation>
+    </message>
+    <message>
+        <source>euphonium</source>
+        <translation>eufonio</translation>
+    </message>
+    <message>
+        <source>euphonium in treble clef</source>
+        <translation>eufonio in chiave di violino</translation>
+    </message>
+    <message>
+        <source>tuba</source>
+        <translation>tuba</translation>
+    </message>
+    <message>
+        <source>it goes one note over the last tonic and comes back</source>
+        <translation>va una nota oltre l&apos;ultima tonica e torna</translation>
+    </message>
+    <message>
+        <source>it goes one note under the last tonic and comes back</source>
+        <translation>va una nota sotto l&apos;ultima tonica e torna</translation>
+    </message>
+    <message>
+        <source>it goes %1 notes over the last tonic and comes back</source>
+        <translation>va %1 note oltre l&apos;ultima tonica e torna</translation>
+    </message>
+    <message>
+        <source>it goes %1 notes under the last tonic and comes back</source>
+        <translation>va %1 note sotto l&apos;ultima tonica e torna</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>a scale, its range, its subdivision</comment>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>the top note is played twice</source>
+        <translation>la nota più alta si suona due volte</translation>
+    </message>
+    <message>
+        <source>the last tonic is played twice</source>
+        <translation>l&apos;ultima tonica si suona due volte</translation>
+    </message>
+    <message>
+        <source>To end on a beat, %1.</source>
+        <translation>Per finire su un movimento, %1.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>no key signature: its accidentals stand at the notes</source>
+        <translation>senza armatura: le alterazioni stanno alle note</translation>
+    </message>
+    <message>
+        <source>no sharps or flats</source>
+        <translation>senza diesis né bemolli</translation>
+    </message>
+    <message>
+        <source>1 flat</source>
+        <translation>1 bemolle</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n flats</source>
+        <translation>
+            <numerusform>%n bemolle</numerusform>
+            <numerusform>%n bemolli</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 sharp</source>
+        <translation>1 diesis</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sharps</source>
+        <translation>
+            <numerusform>%n diesis</numerusform>
+            <numerusform>%n diesis</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ScaleCard</name>
+    <message>
+        <source>Drill it</source>
+        <translation>Studia</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Invio</translation>
+    </message>
+    <message>
+        <source>Hear it first</source>
+        <translation>Prima ascolta</translation>
+    </message>
+    <message>
+        <source>Write it as %1</source>
+        <translation>Scrivila come %1</translation>
+    </message>
+</context>
+<context>
+    <name>ScaleCell</name>
+    <message>
+        <source>next: %1</source>
+        <translation>prossima: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ScaleGrid</name>
+    <message>
+        <source>Twelve keys by seven subdivisions. The arrow keys choose, Return drills.</source>
+        <translation>Dodici tonalità per sette suddivisioni. Le frecce scelgono, Invio studia.</translation>
+    </message>
+</context>
+<context>
+    <name>ScaleInstrument</name>
+    <message>
+        <source>Your instrument</source>
+        <translation>Il tuo strumento</translation>
+    </message>
+    <message>
+        <source>Another window writes to this practice folder: these cannot be changed here.</source>
+        <translation>Un&apos;altra finestra scrive in questa cartella di studio: qui non si può cambiare.</translation>
+    </message>
+    <message>
+        <source>Scales are written for it, in its clef and range. This travels with the practice folder.</source>
+        <translation>Le scale si scrivono per lui, nella sua chiave e nella sua estensione. Questo viaggia con la cartella di studio.</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Strumento</translation>
+    </message>
+    <message>
+        <source>Lowest note, as written</source>
+        <translation>Nota più bassa, come scritta</translation>
+    </message>
+    <message>
+        <source>Highest note, as written</source>
+        <translation>Nota più alta, come scritta</translation>
+    </message>
+    <message>
+        <source>Octave 4 begins at middle C. A saxophone with a high F♯ key, a baritone with a low A, notes above the usual range: set what you play.</source>
+        <translation>L&apos;ottava 4 comincia dal Do centrale. Un sassofono con la chiave del Fa♯ acuto, un baritono con il La grave, note oltre l&apos;estensione solita: metti ciò che suoni.</translation>
+    </message>
+    <message>
+        <source>Draw another order of keys</source>
+        <translation>Sorteggia un altro ordine</translation>
+    </message>
+    <message>
+        <source>To the grid</source>
+        <translation>Alla griglia</translation>
+    </message>
+</context>
+<context>
+    <name>ScaleView</name>
+    <message>
+        <source>Kind of scale</source>
+        <translation>Tipo di scala</translation>
+    </message>
+    <message>
+        <source>How far it goes</source>
+        <translation>Fin dove va</translation>
+    </message>
+    <message>
+        <source>Order of its notes</source>
+        <translation>Ordine delle note</translation>
+    </message>
+    <message>
+        <source>Order of the keys</source>
+        <translation>Ordine delle tonalità</translation>
+    </message>
+    <message>
+        <source>keys</source>
+        <translation>tonalità</translation>
+    </message>
+</context>
+<context>
+    <name>ScaleWeeks</name>
+    <message>
+        <source>Keys by weeks</source>
+        <translation>Tonalità per settimane</translation>
+    </message>
+    <message>
+        <source>How many runs of each key, in all kinds and subdivisions of this instrument. A week begins on Monday.</source>
+        <translation>Quante ripetizioni di ogni tonalità, in tutti i tipi e le suddivisioni di questo strumento. La settimana comincia di lunedì.</translation>
+    </message>
+    <message>
+        <source>%1, week of %2: %3</source>
+        <translation>%1, settimana del %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>ScalesScreen</name>
+    <message>
+        <source>Scales</source>
+        <translation>Scale</translation>
+    </message>
+    <message>
+        <source>Keys as written for the %1; how they sound stands below them.</source>
+        <translation>Tonalità scritte per %1; sotto, come suonano.</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Che cosa si vede</translation>
+    </message>
+    <message>
+        <source>Grid</source>
+        <translation>Griglia</translation>
+    </message>
+    <message>
+        <source>Weeks</source>
+        <translation>Settimane</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Strumento</translation>
+    </message>
+</context>
+<context>
     <name>SettingChoices</name>
     <message>
         <source>Wood: warm</source>
@@ -3360,7 +4131,7 @@
     </message>
     <message>
         <source>Two rungs below the last full row</source>
-        <translation>Due pioli sotto l'ultima serie piena</translation>
+        <translation>Due pioli sotto l&apos;ultima serie piena</translation>
     </message>
     <message>
         <source>Where it was left</source>
@@ -3418,7 +4189,7 @@
     </message>
     <message>
         <source>Wireless headphones are late: move the picture of the beat, and the marks, later by</source>
-        <translation>Le cuffie senza filo ritardano: sposta più tardi l'immagine del movimento e i segni di</translation>
+        <translation>Le cuffie senza filo ritardano: sposta più tardi l&apos;immagine del movimento e i segni di</translation>
     </message>
 </context>
 <context>
@@ -3452,7 +4223,7 @@
     </message>
     <message>
         <source>Clean runs today</source>
-        <translation>Ripetizioni pulite oggi</translation>
+        <translation>Pulite oggi</translation>
     </message>
     <message>
         <source>Best with a full streak</source>
@@ -3477,7 +4248,10 @@
     <message numerus="yes">
         <source>%n not saved yet</source>
         <comment>marks</comment>
-        <translation><numerusform>%n non ancora salvato</numerusform><numerusform>%n non ancora salvati</numerusform></translation>
+        <translation>
+            <numerusform>%n non ancora salvato</numerusform>
+            <numerusform>%n non ancora salvati</numerusform>
+        </translation>
     </message>
     <message>
         <source>✓ saved</source>
@@ -3653,28 +4427,28 @@
     <name>piolo::models::Formatter</name>
     <message>
         <source>half</source>
-        <translation>minima</translation>
+        <translation>metà</translation>
     </message>
     <message>
         <source>dotted half</source>
-        <translation>minima puntata</translation>
+        <translation>metà puntata</translation>
     </message>
     <message>
         <source>quarter</source>
-        <translation>semiminima</translation>
+        <translation>quarto</translation>
     </message>
     <message>
         <source>dotted quarter</source>
-        <translation>semiminima puntata</translation>
+        <translation>quarto puntato</translation>
     </message>
     <message>
         <source>eighth</source>
-        <translation>croma</translation>
+        <translation>ottavo</translation>
     </message>
     <message>
         <source>%1 = %2</source>
-        <comment>a beat unit's sign = its beats per minute</comment>
-        <translation>%1 = %2</translation>
+        <comment>a beat unit&apos;s sign = its beats per minute</comment>
+        <translation>%1&#xa0;=&#xa0;%2</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -3699,16 +4473,16 @@
     </message>
     <message>
         <source>a miss drops %1, each clean run climbs %2</source>
-        <translation>un errore fa scendere di %1, ogni ripetizione pulita fa salire di %2</translation>
+        <translation>un errore scende di %1, ogni ripetizione pulita sale di %2</translation>
     </message>
     <message>
         <source>a miss drops %1, %2 clean in a row climb %3</source>
-        <translation>un errore fa scendere di %1, %2 pulite di fila fanno salire di %3</translation>
+        <translation>un errore scende di %1, %2 pulite di fila salgono di %3</translation>
     </message>
     <message>
         <source>%1, gentle near the target</source>
         <comment>the rule</comment>
-        <translation>%1, dolce vicino all'obiettivo</translation>
+        <translation>%1, dolce vicino all&apos;obiettivo</translation>
     </message>
     <message>
         <source>1 notch</source>
@@ -3716,7 +4490,10 @@
     </message>
     <message numerus="yes">
         <source>%n notches</source>
-        <translation><numerusform>%n tacca</numerusform><numerusform>%n tacche</numerusform></translation>
+        <translation>
+            <numerusform>%n tacca</numerusform>
+            <numerusform>%n tacche</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 s</source>
@@ -3781,11 +4558,17 @@
     </message>
     <message numerus="yes">
         <source>in %n days</source>
-        <translation><numerusform>tra %n giorno</numerusform><numerusform>tra %n giorni</numerusform></translation>
+        <translation>
+            <numerusform>tra %n giorno</numerusform>
+            <numerusform>tra %n giorni</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n days ago</source>
-        <translation><numerusform>%n giorno fa</numerusform><numerusform>%n giorni fa</numerusform></translation>
+        <translation>
+            <numerusform>%n giorno fa</numerusform>
+            <numerusform>%n giorni fa</numerusform>
+        </translation>
     </message>
     <message>
         <source>1 run</source>
@@ -3793,7 +4576,10 @@
     </message>
     <message numerus="yes">
         <source>%n runs</source>
-        <translation><numerusform>%n ripetizione</numerusform><numerusform>%n ripetizioni</numerusform></translation>
+        <translation>
+            <numerusform>%n ripetizione</numerusform>
+            <numerusform>%n ripetizioni</numerusform>
+        </translation>
     </message>
     <message>
         <source>1 day</source>
@@ -3801,7 +4587,10 @@
     </message>
     <message numerus="yes">
         <source>%n days</source>
-        <translation><numerusform>%n giorno</numerusform><numerusform>%n giorni</numerusform></translation>
+        <translation>
+            <numerusform>%n giorno</numerusform>
+            <numerusform>%n giorni</numerusform>
+        </translation>
     </message>
     <message>
         <source>1 passage</source>
@@ -3809,7 +4598,10 @@
     </message>
     <message numerus="yes">
         <source>%n passages</source>
-        <translation><numerusform>%n passaggio</numerusform><numerusform>%n passaggi</numerusform></translation>
+        <translation>
+            <numerusform>%n passaggio</numerusform>
+            <numerusform>%n passaggi</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 of %2 clean in a row</source>
@@ -3832,7 +4624,7 @@
     </message>
     <message>
         <source>Take back the last mark</source>
-        <translation>Annulla l'ultimo segno</translation>
+        <translation>Annulla l&apos;ultimo segno</translation>
     </message>
     <message>
         <source>Faster, while stopped</source>
@@ -3848,10 +4640,10 @@
     </message>
     <message>
         <source>Try one run at the target</source>
-        <translation>Una prova all'obiettivo</translation>
+        <translation>Una prova all&apos;obiettivo</translation>
     </message>
     <message>
-        <source>Hear the passage's notes first, while stopped</source>
+        <source>Hear the passage&apos;s notes first, while stopped</source>
         <translation>Prima ascolta le note del passaggio, da fermo</translation>
     </message>
     <message>
@@ -3878,7 +4670,7 @@
     </message>
     <message>
         <source>Most misses fall there; it has a bar to run up.</source>
-        <translation>Lì cade la maggior parte degli errori; c'è una battuta di rincorsa.</translation>
+        <translation>Lì cade la maggior parte degli errori; c&apos;è una battuta di rincorsa.</translation>
     </message>
     <message>
         <source>Most misses fall there.</source>
@@ -3886,7 +4678,7 @@
     </message>
     <message>
         <source>Last bar first</source>
-        <translation>Prima l'ultima battuta</translation>
+        <translation>Prima l&apos;ultima battuta</translation>
     </message>
     <message>
         <source>In %1 parts</source>
@@ -4009,7 +4801,7 @@
     </message>
     <message>
         <source>not before %1, the last day in its log: the rule goes on from there</source>
-        <translation>non prima di %1, l'ultimo giorno nel suo diario: da lì continua la regola</translation>
+        <translation>non prima di %1, l&apos;ultimo giorno nel suo diario: da lì continua la regola</translation>
     </message>
     <message>
         <source>%1 clean, %2 missed</source>
@@ -4037,7 +4829,7 @@
     </message>
     <message>
         <source>Full streaks at the target</source>
-        <translation>Serie piene all'obiettivo</translation>
+        <translation>Serie piene all&apos;obiettivo</translation>
     </message>
     <message>
         <source>1 run is in the log.</source>
@@ -4088,7 +4880,7 @@
     </message>
     <message>
         <source>at the target about %1 to a full row at nine clean in ten</source>
-        <translation>all'obiettivo circa %1 per una serie piena, con nove pulite su dieci</translation>
+        <translation>all&apos;obiettivo circa %1 per una serie piena, con nove pulite su dieci</translation>
     </message>
     <message>
         <source>You end each run yourself · %1.</source>
@@ -4096,7 +4888,7 @@
     </message>
     <message>
         <source>%1 a run · %2 · %3 to a full row at the target with no miss at all.</source>
-        <translation>%1 a ripetizione · %2 · %3 per una serie piena all'obiettivo senza nessun errore.</translation>
+        <translation>%1 a ripetizione · %2 · %3 per una serie piena all&apos;obiettivo senza nessun errore.</translation>
     </message>
     <message>
         <source>A run of %1 is long: shorter parts come clean sooner.</source>
@@ -4111,11 +4903,11 @@
     <name>piolo::models::PassageExchange</name>
     <message>
         <source>There is nothing in this file.</source>
-        <translation>In questo file non c'è nulla.</translation>
+        <translation>In questo file non c&apos;è nulla.</translation>
     </message>
     <message>
         <source>Everything in this file is here already: nothing would change.</source>
-        <translation>Tutto ciò che è in questo file c'è già: non cambierebbe nulla.</translation>
+        <translation>Tutto ciò che è in questo file c&apos;è già: non cambierebbe nulla.</translation>
     </message>
     <message>
         <source>%1 new, %2 the same, %3 different or removed here</source>
@@ -4127,7 +4919,7 @@
     </message>
     <message>
         <source>%1 added, %2 as in the file now, %3 left as they were.</source>
-        <translation>%1 aggiunti, %2 ora come nel file, %3 lasciati com'erano.</translation>
+        <translation>%1 aggiunti, %2 ora come nel file, %3 lasciati com&apos;erano.</translation>
     </message>
 </context>
 <context>
@@ -4225,7 +5017,7 @@
     <name>piolo::models::PracticeRoom</name>
     <message>
         <source>Some lines of the practice log could not be read and were left as they are: %1</source>
-        <translation>Alcune righe del diario di studio non si sono potute leggere e sono rimaste com'erano: %1</translation>
+        <translation>Alcune righe del diario di studio non si sono potute leggere e sono rimaste com&apos;erano: %1</translation>
     </message>
 </context>
 <context>
@@ -4258,14 +5050,114 @@
         <translation>circa battuta %1</translation>
     </message>
     <message>
-        <source>a bar's number up to %1, or nothing</source>
+        <source>a bar&apos;s number up to %1, or nothing</source>
         <translation>il numero di una battuta fino a %1, o niente</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::ScaleBoard</name>
+    <message>
+        <source>%1, sounds as %2</source>
+        <translation>%1, suona come %2</translation>
+    </message>
+    <message>
+        <source>%1 to the beat</source>
+        <translation>%1 per movimento</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a key, a subdivision</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: not played yet</source>
+        <translation>%1: non ancora suonata</translation>
+    </message>
+    <message>
+        <source>%1/%2</source>
+        <comment>streak of clean runs</comment>
+        <translation>%1/%2</translation>
+    </message>
+    <message>
+        <source>%1 d</source>
+        <comment>days since it was played</comment>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>not played yet</source>
+        <translation>non ancora suonato</translation>
+    </message>
+    <message>
+        <source>%1: best %2, %3, played %4</source>
+        <translation>%1: migliore %2, %3, suonata %4</translation>
+    </message>
+    <message>
+        <source>%1: no best yet (%2), %3, %4</source>
+        <translation>%1: ancora senza migliore (%2), %3, %4</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <comment>a scale in a subdivision</comment>
+        <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>Next: the first key in the slowest notes. Nothing was played yet.</source>
+        <translation>Prossima: la prima tonalità nelle note più lente. Finora non è stato suonato nulla.</translation>
+    </message>
+    <message>
+        <source>Next: not played for %1, the longest of all.</source>
+        <translation>Prossima: non suonata da %1, più di tutte.</translation>
+    </message>
+    <message>
+        <source>Next: the first that was never played, and nothing is older than a week.</source>
+        <translation>Prossima: la prima mai suonata, e nulla è più vecchio di una settimana.</translation>
+    </message>
+    <message>
+        <source>Next: its best lies furthest below the best of its row.</source>
+        <translation>Prossima: il suo migliore è il più lontano dal migliore della sua riga.</translation>
+    </message>
+    <message>
+        <source>Not played yet.</source>
+        <translation>Non ancora suonato.</translation>
+    </message>
+    <message>
+        <source>Played %1, %2.</source>
+        <translation>Suonata %1, %2.</translation>
+    </message>
+    <message>
+        <source>Goes on at %1.</source>
+        <translation>Si continua a %1.</translation>
+    </message>
+    <message>
+        <source>Start at %1: your best in %2, two notches down.</source>
+        <translation>Parti da %1: il tuo migliore in %2, due tacche sotto.</translation>
+    </message>
+    <message>
+        <source>Start at %1: slow enough to make no mistakes; change it in the drill.</source>
+        <translation>Parti da %1: abbastanza lento da non fare errori; nello studio si può cambiare.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>two sentences</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Your range has no such tonic: choose another key, or set your range wider.</source>
+        <translation>La tua estensione non ha questa tonica: scegli un&apos;altra tonalità, o allarga l&apos;estensione.</translation>
+    </message>
+    <message>
+        <source>Altissimo: it goes up to %1, and your highest note is %2. The whole range stays inside.</source>
+        <translation>Sovracuti: si sale fino a %1, e la tua nota più alta è %2. Tutta l&apos;estensione resta dentro.</translation>
     </message>
 </context>
 <context>
     <name>piolo::models::SettingsModel</name>
     <message>
-        <source>The system's own choice</source>
+        <source>The system&apos;s own choice</source>
         <translation>La scelta del sistema</translation>
     </message>
     <message>
@@ -4293,11 +5185,11 @@
     <name>piolo::models::StageFigures</name>
     <message>
         <source>There was a full streak at the target.</source>
-        <translation>All'obiettivo c'è stata una serie piena.</translation>
+        <translation>All&apos;obiettivo c&apos;è stata una serie piena.</translation>
     </message>
     <message>
         <source>Next: a full streak at the target.</source>
-        <translation>Il prossimo passo: una serie piena all'obiettivo.</translation>
+        <translation>Il prossimo passo: una serie piena all&apos;obiettivo.</translation>
     </message>
     <message>
         <source>Clean in a row without the click, on one day: %1 of %2.</source>
@@ -4317,7 +5209,7 @@
     </message>
     <message>
         <source>secure at the target</source>
-        <translation>sicuro all'obiettivo</translation>
+        <translation>sicuro all&apos;obiettivo</translation>
     </message>
     <message>
         <source>without the click</source>
@@ -4333,7 +5225,10 @@
     </message>
     <message numerus="yes">
         <source>Secure at the target on %1 of %n days.</source>
-        <translation><numerusform>Sicuro all'obiettivo in %1 giorno su %n.</numerusform><numerusform>Sicuro all'obiettivo in %1 giorni su %n.</numerusform></translation>
+        <translation>
+            <numerusform>Sicuro all&apos;obiettivo in %1 giorno su %n.</numerusform>
+            <numerusform>Sicuro all&apos;obiettivo in %1 giorni su %n.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4359,11 +5254,17 @@
     </message>
     <message numerus="yes">
         <source>yes, on %n days</source>
-        <translation><numerusform>sì, in %n giorno</numerusform><numerusform>sì, in %n giorni</numerusform></translation>
+        <translation>
+            <numerusform>sì, in %n giorno</numerusform>
+            <numerusform>sì, in %n giorni</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>on %1 of %n days</source>
-        <translation><numerusform>in %1 giorno su %n</numerusform><numerusform>in %1 giorni su %n</numerusform></translation>
+        <translation>
+            <numerusform>in %1 giorno su %n</numerusform>
+            <numerusform>in %1 giorni su %n</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

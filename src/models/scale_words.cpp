@@ -13,7 +13,9 @@ namespace piolo::models {
 
 namespace {
 
-QString words(const char* text) { return QCoreApplication::translate("Scale", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Scale)
+};
 
 // Languages name notes in their own ways: a B flat is a B in German, and Si bemolle in Italian.
 constexpr std::array<std::array<const char*, 3>, 7> keys{
@@ -109,9 +111,9 @@ constexpr const char* instrumentWords[] = {QT_TRANSLATE_NOOP("Scale", "piccolo")
                                            QT_TRANSLATE_NOOP("Scale", "tuba")};
 static_assert(std::size(instrumentWords) == 22);
 
-template <typename Words, typename Value>
-QString word(const Words& list, Value value) {
-    return words(list.at(static_cast<std::size_t>(value)));
+template <typename List, typename Value>
+QString word(const List& list, Value value) {
+    return Words::tr(list.at(static_cast<std::size_t>(value)));
 }
 
 /// A choice for each value, named as core names it.
@@ -127,12 +129,12 @@ QVariantList choicesOf(std::size_t count, const Text& text) {
 
 QString turnText(int notes, bool above) {
     if (notes == 1)
-        return above ? words("it goes one note over the last tonic and comes back")
-                     : words("it goes one note under the last tonic and comes back");
+        return above ? Words::tr("it goes one note over the last tonic and comes back")
+                     : Words::tr("it goes one note under the last tonic and comes back");
     const char* const text =
         above ? QT_TRANSLATE_NOOP("Scale", "it goes %1 notes over the last tonic and comes back")
               : QT_TRANSLATE_NOOP("Scale", "it goes %1 notes under the last tonic and comes back");
-    return words(text).arg(Formatter::countWord(notes));
+    return Words::tr(text).arg(Formatter::countWord(notes));
 }
 
 } // namespace
@@ -142,7 +144,7 @@ QString wordOf(std::string_view name) {
 }
 
 QString keyName(Tonic tonic) {
-    return words(
+    return Words::tr(
         keys.at(static_cast<std::size_t>(tonic.step - 'A')).at(static_cast<std::size_t>(tonic.alter + 1)));
 }
 
@@ -155,38 +157,36 @@ QString noteName(WrittenPitch pitch) {
 }
 
 QString scaleName(Tonic tonic, ScaleKind kind) {
-    return words(kinds.at(static_cast<std::size_t>(kind)).inKey).arg(keyName(tonic));
+    return Words::tr(kinds.at(static_cast<std::size_t>(kind)).inKey).arg(keyName(tonic));
 }
 
-QString kindName(ScaleKind kind) { return words(kinds.at(static_cast<std::size_t>(kind)).name); }
+QString kindName(ScaleKind kind) { return Words::tr(kinds.at(static_cast<std::size_t>(kind)).name); }
 QString rangeName(ScaleRange range) { return word(ranges, range); }
 QString patternName(ScalePattern pattern) { return word(patterns, pattern); }
-QString instrumentName(std::string_view name) { return words(std::string(name).c_str()); }
+QString instrumentName(std::string_view name) { return Words::tr(std::string(name).c_str()); }
 
 QString scaleTitle(const Scale& scale) {
     const QString name = word(patternsInside, scale.pattern).arg(scaleName(scale.tonic, scale.kind));
-    return QCoreApplication::translate("Scale", "%1, %2, %3", "a scale, its range, its subdivision")
+    return Words::tr("%1, %2, %3", "a scale, its range, its subdivision")
         .arg(name, word(rangesInside, scale.range),
              Formatter::subdivision(BeatUnit::quarter, scale.notesPerBeat));
 }
 
 QString endingText(const ScaleEnding& ending) {
     QStringList parts;
-    if (ending.topTwice) parts << words("the top note is played twice");
+    if (ending.topTwice) parts << Words::tr("the top note is played twice");
     if (ending.turn != 0) parts << turnText(std::abs(ending.turn) / 2, ending.turn < 0);
-    if (ending.tonicTwice) parts << words("the last tonic is played twice");
+    if (ending.tonicTwice) parts << Words::tr("the last tonic is played twice");
     if (parts.isEmpty()) return {};
-    return words("To end on a beat, %1.").arg(parts.join(words(", ")));
+    return Words::tr("To end on a beat, %1.").arg(parts.join(Words::tr(", ")));
 }
 
 QString signatureText(std::optional<int> fifths) {
-    if (!fifths) return words("no key signature: its accidentals stand at the notes");
-    if (*fifths == 0) return words("no sharps or flats");
+    if (!fifths) return Words::tr("no key signature: its accidentals stand at the notes");
+    if (*fifths == 0) return Words::tr("no sharps or flats");
     const int count = std::abs(*fifths);
-    if (*fifths < 0)
-        return count == 1 ? words("1 flat")
-                          : QCoreApplication::translate("Scale", "%n flats", nullptr, count);
-    return count == 1 ? words("1 sharp") : QCoreApplication::translate("Scale", "%n sharps", nullptr, count);
+    if (*fifths < 0) return count == 1 ? Words::tr("1 flat") : Words::tr("%n flats", nullptr, count);
+    return count == 1 ? Words::tr("1 sharp") : Words::tr("%n sharps", nullptr, count);
 }
 
 QVariantList scaleKindChoices() { return choicesOf<ScaleKind>(scaleKindCount, kindName); }

@@ -37,7 +37,7 @@ class SettingsModel : public QObject {
     /// "": the system's own choice.
     Q_PROPERTY(QString device READ device WRITE setDevice NOTIFY machineChanged)
     Q_PROPERTY(int offsetMillis READ offsetMillis WRITE setOffsetMillis NOTIFY machineChanged)
-    Q_PROPERTY(QVariantList voices READ voices NOTIFY languageChanged)
+    Q_PROPERTY(QVariantList voices READ voices CONSTANT)
     Q_PROPERTY(QString voice READ voice WRITE setVoice NOTIFY machineChanged)
     Q_PROPERTY(piolo::models::MixModel* layers READ layers CONSTANT)
     /// The one pedal: how long a hold is, and how soon the second of two presses comes. Any key: how soon a
@@ -50,7 +50,7 @@ class SettingsModel : public QObject {
     Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY machineChanged)
     /// The theme in force is dark.
     Q_PROPERTY(bool dark READ dark NOTIFY machineChanged)
-    Q_PROPERTY(QVariantList languages READ languages NOTIFY languageChanged)
+    Q_PROPERTY(QVariantList languages READ languages CONSTANT)
     /// "system", or a language's code: texts, numbers and dates of the window.
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged)
     Q_PROPERTY(bool welcomed READ welcomed WRITE setWelcomed NOTIFY machineChanged)
@@ -64,7 +64,7 @@ class SettingsModel : public QObject {
     Q_PROPERTY(int secureDays READ secureDays WRITE setSecureDays NOTIFY practiceChanged)
     /// From hearing a slip to pressing the key.
     Q_PROPERTY(int reactionMillis READ reactionMillis WRITE setReactionMillis NOTIFY practiceChanged)
-    Q_PROPERTY(QVariantList dayOpenings READ dayOpenings NOTIFY languageChanged)
+    Q_PROPERTY(QVariantList dayOpenings READ dayOpenings CONSTANT)
     /// "twoRungsBelow", "asLeft" or "start".
     Q_PROPERTY(QString dayOpening READ dayOpening WRITE setDayOpening NOTIFY practiceChanged)
 public:
@@ -131,7 +131,7 @@ signals:
     void watchingChanged();
     void soundLineChanged();
     void machineChanged();
-    /// From here on texts are in another language: what was read is to be read again.
+    /// From here on texts are in another language: what was read, constant or not, is to be read again.
     void languageChanged();
     void practiceChanged();
     void faultChanged();

@@ -67,7 +67,8 @@ class Translations(unittest.TestCase):
 class TextsOfTheScreens(unittest.TestCase):
     WRITTEN = re.compile(r'\b(?:text|title|label|note|placeholder|words)\s*:[^\n,{]*?"([^"\n]*[A-Za-z]{2}[^"\n]*)"')
     TRANSLATED = re.compile(r'qsTr\((?:"(?:[^"\\]|\\.)*"(?:,\s*)?)+')
-    NAMES = re.compile(r'[!=]== "[^"]*"|"[^"]*" [!=]==|\["[^"]*"\]|\w\("[^"]*"')  # compared, looked up, asked for
+    # Signs, and what is compared, looked up or asked for.
+    NAMES = re.compile(r'`[^`]*`|"[^"A-Za-z]*"|[!=]== "[^"]*"|"[^"]*" [!=]==|\["[^"]*"\]|\w\("[^"]*"')
     STANDING = re.compile(r"BPM|~/.*")  # a unit, and examples of files
 
     def plain(self, line):

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The screens in every language.
+#include "models/language.h"
+#include "screen_stage.h"
+#include "text_walk.h"
+
+#include <doctest/doctest.h>
+
+#include <QLocale>
+#include <QQmlComponent>
+#include <QTest>
+
+using namespace piolo;
+using piolo::test::cutTexts;
+using piolo::test::ScreenStage;
+
+namespace {
+
+const QStringList own{"River Suite", "Harbour Dance"};
+
+/// The other tests are in the language of the source, with plain numbers.
+struct Spoken {
+    explicit Spoken(const char* code) { models::speak(QString::fromLatin1(code)); }
+    Spoken(const Spoken&) = delete;
+    Spoken& operator=(const Spoken&) = delete;
+    ~Spoken() {
+        models::speak(QStringLiteral("en"));
+        QLocale::setDefault(QLocale::c());
+    }
+};
+
+void checkWhole(ScreenStage& stage, const std::string& place) {
+    for (const QSize size : {QSize(1024, 640), QSize(1280, 800), QSize(1920, 1080)}) {
+        stage.resize(size.width(), size.height());
+        QString cut = "not looked at";
+        for (int frame = 0; frame < 5 && !cut.isEmpty(); ++frame) { // lists are laid out in the first ones
+            static_cast<void>(stage.shot());
+            cut = cutTexts(stage.window(), own).join("\n");
+        }
+        CAPTURE(place);
+        CAPTURE(size.width());
+        CHECK(stage.warnings().join("\n").toStdString() == "");
+        CHECK(cut.toStdString() == "");
+    }
+}
+
+void press(ScreenStage& stage, const QString& name) {
+    QQuickItem* item = stage.find(name);
+    CAPTURE(name.toStdString());
+    REQUIRE(item != nullptr);
+    item->forceActiveFocus(Qt::TabFocusReason);
+    QTest::keyClick(&stage.window(), Qt::Key_Space);
+    stage.play(0.05);
+}
+
+void walkTheDrill(ScreenStage& stage) {
+    stage.room().openDrill(QString::fromStdString(stage.passage().text()));
+    stage.play(0.1);
+    checkWhole(stage, "drill");
+    stage.tap(Qt::Key_Space);
+    stage.play(6);
+    checkWhole(stage, "playing");
+    const auto paused = [&] { return stage.room().drill()->state() == models::DrillModel::State::Paused; };
+    for (int miss = 0; miss < 6 && !paused(); ++miss) {
+        stage.tap(Qt::Key_Space);
+        stage.play(10);
+    }
+    CHECK(paused());
+    checkWhole(stage, "offer");
+    stage.tap(Qt::Key_Escape);
+    stage.play(1);
+}
+
+void walkTheScreens(ScreenStage& stage) {
+    stage.room().setScreen("passages");
+    stage.play(0.1);
+    checkWhole(stage, "passages");
+    for (const char* card : {"musicFile", "onPaper", "passageFiles"}) {
+        press(stage, QLatin1String(card));
+        checkWhole(stage, card);
+        stage.room().setScreen("log");
+        stage.room().setScreen("passages");
+        stage.play(0.1);
+    }
+    for (const char* screen : {"log", "settings", "scales"}) {
+        stage.room().setScreen(QString::fromLatin1(screen));
+        stage.play(0.1);
+        checkWhole(stage, screen);
+    }
+    stage.room().scales()->choices()->setInstrument(QStringLiteral("clarinet in B flat"));
+    stage.play(0.1);
+    for (const char* side : {"grid", "weeks"}) {
+        press(stage, QStringLiteral("scaleSides-") + QLatin1String(side));
+        checkWhole(stage, side);
+    }
+    stage.room().openRunThrough(
+        QString::fromStdString(stage.room().book().notebook().pieces().front().id.text()));
+    stage.play(0.1);
+    checkWhole(stage, "runThrough");
+    stage.room().setScreen("help");
+    stage.play(0.1);
+    QStringList chapters;
+    for (QQuickItem* item : stage.shown())
+        if (item->objectName().startsWith("chapter-")) chapters << item->objectName();
+    CHECK(chapters.size() > 8);
+    for (const QString& chapter : chapters) {
+        press(stage, chapter);
+        checkWhole(stage, chapter.toStdString());
+    }
+}
+
+} // namespace
+
+TEST_CASE("in every language no text of a screen is cut off in a small window") {
+    for (const std::string code : {"en", "de", "it"}) {
+        CAPTURE(code);
+        const Spoken spoken(code.c_str());
+        ScreenStage stage;
+        walkTheDrill(stage);
+        walkTheScreens(stage);
+        CHECK(stage.warnings().join("\n").toStdString() == "");
+        ScreenStage first(true);
+        checkWhole(first, "welcome");
+    }
+}
+
+TEST_CASE("a text that is cut off, stands out of its button or lies over another is found") {
+    ScreenStage stage;
+    const auto found = [&](const char* source) {
+        QQmlComponent component(qmlEngine(stage.find("other")));
+        component.setData(source, QUrl());
+        const std::unique_ptr<QObject> made(component.create());
+        REQUIRE(made != nullptr);
+        qobject_cast<QQuickItem*>(made.get())->setParentItem(stage.window().contentItem());
+        static_cast<void>(stage.shot());
+        return cutTexts(stage.window(), own).join("\n");
+    };
+    CHECK_FALSE(found("import QtQuick\nText { text: 'Schlussnote' }").contains("cut off"));
+    CHECK(found("import QtQuick\nText { y: 600; width: 30; elide: Text.ElideRight; text: 'Schlussnote' }")
+              .contains("cut off: Schlussnote"));
+    CHECK(found("import QtQuick\nimport QtQuick.Templates as T\n"
+                "T.Button { y: 600; width: 40; height: 40; contentItem: Text { text: 'Schlussnote' } }")
+              .contains("stands out: Schlussnote"));
+    CHECK(found("import QtQuick\nItem { y: 600; Text { text: 'Auftakt' } Text { x: 10; text: 'Takt' } }")
+              .contains("over each other: Auftakt | Takt"));
+}
+
+TEST_CASE("a language that is chosen is spoken at once, and the choice keeps the focus") {
+    const Spoken before("en");
+    ScreenStage stage;
+    stage.room().setScreen("settings");
+    stage.play(0.1);
+    const auto tab = [&] { return stage.find("tab-settings")->property("text").toString(); };
+    CHECK(tab() == "Settings");
+    press(stage, "language-de");
+    stage.play(0.1);
+    CHECK(tab() == "Einstellungen");
+    REQUIRE(stage.window().activeFocusItem() != nullptr);
+    CHECK(stage.window().activeFocusItem()->objectName().toStdString() == "language-de");
+    press(stage, "language-it");
+    stage.play(0.1);
+    CHECK(tab() == "Impostazioni");
+    CHECK(stage.warnings().join("\n").toStdString() == "");
+}
+
+TEST_CASE("F1 opens the help at the chapter of the screen, and Esc leads back") {
+    ScreenStage stage;
+    const auto chapter = [&] {
+        for (QQuickItem* item : stage.shown())
+            if (item->objectName().startsWith("chapter-") && item->property("here").toBool())
+                return item->objectName();
+        return QString();
+    };
+    for (const char* screen : {"passages", "drill", "scales", "log", "settings"}) {
+        CAPTURE(screen);
+        if (QByteArray(screen) == "drill")
+            stage.room().openDrill(QString::fromStdString(stage.passage().text()));
+        else
+            stage.room().setScreen(QString::fromLatin1(screen));
+        stage.play(0.1);
+        QTest::keyClick(&stage.window(), Qt::Key_F1);
+        stage.play(0.1);
+        CHECK(stage.room().screen() == "help");
+        CHECK(chapter() == "chapter-" + QString::fromLatin1(screen));
+        QTest::keyClick(&stage.window(), Qt::Key_Escape);
+        stage.play(0.1);
+        CHECK(stage.room().screen() == QString::fromLatin1(screen));
+    }
+    CHECK(stage.warnings().join("\n").toStdString() == "");
+}
+
+TEST_CASE("while the click runs F1 does nothing") {
+    ScreenStage stage;
+    stage.room().openDrill(QString::fromStdString(stage.passage().text()));
+    stage.play(0.1);
+    stage.tap(Qt::Key_Space);
+    stage.play(6);
+    QTest::keyClick(&stage.window(), Qt::Key_F1);
+    stage.play(0.1);
+    CHECK(stage.room().screen() == "drill");
+    CHECK(stage.room().drill()->state() == models::DrillModel::State::Playing);
+}
