@@ -67,6 +67,8 @@ Item {
             color: label.ink
             font.pixelSize: Theme.small
             wrapMode: Text.WordWrap
+            maximumLineCount: 2
+            elide: Text.ElideRight
             horizontalAlignment: Text.AlignHCenter
             Accessible.ignored: true
         }

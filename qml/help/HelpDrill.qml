@@ -20,6 +20,7 @@ HelpChapter {
         [qsTr("%1; %2", "keys for up; keys for down").arg(bound.fasterKeys).arg(bound.slowerKeys), qsTr("the tempo up and down, while stopped")],
         [bound.tryKeys, qsTr("one try at the target")],
         [bound.hearKeys, qsTr("hear the passage first, where its bars came from a score")],
+        [bound.nextKeys, qsTr("the next passage, while stopped")],
         [bound.stopKeys, qsTr("stop")]
     ]
     why: [

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import Piolo
 
 HelpChapter {
+    readonly property KeyBindings bound: PracticeRoom.keys
+
     name: "log"
     title: qsTr("Practice log")
     purpose: [
@@ -10,7 +13,7 @@ HelpChapter {
         qsTr("It is written to the practice folder on this computer and nowhere else. Nothing is sent away. Copy the folder, or let your own file sync carry it, and all is there.")
     ]
     keys: [
-        ["N", qsTr("makes a passage of the bars that break")],
+        [bound.stretchKeys, qsTr("makes a passage of the bars that break")],
         [qsTr("Plus, minus, 0"), qsTr("on the curve: closer, farther, all of it")],
         [qsTr("Left, Right"), qsTr("on the curve: move along; with Shift run by run")],
         [qsTr("Up, Down"), qsTr("on the curve: the next passage; in the list: the next line")],

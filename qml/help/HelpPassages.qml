@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import Piolo
 
 HelpChapter {
+    readonly property KeyBindings bound: PracticeRoom.keys
+
     name: "passages"
     title: qsTr("Passages")
     purpose: [
@@ -11,7 +14,7 @@ HelpChapter {
     ]
     keys: [
         [qsTr("Up, Down"), qsTr("from passage to passage in the list")],
-        [qsTr("Ctrl+Return"), qsTr("save what the form holds, and drill it")]
+        [bound.saveKeys, qsTr("save what the form holds, and drill it")]
     ]
     why: [
         qsTr("Short passages come clean sooner: in a long one a single bad bar brings the whole run down. Cutting a passage where it breaks is common practice, with no source."),

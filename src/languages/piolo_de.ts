@@ -609,6 +609,10 @@
         <source>Curve of the tempo over the last 14 days, target %1</source>
         <translation>Kurve des Tempos der letzten 14 Tage, Ziel %1</translation>
     </message>
+    <message>
+        <source>Next passage</source>
+        <translation>Nächste Stelle</translation>
+    </message>
 </context>
 <context>
     <name>Fault</name>
@@ -964,6 +968,22 @@
         <source>%1 has no tonic from %2 to %3; give a wider range, or another key</source>
         <translation>%1 hat keinen Grundton von %2 bis %3; gib einen größeren Umfang an, oder eine andere Tonart</translation>
     </message>
+    <message>
+        <source>bar %1: a note lies outside the bars of the passage and cannot be written as MusicXML; make the passage longer, or pick its bars anew</source>
+        <translation>Takt %1: eine Note liegt außerhalb der Takte der Stelle und lässt sich nicht als MusicXML schreiben; mach die Stelle länger, oder wähle ihre Takte neu</translation>
+    </message>
+    <message>
+        <source>bar %1: a note begins while another sounds and cannot be written as MusicXML; export the passage as .piolo.json, which keeps it as it is</source>
+        <translation>Takt %1: eine Note beginnt, während eine andere klingt, und lässt sich nicht als MusicXML schreiben; exportiere die Stelle als .piolo.json, darin bleibt sie, wie sie ist</translation>
+    </message>
+    <message>
+        <source>bar %1: a note is shorter than any note value and cannot be written as MusicXML; export the passage as .piolo.json, which keeps it as it is</source>
+        <translation>Takt %1: eine Note ist kürzer als jeder Notenwert und lässt sich nicht als MusicXML schreiben; exportiere die Stelle als .piolo.json, darin bleibt sie, wie sie ist</translation>
+    </message>
+    <message>
+        <source>the written %1 sounds as MIDI number %2, transposed otherwise than its part; export the passage as .piolo.json, which keeps it as it is</source>
+        <translation>das notierte %1 klingt als MIDI-Nummer %2, anders transponiert als seine Stimme; exportiere die Stelle als .piolo.json, darin bleibt sie, wie sie ist</translation>
+    </message>
 </context>
 <context>
     <name>FeedbackMark</name>
@@ -1183,6 +1203,10 @@
         <source>A change of tempo below about three in a hundred is hard to hear (Drake and Botte 1993). So a climb and a drop are told by short signals.</source>
         <translation>Eine Tempoänderung unter etwa drei von hundert ist schwer zu hören (Drake und Botte 1993). Darum sagen kurze Signale einen Anstieg und einen Abstieg an.</translation>
     </message>
+    <message>
+        <source>the next passage, while stopped</source>
+        <translation>die nächste Stelle, im Stand</translation>
+    </message>
 </context>
 <context>
     <name>HelpFiles</name>
@@ -1362,10 +1386,6 @@
         <translation>in der Liste von Stelle zu Stelle</translation>
     </message>
     <message>
-        <source>Ctrl+Return</source>
-        <translation>Strg+Eingabe</translation>
-    </message>
-    <message>
         <source>save what the form holds, and drill it</source>
         <translation>speichern, was im Formular steht, und üben</translation>
     </message>
@@ -1436,24 +1456,12 @@
         <translation>Ein ganzes Stück ohne Klick, von Anfang bis Ende; der Weg dorthin steht im Formular einer Stelle dieses Stücks. Drück die Taste, wo die Musik stockt, und spiel weiter. Die Uhr rät den Takt, und du stellst ihn richtig, bevor der Durchlauf behalten wird.</translation>
     </message>
     <message>
-        <source>Space, PgDown</source>
-        <translation>Leertaste, Bild ab</translation>
-    </message>
-    <message>
         <source>start; then: the music stopped here</source>
         <translation>Start; danach: hier stockte die Musik</translation>
     </message>
     <message>
-        <source>Return</source>
-        <translation>Eingabetaste</translation>
-    </message>
-    <message>
         <source>the last note</source>
         <translation>der letzte Ton</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Esc</translation>
     </message>
     <message>
         <source>give up</source>
@@ -1466,6 +1474,10 @@
     <message>
         <source>A passage is kept while the newest two run-throughs did not stop in it. Two is our choice, with no source: few enough to be played, more than luck.</source>
         <translation>Eine Stelle bleibt, solange die neuesten zwei Gesamtdurchläufe nicht in ihr stockten. Zwei ist unsere Wahl, ohne Quelle: wenig genug zum Spielen, mehr als Glück.</translation>
+    </message>
+    <message>
+        <source>take the last stop back</source>
+        <translation>den letzten Halt zurücknehmen</translation>
     </message>
 </context>
 <context>
@@ -1538,16 +1550,16 @@
         <translation>Ton, Aussehen, Sprache und Tasten gehören zu diesem Rechner; wie das Üben geht, wandert mit dem Übeordner mit.</translation>
     </message>
     <message>
-        <source>Any key can do any of the drill&apos;s work: choose what it is to do, then press it. A page turner pedal is a key like any other.</source>
-        <translation>Jede Taste kann jede Arbeit beim Üben tun: wähle, was sie tun soll, und drück sie dann. Ein Blätterpedal ist eine Taste wie jede andere.</translation>
-    </message>
-    <message>
         <source>Three days to be secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and yours to change. That days apart help is known (Simmons 2012); how many are best is not.</source>
         <translation>Drei Tage bis sicher, vier Sekunden zum Atmen nach einem Fehler, eine Viertelsekunde vom Patzer zur Taste: das haben wir gewählt, und du kannst es ändern. Dass Abstand von Tagen hilft, ist bekannt (Simmons 2012); wie viele am besten sind, nicht.</translation>
     </message>
     <message>
         <source>The level of the click starts low. Your instrument is louder, and that is well so: choose a sharper voice rather than more level.</source>
         <translation>Der Pegel des Klicks beginnt niedrig. Dein Instrument ist lauter, und das ist gut so: wähle lieber eine schärfere Stimme als mehr Pegel.</translation>
+    </message>
+    <message>
+        <source>Any key can do any of the work: choose what it is to do, then press it; a pedal or a MIDI switch is a key like any other. One pedal alone can do everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage.</source>
+        <translation>Jede Taste kann jede Arbeit tun: wähle, was sie tun soll, und drück sie dann; ein Pedal oder ein MIDI-Schalter ist eine Taste wie jede andere. Ein Pedal allein kann alles: ein Druck startet oder markiert einen Fehler, zwei nehmen zurück; gehalten stoppt es den Klick, und im Stand öffnet es die nächste Stelle.</translation>
     </message>
 </context>
 <context>
@@ -1601,6 +1613,17 @@
     </message>
 </context>
 <context>
+    <name>KeyChip</name>
+    <message>
+        <source>%1  ✕</source>
+        <translation>%1  ✕</translation>
+    </message>
+    <message>
+        <source>Take %1 away</source>
+        <translation>%1 wegnehmen</translation>
+    </message>
+</context>
+<context>
     <name>KeyList</name>
     <message>
         <source>The usual keys again</source>
@@ -1624,6 +1647,105 @@
     <message>
         <source>%1: add a key</source>
         <translation>%1: eine Taste dazu</translation>
+    </message>
+    <message>
+        <source>no key</source>
+        <translation>keine Taste</translation>
+    </message>
+</context>
+<context>
+    <name>KeyTable</name>
+    <message>
+        <source>PageUp and PageDown</source>
+        <translation>Bild auf und Bild ab</translation>
+    </message>
+    <message>
+        <source>Left and Right arrows</source>
+        <translation>Pfeile links und rechts</translation>
+    </message>
+    <message>
+        <source>Up and Down arrows</source>
+        <translation>Pfeile auf und ab</translation>
+    </message>
+    <message>
+        <source>Space and Return</source>
+        <translation>Leertaste und Eingabe</translation>
+    </message>
+    <message>
+        <source>One pedal alone, PageDown</source>
+        <translation>Ein Pedal allein, Bild ab</translation>
+    </message>
+    <message>
+        <source>Start; while the click runs: a miss; in a run-through: a stop here</source>
+        <translation>Start; während der Klick läuft: ein Fehler; im Gesamtdurchlauf: hier ein Halt</translation>
+    </message>
+    <message>
+        <source>Take back the last mark</source>
+        <translation>Letzte Markierung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Stop the click; give a run-through up</source>
+        <translation>Klick anhalten; einen Gesamtdurchlauf abbrechen</translation>
+    </message>
+    <message>
+        <source>One pedal for all: press, hold, press twice</source>
+        <translation>Ein Pedal für alles: drücken, halten, zweimal drücken</translation>
+    </message>
+    <message>
+        <source>Clean, in open-ended runs; in a run-through: the last note</source>
+        <translation>Sauber, bei offenem Ende; im Gesamtdurchlauf: der letzte Ton</translation>
+    </message>
+    <message>
+        <source>Faster, while stopped</source>
+        <translation>Schneller, im Stand</translation>
+    </message>
+    <message>
+        <source>Slower, while stopped</source>
+        <translation>Langsamer, im Stand</translation>
+    </message>
+    <message>
+        <source>Try one run at the target</source>
+        <translation>Ein Versuch am Ziel</translation>
+    </message>
+    <message>
+        <source>Hear the passage&apos;s notes first, while stopped</source>
+        <translation>Die Noten der Stelle erst anhören, im Stand</translation>
+    </message>
+    <message>
+        <source>The next passage, while stopped</source>
+        <translation>Die nächste Stelle, im Stand</translation>
+    </message>
+    <message>
+        <source>In the log: a passage of the bars that break</source>
+        <translation>Im Tagebuch: eine Stelle aus den Takten, die brechen</translation>
+    </message>
+    <message>
+        <source>In a passage&apos;s form: save and drill</source>
+        <translation>Im Formular einer Stelle: speichern und üben</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>action: its keys</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>no key</source>
+        <translation>keine Taste</translation>
+    </message>
+</context>
+<context>
+    <name>KeyTelling</name>
+    <message>
+        <source>▲ %1</source>
+        <translation>▲ %1</translation>
+    </message>
+    <message>
+        <source>✓ %1</source>
+        <translation>✓ %1</translation>
+    </message>
+    <message>
+        <source>Take it over</source>
+        <translation>Übernehmen</translation>
     </message>
 </context>
 <context>
@@ -2935,16 +3057,8 @@
 <context>
     <name>PedalCard</name>
     <message>
-        <source>✓ Your keys now: %1</source>
-        <translation>✓ Deine Tasten jetzt: %1</translation>
-    </message>
-    <message>
         <source>One key, or a pedal</source>
         <translation>Eine Taste oder ein Pedal</translation>
-    </message>
-    <message>
-        <source>%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal.</source>
-        <translation>%1 startet den Klick und markiert einen Fehler, solange er läuft. Hast du ein Blätterpedal? Drück hier den Knopf, dann das Pedal.</translation>
     </message>
     <message>
         <source>Press the pedal now (Esc gives up)</source>
@@ -2953,6 +3067,10 @@
     <message>
         <source>Use my pedal</source>
         <translation>Mein Pedal benutzen</translation>
+    </message>
+    <message>
+        <source>%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal. A MIDI switch works as well; the settings have more.</source>
+        <translation>%1 startet den Klick und markiert einen Fehler, solange er läuft. Hast du ein Blätterpedal? Drück hier den Knopf, dann das Pedal. Ein MIDI-Schalter geht auch; mehr steht in den Einstellungen.</translation>
     </message>
 </context>
 <context>
@@ -3342,10 +3460,6 @@
         <translation>Los</translation>
     </message>
     <message>
-        <source>Space, PgDown</source>
-        <translation>Leertaste, Bild ab</translation>
-    </message>
-    <message>
         <source>A stop here</source>
         <translation>Hier ein Halt</translation>
     </message>
@@ -3354,16 +3468,8 @@
         <translation>Der letzte Ton</translation>
     </message>
     <message>
-        <source>Return</source>
-        <translation>Eingabetaste</translation>
-    </message>
-    <message>
         <source>Give up</source>
         <translation>Abbrechen</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Esc</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -4165,8 +4271,8 @@
         <translation>Deine Tasten</translation>
     </message>
     <message>
-        <source>A page turner pedal is a key like any other: choose what it is to do, then press it.</source>
-        <translation>Ein Blätterpedal ist eine Taste wie jede andere: wähle, was es tun soll, und drück es dann.</translation>
+        <source>A press on a key takes it away. Tab, Return on a button, the arrows in a list and Esc in a form work as in any other program, and stay.</source>
+        <translation>Ein Druck auf eine Taste nimmt sie weg. Tab, Eingabe auf einem Knopf, die Pfeile in einer Liste und Esc in einem Formular tun, was sie überall tun, und bleiben.</translation>
     </message>
 </context>
 <context>
@@ -4213,6 +4319,53 @@
         <source>%1 of %2</source>
         <comment>clean runs in a row so far, needed</comment>
         <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>SwitchCard</name>
+    <message>
+        <source>Pedals and switches</source>
+        <translation>Pedale und Schalter</translation>
+    </message>
+    <message>
+        <source>Most pedals act as a keyboard. What does yours send? Your keys are set to match; MIDI switches stay as they are.</source>
+        <translation>Die meisten Pedale verhalten sich wie eine Tastatur. Was sendet deines? Deine Tasten werden danach eingestellt; MIDI-Schalter bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>What the pedal sends</source>
+        <translation>Was das Pedal sendet</translation>
+    </message>
+    <message>
+        <source>One pedal alone does everything: a press starts, and marks a miss while the click runs; two presses take back; held, it stops the click, and while stopped it opens the next passage.</source>
+        <translation>Ein Pedal allein tut alles: ein Druck startet und markiert einen Fehler, solange der Klick läuft; zwei nehmen zurück; gehalten stoppt es den Klick, und im Stand öffnet es die nächste Stelle.</translation>
+    </message>
+    <message>
+        <source>Press it now (Esc gives up)</source>
+        <translation>Drück es jetzt (Esc bricht ab)</translation>
+    </message>
+    <message>
+        <source>Use one pedal for all</source>
+        <translation>Ein Pedal für alles</translation>
+    </message>
+    <message>
+        <source>Use one MIDI switch for all</source>
+        <translation>Ein MIDI-Schalter für alles</translation>
+    </message>
+    <message>
+        <source>Held, when it is down for</source>
+        <translation>Gehalten, ab</translation>
+    </message>
+    <message>
+        <source>Two presses, within</source>
+        <translation>Zwei Drücke, binnen</translation>
+    </message>
+    <message>
+        <source>%1 ms</source>
+        <translation>%1 ms</translation>
+    </message>
+    <message>
+        <source>It bounces: again within</source>
+        <translation>Prellt: wieder binnen</translation>
     </message>
 </context>
 <context>
@@ -4615,40 +4768,56 @@
 <context>
     <name>piolo::models::KeyBindings</name>
     <message>
-        <source>Start; while the click runs: a miss</source>
-        <translation>Start; während der Klick läuft: ein Fehler</translation>
+        <source>MIDI cannot be heard here: this system has no MIDI sequencer. A pedal that acts as a keyboard works.</source>
+        <translation>MIDI lässt sich hier nicht hören: Dieses System hat keinen MIDI-Sequencer. Ein Pedal, das sich wie eine Tastatur verhält, geht.</translation>
     </message>
     <message>
-        <source>Clean, in open-ended runs</source>
-        <translation>Sauber, bei offenem Ende</translation>
+        <source>No MIDI input is plugged in yet. Plug it in, then press the switch.</source>
+        <translation>Noch ist kein MIDI-Eingang eingesteckt. Steck ihn ein, dann drück den Schalter.</translation>
     </message>
     <message>
-        <source>Take back the last mark</source>
-        <translation>Letzte Markierung zurücknehmen</translation>
+        <source>Listening to %1. Press the switch.</source>
+        <translation>Hört auf %1. Drück den Schalter.</translation>
     </message>
     <message>
-        <source>Faster, while stopped</source>
-        <translation>Schneller, im Stand</translation>
+        <source>%1 is the last key for “%2”. Give that another key first.</source>
+        <translation>%1 ist die letzte Taste für „%2“. Gib dem erst eine andere.</translation>
     </message>
     <message>
-        <source>Slower, while stopped</source>
-        <translation>Langsamer, im Stand</translation>
+        <source>%1 is taken: “%2”. Press it again to take it over, another key, or Esc.</source>
+        <translation>%1 ist vergeben: „%2“. Drück sie noch einmal, um sie zu übernehmen, eine andere Taste oder Esc.</translation>
     </message>
     <message>
-        <source>Stop the click</source>
-        <translation>Klick anhalten</translation>
+        <source>%1 has left “%2”.</source>
+        <translation>%1 gehört nicht mehr zu „%2“.</translation>
     </message>
     <message>
-        <source>Try one run at the target</source>
-        <translation>Ein Versuch am Ziel</translation>
+        <source>%1 now does this: “%2”.</source>
+        <translation>%1 tut jetzt dies: „%2“.</translation>
     </message>
     <message>
-        <source>Hear the passage&apos;s notes first, while stopped</source>
-        <translation>Die Noten der Stelle erst anhören, im Stand</translation>
+        <source>%1 gave way: %2 keys at most.</source>
+        <translation>%1 musste weichen: höchstens %2 Tasten.</translation>
     </message>
     <message>
-        <source>%1 is taken: %2</source>
-        <translation>%1 ist vergeben: %2</translation>
+        <source>%1 stays: it is the last key for “%2”. Add another one first.</source>
+        <translation>%1 bleibt: Es ist die letzte Taste für „%2“. Gib erst eine weitere dazu.</translation>
+    </message>
+    <message>
+        <source>%1 no longer does this: “%2”.</source>
+        <translation>%1 tut dies nicht mehr: „%2“.</translation>
+    </message>
+    <message>
+        <source>These are your keys already.</source>
+        <translation>Das sind deine Tasten schon.</translation>
+    </message>
+    <message>
+        <source>%1 twice</source>
+        <translation>%1 zweimal</translation>
+    </message>
+    <message>
+        <source>%1 held</source>
+        <translation>%1 gehalten</translation>
     </message>
 </context>
 <context>

@@ -609,6 +609,10 @@
         <source>Curve of the tempo over the last 14 days, target %1</source>
         <translation>Curva del tempo degli ultimi 14 giorni, obiettivo %1</translation>
     </message>
+    <message>
+        <source>Next passage</source>
+        <translation>Passaggio seguente</translation>
+    </message>
 </context>
 <context>
     <name>Fault</name>
@@ -964,6 +968,22 @@
         <source>%1 has no tonic from %2 to %3; give a wider range, or another key</source>
         <translation>%1 non ha una tonica da %2 a %3; dai un&apos;estensione più ampia, o un&apos;altra tonalità</translation>
     </message>
+    <message>
+        <source>bar %1: a note lies outside the bars of the passage and cannot be written as MusicXML; make the passage longer, or pick its bars anew</source>
+        <translation>battuta %1: una nota sta fuori dalle battute del passaggio e non si può scrivere come MusicXML; allunga il passaggio, o scegli di nuovo le sue battute</translation>
+    </message>
+    <message>
+        <source>bar %1: a note begins while another sounds and cannot be written as MusicXML; export the passage as .piolo.json, which keeps it as it is</source>
+        <translation>battuta %1: una nota comincia mentre un&apos;altra suona e non si può scrivere come MusicXML; esporta il passaggio come .piolo.json, che lo conserva com&apos;è</translation>
+    </message>
+    <message>
+        <source>bar %1: a note is shorter than any note value and cannot be written as MusicXML; export the passage as .piolo.json, which keeps it as it is</source>
+        <translation>battuta %1: una nota è più breve di ogni figura e non si può scrivere come MusicXML; esporta il passaggio come .piolo.json, che lo conserva com&apos;è</translation>
+    </message>
+    <message>
+        <source>the written %1 sounds as MIDI number %2, transposed otherwise than its part; export the passage as .piolo.json, which keeps it as it is</source>
+        <translation>il %1 scritto suona come numero MIDI %2, trasposto diversamente dalla sua parte; esporta il passaggio come .piolo.json, che lo conserva com&apos;è</translation>
+    </message>
 </context>
 <context>
     <name>FeedbackMark</name>
@@ -1183,6 +1203,10 @@
         <source>A change of tempo below about three in a hundred is hard to hear (Drake and Botte 1993). So a climb and a drop are told by short signals.</source>
         <translation>Un cambio di tempo sotto circa tre su cento si sente a fatica (Drake e Botte 1993). Perciò segnali brevi annunciano salita e discesa.</translation>
     </message>
+    <message>
+        <source>the next passage, while stopped</source>
+        <translation>il passaggio seguente, da fermo</translation>
+    </message>
 </context>
 <context>
     <name>HelpFiles</name>
@@ -1362,10 +1386,6 @@
         <translation>di passaggio in passaggio nella lista</translation>
     </message>
     <message>
-        <source>Ctrl+Return</source>
-        <translation>Ctrl+Invio</translation>
-    </message>
-    <message>
         <source>save what the form holds, and drill it</source>
         <translation>salva ciò che è nel modulo, e studialo</translation>
     </message>
@@ -1436,24 +1456,12 @@
         <translation>Un brano intero senza il clic, dall&apos;inizio alla fine; ci si arriva dal modulo di un passaggio di quel brano. Premi il tasto dove la musica si ferma, e suona avanti. L&apos;orologio indovina la battuta, e tu la correggi prima che la filata sia tenuta.</translation>
     </message>
     <message>
-        <source>Space, PgDown</source>
-        <translation>Spazio, Pag giù</translation>
-    </message>
-    <message>
         <source>start; then: the music stopped here</source>
         <translation>inizia; poi: qui la musica si è fermata</translation>
     </message>
     <message>
-        <source>Return</source>
-        <translation>Invio</translation>
-    </message>
-    <message>
         <source>the last note</source>
         <translation>l&apos;ultima nota</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Esc</translation>
     </message>
     <message>
         <source>give up</source>
@@ -1466,6 +1474,10 @@
     <message>
         <source>A passage is kept while the newest two run-throughs did not stop in it. Two is our choice, with no source: few enough to be played, more than luck.</source>
         <translation>Un passaggio resta finché le ultime due filate non si sono fermate lì dentro. Due è una nostra scelta, senza fonte: abbastanza poche da suonarle, più della fortuna.</translation>
+    </message>
+    <message>
+        <source>take the last stop back</source>
+        <translation>annulla l&apos;ultimo stop</translation>
     </message>
 </context>
 <context>
@@ -1538,16 +1550,16 @@
         <translation>Suono, aspetto, lingua e tasti appartengono a questo computer; come va lo studio viaggia con la cartella di studio.</translation>
     </message>
     <message>
-        <source>Any key can do any of the drill&apos;s work: choose what it is to do, then press it. A page turner pedal is a key like any other.</source>
-        <translation>Ogni tasto può fare qualunque lavoro dello studio: scegli che cosa deve fare, poi premilo. Un pedale voltapagine è un tasto come gli altri.</translation>
-    </message>
-    <message>
         <source>Three days to be secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and yours to change. That days apart help is known (Simmons 2012); how many are best is not.</source>
         <translation>Tre giorni per essere sicuro, quattro secondi per respirare dopo un errore, un quarto di secondo dallo sbaglio al tasto: sono scelte nostre, e puoi cambiarle. Che la distanza di giorni aiuti si sa (Simmons 2012); quanti siano meglio, no.</translation>
     </message>
     <message>
         <source>The level of the click starts low. Your instrument is louder, and that is well so: choose a sharper voice rather than more level.</source>
         <translation>Il livello del clic parte basso. Il tuo strumento è più forte, ed è bene così: scegli una voce più tagliente invece di più livello.</translation>
+    </message>
+    <message>
+        <source>Any key can do any of the work: choose what it is to do, then press it; a pedal or a MIDI switch is a key like any other. One pedal alone can do everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage.</source>
+        <translation>Ogni tasto può fare qualunque lavoro: scegli che cosa deve fare, poi premilo; un pedale o un interruttore MIDI è un tasto come gli altri. Un solo pedale può fare tutto: una pressione avvia o segna un errore, due annullano; tenuto, ferma il clic, e da fermo apre il passaggio seguente.</translation>
     </message>
 </context>
 <context>
@@ -1601,6 +1613,17 @@
     </message>
 </context>
 <context>
+    <name>KeyChip</name>
+    <message>
+        <source>%1  ✕</source>
+        <translation>%1  ✕</translation>
+    </message>
+    <message>
+        <source>Take %1 away</source>
+        <translation>Togli %1</translation>
+    </message>
+</context>
+<context>
     <name>KeyList</name>
     <message>
         <source>The usual keys again</source>
@@ -1624,6 +1647,105 @@
     <message>
         <source>%1: add a key</source>
         <translation>%1: aggiungi un tasto</translation>
+    </message>
+    <message>
+        <source>no key</source>
+        <translation>nessun tasto</translation>
+    </message>
+</context>
+<context>
+    <name>KeyTable</name>
+    <message>
+        <source>PageUp and PageDown</source>
+        <translation>Pag su e Pag giù</translation>
+    </message>
+    <message>
+        <source>Left and Right arrows</source>
+        <translation>Frecce sinistra e destra</translation>
+    </message>
+    <message>
+        <source>Up and Down arrows</source>
+        <translation>Frecce su e giù</translation>
+    </message>
+    <message>
+        <source>Space and Return</source>
+        <translation>Spazio e Invio</translation>
+    </message>
+    <message>
+        <source>One pedal alone, PageDown</source>
+        <translation>Un solo pedale, Pag giù</translation>
+    </message>
+    <message>
+        <source>Start; while the click runs: a miss; in a run-through: a stop here</source>
+        <translation>Inizia; mentre suona il clic: un errore; in una filata: uno stop qui</translation>
+    </message>
+    <message>
+        <source>Take back the last mark</source>
+        <translation>Annulla l&apos;ultimo segno</translation>
+    </message>
+    <message>
+        <source>Stop the click; give a run-through up</source>
+        <translation>Ferma il clic; interrompi una filata</translation>
+    </message>
+    <message>
+        <source>One pedal for all: press, hold, press twice</source>
+        <translation>Un pedale per tutto: premi, tieni, premi due volte</translation>
+    </message>
+    <message>
+        <source>Clean, in open-ended runs; in a run-through: the last note</source>
+        <translation>Pulita, nelle ripetizioni senza fine; in una filata: l&apos;ultima nota</translation>
+    </message>
+    <message>
+        <source>Faster, while stopped</source>
+        <translation>Più veloce, da fermo</translation>
+    </message>
+    <message>
+        <source>Slower, while stopped</source>
+        <translation>Più lento, da fermo</translation>
+    </message>
+    <message>
+        <source>Try one run at the target</source>
+        <translation>Una prova all&apos;obiettivo</translation>
+    </message>
+    <message>
+        <source>Hear the passage&apos;s notes first, while stopped</source>
+        <translation>Prima ascolta le note del passaggio, da fermo</translation>
+    </message>
+    <message>
+        <source>The next passage, while stopped</source>
+        <translation>Il passaggio seguente, da fermo</translation>
+    </message>
+    <message>
+        <source>In the log: a passage of the bars that break</source>
+        <translation>Nel diario: un passaggio delle battute che si rompono</translation>
+    </message>
+    <message>
+        <source>In a passage&apos;s form: save and drill</source>
+        <translation>Nel modulo di un passaggio: salva e studia</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>action: its keys</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>no key</source>
+        <translation>nessun tasto</translation>
+    </message>
+</context>
+<context>
+    <name>KeyTelling</name>
+    <message>
+        <source>▲ %1</source>
+        <translation>▲ %1</translation>
+    </message>
+    <message>
+        <source>✓ %1</source>
+        <translation>✓ %1</translation>
+    </message>
+    <message>
+        <source>Take it over</source>
+        <translation>Prendilo</translation>
     </message>
 </context>
 <context>
@@ -2935,16 +3057,8 @@
 <context>
     <name>PedalCard</name>
     <message>
-        <source>✓ Your keys now: %1</source>
-        <translation>✓ I tuoi tasti ora: %1</translation>
-    </message>
-    <message>
         <source>One key, or a pedal</source>
         <translation>Un tasto, o un pedale</translation>
-    </message>
-    <message>
-        <source>%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal.</source>
-        <translation>%1 avvia il clic, e mentre suona segna un errore. Hai un pedale voltapagine? Premi qui il pulsante, poi il pedale.</translation>
     </message>
     <message>
         <source>Press the pedal now (Esc gives up)</source>
@@ -2953,6 +3067,10 @@
     <message>
         <source>Use my pedal</source>
         <translation>Usa il mio pedale</translation>
+    </message>
+    <message>
+        <source>%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal. A MIDI switch works as well; the settings have more.</source>
+        <translation>%1 avvia il clic, e mentre suona segna un errore. Hai un pedale voltapagine? Premi qui il pulsante, poi il pedale. Va bene anche un interruttore MIDI; le impostazioni hanno altro.</translation>
     </message>
 </context>
 <context>
@@ -3342,10 +3460,6 @@
         <translation>Inizia</translation>
     </message>
     <message>
-        <source>Space, PgDown</source>
-        <translation>Spazio, Pag giù</translation>
-    </message>
-    <message>
         <source>A stop here</source>
         <translation>Uno stop qui</translation>
     </message>
@@ -3354,16 +3468,8 @@
         <translation>L&apos;ultima nota</translation>
     </message>
     <message>
-        <source>Return</source>
-        <translation>Invio</translation>
-    </message>
-    <message>
         <source>Give up</source>
         <translation>Rinuncia</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Esc</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -4165,8 +4271,8 @@
         <translation>I tuoi tasti</translation>
     </message>
     <message>
-        <source>A page turner pedal is a key like any other: choose what it is to do, then press it.</source>
-        <translation>Un pedale voltapagine è un tasto come gli altri: scegli che cosa deve fare, poi premilo.</translation>
+        <source>A press on a key takes it away. Tab, Return on a button, the arrows in a list and Esc in a form work as in any other program, and stay.</source>
+        <translation>Premendo un tasto lo togli. Tab, Invio su un pulsante, le frecce in una lista ed Esc in un modulo fanno come in ogni altro programma, e restano.</translation>
     </message>
 </context>
 <context>
@@ -4213,6 +4319,53 @@
         <source>%1 of %2</source>
         <comment>clean runs in a row so far, needed</comment>
         <translation>%1 di %2</translation>
+    </message>
+</context>
+<context>
+    <name>SwitchCard</name>
+    <message>
+        <source>Pedals and switches</source>
+        <translation>Pedali e interruttori</translation>
+    </message>
+    <message>
+        <source>Most pedals act as a keyboard. What does yours send? Your keys are set to match; MIDI switches stay as they are.</source>
+        <translation>La maggior parte dei pedali fa da tastiera. Che cosa manda il tuo? I tuoi tasti vengono messi di conseguenza; gli interruttori MIDI restano come sono.</translation>
+    </message>
+    <message>
+        <source>What the pedal sends</source>
+        <translation>Che cosa manda il pedale</translation>
+    </message>
+    <message>
+        <source>One pedal alone does everything: a press starts, and marks a miss while the click runs; two presses take back; held, it stops the click, and while stopped it opens the next passage.</source>
+        <translation>Un solo pedale fa tutto: una pressione avvia, e segna un errore mentre suona il clic; due annullano; tenuto, ferma il clic, e da fermo apre il passaggio seguente.</translation>
+    </message>
+    <message>
+        <source>Press it now (Esc gives up)</source>
+        <translation>Premilo ora (Esc rinuncia)</translation>
+    </message>
+    <message>
+        <source>Use one pedal for all</source>
+        <translation>Un pedale per tutto</translation>
+    </message>
+    <message>
+        <source>Use one MIDI switch for all</source>
+        <translation>Un interruttore MIDI per tutto</translation>
+    </message>
+    <message>
+        <source>Held, when it is down for</source>
+        <translation>Tenuto, da</translation>
+    </message>
+    <message>
+        <source>Two presses, within</source>
+        <translation>Due pressioni, entro</translation>
+    </message>
+    <message>
+        <source>%1 ms</source>
+        <translation>%1 ms</translation>
+    </message>
+    <message>
+        <source>It bounces: again within</source>
+        <translation>Rimbalza: di nuovo entro</translation>
     </message>
 </context>
 <context>
@@ -4615,40 +4768,56 @@
 <context>
     <name>piolo::models::KeyBindings</name>
     <message>
-        <source>Start; while the click runs: a miss</source>
-        <translation>Inizia; mentre suona il clic: un errore</translation>
+        <source>MIDI cannot be heard here: this system has no MIDI sequencer. A pedal that acts as a keyboard works.</source>
+        <translation>Qui il MIDI non si può sentire: questo sistema non ha un sequencer MIDI. Un pedale che fa da tastiera funziona.</translation>
     </message>
     <message>
-        <source>Clean, in open-ended runs</source>
-        <translation>Pulita, nelle ripetizioni senza fine</translation>
+        <source>No MIDI input is plugged in yet. Plug it in, then press the switch.</source>
+        <translation>Ancora nessun ingresso MIDI collegato. Collegalo, poi premi l&apos;interruttore.</translation>
     </message>
     <message>
-        <source>Take back the last mark</source>
-        <translation>Annulla l&apos;ultimo segno</translation>
+        <source>Listening to %1. Press the switch.</source>
+        <translation>In ascolto di %1. Premi l&apos;interruttore.</translation>
     </message>
     <message>
-        <source>Faster, while stopped</source>
-        <translation>Più veloce, da fermo</translation>
+        <source>%1 is the last key for “%2”. Give that another key first.</source>
+        <translation>%1 è l&apos;ultimo tasto per «%2». Dagliene prima un altro.</translation>
     </message>
     <message>
-        <source>Slower, while stopped</source>
-        <translation>Più lento, da fermo</translation>
+        <source>%1 is taken: “%2”. Press it again to take it over, another key, or Esc.</source>
+        <translation>%1 è già preso: «%2». Premilo di nuovo per prenderlo, un altro tasto, o Esc.</translation>
     </message>
     <message>
-        <source>Stop the click</source>
-        <translation>Ferma il clic</translation>
+        <source>%1 has left “%2”.</source>
+        <translation>%1 ha lasciato «%2».</translation>
     </message>
     <message>
-        <source>Try one run at the target</source>
-        <translation>Una prova all&apos;obiettivo</translation>
+        <source>%1 now does this: “%2”.</source>
+        <translation>%1 ora fa questo: «%2».</translation>
     </message>
     <message>
-        <source>Hear the passage&apos;s notes first, while stopped</source>
-        <translation>Prima ascolta le note del passaggio, da fermo</translation>
+        <source>%1 gave way: %2 keys at most.</source>
+        <translation>%1 ha ceduto il posto: al massimo %2 tasti.</translation>
     </message>
     <message>
-        <source>%1 is taken: %2</source>
-        <translation>%1 è già preso: %2</translation>
+        <source>%1 stays: it is the last key for “%2”. Add another one first.</source>
+        <translation>%1 resta: è l&apos;ultimo tasto per «%2». Prima aggiungine un altro.</translation>
+    </message>
+    <message>
+        <source>%1 no longer does this: “%2”.</source>
+        <translation>%1 non fa più questo: «%2».</translation>
+    </message>
+    <message>
+        <source>These are your keys already.</source>
+        <translation>Questi sono già i tuoi tasti.</translation>
+    </message>
+    <message>
+        <source>%1 twice</source>
+        <translation>%1 due volte</translation>
+    </message>
+    <message>
+        <source>%1 held</source>
+        <translation>%1 tenuto</translation>
     </message>
 </context>
 <context>

@@ -118,6 +118,13 @@ void KeyBindings::contest(int rival, const QString& trigger) {
     emit capturingChanged();
 }
 
+void KeyBindings::reword() {
+    beginResetModel();
+    table_.reword();
+    endResetModel();
+    emit keysChanged();
+}
+
 void KeyBindings::takeOver() {
     const int row = table_.rowOf(capturing_);
     if (row < 0 || contested_.isEmpty()) return;

@@ -108,6 +108,8 @@ public:
     Q_INVOKABLE void useSet(const QString& set);
     /// The usual keys again.
     Q_INVOKABLE void restore();
+    /// Another language is spoken from here on.
+    void reword();
 
     /// Listens to the keys of that window.
     void watch(QQuickWindow* window);

@@ -49,6 +49,11 @@ KeyTable::KeyTable(const Saved& saved) : actions_(usual()) {
     }
 }
 
+void KeyTable::reword() {
+    const auto fresh = usual();
+    for (std::size_t row = 0; row < actions_.size(); ++row) actions_[row].words = fresh[row].words;
+}
+
 KeyTable::Saved KeyTable::changed() const {
     Saved changed = unknown_;
     const auto untouched = usual();

@@ -52,6 +52,8 @@ public:
     QString add(int row, const QString& trigger);
     void remove(int row, const QString& trigger);
     void restore();
+    /// The words of the actions again, in the language that is spoken now.
+    void reword();
     /// The keys of that set (see sets()); MIDI switches stay.
     void use(const QString& set);
     /// A list of {value, text}.

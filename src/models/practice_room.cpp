@@ -149,6 +149,7 @@ QString PracticeRoom::notice() const {
 // The models put their texts together anew, as after a change of the practice folder; the screens are made
 // anew.
 void PracticeRoom::tellAgain() {
+    keys_.reword();
     emit book_->changed({});
     emit noticeChanged();
     emit languageChanged();

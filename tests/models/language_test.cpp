@@ -5,7 +5,7 @@
 #include "models/draft_reader.h"
 #include "models/fault_text.h"
 #include "models/formatter.h"
-#include "models/key_bindings.h"
+#include "models/key_table.h"
 #include "models/setting_choices.h"
 #include "models/settings_model.h"
 #include "models/typed_values.h"
@@ -135,7 +135,9 @@ TEST_CASE_FIXTURE(test::BookFixture,
     CHECK(told.size() == 1);
     CHECK(settings.language() == "de");
     CHECK(settings.themes().constFirst().toMap().value("text") == "Wie das System");
-    CHECK(keys.data(keys.index(5), models::KeyBindings::wordsRole) == "Klick anhalten");
+    const int tries = keys.rowOf(QStringLiteral("try"));
+    keys.reword();
+    CHECK(keys.action(tries).words == "Ein Versuch am Ziel");
     settings.saveNow();
     Fault fault;
     auto random = journal::systemRandomness();
