@@ -1749,6 +1749,21 @@
     </message>
 </context>
 <context>
+    <name>KeyTrigger</name>
+    <message>
+        <source>MIDI: note %1, channel %2</source>
+        <translation>MIDI: Note %1, Kanal %2</translation>
+    </message>
+    <message>
+        <source>MIDI: controller %1, channel %2</source>
+        <translation>MIDI: Controller %1, Kanal %2</translation>
+    </message>
+    <message>
+        <source>MIDI: program %1, channel %2</source>
+        <translation>MIDI: Programm %1, Kanal %2</translation>
+    </message>
+</context>
+<context>
     <name>LadderPicture</name>
     <message>
         <source>Ladder of tempi</source>

@@ -14,13 +14,15 @@ namespace {
 
 const QString between = QStringLiteral(", ");
 
-QString words(const char* text) { return QCoreApplication::translate("KeyTrigger", text); }
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(KeyTrigger)
+};
 
 QString midiWords(const MidiSwitch& which) {
-    const QString kind = which.kind == MidiSwitch::Kind::note ? words("MIDI: note %1, channel %2")
+    const QString kind = which.kind == MidiSwitch::Kind::note ? Words::tr("MIDI: note %1, channel %2")
                          : which.kind == MidiSwitch::Kind::controller
-                             ? words("MIDI: controller %1, channel %2")
-                             : words("MIDI: program %1, channel %2");
+                             ? Words::tr("MIDI: controller %1, channel %2")
+                             : Words::tr("MIDI: program %1, channel %2");
     return kind.arg(which.number).arg(which.channel);
 }
 
