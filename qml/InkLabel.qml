@@ -12,9 +12,11 @@ Item {
     property color ink: Theme.ink
 
     // As on one line each, whatever is wrapped: sizes that follow the width would go round in a layout.
-    implicitWidth: Math.max(main.implicitWidth + (sign.visible ? sign.implicitWidth + row.spacing : 0), keys.visible ? keys.implicitWidth : 0)
+    implicitWidth: Math.max(textWidth + (sign.visible ? sign.implicitWidth + row.spacing : 0), keyWidth)
     implicitHeight: large.height + (key === "" ? 0 : words.spacing + small.height)
 
+    readonly property real textWidth: Math.ceil(wholeText.advanceWidth) + 2
+    readonly property real keyWidth: key === "" ? 0 : Math.ceil(wholeKey.advanceWidth) + 2
     /// What is left of a button's width beside its rounded edges.
     readonly property real room: Math.max(0, width - 8)
 
@@ -27,6 +29,19 @@ Item {
         id: small
         font.family: Theme.family
         font.pixelSize: Theme.small
+    }
+    TextMetrics {
+        id: wholeText
+        font.family: Theme.family
+        font.pixelSize: label.size
+        font.weight: Font.DemiBold
+        text: label.text
+    }
+    TextMetrics {
+        id: wholeKey
+        font.family: Theme.family
+        font.pixelSize: Theme.small
+        text: label.key
     }
     Column {
         id: words
@@ -48,7 +63,7 @@ Item {
             }
             Words {
                 id: main
-                width: Math.min(implicitWidth, Math.max(0, label.room - (sign.visible ? sign.width + parent.spacing : 0)))
+                width: Math.min(label.textWidth, Math.max(0, label.room - (sign.visible ? sign.width + parent.spacing : 0)))
                 text: label.text
                 color: label.ink
                 font.pixelSize: label.size
@@ -61,7 +76,7 @@ Item {
         Words {
             id: keys
             anchors.horizontalCenter: parent.horizontalCenter
-            width: Math.min(implicitWidth, label.room)
+            width: Math.min(label.keyWidth, label.room)
             visible: text !== ""
             text: label.key
             color: label.ink

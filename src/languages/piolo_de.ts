@@ -4641,11 +4641,11 @@
     </message>
     <message>
         <source>a miss drops %1, each clean run climbs %2</source>
-        <translation>ein Fehler senkt um %1, jeder saubere Durchlauf hebt um %2</translation>
+        <translation>ein Fehler −%1, jeder saubere Durchlauf +%2</translation>
     </message>
     <message>
         <source>a miss drops %1, %2 clean in a row climb %3</source>
-        <translation>ein Fehler senkt um %1, %2 sauber in Folge heben um %3</translation>
+        <translation>ein Fehler −%1, %2 sauber in Folge +%3</translation>
     </message>
     <message>
         <source>%1, gentle near the target</source>

@@ -4641,11 +4641,11 @@
     </message>
     <message>
         <source>a miss drops %1, each clean run climbs %2</source>
-        <translation>un errore scende di %1, ogni ripetizione pulita sale di %2</translation>
+        <translation>un errore −%1, ogni ripetizione pulita +%2</translation>
     </message>
     <message>
         <source>a miss drops %1, %2 clean in a row climb %3</source>
-        <translation>un errore scende di %1, %2 pulite di fila salgono di %3</translation>
+        <translation>un errore −%1, %2 pulite di fila +%3</translation>
     </message>
     <message>
         <source>%1, gentle near the target</source>

@@ -126,8 +126,7 @@ TEST_CASE_FIXTURE(test::BookFixture,
     journal::MachineSettings machine;
     test::VirtualSound sound{std::make_shared<engine::DrillEngine>()};
     models::SettingsModel settings{*book, sound, machine, path("config")};
-    models::KeyBindings keys(
-        {}, [](const auto&) {}, [] { return 0; });
+    models::KeyTable keys;
     const QSignalSpy told(&settings, &models::SettingsModel::languageChanged);
     settings.setLanguage("de");
     settings.setLanguage("de");
