@@ -21,14 +21,14 @@ struct MachineSettings {
     std::map<std::string, double> levels;    ///< by layer's name, 0…1
     std::map<std::string, bool> muted;       ///< by layer's name
     std::map<std::string, std::string> keys; ///< action's name to its keys and MIDI switches
-    int holdMillis = 800;         ///< 300…3000, the one pedal is held when it is down for so long
-    int twiceMillis = 350;        ///< 150…1000, a second press of it comes within this
-    int bounceMillis = 30;        ///< 5…300, a key that closes again within this has bounced
-    std::string theme = "system"; ///< system, light, dark
+    int holdMillis = 800;            ///< 300…3000, the one pedal is held when it is down for so long
+    int twiceMillis = 350;           ///< 150…1000, a second press of it comes within this
+    int bounceMillis = 30;           ///< 5…300, a key that closes again within this has bounced
+    std::string theme = "system";    ///< system, light, dark
     std::string language = "system"; ///< system, or a language's code
-    bool modelClick = true;       ///< a passage's model is heard with its click
-    bool welcomed = false;        ///< the first start's words were read
-    std::string unknown = "{}";   ///< what this version does not know, as JSON
+    bool modelClick = true;          ///< a passage's model is heard with its click
+    bool welcomed = false;           ///< the first start's words were read
+    std::string unknown = "{}";      ///< what this version does not know, as JSON
 };
 
 /// A larger file is not read (cannotRead).

@@ -1207,6 +1207,10 @@
         <source>the next passage, while stopped</source>
         <translation>die nächste Stelle, im Stand</translation>
     </message>
+    <message>
+        <source>everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage</source>
+        <translation>alles: ein Druck startet oder markiert einen Fehler, zwei nehmen zurück; gehalten stoppt es den Klick, und im Stand öffnet es die nächste Stelle</translation>
+    </message>
 </context>
 <context>
     <name>HelpFiles</name>

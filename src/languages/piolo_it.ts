@@ -1207,6 +1207,10 @@
         <source>the next passage, while stopped</source>
         <translation>il passaggio seguente, da fermo</translation>
     </message>
+    <message>
+        <source>everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage</source>
+        <translation>tutto: una pressione avvia o segna un errore, due annullano; tenuto, ferma il clic, e da fermo apre il passaggio seguente</translation>
+    </message>
 </context>
 <context>
     <name>HelpFiles</name>
@@ -4519,11 +4523,11 @@
     </message>
     <message>
         <source>one bar count-in</source>
-        <translation>una battuta di conteggio</translation>
+        <translation>una battuta prima</translation>
     </message>
     <message>
         <source>%1 bars count-in</source>
-        <translation>%1 battute di conteggio</translation>
+        <translation>%1 battute prima</translation>
     </message>
     <message>
         <source>%1 · %2 · %3 · %4</source>
