@@ -617,10 +617,6 @@
 <context>
     <name>Fault</name>
     <message>
-        <source>is no verb; write click, track, ladder, curve, bars, check, export or import, or see piolo --help</source>
-        <translation>ist kein Befehl; schreib click, track, ladder, curve, bars, check, export oder import, oder sieh piolo --help</translation>
-    </message>
-    <message>
         <source>is no option here; see %1 --help</source>
         <translation>gibt es hier nicht; siehe %1 --help</translation>
     </message>
@@ -983,6 +979,10 @@
     <message>
         <source>the written %1 sounds as MIDI number %2, transposed otherwise than its part; export the passage as .piolo.json, which keeps it as it is</source>
         <translation>das notierte %1 klingt als MIDI-Nummer %2, anders transponiert als seine Stimme; exportiere die Stelle als .piolo.json, darin bleibt sie, wie sie ist</translation>
+    </message>
+    <message>
+        <source>is no verb; write click, track, ladder, curve, bars, staff, check, export or import, or see piolo --help</source>
+        <translation>ist kein Befehl; schreib click, track, ladder, curve, bars, staff, check, export oder import, oder sieh piolo --help</translation>
     </message>
 </context>
 <context>
@@ -5367,6 +5367,70 @@
     <message>
         <source>The sound has broken off %1 since Piolo was opened: the computer was too busy. Closing other programs helps.</source>
         <translation>Der Ton ist %1 abgerissen, seit Piolo geöffnet wurde: Der Rechner war zu beschäftigt. Andere Programme zu schließen hilft.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::StaffView</name>
+    <message>
+        <source>no sharps or flats</source>
+        <translation>ohne Vorzeichen</translation>
+    </message>
+    <message>
+        <source>one sharp</source>
+        <translation>ein Kreuz</translation>
+    </message>
+    <message>
+        <source>one flat</source>
+        <translation>ein B</translation>
+    </message>
+    <message>
+        <source>%1 sharps</source>
+        <translation>%1 Kreuze</translation>
+    </message>
+    <message>
+        <source>%1 flats</source>
+        <translation>%1 Been</translation>
+    </message>
+    <message>
+        <source>treble clef</source>
+        <translation>Violinschlüssel</translation>
+    </message>
+    <message>
+        <source>bass clef</source>
+        <translation>Bassschlüssel</translation>
+    </message>
+    <message>
+        <source>one note</source>
+        <translation>eine Note</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 Noten</translation>
+    </message>
+    <message>
+        <source>Staff: %1, %2 from %3 to %4, %5, %6</source>
+        <comment>bars, notes, lowest, highest, signature, clef</comment>
+        <translation>Notensystem: %1, %2 von %3 bis %4, %5, %6</translation>
+    </message>
+    <message>
+        <source> flat</source>
+        <comment>after a letter</comment>
+        <translation> Be</translation>
+    </message>
+    <message>
+        <source> sharp</source>
+        <comment>after a letter</comment>
+        <translation> Kreuz</translation>
+    </message>
+    <message>
+        <source> double flat</source>
+        <comment>after a letter</comment>
+        <translation> Doppel-B</translation>
+    </message>
+    <message>
+        <source> double sharp</source>
+        <comment>after a letter</comment>
+        <translation> Doppelkreuz</translation>
     </message>
 </context>
 <context>

@@ -617,10 +617,6 @@
 <context>
     <name>Fault</name>
     <message>
-        <source>is no verb; write click, track, ladder, curve, bars, check, export or import, or see piolo --help</source>
-        <translation>non è un comando; scrivi click, track, ladder, curve, bars, check, export o import, o vedi piolo --help</translation>
-    </message>
-    <message>
         <source>is no option here; see %1 --help</source>
         <translation>qui non c&apos;è; vedi %1 --help</translation>
     </message>
@@ -983,6 +979,10 @@
     <message>
         <source>the written %1 sounds as MIDI number %2, transposed otherwise than its part; export the passage as .piolo.json, which keeps it as it is</source>
         <translation>il %1 scritto suona come numero MIDI %2, trasposto diversamente dalla sua parte; esporta il passaggio come .piolo.json, che lo conserva com&apos;è</translation>
+    </message>
+    <message>
+        <source>is no verb; write click, track, ladder, curve, bars, staff, check, export or import, or see piolo --help</source>
+        <translation>non è un comando; scrivi click, track, ladder, curve, bars, staff, check, export o import, o vedi piolo --help</translation>
     </message>
 </context>
 <context>
@@ -5367,6 +5367,70 @@
     <message>
         <source>The sound has broken off %1 since Piolo was opened: the computer was too busy. Closing other programs helps.</source>
         <translation>Il suono si è interrotto %1 da quando Piolo è aperto: il computer era troppo occupato. Aiuta chiudere altri programmi.</translation>
+    </message>
+</context>
+<context>
+    <name>piolo::models::StaffView</name>
+    <message>
+        <source>no sharps or flats</source>
+        <translation>senza diesis né bemolli</translation>
+    </message>
+    <message>
+        <source>one sharp</source>
+        <translation>un diesis</translation>
+    </message>
+    <message>
+        <source>one flat</source>
+        <translation>un bemolle</translation>
+    </message>
+    <message>
+        <source>%1 sharps</source>
+        <translation>%1 diesis</translation>
+    </message>
+    <message>
+        <source>%1 flats</source>
+        <translation>%1 bemolli</translation>
+    </message>
+    <message>
+        <source>treble clef</source>
+        <translation>chiave di violino</translation>
+    </message>
+    <message>
+        <source>bass clef</source>
+        <translation>chiave di basso</translation>
+    </message>
+    <message>
+        <source>one note</source>
+        <translation>una nota</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 note</translation>
+    </message>
+    <message>
+        <source>Staff: %1, %2 from %3 to %4, %5, %6</source>
+        <comment>bars, notes, lowest, highest, signature, clef</comment>
+        <translation>Rigo: %1, %2 da %3 a %4, %5, %6</translation>
+    </message>
+    <message>
+        <source> flat</source>
+        <comment>after a letter</comment>
+        <translation> bemolle</translation>
+    </message>
+    <message>
+        <source> sharp</source>
+        <comment>after a letter</comment>
+        <translation> diesis</translation>
+    </message>
+    <message>
+        <source> double flat</source>
+        <comment>after a letter</comment>
+        <translation> doppio bemolle</translation>
+    </message>
+    <message>
+        <source> double sharp</source>
+        <comment>after a letter</comment>
+        <translation> doppio diesis</translation>
     </message>
 </context>
 <context>

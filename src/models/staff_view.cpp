@@ -2,6 +2,7 @@
 #include "models/staff_view.h"
 
 #include "models/formatter.h"
+#include "models/scale_words.h"
 
 #include "core/fraction_sum.h"
 
@@ -12,21 +13,15 @@ namespace piolo::models {
 
 namespace {
 
+/// As it is said: "B flat 4", and in other languages by their own names.
 QString pitchWords(WrittenPitch pitch) {
-    const QString name = QString(QLatin1Char(pitch.step)) + QLatin1Char(' ');
-    const QString octave = QString::number(pitch.octave);
-    switch (pitch.alter) {
-    case -2:
-        return name + StaffView::tr("double flat %1", "octave").arg(octave);
-    case -1:
-        return name + StaffView::tr("flat %1", "octave").arg(octave);
-    case 1:
-        return name + StaffView::tr("sharp %1", "octave").arg(octave);
-    case 2:
-        return name + StaffView::tr("double sharp %1", "octave").arg(octave);
-    default:
-        return name + octave;
-    }
+    const bool twice = pitch.alter == -2 || pitch.alter == 2;
+    QString name = keyName({pitch.step, static_cast<std::int8_t>(twice ? 0 : pitch.alter)});
+    name.replace(QChar(0x266D), StaffView::tr(" flat", "after a letter"));
+    name.replace(QChar(0x266F), StaffView::tr(" sharp", "after a letter"));
+    if (pitch.alter == -2) name += StaffView::tr(" double flat", "after a letter");
+    if (pitch.alter == 2) name += StaffView::tr(" double sharp", "after a letter");
+    return name + QLatin1Char(' ') + QString::number(pitch.octave);
 }
 
 QString signatureWords(int fifths) {
