@@ -13,7 +13,7 @@ HelpChapter {
         qsTr("A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole. A new day opens two rungs below the last full row. The settings change both."),
         qsTr("Felt as: quarter = 60 and eighth = 120 are one speed; another beat turns everything over and keeps your row. Find the tempo: name one you think you can play, and each miss drops until a full row has found yours. A try, and runs without the click, in context or at half tempo, move nothing. Each articulation has a best of its own.")
     ]
-    keys: [
+    readonly property var always: [
         [bound.markKeys, qsTr("start; while the click runs, mark a miss")],
         [bound.cleanKeys, qsTr("end an open-ended run clean")],
         [bound.backKeys, qsTr("take back the last mark")],
@@ -22,7 +22,8 @@ HelpChapter {
         [bound.hearKeys, qsTr("hear the passage first, where its bars came from a score")],
         [bound.nextKeys, qsTr("the next passage, while stopped")],
         [bound.stopKeys, qsTr("stop")]
-    ].concat(bound.pedalKeys === "" ? [] : [[bound.pedalKeys, qsTr("everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage")]])
+    ]
+    keys: bound.pedalKeys === "" ? always : always.concat([[bound.pedalKeys, qsTr("everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage")]])
     why: [
         qsTr("Drop and climb make a staircase as hearing tests use it. It settles about where so many runs are clean as its steps decide: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula supposes a player who neither tires nor learns."),
         qsTr("Climbing step by step is customary. It is not shown to beat other orders of tempi: among sixty school wind players a steady climb, the full tempo and both in turn made no significant difference (Henley 2001). The rule makes for few misses and an honest record."),

@@ -16,7 +16,8 @@ using piolo::test::ScreenStage;
 
 namespace {
 
-const QStringList own{"River Suite", "Harbour Dance"};
+/// What the player wrote, and the notes of a scale, of which a small window shows one line.
+const QStringList own{"River Suite", "Harbour Dance", "Do5 Re5"};
 
 /// The other tests are in the language of the source, with plain numbers.
 struct Spoken {
