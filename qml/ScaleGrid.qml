@@ -55,9 +55,9 @@ FocusScope {
                 Accessible.ignored: true
             }
             Words {
-                anchors.horizontalCenter: parent.horizontalCenter
-                anchors.bottom: parent.bottom
-                anchors.bottomMargin: 2
+                // On whole dots: small letters between them are pale.
+                x: Math.round(key.x + (key.width - width) / 2) - key.x
+                y: Math.round(key.height - height - 2)
                 text: key.modelData.concert
                 color: Theme.faint
                 font.pixelSize: Math.max(12, grid.head * 0.28)
