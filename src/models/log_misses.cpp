@@ -106,6 +106,7 @@ Passage passageOfBars(const Passage& whole, const BuildUpPart& part) {
     made.title.origin = whole.id;
     made.music = musicOf(part, whole.music);
     made.notes = notesOf(part, whole.music, whole.notes);
+    made.scale.reset(); // some bars of a scale are no scale: they stand in no cell of the grid
     const QString bars = Formatter::bars(made.music);
     const QString name = QString::fromStdString(whole.title.name).left(longestTypedName - bars.size() - 2);
     made.title.name = Words::tr("%1: %2").arg(name, bars).toStdString();

@@ -2,6 +2,7 @@
 #include "models/scale_board.h"
 
 #include "book_fixture.h"
+#include "models/log_misses.h"
 #include "models/passage_title.h"
 #include "models/scale_words.h"
 
@@ -153,6 +154,16 @@ TEST_CASE("choices are practice settings; another instrument has its own range a
     const auto before = at.board.keys();
     at.board.choices()->drawAgain();
     CHECK(at.board.keys() != before);
+}
+
+TEST_CASE("some bars of a scale are a passage of their own, and no cell of the grid") {
+    Board at;
+    at.board.choose(0, 0);
+    const Passage whole = at.record(at.board.passageToDrill()).passage;
+    const Passage part = passageOfBars(whole, {2, 2});
+    CHECK_FALSE(part.scale.has_value());
+    CHECK(part.notes.size() == 9);
+    CHECK(part.title.origin == whole.id);
 }
 
 TEST_CASE("the weeks count runs by key, the present week last") {
