@@ -3,8 +3,10 @@
 import array
 import math
 import unittest
+import unittest.mock
 from fractions import Fraction
 
+import stalls
 from drilled import DOWNBEAT, Listener, Music
 from recording import counted_faults, onsets, period, WRAP
 from test_kills import join_faults, log_faults
@@ -128,6 +130,28 @@ class Joined(unittest.TestCase):
         self.assertEqual(log_faults(facts), [])
         self.assertTrue(log_faults(facts[:1] + facts[2:]))
         self.assertTrue(log_faults(facts + [dict(facts[0], seq=9)]))
+
+
+class Stalls(unittest.TestCase):
+    """A fault counts, unless the machine stood still; and then not for ever."""
+
+    def turns(self, stall, *faults):
+        """How often it was played, and what counted, when the machine stands still for `stall` seconds each time."""
+        class Stood(stalls.Watch):
+            def __exit__(self, *_):
+                super().__exit__()
+                self.longest = stall
+        told = list(faults)
+        with unittest.mock.patch.object(stalls, "Watch", Stood):
+            counted = stalls.until_kept(lambda: told.pop(0))
+        return len(faults) - len(told), counted
+
+    def test_a_fault_counts_at_once_where_the_machine_kept_time(self):
+        self.assertEqual(self.turns(0.001, ["late"], []), (1, ["late"]))
+
+    def test_a_fault_is_played_again_where_it_did_not_and_counts_the_third_time(self):
+        self.assertEqual(self.turns(0.5, ["late"], []), (2, []))
+        self.assertEqual(self.turns(0.5, ["late"], ["late"], ["late"], []), (3, ["late"]))
 
 
 if __name__ == "__main__":

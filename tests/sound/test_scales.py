@@ -13,6 +13,7 @@ from drilled import Listener, Music
 from player_window import Window
 from private_sound import PrivateSound, RATE, require
 from screen_pixels import Screen
+from stalls import until_kept
 from waiting import Gone, wait
 
 SIZE = "1280x800"
@@ -90,7 +91,7 @@ def faults_of(window):
     return faults + listener.faults
 
 
-def play(piolo, out):
+def walk(piolo, out):
     with PrivateSound() as sound, Screen(SIZE) as screen:
         window = Window([piolo], sound, screen, empty=True)
         try:
@@ -104,9 +105,10 @@ def play(piolo, out):
         print(f"  {fault}")
     if faults:
         print("  the window said: " + said[-2000:])
-    return not faults
+    return faults
 
 
 if __name__ == "__main__":
     require("Xvfb", "xdotool", "pulseaudio", "pactl")
-    sys.exit(0 if play(sys.argv[1], sys.argv[2] if len(sys.argv) > 2 else None) else 1)
+    OUT = sys.argv[2] if len(sys.argv) > 2 else None
+    sys.exit(1 if until_kept(lambda: walk(sys.argv[1], OUT)) else 0)
