@@ -11,12 +11,18 @@ ColumnLayout {
     required property KeyBindings keys
     /// The tempo stands beside the beats, so that the music has its room.
     property bool compact: false
+    /// There is height for what the keys do while the click runs.
+    property bool told: true
     /// There is height for large buttons. Said from outside: a layout that asked for its own height would go round.
     property bool roomy: false
 
     function inOneLine(a, b) {
         return a === "" || b === "" ? a + b : qsTr("%1 · %2").arg(a).arg(b);
     }
+
+    /// A long name of a key takes a second line. By the desk's width: by the button's own it would go round.
+    readonly property int otherHeight: (width - 24) * backShare / (2 + backShare) < back.implicitWidth - 24 ? 68 : 56
+    readonly property real backShare: Theme.narrow ? 1 : 1.15
 
     spacing: roomy ? Theme.gap : 8
 
@@ -28,7 +34,7 @@ ColumnLayout {
         Item {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.preferredWidth: 1
+            Layout.preferredWidth: 2
             Layout.minimumHeight: desk.compact ? 60 : 90
 
             Words {
@@ -46,7 +52,7 @@ ColumnLayout {
         BeatRow {
             visible: desk.compact
             Layout.fillWidth: true
-            Layout.preferredWidth: 2
+            Layout.preferredWidth: 3
             beats: desk.drill.beats
             cellHeight: 40
         }
@@ -62,14 +68,15 @@ ColumnLayout {
         wrapMode: Text.WordWrap
     }
     RowLayout {
-        id: manner
         Layout.fillWidth: true
+        Layout.fillHeight: false
         spacing: 12
 
         Choice {
             objectName: "feltBeat"
             Layout.fillWidth: true
             Layout.preferredWidth: 1
+            Layout.preferredHeight: Theme.touch
             bare: true
             label: qsTr("Felt beat")
             options: desk.drill.playedAs.beats
@@ -80,6 +87,7 @@ ColumnLayout {
             objectName: "articulation"
             Layout.fillWidth: true
             Layout.preferredWidth: 1
+            Layout.preferredHeight: Theme.touch
             bare: true
             label: qsTr("Articulation")
             prefix: qsTr("notes")
@@ -91,6 +99,7 @@ ColumnLayout {
             objectName: "rhythm"
             Layout.fillWidth: true
             Layout.preferredWidth: 1
+            Layout.preferredHeight: Theme.touch
             bare: true
             label: qsTr("Rhythm")
             prefix: qsTr("rhythm")
@@ -126,7 +135,7 @@ ColumnLayout {
         InkButton {
             objectName: "start"
             Layout.fillWidth: true
-            Layout.preferredWidth: 4
+            Layout.preferredWidth: 7
             Layout.preferredHeight: desk.roomy ? 84 : 60
             text: qsTr("Start")
             mark: "▶"
@@ -138,7 +147,7 @@ ColumnLayout {
         }
         RowLayout {
             Layout.fillWidth: true
-            Layout.preferredWidth: 5
+            Layout.preferredWidth: 10
             spacing: 12
 
             InkButton {
@@ -166,7 +175,7 @@ ColumnLayout {
             spacing: 12
 
             InkButton {
-                Layout.preferredHeight: 56
+                Layout.preferredHeight: desk.otherHeight
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 text: qsTr("One try at %1").arg(desk.drill.targetText)
@@ -180,9 +189,10 @@ ColumnLayout {
                 drill: desk.drill
             }
             InkButton {
-                Layout.preferredHeight: 56
+                id: back
+                Layout.preferredHeight: desk.otherHeight
                 Layout.fillWidth: true
-                Layout.preferredWidth: 1
+                Layout.preferredWidth: desk.backShare
                 text: qsTr("Take it back")
                 key: desk.keys.backKeys
                 onClicked: desk.drill.takeBack()
@@ -216,7 +226,7 @@ ColumnLayout {
     MarkLegend {
         Layout.fillWidth: true
         Layout.preferredWidth: 1
-        visible: !desk.compact
+        visible: desk.told && !desk.compact
         keys: desk.keys
         openEnded: desk.drill.openEnded
     }

@@ -20,22 +20,23 @@ Item {
     signal nextWanted()
 
     readonly property bool roomy: height > 640
-    readonly property real margin: width < 1200 ? Theme.gap : Theme.margin
     readonly property real ladderWidth: Math.max(270, width * 0.24)
     /// The music stands beside the ladder, over the desk, which then takes less room.
     readonly property bool withMusic: withStaff || (picture.known && !music.missing)
     /// Notes that are known are drawn where there is no picture of them.
     readonly property bool withStaff: drill.staff.known && !picture.known
-    readonly property real besides: width - ladderWidth - 3 * margin
+    readonly property real besides: width - ladderWidth - 3 * Theme.margin
     readonly property real musicRoom: height - (roomy ? 495 : 425) - (drill.canHear ? 64 : 0)
     readonly property real musicHeight: withStaff ? staff.wantedHeight : Math.min(besides / music.shape, musicRoom)
 
     /// About what is left for the desk below the title and the music.
-    readonly property real deskHeight: height - 2 * margin - 60 - (withMusic ? musicHeight + Theme.gap : 0)
+    readonly property real deskHeight: height - 2 * Theme.margin - 60 - (withMusic ? musicHeight + Theme.gap : 0)
+    /// Lower than a hand, the curve says nothing; it stands in the log, too.
+    readonly property bool withCurve: deskHeight > 560
 
     ColumnLayout {
         anchors.fill: parent
-        anchors.margins: screen.margin
+        anchors.margins: Theme.margin
         anchors.topMargin: screen.roomy ? Theme.gap : Theme.gap / 2
         spacing: screen.roomy ? Theme.gap : Theme.gap / 2
 
@@ -82,7 +83,7 @@ Item {
         }
 
         RowLayout {
-            spacing: screen.margin
+            spacing: Theme.margin
             Layout.fillWidth: true
             Layout.fillHeight: true
 
@@ -140,12 +141,12 @@ Item {
                     mostSpace: screen.height / 60
                     leastSpace: screen.height / 100
                     bar: screen.drill.hearing ? screen.drill.beats.barNumber : -1
-                    lit: screen.drill.hearing ? screen.drill.staff.noteAt(staff.bar, screen.drill.beats.beat, screen.drill.beats.part, screen.drill.beats.parts) : -1
+                    lit: screen.drill.hearing ? screen.drill.staff.noteAt(screen.drill.beats.barNumber, screen.drill.beats.beat, screen.drill.beats.part, screen.drill.beats.parts) : -1
                     Accessible.role: Accessible.Graphic
                     Accessible.name: screen.drill.staff.words
                 }
                 RowLayout {
-                    spacing: screen.margin
+                    spacing: Theme.margin
                     Layout.fillWidth: true
                     Layout.fillHeight: true
 
@@ -155,7 +156,8 @@ Item {
                         drill: screen.drill
                         keys: screen.keys
                         roomy: screen.deskHeight > (screen.drill.canHear ? 600 : 500)
-                        compact: screen.withMusic && screen.height - screen.musicHeight < 640
+                        compact: screen.withMusic && screen.deskHeight < (screen.drill.canHear ? 445 : 380)
+                        told: screen.deskHeight > (screen.drill.canHear ? 540 : 470)
                     }
 
                     ColumnLayout {
@@ -166,7 +168,7 @@ Item {
                         Card {
                             Layout.fillWidth: true
                             Layout.fillHeight: true
-                            visible: !screen.withMusic
+                            visible: screen.withCurve
 
                             Words {
                                 id: curveTitle
@@ -195,14 +197,14 @@ Item {
                         }
                         TodayCard {
                             Layout.fillWidth: true
-                            visible: screen.roomy || !screen.withMusic
+                            visible: screen.deskHeight > 380
                             today: screen.drill.today
                             unsaved: screen.unsaved
                             recorded: screen.recorded
                         }
                         Item {
                             Layout.fillHeight: true
-                            visible: screen.withMusic
+                            visible: !screen.withCurve
                         }
                     }
                 }

@@ -45,16 +45,21 @@ ScreenStage::ScreenStage(bool emptyFolder) {
     room_ = std::make_unique<models::PracticeRoom>(std::move(book).value(), sound_, engine_, settings,
                                                    scratch_.path().toStdString(),
                                                    models::DrillSession::Reading::byHand);
-    screens_ = std::make_unique<QQmlApplicationEngine>();
-    QObject::connect(screens_.get(), &QQmlEngine::warnings, [this](const QList<QQmlError>& warnings) {
+    openWindow();
+}
+
+void ScreenStage::openWindow() {
+    auto screens = std::make_unique<QQmlApplicationEngine>();
+    QObject::connect(screens.get(), &QQmlEngine::warnings, [this](const QList<QQmlError>& warnings) {
         for (const QQmlError& warning : warnings) warnings_.append(warning.toString());
     });
-    screens_->addImportPath(QStringLiteral("qrc:/qt/qml"));
-    screens_->load(QUrl(QStringLiteral("qrc:/qt/qml/Piolo/Main.qml")));
-    REQUIRE(screens_->rootObjects().size() == 1);
-    window_ = qobject_cast<QQuickWindow*>(screens_->rootObjects().constFirst());
+    screens->addImportPath(QStringLiteral("qrc:/qt/qml"));
+    screens->load(QUrl(QStringLiteral("qrc:/qt/qml/Piolo/Main.qml")));
+    REQUIRE(screens->rootObjects().size() == 1);
+    window_ = qobject_cast<QQuickWindow*>(screens->rootObjects().constFirst());
     REQUIRE(window_ != nullptr);
-    room_->attach(window_);
+    room_->attach(window_); // lets go of the window before, which has to be there still
+    screens_ = std::move(screens);
     window_->requestActivate();
     QCoreApplication::processEvents();
 }

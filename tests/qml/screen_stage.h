@@ -31,6 +31,8 @@ public:
     ScreenStage(const ScreenStage&) = delete;
     ScreenStage& operator=(const ScreenStage&) = delete;
 
+    /// Closes the window, if one is open, and opens another that shows what is open in the room.
+    void openWindow();
     void play(double seconds);
     /// The key goes the way of a real one, with a timestamp of its own.
     void tap(int key);

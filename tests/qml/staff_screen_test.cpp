@@ -87,6 +87,27 @@ TEST_CASE("a passage whose notes are known shows them on a staff, stopped and pl
     }
 }
 
+TEST_CASE(
+    "below the music every choice of the drill has its place, from the first picture on, at every size") {
+    for (const QSize size : {QSize(1024, 640), QSize(1280, 800), QSize(1920, 1080)}) {
+        Noted noted(4);
+        noted.stage.openWindow();
+        noted.stage.resize(size.width(), size.height());
+        noted.stage.play(0.2);
+        CAPTURE(size.width());
+        for (const auto* name : {"feltBeat", "articulation", "rhythm", "waysToPlay", "start", "hear"}) {
+            const QQuickItem* item = noted.staff(name);
+            CAPTURE(name);
+            REQUIRE(item != nullptr);
+            CHECK(item->isVisible());
+            CHECK(item->width() >= 100);
+            CHECK(item->height() >= 44);
+            const QRectF place = item->mapRectToScene(item->boundingRect());
+            CHECK(QRectF(QPointF(0, 0), QSizeF(size)).contains(place));
+        }
+    }
+}
+
 TEST_CASE("the system that is played is in sight through a long passage") {
     Noted noted(24);
     noted.stage.tap(Qt::Key_Space);
