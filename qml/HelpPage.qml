@@ -11,7 +11,7 @@ Sheet {
 
     readable: true
     spacing: Theme.gap
-    topMargin: 20
+    topMargin: 12
     bottomMargin: 24
     Accessible.role: Accessible.Document
     Accessible.name: chapter.title

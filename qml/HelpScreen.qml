@@ -35,7 +35,7 @@ FocusScope {
     HelpContents {
         id: contents
         x: Theme.margin
-        y: 20
+        y: 16
         width: Math.round(Math.min(300, screen.width * 0.26))
         height: parent.height - y
         chapters: screen.chapters
@@ -52,6 +52,8 @@ FocusScope {
         anchors.rightMargin: Theme.gap
         anchors.top: parent.top
         anchors.bottom: parent.bottom
+        anchors.topMargin: 4
+        anchors.bottomMargin: 4
         focus: true
         chapter: screen.chapters[screen.place]
     }

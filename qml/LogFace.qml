@@ -7,12 +7,13 @@ Item {
 
     property var values: ({})
 
-    readonly property real effectWidth: Math.min(340, width * 0.29)
+    readonly property bool narrow: width < 680
+    readonly property real effectWidth: Math.min(340, width * (narrow ? 0.29 : 0.25))
 
     Words {
         id: time
         x: 8
-        width: 56
+        width: face.narrow ? 50 : 56
         anchors.verticalCenter: parent.verticalCenter
         text: face.values.time
         color: Theme.faint
@@ -21,17 +22,21 @@ Item {
     Words {
         anchors.left: time.right
         anchors.right: tempo.left
-        anchors.rightMargin: 12
+        anchors.rightMargin: face.narrow ? 6 : 12
         anchors.verticalCenter: parent.verticalCenter
         text: face.values.title
-        elide: Text.ElideMiddle
+        font.pixelSize: face.narrow ? Theme.small : Theme.body
+        wrapMode: face.narrow ? Text.WordWrap : Text.NoWrap
+        maximumLineCount: face.narrow ? 2 : 1
+        lineHeight: 0.9
+        elide: face.narrow ? Text.ElideRight : Text.ElideMiddle
         Accessible.ignored: true
     }
     Words {
         id: tempo
         anchors.right: marks.left
-        anchors.rightMargin: 16
-        width: 52
+        anchors.rightMargin: face.narrow ? 10 : 16
+        width: 44
         anchors.verticalCenter: parent.verticalCenter
         horizontalAlignment: Text.AlignRight
         text: face.values.tempo
@@ -42,7 +47,7 @@ Item {
         id: marks
         anchors.right: effect.left
         anchors.rightMargin: 12
-        width: 124
+        width: face.narrow ? 100 : 124
         anchors.verticalCenter: parent.verticalCenter
         marks: face.values.marks
     }

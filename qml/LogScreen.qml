@@ -15,7 +15,7 @@ FocusScope {
     Words {
         id: heading
         x: Theme.margin
-        y: 20
+        y: 16
         text: qsTr("Practice log")
         font.pixelSize: Theme.heading
         font.weight: Font.DemiBold

@@ -24,6 +24,11 @@ Window {
         property: "dark"
         value: PracticeRoom.settings.dark
     }
+    Binding {
+        target: Theme
+        property: "narrow"
+        value: window.width < 1200
+    }
 
     Loader {
         id: desk

@@ -18,13 +18,13 @@ Rectangle {
 
     Card {
         anchors.centerIn: parent
-        width: Math.min(panel.width - 2 * Theme.margin, 760)
-        height: content.implicitHeight + 2 * Theme.margin
+        width: Math.min(panel.width - 4 * Theme.gap, 760)
+        height: content.implicitHeight + 4 * Theme.gap
 
         ColumnLayout {
             id: content
             anchors.fill: parent
-            anchors.margins: Theme.margin
+            anchors.margins: 2 * Theme.gap
             spacing: Theme.gap
 
             Words {

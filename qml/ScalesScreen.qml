@@ -13,7 +13,6 @@ FocusScope {
     property string side: ""
 
     readonly property bool roomy: height > 640
-    readonly property real margin: width < 1200 ? Theme.gap : Theme.margin
 
     signal drillWanted(bool hear)
 
@@ -21,8 +20,8 @@ FocusScope {
 
     ColumnLayout {
         anchors.fill: parent
-        anchors.margins: screen.margin
-        anchors.topMargin: screen.roomy ? Theme.gap : Theme.gap / 2
+        anchors.margins: Theme.margin
+        anchors.topMargin: 10
         anchors.bottomMargin: screen.roomy ? Theme.gap : Theme.gap / 2
         spacing: screen.roomy ? Theme.gap : Theme.gap / 2
 

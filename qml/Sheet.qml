@@ -15,12 +15,13 @@ Flickable {
 
     contentWidth: width
     contentHeight: column.height
+    contentY: -topMargin
     boundsBehavior: Flickable.StopAtBounds
     clip: true
     activeFocusOnTab: readable
 
     function scrollTo(y) {
-        contentY = Math.max(0, Math.min(y, contentHeight - height));
+        contentY = Math.max(-topMargin, Math.min(y, contentHeight + bottomMargin - height));
     }
     function holds(item) {
         for (let up = item; up; up = up.parent)
@@ -43,7 +44,7 @@ Flickable {
         const pages = {};
         pages[Qt.Key_PageUp] = contentY - height * 0.9;
         pages[Qt.Key_PageDown] = contentY + height * 0.9;
-        pages[Qt.Key_Home] = 0;
+        pages[Qt.Key_Home] = -topMargin;
         pages[Qt.Key_End] = contentHeight;
         if (!(event.key in pages))
             return;

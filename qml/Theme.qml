@@ -5,6 +5,8 @@ import QtQuick
 
 QtObject {
     property bool dark: false
+    /// The window is small: its edges are, too.
+    property bool narrow: false
 
     readonly property color paper: dark ? "#1b1a17" : "#f7f2ea"
     readonly property color card: dark ? "#26241f" : "#fffdf7"
@@ -26,7 +28,7 @@ QtObject {
     readonly property int small: 14
     readonly property int heading: 26
     readonly property int gap: 16
-    readonly property int margin: 32
+    readonly property int margin: narrow ? gap : 32
     readonly property int radius: 12
     readonly property int touch: 44
 }

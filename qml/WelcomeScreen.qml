@@ -28,7 +28,7 @@ FocusScope {
         anchors.leftMargin: Theme.margin
         anchors.rightMargin: Theme.gap
         spacing: Theme.gap
-        topMargin: 20
+        topMargin: 16
         bottomMargin: 24
 
         Words {
