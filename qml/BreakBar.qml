@@ -39,7 +39,7 @@ Item {
                     width: parent.width
                     height: Math.max(4, beat.modelData.share * (parent.height - count.height))
                     radius: Math.min(3, width / 2)
-                    color: beat.modelData.worst ? Theme.miss : Theme.rung
+                    color: beat.modelData.worst ? Theme.miss : Theme.faint
                 }
                 Words {
                     id: count

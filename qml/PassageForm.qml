@@ -149,7 +149,7 @@ Card {
         objectName: "remove"
         anchors.right: parent.right
         anchors.rightMargin: 24
-        anchors.verticalCenter: buttons.verticalCenter
+        anchors.bottom: buttons.bottom
         visible: !form.fresh && !form.editor.readOnly
         text: qsTr("Remove")
         ink: Theme.miss

@@ -23,6 +23,12 @@ T.ItemDelegate {
     required property bool removed
     property bool chosen: false
 
+    /// Under the heading of its piece a name need not say the piece again.
+    readonly property string ownTitle: {
+        const rest = title.startsWith(pieceName) ? title.slice(pieceName.length) : "";
+        return section !== "" && pieceName !== "" && /^[,:] \S/.test(rest) ? rest.slice(2) : title;
+    }
+
     implicitHeight: 76
     opacity: removed ? 0.6 : 1
     hoverEnabled: true
@@ -38,7 +44,7 @@ T.ItemDelegate {
     }
 
     contentItem: PassageFace {
-        title: line.title
+        title: line.ownTitle
         note: line.section === "" && line.pieceName !== "" ? qsTr("%1 · %2").arg(line.pieceName).arg(line.standingText) : line.standingText
         tempoText: line.tempoText
         targetText: line.targetText
