@@ -15,11 +15,14 @@ Column {
     /// Its label is for readers only: what is chosen says it.
     property bool bare: false
 
+    /// Stands there until something is chosen.
+    property string prompt: ""
+
     /// Stands before what is chosen, where the label does not.
     property string prefix: ""
 
     readonly property string chosenText: place >= 0 ? options[place].text : ""
-    readonly property string shown: prefix === "" ? chosenText : place < 0 ? prefix : qsTr("%1: %2", "label: what is chosen").arg(prefix).arg(chosenText)
+    readonly property string shown: prefix === "" ? (place < 0 ? prompt : chosenText) : place < 0 ? prefix : qsTr("%1: %2", "label: what is chosen").arg(prefix).arg(chosenText)
     readonly property int place: options.findIndex(option => option.value === value)
 
     signal chosen(var value)

@@ -48,6 +48,7 @@ Item {
             recorded: !PracticeRoom.readOnly
             more: PracticeRoom.passages.count > 1
             onNextWanted: PracticeRoom.openNext()
+            onPassagesWanted: PracticeRoom.screen = "passages"
             onEditWanted: PracticeRoom.edit(PracticeRoom.drill.passage, false)
         }
         Loader {

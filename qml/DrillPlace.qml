@@ -16,6 +16,7 @@ FocusScope {
 
     signal editWanted()
     signal nextWanted()
+    signal passagesWanted()
 
     readonly property bool running: drill.state === DrillModel.Playing
     readonly property bool paused: drill.state === DrillModel.Paused
@@ -50,11 +51,23 @@ FocusScope {
         drill: place.drill
         keys: place.keys
     }
-    Words {
+    Column {
         anchors.centerIn: parent
         visible: !place.drill.open
-        text: qsTr("Choose a passage first.")
-        font.pixelSize: Theme.heading
+        spacing: Theme.gap
+
+        Words {
+            text: qsTr("Choose a passage first.")
+            font.pixelSize: Theme.heading
+            font.weight: Font.DemiBold
+        }
+        InkButton {
+            objectName: "toPassages"
+            anchors.horizontalCenter: parent.horizontalCenter
+            strong: true
+            text: qsTr("To the passages")
+            onClicked: place.passagesWanted()
+        }
     }
     onRunningChanged: ground.forceActiveFocus()
     onPausedChanged: ground.forceActiveFocus()

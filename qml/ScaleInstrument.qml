@@ -26,6 +26,7 @@ Item {
             width: parent.width
             enabled: !side.choices.readOnly
             label: qsTr("Instrument")
+            prompt: qsTr("Choose yours")
             options: side.choices.instruments
             value: side.choices.instrument
             onChosen: value => side.choices.instrument = value

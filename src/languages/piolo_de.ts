@@ -589,6 +589,10 @@
         <source>Choose a passage first.</source>
         <translation>Wähle erst eine Stelle.</translation>
     </message>
+    <message>
+        <source>To the passages</source>
+        <translation>Zu den Stellen</translation>
+    </message>
 </context>
 <context>
     <name>DrillScreen</name>
@@ -4152,6 +4156,10 @@
     <message>
         <source>To the grid</source>
         <translation>Zum Raster</translation>
+    </message>
+    <message>
+        <source>Choose yours</source>
+        <translation>Wähle deines</translation>
     </message>
 </context>
 <context>

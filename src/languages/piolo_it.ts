@@ -589,6 +589,10 @@
         <source>Choose a passage first.</source>
         <translation>Prima scegli un passaggio.</translation>
     </message>
+    <message>
+        <source>To the passages</source>
+        <translation>Ai passaggi</translation>
+    </message>
 </context>
 <context>
     <name>DrillScreen</name>
@@ -4152,6 +4156,10 @@
     <message>
         <source>To the grid</source>
         <translation>Alla griglia</translation>
+    </message>
+    <message>
+        <source>Choose yours</source>
+        <translation>Scegli il tuo</translation>
     </message>
 </context>
 <context>
