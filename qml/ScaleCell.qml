@@ -12,7 +12,7 @@ Item {
     property bool focused: false
 
     readonly property bool played: cell.best !== ""
-    readonly property bool tight: height < 36
+    readonly property bool tight: height < 40
 
     signal picked()
     signal drilled()
