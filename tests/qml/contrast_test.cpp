@@ -163,6 +163,22 @@ TEST_CASE("every text of every screen has the contrast that AA asks for, in both
     checkBothThemes(stage, "playing", 10);
 }
 
+TEST_CASE("in the smallest window every text has that contrast, too") {
+    ScreenStage stage;
+    stage.resize(1024, 640);
+    for (const auto* screen : {"passages", "log", "settings", "help"}) {
+        stage.room().setScreen(QString::fromLatin1(screen));
+        checkBothThemes(stage, screen, 12);
+    }
+    stage.room().openDrill(QString::fromStdString(stage.passage().text()));
+    checkBothThemes(stage, "drill", 30);
+    stage.room().scales()->choices()->setInstrument(QStringLiteral("alto saxophone"));
+    stage.room().setScreen(QStringLiteral("scales"));
+    checkBothThemes(stage, "scales", 10);
+    stage.room().drillScale(false);
+    checkBothThemes(stage, "a scale's drill", 30);
+}
+
 TEST_CASE("a text without contrast is found") {
     ScreenStage stage;
     stage.room().setScreen(QStringLiteral("help"));
