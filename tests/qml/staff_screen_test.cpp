@@ -136,4 +136,5 @@ TEST_CASE("the note that sounds is marked while the passage is heard") {
     noted.stage.tap(Qt::Key_Escape);
     noted.stage.play(0.5);
     CHECK(Noted::number(noted.staff("staffReady"), "lit") == -1);
+    CHECK(noted.stage.warnings().join("\n").toStdString() == "");
 }
