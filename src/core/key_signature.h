@@ -2,9 +2,12 @@
 // The sharps or flats at the head of a staff.
 #pragma once
 
+#include "core/note.h"
 #include "core/scale.h"
 
+#include <cstdint>
 #include <optional>
+#include <vector>
 
 namespace piolo {
 
@@ -15,5 +18,12 @@ inline constexpr int mostFifths = 7;
 /// from; 0 for the kinds that belong to no key (chromatic, whole tone, both diminished, altered, diminished
 /// arpeggio). Nothing where it would need more than seven signs: it is then written without one.
 [[nodiscard]] std::optional<int> fifthsOf(Tonic tonic, ScaleKind kind) noexcept;
+
+/// The sharp (1) or flat (-1) that the signature gives that letter; 0: none. Common practice.
+[[nodiscard]] std::int8_t signatureAlter(char step, int fifths) noexcept;
+
+/// The signature with which the fewest notes need a sign of their own; of several the smallest, sharps before
+/// flats. What is tied to the note before needs none.
+[[nodiscard]] int likelyFifths(const std::vector<Note>& notes) noexcept;
 
 } // namespace piolo

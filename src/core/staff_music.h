@@ -20,12 +20,9 @@ struct StaffMusic {
     bool operator==(const StaffMusic&) const = default;
 };
 
-/// The sharp (1) or flat (-1) that the signature gives that letter; 0: none. Common practice.
-[[nodiscard]] int signatureAlter(char step, int fifths) noexcept;
-
 /// A scale has its instrument's clef, its key's signature and its end. Any other passage does not say its
-/// clef and signature: it gets the bass clef where its notes lie below middle C on the whole, and of the
-/// signatures that need the fewest accidentals the smallest, sharps before flats.
+/// clef and signature: it gets the bass clef where its notes lie below middle C on the whole, and their
+/// likelyFifths().
 [[nodiscard]] StaffMusic staffOf(const Passage& passage);
 
 } // namespace piolo

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/tonic.h"
 
-#include "core/note.h"
+#include "core/spelling.h"
 
 #include <array>
 #include <utility>
@@ -10,7 +10,6 @@ namespace piolo {
 
 namespace {
 
-constexpr int semitonesOfOctave = 12;
 constexpr std::array<std::pair<std::string_view, int>, 8> signs{
     {{"", 0}, {"b", -1}, {"#", 1}, {" flat", -1}, {" sharp", 1}, {" natural", 0}, {"♭", -1}, {"♯", 1}}};
 

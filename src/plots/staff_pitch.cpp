@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/staff_pitch.h"
 
+#include "core/key_signature.h"
+#include "core/spelling.h"
+
 #include <algorithm>
 #include <array>
 #include <cstdlib>
@@ -9,16 +12,10 @@
 
 namespace piolo::plots {
 
-namespace {
-
-int letter(char step) noexcept { return (step - 'C' + 7) % 7; }
-
-} // namespace
-
 int staffPosition(WrittenPitch pitch, Clef clef) noexcept {
-    constexpr int e4 = 4 * 7 + 2; // the treble clef's lowest line
-    constexpr int g2 = 2 * 7 + 4; // the bass clef's
-    return pitch.octave * 7 + letter(pitch.step) - (clef == Clef::treble ? e4 : g2);
+    constexpr WrittenPitch e4{'E', 0, 4}; // the treble clef's lowest line
+    constexpr WrittenPitch g2{'G', 0, 2}; // the bass clef's
+    return lettersAboveC(pitch) - lettersAboveC(clef == Clef::treble ? e4 : g2);
 }
 
 std::vector<int> signaturePositions(int fifths, Clef clef) {

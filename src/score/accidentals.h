@@ -8,16 +8,8 @@
 #include <cstdint>
 #include <optional>
 #include <string_view>
-#include <vector>
 
 namespace piolo::score {
-
-/// What a key signature of so many sharps (flats when negative, -7…7) does to a step 'A' to 'G': -1, 0 or 1.
-[[nodiscard]] std::int8_t alterInKey(char step, std::int32_t fifths) noexcept;
-
-/// The key signature with which the fewest notes need a sign; of several the one nearest to none, sharps
-/// before flats. The part of a note that is tied to the one before needs none.
-[[nodiscard]] std::int32_t keyOf(const std::vector<Note>& notes) noexcept;
 
 /// Signs count to the end of their bar, each for its own line or space. Of one part, note by note.
 class Accidentals {

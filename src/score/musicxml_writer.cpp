@@ -2,6 +2,7 @@
 #include "score/musicxml_writer.h"
 
 #include "core/pitch_text.h"
+#include "core/spelling.h"
 #include "score/beams.h"
 #include "score/limits.h"
 #include "score/note_element.h"
@@ -15,7 +16,6 @@ namespace piolo::score {
 
 namespace {
 
-constexpr std::int32_t semitonesOfOctave = 12;
 // Steps to the usual interval of so many semitones: a second, a third …; six are an augmented fourth.
 constexpr std::array<std::int32_t, 12> diatonicSteps{0, 1, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6};
 

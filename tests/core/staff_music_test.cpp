@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/staff_music.h"
 
+#include "core/key_signature.h"
+
 #include <doctest/doctest.h>
 
 using namespace piolo;
@@ -21,7 +23,7 @@ Passage passageOf(std::vector<WrittenPitch> pitches) {
 std::vector<WrittenPitch> scaleIn(int fifths) {
     std::vector<WrittenPitch> pitches;
     for (const char step : {'C', 'D', 'E', 'F', 'G', 'A', 'B'})
-        pitches.push_back({step, static_cast<std::int8_t>(signatureAlter(step, fifths)), 4});
+        pitches.push_back({step, signatureAlter(step, fifths), 4});
     return pitches;
 }
 
@@ -62,6 +64,14 @@ TEST_CASE("an inferred signature leaves the fewest accidentals, and is the small
             CHECK(std::abs(fifths) <= std::abs(other));
     }
     CHECK(staffOf(passageOf({{'F', 1, 4}, {'F', 0, 4}})).fifths == 0);
+}
+
+TEST_CASE("a signature is inferred from the notes that are played anew, and none from no notes") {
+    Passage passage = passageOf({{'F', 1, 4}, {'B', -1, 4}, {'B', -1, 4}});
+    CHECK(staffOf(passage).fifths == -1);
+    passage.notes[1].tiedAfter = passage.notes[2].tiedBefore = true;
+    CHECK(staffOf(passage).fifths == 1);
+    CHECK(likelyFifths({}) == 0);
 }
 
 TEST_CASE("notes that lie below middle C on the whole get the bass clef, and music goes along as it is") {

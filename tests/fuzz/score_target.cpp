@@ -2,8 +2,8 @@
 #include "target.h"
 
 #include "core/fraction_sum.h"
+#include "core/key_signature.h"
 #include "core/pitch_text.h"
-#include "score/accidentals.h"
 #include "score/excerpt.h"
 #include "score/musicxml_writer.h"
 #include "score/score_file.h"
@@ -33,7 +33,7 @@ void writeAndRead(const score::Excerpt& made) {
     part.tempo = made.tempo;
     part.notes = score::notesKept(made);
     if (part.notes.empty()) return;
-    part.fifths = score::keyOf(part.notes);
+    part.fifths = likelyFifths(part.notes);
     part.transposition = part.notes.front().sounding - midiNumber(part.notes.front().written);
     const auto text = score::musicXmlOf(part);
     if (!text) return;

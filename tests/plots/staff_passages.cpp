@@ -2,6 +2,7 @@
 #include "staff_passages.h"
 
 #include "core/fraction_sum.h"
+#include "core/key_signature.h"
 
 #include <algorithm>
 #include <array>
@@ -109,7 +110,7 @@ WrittenPitch inKey(int letters, int fifths) {
     WrittenPitch pitch;
     pitch.step = "CDEFGAB"[letters % 7];
     pitch.octave = static_cast<std::int8_t>(letters / 7);
-    pitch.alter = static_cast<std::int8_t>(signatureAlter(pitch.step, fifths));
+    pitch.alter = signatureAlter(pitch.step, fifths);
     return pitch;
 }
 

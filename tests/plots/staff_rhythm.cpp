@@ -5,6 +5,7 @@
 #include "staff_passages.h"
 
 #include "core/fraction_sum.h"
+#include "core/key_signature.h"
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "score/accidentals.h"
 #include "score/excerpt.h"
 #include "score/musicxml_writer.h"
 #include "score_text.h"
@@ -236,30 +235,6 @@ TEST_CASE("signs have their names up to three sharps or flats") {
     CHECK(listOf(written(part), "accidental") ==
           "triple-flat flat-flat flat natural sharp double-sharp triple-sharp");
     CHECK(readBack(part).notes == part.notes);
-}
-
-TEST_CASE("sharps and flats of a key come in the order of fifths") {
-    std::string sharps;
-    std::string flats;
-    for (const char step : std::string("FCGDAEB")) {
-        for (std::int32_t fifths = 1; fifths <= 7; ++fifths)
-            if (score::alterInKey(step, fifths) == 1) sharps += step;
-        for (std::int32_t fifths = -7; fifths <= -1; ++fifths)
-            if (score::alterInKey(step, fifths) == -1) flats += step;
-        CHECK(score::alterInKey(step, 0) == 0);
-    }
-    CHECK(sharps == "FFFFFFFCCCCCCGGGGGDDDDAAAEEB");
-    CHECK(flats == "FCCGGGDDDDAAAAAEEEEEEBBBBBBB");
-}
-
-TEST_CASE("notes of a key's scale are taken for that key") {
-    for (std::int32_t fifths = -7; fifths <= 7; ++fifths) {
-        std::vector<Note> notes;
-        for (const char step : std::string("CDEFGAB"))
-            notes.push_back(noteAt({0, 1}, {1, 4}, {step, score::alterInKey(step, fifths), 4}));
-        CHECK(score::keyOf(notes) == fifths);
-    }
-    CHECK(score::keyOf({}) == 0);
 }
 
 TEST_CASE("articulations and slurs are read back; a note in two parts has them once") {
