@@ -76,7 +76,11 @@ Music musicOf(int notesPerBeat, std::size_t notes) {
     return music;
 }
 
-bool sounds(const Note& note) { return note.sounding >= 0 && note.sounding <= highestMidi; }
+/// As Note and WrittenPitch have it.
+bool canBe(const Note& note) {
+    return note.written.octave >= 0 && note.written.octave <= highestOctave && note.sounding >= 0 &&
+           note.sounding <= highestMidi;
+}
 
 } // namespace
 
@@ -92,7 +96,7 @@ std::optional<ScalePart> scalePart(const Scale& scale, Transposition transpositi
     std::vector<WrittenPitch> pitches;
     for (const auto& [index, direction] : walk) pitches.push_back(ladder.at(index, direction));
     part.notes = laidOut(pitches, scale.notesPerBeat, transposition.semitones);
-    if (!std::ranges::all_of(part.notes, sounds)) return std::nullopt;
+    if (!std::ranges::all_of(part.notes, canBe)) return std::nullopt;
     part.music = musicOf(scale.notesPerBeat, walk.size());
     part.fifths = fifthsOf(scale.tonic, scale.kind);
     const auto [least, most] = std::ranges::minmax_element(pitches, below);

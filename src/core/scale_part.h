@@ -24,8 +24,8 @@ struct ScalePart {
     bool altissimo = false; ///< goes above the range
 };
 
-/// The part of `scale` on an instrument with that range. Nothing when the range has no tonic of it, and when
-/// it would have more than Passage::mostNotes notes.
+/// The part of `scale` on an instrument with that range. Nothing when the range has no tonic of it, when it
+/// would have more than Passage::mostNotes notes, and when it leaves octaves 0…9 or MIDI's numbers.
 [[nodiscard]] std::optional<ScalePart> scalePart(const Scale& scale, Transposition transposition,
                                                  NoteRange range);
 

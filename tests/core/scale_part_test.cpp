@@ -146,6 +146,16 @@ TEST_CASE("a scale that goes past the range says so, and one with no tonic in it
     CHECK_FALSE(scalePart(scaleOf("G", ScaleRange::whole, ScalePattern::inOrder, 2), {}, narrow).has_value());
 }
 
+TEST_CASE("a scale that leaves the octaves that can be written is none, though it could sound") {
+    const NoteRange top{{'C', 0, 9}, {'B', 0, 9}};
+    const Transposition baritone = instrumentNamed("baritone saxophone")->transposition;
+    CHECK_FALSE(scalePart(scaleOf("C", ScaleRange::oneOctave, ScalePattern::inOrder, 1), baritone, top));
+    CHECK(scalePart(scaleOf("C", ScaleRange::whole, ScalePattern::inOrder, 1), baritone, top));
+    const NoteRange bottom{{'C', -3, 0}, {'C', 0, 2}};
+    CHECK_FALSE(scalePart(scaleOf("C", ScaleRange::whole, ScalePattern::inOrder, 1), {}, bottom));
+    CHECK(scalePart(scaleOf("C", ScaleRange::oneOctave, ScalePattern::inOrder, 1), {}, bottom));
+}
+
 // Written to sounding, and the ranges of the saxophones: music21's instrument.py and a fingering chart, as
 // named in docs/scales.md.
 TEST_CASE("saxophones sound where they do, and concert keys are named beside the written ones") {
