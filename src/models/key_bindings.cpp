@@ -118,7 +118,10 @@ void KeyBindings::contest(int rival, const QString& trigger) {
     emit capturingChanged();
 }
 
+// What was said before is in another language, and the screen that waited for a key is made anew.
 void KeyBindings::reword() {
+    giveUp();
+    say({});
     beginResetModel();
     table_.reword();
     endResetModel();

@@ -124,6 +124,22 @@ TEST_CASE("a key that is taken is not bound twice; the action that has it is tol
     CHECK(keyboard.actions.isEmpty());
 }
 
+TEST_CASE("in another language nothing is left of what was said or waited for in the one before") {
+    Keyboard keyboard;
+    keyboard.bindings.useSet("one");
+    CHECK(keyboard.bindings.saying() != "");
+    keyboard.bindings.capture("back");
+    keyboard.tap(Qt::Key_T);
+    CHECK(keyboard.bindings.conflict() != "");
+    keyboard.bindings.reword();
+    CHECK(keyboard.bindings.conflict() == "");
+    CHECK(keyboard.bindings.capturing() == "");
+    keyboard.bindings.useSet("pages");
+    CHECK(keyboard.bindings.saying() != "");
+    keyboard.bindings.reword();
+    CHECK(keyboard.bindings.saying() == "");
+}
+
 TEST_CASE("in another place a key can do another thing") {
     Keyboard keyboard;
     keyboard.bindings.capture("stretch"); // in the log
