@@ -5380,26 +5380,6 @@
 <context>
     <name>piolo::models::StaffView</name>
     <message>
-        <source>no sharps or flats</source>
-        <translation>ohne Vorzeichen</translation>
-    </message>
-    <message>
-        <source>one sharp</source>
-        <translation>ein Kreuz</translation>
-    </message>
-    <message>
-        <source>one flat</source>
-        <translation>ein B</translation>
-    </message>
-    <message>
-        <source>%1 sharps</source>
-        <translation>%1 Kreuze</translation>
-    </message>
-    <message>
-        <source>%1 flats</source>
-        <translation>%1 Been</translation>
-    </message>
-    <message>
         <source>treble clef</source>
         <translation>Violinschlüssel</translation>
     </message>

@@ -5380,26 +5380,6 @@
 <context>
     <name>piolo::models::StaffView</name>
     <message>
-        <source>no sharps or flats</source>
-        <translation>senza diesis né bemolli</translation>
-    </message>
-    <message>
-        <source>one sharp</source>
-        <translation>un diesis</translation>
-    </message>
-    <message>
-        <source>one flat</source>
-        <translation>un bemolle</translation>
-    </message>
-    <message>
-        <source>%1 sharps</source>
-        <translation>%1 diesis</translation>
-    </message>
-    <message>
-        <source>%1 flats</source>
-        <translation>%1 bemolli</translation>
-    </message>
-    <message>
         <source>treble clef</source>
         <translation>chiave di violino</translation>
     </message>

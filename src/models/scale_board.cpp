@@ -15,10 +15,6 @@ namespace {
 constexpr int weeksShown = 10;
 constexpr int rowCount = Scale::mostNotesPerBeat;
 
-QString subdivisionOf(std::int32_t notesPerBeat) {
-    return Formatter::subdivision(BeatUnit::quarter, notesPerBeat);
-}
-
 } // namespace
 
 ScaleBoard::ScaleBoard(PracticeBook& book, QObject* parent) : QObject(parent), book_(book), choices_(book) {

@@ -12,10 +12,6 @@ namespace piolo::models {
 
 namespace {
 
-QString subdivisionOf(std::int32_t notesPerBeat) {
-    return Formatter::subdivision(BeatUnit::quarter, notesPerBeat);
-}
-
 QString withFirstLarge(QString text) {
     if (!text.isEmpty()) text[0] = text[0].toUpper();
     return text;
@@ -137,8 +133,8 @@ QString ScaleBoard::proposedPassage() {
     return passageToDrill();
 }
 
-// A key that is spelled otherwise now than when it was made is another part on the stand: it keeps its
-// passage, and with it its record, and gets the other notes.
+// A key that is spelled otherwise now than when it was made, or played in another range, is another part on
+// the stand: it keeps its passage, and with it its record, and gets the other notes.
 QString ScaleBoard::passageIn(Cell here) {
     const ScaleCell& known = grid().at(here.notesPerBeat, here.key);
     const PassageRecord* const record = book_.notebook().passage(known.passage);
@@ -152,7 +148,8 @@ QString ScaleBoard::passageIn(Cell here) {
         return QString::fromStdString(id.text());
     }
     const QString id = QString::fromStdString(known.passage.text());
-    if (record->passage.scale == scale || book_.readOnly()) return id;
+    const bool same = record->passage.scale == scale && record->passage.notes == played->notes;
+    if (same || book_.readOnly()) return id;
     Passage renamed = record->passage;
     if (renamed.title.name == textOf(*renamed.scale)) renamed.title.name = textOf(scale);
     renamed.scale = scale;

@@ -148,12 +148,11 @@ QString keyName(Tonic tonic) {
         keys.at(static_cast<std::size_t>(tonic.step - 'A')).at(static_cast<std::size_t>(tonic.alter + 1)));
 }
 
+Tonic withoutDouble(WrittenPitch pitch) { return {pitch.step, static_cast<std::int8_t>(pitch.alter % 2)}; }
+
 QString noteName(WrittenPitch pitch) {
-    constexpr std::array<const char*, 5> doubled{"𝄫", "", "", "", "𝄪"};
-    const bool isDouble = std::abs(pitch.alter) == 2;
-    const Tonic single{pitch.step, static_cast<std::int8_t>(isDouble ? 0 : pitch.alter)};
-    return keyName(single) + QString::fromUtf8(doubled.at(static_cast<std::size_t>(pitch.alter + 2))) +
-           QString::number(pitch.octave);
+    const QString doubled = QString::fromUtf8(pitch.alter < -1 ? "𝄫" : pitch.alter > 1 ? "𝄪" : "");
+    return keyName(withoutDouble(pitch)) + doubled + QString::number(pitch.octave);
 }
 
 QString scaleName(Tonic tonic, ScaleKind kind) {
@@ -165,11 +164,14 @@ QString rangeName(ScaleRange range) { return word(ranges, range); }
 QString patternName(ScalePattern pattern) { return word(patterns, pattern); }
 QString instrumentName(std::string_view name) { return Words::tr(std::string(name).c_str()); }
 
+QString subdivisionOf(std::int32_t notesPerBeat) {
+    return Formatter::subdivision(BeatUnit::quarter, notesPerBeat);
+}
+
 QString scaleTitle(const Scale& scale) {
     const QString name = word(patternsInside, scale.pattern).arg(scaleName(scale.tonic, scale.kind));
     return Words::tr("%1, %2, %3", "a scale, its range, its subdivision")
-        .arg(name, word(rangesInside, scale.range),
-             Formatter::subdivision(BeatUnit::quarter, scale.notesPerBeat));
+        .arg(name, word(rangesInside, scale.range), subdivisionOf(scale.notesPerBeat));
 }
 
 QString endingText(const ScaleEnding& ending) {

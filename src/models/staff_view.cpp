@@ -15,20 +15,12 @@ namespace {
 
 /// As it is said: "B flat 4", and in other languages by their own names.
 QString pitchWords(WrittenPitch pitch) {
-    const bool twice = pitch.alter == -2 || pitch.alter == 2;
-    QString name = keyName({pitch.step, static_cast<std::int8_t>(twice ? 0 : pitch.alter)});
+    QString name = keyName(withoutDouble(pitch));
     name.replace(QChar(0x266D), StaffView::tr(" flat", "after a letter"));
     name.replace(QChar(0x266F), StaffView::tr(" sharp", "after a letter"));
-    if (pitch.alter == -2) name += StaffView::tr(" double flat", "after a letter");
-    if (pitch.alter == 2) name += StaffView::tr(" double sharp", "after a letter");
+    if (pitch.alter < -1) name += StaffView::tr(" double flat", "after a letter");
+    if (pitch.alter > 1) name += StaffView::tr(" double sharp", "after a letter");
     return name + QLatin1Char(' ') + QString::number(pitch.octave);
-}
-
-QString signatureWords(int fifths) {
-    if (fifths == 0) return StaffView::tr("no sharps or flats");
-    if (fifths == 1) return StaffView::tr("one sharp");
-    if (fifths == -1) return StaffView::tr("one flat");
-    return fifths > 0 ? StaffView::tr("%1 sharps").arg(fifths) : StaffView::tr("%1 flats").arg(-fifths);
 }
 
 QString clefWords(Clef clef) {
@@ -58,7 +50,7 @@ QString StaffView::words() const {
     const auto [lowest, highest] = rangeOf(music_->notes);
     return tr("Staff: %1, %2 from %3 to %4, %5, %6", "bars, notes, lowest, highest, signature, clef")
         .arg(Formatter::bars(music_->music), countWords(music_->notes.size()), pitchWords(lowest.written),
-             pitchWords(highest.written), signatureWords(music_->fifths), clefWords(music_->clef));
+             pitchWords(highest.written), signatureText(music_->fifths), clefWords(music_->clef));
 }
 
 int StaffView::noteAt(int bar, int beat, int part, int parts) const {

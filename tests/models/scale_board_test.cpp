@@ -115,6 +115,20 @@ TEST_CASE("another name for a key keeps its record and gives it its other notes"
     CHECK(at.board.otherName() == "");
 }
 
+TEST_CASE("a scale that was made before the range changed is drilled as the grid shows it now") {
+    Board at;
+    at.board.choices()->setRange("whole range");
+    at.board.choose(1, 0);
+    const QString id = at.board.passageToDrill();
+    at.run(id, 5);
+    at.board.choices()->setHighest("C6");
+    CHECK(at.record(id).passage.notes != at.board.part()->notes);
+    CHECK(at.board.passageToDrill() == id);
+    CHECK(at.record(id).passage.notes == at.board.part()->notes);
+    CHECK(at.record(id).passage.music.bars == at.board.part()->music.bars);
+    CHECK(at.record(id).best == Tempo::bpm(60));
+}
+
 TEST_CASE("a scale above the range is said to be; one without a tonic cannot be drilled") {
     Board at;
     at.board.choose(0, 11);
@@ -185,4 +199,6 @@ TEST_CASE("every kind, range, pattern, order and instrument has words") {
     CHECK(instrumentChoices().size() == static_cast<qsizetype>(instruments().size()));
     CHECK(noteName({'F', 2, 5}) == "F𝄪5");
     CHECK(noteName({'B', -2, 3}) == "B𝄫3");
+    CHECK(noteName({'F', 3, 5}) == "F♯𝄪5");
+    CHECK(noteName({'B', -3, 3}) == "B♭𝄫3");
 }

@@ -63,6 +63,23 @@ TEST_CASE("the words of a staff say its bars, notes, range, signature and clef")
     CHECK(view.words() == "Staff: bars 41–42, 18 notes from B flat 3 to A 5, 2 flats, treble clef");
 }
 
+TEST_CASE("every accidental that a note can have is said") {
+    StaffView view;
+    StaffMusic music = eighths(1);
+    music.notes.resize(1);
+    for (const auto& [alter, words] : {std::pair{-3, "B flat double flat 3"},
+                                       {-2, "B double flat 3"},
+                                       {-1, "B flat 3"},
+                                       {0, "B 3"},
+                                       {1, "B sharp 3"},
+                                       {2, "B double sharp 3"},
+                                       {3, "B sharp double sharp 3"}}) {
+        music.notes[0].written = {'B', static_cast<std::int8_t>(alter), 3};
+        view.show(music);
+        CHECK(view.words().contains(QStringLiteral(" from %1 to ").arg(QLatin1String(words))));
+    }
+}
+
 TEST_CASE("music without notes is not known, and the same music again is no change") {
     StaffView view;
     QSignalSpy changed(&view, &StaffView::changed);
