@@ -94,7 +94,7 @@ void BarReader::readTranspose(pugi::xml_node transpose) {
     if (!transpose.child("chromatic")) source_.missing(transpose, "chromatic");
     transposition_.chromatic = source_.wholeOr(transpose, "chromatic", {-60, 60}, 0);
     transposition_.diatonic = source_.wholeOr(transpose, "diatonic", {-60, 60}, 0);
-    transposition_.octaveChange = source_.wholeOr(transpose, "octave-change", {-5, 5}, 0);
+    transposition_.octaveChange = source_.wholeOr(transpose, "octave-change", {-10, 10}, 0);
 }
 
 void BarReader::readNote(pugi::xml_node note) {

@@ -227,6 +227,16 @@ TEST_CASE("a sign counts to the end of its bar, in its octave, and not for what 
     CHECK(listOf(text, "accidental") == "natural natural natural");
 }
 
+TEST_CASE("notes are read back however far from where they are written they sound") {
+    auto part = partIn("4/4");
+    for (const std::int32_t transposition : {-120, -72, 71, 115}) {
+        const WrittenPitch pitch{'C', 0, static_cast<std::int8_t>(transposition < 0 ? 9 : 0)};
+        part.transposition = transposition;
+        part.notes = {noteAt({0, 1}, {1, 1}, pitch, transposition)};
+        CHECK(readBack(part).notes == part.notes);
+    }
+}
+
 TEST_CASE("signs have their names up to three sharps or flats") {
     auto part = partIn("7/4");
     part.notes.clear();
