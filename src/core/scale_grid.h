@@ -34,7 +34,7 @@ public:
 private:
     static constexpr std::size_t cellCount = std::size_t{Scale::mostNotesPerBeat} * keyCount;
     [[nodiscard]] static std::size_t place(std::int32_t notesPerBeat, int key) noexcept {
-        return static_cast<std::size_t>((notesPerBeat - 1) * keyCount + key);
+        return static_cast<std::size_t>(notesPerBeat - 1) * keyCount + static_cast<std::size_t>(key);
     }
     std::array<ScaleCell, cellCount> cells_{};
 };

@@ -94,6 +94,7 @@ std::optional<ScalePart> scalePart(const Scale& scale, Transposition transpositi
     part.ending = endOnBeat(walk, scale.notesPerBeat, scale.pattern, lowest);
     if (walk.size() > Passage::mostNotes) return std::nullopt;
     std::vector<WrittenPitch> pitches;
+    pitches.reserve(walk.size());
     for (const auto& [index, direction] : walk) pitches.push_back(ladder.at(index, direction));
     part.notes = laidOut(pitches, scale.notesPerBeat, transposition.semitones);
     if (!std::ranges::all_of(part.notes, canBe)) return std::nullopt;

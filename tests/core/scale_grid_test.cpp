@@ -73,6 +73,33 @@ TEST_CASE(
               .passage.isNone());
 }
 
+TEST_CASE("of two passages in one cell the one that was played last is shown; a tempo set is not played") {
+    Scales scribe;
+    scribe.make({7, 1}, {'D', -1}, 5);
+    CHECK(scribe.grid().at(5, 1).passage == Id{7, 1});
+    scribe.make({7, 2}, {'C', 1}, 5);
+    scribe.run(60, Mark::missed);
+    scribe.passage = {7, 1};
+    scribe.tempo(72);
+    CHECK(scribe.grid().at(5, 1).passage == Id{7, 2});
+    scribe.run(72, Mark::clean);
+    CHECK(scribe.grid().at(5, 1).passage == Id{7, 1});
+}
+
+TEST_CASE("the newest scale of a passage holds in any order of arrival, and no other group takes it away") {
+    Scales scribe;
+    const Id id = scribe.make({7, 1}, {'D', -1}, 5);
+    PassageFact turned{id, {}, {}, {}};
+    turned.scale = scribe.record().passage.scale;
+    turned.scale->tonic = {'C', 1};
+    scribe.add(turned);
+    scribe.add(PassageFact{id, Title{"By heart", {}, {}}, {}, {}});
+    CHECK(scribe.record().passage.scale == turned.scale);
+    std::ranges::reverse(scribe.facts);
+    CHECK(scribe.record().passage.scale == turned.scale);
+    CHECK(scribe.record().passage.title.name == "By heart");
+}
+
 TEST_CASE("a removed scale leaves its cell; one that was made and not played has no day") {
     Scales scribe;
     scribe.make({7, 1}, {'F', 0}, 3);
