@@ -77,7 +77,7 @@ class TextsOfTheScreens(unittest.TestCase):
         return [words for words in self.WRITTEN.findall(rest) if not self.STANDING.fullmatch(words)]
 
     def test_no_screen_has_words_that_are_not_translated(self):
-        screens = sorted((ROOT / "qml").glob("*.qml"))
+        screens = sorted((ROOT / "qml").rglob("*.qml"))
         self.assertGreater(len(screens), 50)
         for screen in screens:
             for number, line in enumerate(screen.read_text().splitlines(), 1):
