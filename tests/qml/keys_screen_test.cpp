@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The keys on the screen: changed by keyboard alone, and heard in every screen that has some.
-#include "screen_stage.h"
+#include "screen_shots.h"
 
 #include <doctest/doctest.h>
 
-#include <QDir>
 #include <QTest>
 
 #include <functional>
@@ -27,12 +26,7 @@ struct KeysScreen {
         stage.play(0.02);
     }
     /// Presses the button of that name, by keyboard.
-    void press(const QString& name) {
-        QQuickItem* button = stage.find(name);
-        REQUIRE(button != nullptr);
-        button->forceActiveFocus(Qt::TabFocusReason);
-        key(Qt::Key_Return);
-    }
+    void press(const QString& name) { stage.press(name, Qt::Key_Return); }
     [[nodiscard]] bool says(const QString& words) const { return telling(words) != nullptr; }
     /// What says that on the screen, the last of them.
     [[nodiscard]] QQuickItem* telling(const QString& words) const {
@@ -54,7 +48,6 @@ struct KeysScreen {
 
 /// The window at every size in both themes, after `act`: what is said then is in sight.
 void shoot(const char* name, const QString& says, const std::function<void(KeysScreen&)>& act) {
-    REQUIRE(QDir().mkpath(PIOLO_SHOTS));
     for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)})
         for (const bool dark : {false, true}) {
             KeysScreen screen("settings");
@@ -68,11 +61,11 @@ void shoot(const char* name, const QString& says, const std::function<void(KeysS
                 const QQuickItem* const told = screen.telling(says);
                 return told != nullptr && window.contains(told->mapRectToScene(told->boundingRect()));
             }));
-            CHECK(screen.stage.shot().save(QStringLiteral("%1/%2-%3x%4%5.png")
-                                               .arg(PIOLO_SHOTS, name)
-                                               .arg(size.width())
-                                               .arg(size.height())
-                                               .arg(dark ? QStringLiteral("-dark") : QString())));
+            test::keepShot(screen.stage.shot(), QStringLiteral("%1-%2x%3%4")
+                                                    .arg(QLatin1String(name))
+                                                    .arg(size.width())
+                                                    .arg(size.height())
+                                                    .arg(dark ? QStringLiteral("-dark") : QString()));
             CHECK(screen.stage.warnings().join("\n").toStdString() == "");
         }
 }

@@ -45,15 +45,6 @@ void checkWhole(ScreenStage& stage, const std::string& place) {
     }
 }
 
-void press(ScreenStage& stage, const QString& name) {
-    QQuickItem* item = stage.find(name);
-    CAPTURE(name.toStdString());
-    REQUIRE(item != nullptr);
-    item->forceActiveFocus(Qt::TabFocusReason);
-    QTest::keyClick(&stage.window(), Qt::Key_Space);
-    stage.play(0.05);
-}
-
 void walkTheDrill(ScreenStage& stage) {
     stage.room().openDrill(QString::fromStdString(stage.passage().text()));
     stage.play(0.1);
@@ -77,7 +68,7 @@ void walkTheScreens(ScreenStage& stage) {
     stage.play(0.1);
     checkWhole(stage, "passages");
     for (const char* card : {"musicFile", "onPaper", "passageFiles"}) {
-        press(stage, QLatin1String(card));
+        stage.press(QLatin1String(card));
         checkWhole(stage, card);
         stage.room().setScreen("log");
         stage.room().setScreen("passages");
@@ -91,7 +82,7 @@ void walkTheScreens(ScreenStage& stage) {
     stage.room().scales()->choices()->setInstrument(QStringLiteral("clarinet in B flat"));
     stage.play(0.1);
     for (const char* side : {"grid", "weeks"}) {
-        press(stage, QStringLiteral("scaleSides-") + QLatin1String(side));
+        stage.press(QStringLiteral("scaleSides-") + QLatin1String(side));
         checkWhole(stage, side);
     }
     stage.room().openRunThrough(
@@ -105,7 +96,7 @@ void walkTheScreens(ScreenStage& stage) {
         if (item->objectName().startsWith("chapter-")) chapters << item->objectName();
     CHECK(chapters.size() > 8);
     for (const QString& chapter : chapters) {
-        press(stage, chapter);
+        stage.press(chapter);
         checkWhole(stage, chapter.toStdString());
     }
 }
@@ -153,12 +144,12 @@ TEST_CASE("a language that is chosen is spoken at once, and the choice keeps the
     stage.play(0.1);
     const auto tab = [&] { return stage.find("tab-settings")->property("text").toString(); };
     CHECK(tab() == "Settings");
-    press(stage, "language-de");
+    stage.press("language-de");
     stage.play(0.1);
     CHECK(tab() == "Einstellungen");
     REQUIRE(stage.window().activeFocusItem() != nullptr);
     CHECK(stage.window().activeFocusItem()->objectName().toStdString() == "language-de");
-    press(stage, "language-it");
+    stage.press("language-it");
     stage.play(0.1);
     CHECK(tab() == "Impostazioni");
     CHECK(stage.warnings().join("\n").toStdString() == "");

@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The log's screen by mouse and keys.
 #include "models/log_curves_item.h"
-#include "screen_stage.h"
+#include "screen_shots.h"
 
 #include <doctest/doctest.h>
 
-#include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
 #include <QTest>
 
 using namespace piolo;
 using piolo::models::LogCurvesItem;
+using piolo::test::keepShot;
 using piolo::test::ScreenStage;
 
 namespace {
@@ -23,14 +23,7 @@ struct LogScreen {
     }
     ~LogScreen() { CHECK(stage.warnings().join("\n").toStdString() == ""); }
 
-    void press(const char* name) {
-        QQuickItem* item = stage.find(QString::fromLatin1(name));
-        CAPTURE(std::string(name));
-        REQUIRE(item != nullptr);
-        const QPointF centre = item->mapToScene({item->width() / 2, item->height() / 2});
-        QTest::mouseClick(&stage.window(), Qt::LeftButton, Qt::NoModifier, centre.toPoint());
-        stage.play(0.05);
-    }
+    void press(const char* name) { stage.click(QString::fromLatin1(name)); }
     void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
         QTest::keyClick(&stage.window(), key, with);
         stage.play(0.02);
@@ -60,11 +53,6 @@ struct LogScreen {
     ScreenStage stage;
 };
 
-void shoot(ScreenStage& stage, const QString& name) {
-    REQUIRE(QDir().mkpath(PIOLO_SHOTS));
-    CHECK(stage.shot().save(QStringLiteral("%1/%2.png").arg(PIOLO_SHOTS, name)));
-}
-
 } // namespace
 
 TEST_CASE("an entry made by mistake is taken back by keys, after one question") {
@@ -78,7 +66,7 @@ TEST_CASE("an entry made by mistake is taken back by keys, after one question") 
     CHECK(!screen.says("cannot be brought back"));
     CHECK(screen.entries() == before);
     screen.press("takeEntryBack");
-    shoot(screen.stage, "log-take-back");
+    keepShot(screen.stage.shot(), "log-take-back");
     screen.press("takeEntryBackNow");
     CHECK(screen.entries() == before - 1);
 }
@@ -137,7 +125,7 @@ TEST_CASE("the curves are zoomed, moved and read by keys, and laid out once for 
     const QString last = curves.pointedText();
     screen.key(Qt::Key_Left, Qt::ShiftModifier);
     CHECK(curves.pointedText() != last);
-    shoot(screen.stage, "log-pointed");
+    keepShot(screen.stage.shot(), "log-pointed");
     curves.setBy("runs");
     CHECK(curves.pointedText() == "");
     (void)screen.stage.shot();
@@ -152,7 +140,7 @@ TEST_CASE("narrowed to nothing the log says so, and an empty one what will be he
     LogScreen empty(true);
     CHECK(empty.says("Nothing played yet"));
     CHECK(empty.says("The curve begins with the first run."));
-    shoot(empty.stage, "log-empty");
+    keepShot(empty.stage.shot(), "log-empty");
 }
 
 TEST_CASE("one key makes a passage of the bars that break, linked to its parent; typed into a note it is a "
@@ -198,7 +186,7 @@ TEST_CASE("a passage made of the last bars can be drilled at once") {
                                                   8'000,
                                                   {{43, 3}}});
     screen.stage.play(0.05);
-    shoot(screen.stage, "log-breaks");
+    keepShot(screen.stage.shot(), "log-breaks");
     screen.press("buildUp");
     CHECK(screen.says("3 passages made"));
     screen.press("drillMade");
@@ -224,7 +212,7 @@ TEST_CASE(
     screen.press("saveCurves");
     for (const QChar letter : scratch.filePath("typed.svg"))
         QTest::keyClick(&screen.stage.window(), letter.toLatin1());
-    shoot(screen.stage, "log-saving");
+    keepShot(screen.stage.shot(), "log-saving");
     screen.key(Qt::Key_Return);
     CHECK(QFile::exists(scratch.filePath("typed.svg")));
     CHECK(screen.says("saved as"));

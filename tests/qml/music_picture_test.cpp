@@ -3,11 +3,10 @@
 #include "../pictures/test_sheet.h"
 #include "accessible_walk.h"
 #include "models/music_picture.h"
-#include "screen_stage.h"
+#include "screen_shots.h"
 
 #include <doctest/doctest.h>
 
-#include <QDir>
 #include <QJSValue>
 #include <QRegularExpression>
 #include <QTest>
@@ -50,11 +49,7 @@ struct Pictured {
         REQUIRE(found != nullptr);
         return *found;
     }
-    void press(const char* name, int key = Qt::Key_Space) {
-        item(name).forceActiveFocus(Qt::TabFocusReason);
-        QTest::keyClick(&stage.window(), static_cast<Qt::Key>(key));
-        stage.play(0.05);
-    }
+    void press(const char* name, Qt::Key key = Qt::Key_Space) { stage.press(QString::fromLatin1(name), key); }
     void key(int key, Qt::KeyboardModifiers with = {}) {
         QTest::keyClick(&stage.window(), static_cast<Qt::Key>(key), with);
         stage.play(0.02);
@@ -85,22 +80,7 @@ struct Pictured {
         return image != nullptr && image->property("status").toInt() == 1;
     }
     void shoot(const QString& name) {
-        REQUIRE(QDir().mkpath(PIOLO_SHOTS));
-        for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)}) {
-            stage.resize(size.width(), size.height());
-            for (const bool dark : {false, true}) {
-                stage.setDark(dark);
-                QTest::qWait(300); // the page is read again for another size
-                const QImage picture = stage.shot();
-                CHECK(picture.size() == size);
-                CHECK(picture.save(QStringLiteral("%1/%2-%3%4.png")
-                                       .arg(PIOLO_SHOTS, name)
-                                       .arg(size.width())
-                                       .arg(dark ? QStringLiteral("-dark") : QString())));
-            }
-        }
-        stage.setDark(false);
-        stage.resize(1280, 800);
+        test::shootAll(stage, name, [] { QTest::qWait(300); }); // the page is read again for another size
     }
     QTemporaryDir scratch;
     ScreenStage stage;

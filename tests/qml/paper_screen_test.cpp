@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Practice on paper and passage files, by mouse and keys.
 #include "accessible_walk.h"
-#include "screen_stage.h"
+#include "screen_shots.h"
 
 #include <doctest/doctest.h>
 
-#include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
 #include <QTest>
@@ -23,14 +22,7 @@ struct Desk {
     }
     ~Desk() { CHECK(stage.warnings().join("\n").toStdString() == ""); }
 
-    void press(const char* name) {
-        QQuickItem* item = stage.find(QString::fromLatin1(name));
-        CAPTURE(std::string(name));
-        REQUIRE(item != nullptr);
-        const QPointF centre = item->mapToScene({item->width() / 2, item->height() / 2});
-        QTest::mouseClick(&stage.window(), Qt::LeftButton, Qt::NoModifier, centre.toPoint());
-        stage.play(0.05);
-    }
+    void press(const char* name) { stage.click(QString::fromLatin1(name)); }
     /// The control inside that a key goes to.
     QQuickItem* inner(const QString& name, const char* kind) {
         QQuickItem* item = stage.find(name);
@@ -86,20 +78,7 @@ struct Desk {
         CHECK(walk.nameless.join("\n").toStdString() == "");
     }
     void shoot(const QString& name) {
-        REQUIRE(QDir().mkpath(PIOLO_SHOTS));
-        for (const bool dark : {false, true})
-            for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)}) {
-                stage.setDark(dark);
-                stage.resize(size.width(), size.height());
-                const QImage picture = stage.shot();
-                CHECK(picture.size() == size);
-                CHECK(picture.save(QStringLiteral("%1/%2-%3%4.png")
-                                       .arg(PIOLO_SHOTS, name)
-                                       .arg(size.width())
-                                       .arg(dark ? QStringLiteral("-dark") : QString())));
-            }
-        stage.setDark(false);
-        stage.resize(1280, 800);
+        test::shootAll(stage, name);
         stage.play(0.05);
     }
     [[nodiscard]] const PassageRecord& record() {

@@ -1,25 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The passages' screens by mouse and keys: what is typed is checked, kept, saved, and can be taken back.
-#include "screen_stage.h"
+#include "screen_shots.h"
 
 #include <doctest/doctest.h>
 
-#include <QDir>
 #include <QTest>
 
 using namespace piolo;
 using piolo::test::ScreenStage;
 
 namespace {
-
-void press(ScreenStage& stage, const char* name) {
-    QQuickItem* item = stage.find(QString::fromLatin1(name));
-    CAPTURE(std::string(name));
-    REQUIRE(item != nullptr);
-    const QPointF centre = item->mapToScene({item->width() / 2, item->height() / 2});
-    QTest::mouseClick(&stage.window(), Qt::LeftButton, Qt::NoModifier, centre.toPoint());
-    stage.play(0.05);
-}
 
 QQuickItem* inputOf(QQuickItem* item) {
     if (item->inherits("QQuickTextField")) return item;
@@ -54,16 +44,6 @@ bool enabled(const ScreenStage& stage, const char* name) {
     return item != nullptr && item->isEnabled();
 }
 
-void shoot(ScreenStage& stage, const QString& name) {
-    REQUIRE(QDir().mkpath(PIOLO_SHOTS));
-    for (const QSize size : {QSize(1280, 800), QSize(1024, 640)}) {
-        stage.resize(size.width(), size.height());
-        const QImage picture = stage.shot();
-        CHECK(picture.size() == size);
-        CHECK(picture.save(QStringLiteral("%1/%2-%3.png").arg(PIOLO_SHOTS, name).arg(size.width())));
-    }
-}
-
 struct Passages {
     explicit Passages(bool emptyFolder = false) : stage(emptyFolder) {
         stage.room().setScreen("passages");
@@ -84,20 +64,20 @@ TEST_CASE("a fault is told at its field as it is typed, and the passage cannot b
     CHECK(textsShown(screen.stage).contains("not saved yet"));
     CHECK(!enabled(screen.stage, "save"));
     CHECK(!enabled(screen.stage, "drillIt"));
-    shoot(screen.stage, "passages-fault");
+    test::shootAll(screen.stage, "passages-fault");
     type(screen.stage, "firstBar", "43");
     CHECK(enabled(screen.stage, "save"));
-    press(screen.stage, "save");
+    screen.stage.click("save");
     CHECK(screen.record(screen.stage.passage()).passage.music.firstBar == 43);
     CHECK(!textsShown(screen.stage).contains("not saved yet"));
 }
 
 TEST_CASE("a new passage is typed and drilled at once") {
     Passages screen;
-    press(screen.stage, "newPassage");
+    screen.stage.click("newPassage");
     type(screen.stage, "title", "coda");
     type(screen.stage, "target", "132");
-    press(screen.stage, "drillIt");
+    screen.stage.click("drillIt");
     CHECK(screen.stage.room().screen() == "drill");
     CHECK(screen.stage.room().drill()->title().contains("coda"));
     CHECK(screen.stage.room().passages()->total() == 3);
@@ -105,11 +85,11 @@ TEST_CASE("a new passage is typed and drilled at once") {
 
 TEST_CASE("a removal can be taken back on the spot") {
     Passages screen;
-    press(screen.stage, "remove");
+    screen.stage.click("remove");
     CHECK(screen.record(screen.stage.passage()).removed);
     CHECK(screen.stage.room().passages()->count() == 1);
-    shoot(screen.stage, "passages-removed");
-    press(screen.stage, "takeBack");
+    test::shootAll(screen.stage, "passages-removed");
+    screen.stage.click("takeBack");
     CHECK(!screen.record(screen.stage.passage()).removed);
     CHECK(screen.stage.find("takeBack") == nullptr);
 }
@@ -142,11 +122,11 @@ TEST_CASE("where the click sounds is folded away, and changed by keyboard") {
     CHECK(textsShown(screen.stage)
               .contains("The click: accents by hand · bars in turn: 1 with the click, 1 without · waits for "
                         "breath at 2 places"));
-    shoot(screen.stage, "passages-click");
+    test::shootAll(screen.stage, "passages-click");
     type(screen.stage, "swing", "4:1");
     CHECK(textsShown(screen.stage).contains("▲ a ratio from 1:1 to 3:1, such as 2:1 or 3:2"));
     type(screen.stage, "swing", "");
-    press(screen.stage, "save");
+    screen.stage.click("save");
     const ClickPattern& click = screen.record(screen.stage.passage()).passage.click;
     CHECK(click.accents == std::vector<Accent>{Accent::strong, Accent::silent});
     CHECK(click.barsOff == 1);
@@ -163,15 +143,15 @@ TEST_CASE("long names, many clean runs and an empty search have a picture") {
     editor.setPieceChoice("new");
     editor.piece()->setName("Concert piece with an uncommonly long name for a spring evening by the river");
     REQUIRE(!editor.save().isEmpty());
-    shoot(screen.stage, "passages-long");
+    test::shootAll(screen.stage, "passages-long");
     screen.stage.room().passages()->setSearch("nothing has this name");
-    shoot(screen.stage, "passages-not-found");
+    test::shootAll(screen.stage, "passages-not-found");
 }
 
 TEST_CASE("an empty folder's list says where the first passage is made") {
     Passages screen(true);
     CHECK(textsShown(screen.stage).contains("No passages yet: the form on the right makes the first."));
-    shoot(screen.stage, "passages-empty");
+    test::shootAll(screen.stage, "passages-empty");
 }
 
 TEST_CASE("the first start: a name, a target, Return, and the drill is there") {
@@ -214,5 +194,5 @@ TEST_CASE("the pages scroll by keyboard, and the focus is never out of sight") {
         CHECK(top.y() + item->height() <= 641);
     }
     CHECK(stops > 20);
-    shoot(stage, "settings-end");
+    test::shootAll(stage, "settings-end");
 }

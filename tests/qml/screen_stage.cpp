@@ -7,6 +7,7 @@
 
 #include <QCoreApplication>
 #include <QKeyEvent>
+#include <QTest>
 
 #include <functional>
 
@@ -124,6 +125,26 @@ void ScreenStage::tap(int key) {
         QCoreApplication::sendEvent(window_, &event);
     }
     QCoreApplication::processEvents();
+}
+
+QQuickItem& ScreenStage::there(const QString& name) const {
+    QQuickItem* const item = find(name);
+    CAPTURE(name.toStdString());
+    REQUIRE(item != nullptr);
+    return *item;
+}
+
+void ScreenStage::click(const QString& name) {
+    const QQuickItem& item = there(name);
+    const QPointF centre = item.mapToScene({item.width() / 2, item.height() / 2});
+    QTest::mouseClick(window_, Qt::LeftButton, Qt::NoModifier, centre.toPoint());
+    play(0.05);
+}
+
+void ScreenStage::press(const QString& name, Qt::Key key) {
+    there(name).forceActiveFocus(Qt::TabFocusReason);
+    QTest::keyClick(window_, key);
+    play(0.05);
 }
 
 void ScreenStage::resize(int width, int height) {

@@ -36,6 +36,10 @@ public:
     void play(double seconds);
     /// The key goes the way of a real one, with a timestamp of its own.
     void tap(int key);
+    /// Clicks in the middle of the item of that name, which is there.
+    void click(const QString& name);
+    /// Gives that item the focus and presses the key.
+    void press(const QString& name, Qt::Key key = Qt::Key_Space);
     void resize(int width, int height);
     void setDark(bool dark);
     [[nodiscard]] QImage shot();
@@ -51,6 +55,7 @@ public:
     [[nodiscard]] Id passage() const { return passage_; }
 
 private:
+    [[nodiscard]] QQuickItem& there(const QString& name) const;
     void fill(models::PracticeBook& book);
     void practise(models::PracticeBook& book, Id passage, int day);
 

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Pictures of every screen, to be looked at: in the build folder's shots/.
-#include "screen_stage.h"
+#include "screen_shots.h"
 
 #include <doctest/doctest.h>
 
-#include <QDir>
 #include <QSet>
 
 using piolo::test::ScreenStage;
@@ -18,27 +17,12 @@ int colours(const QImage& image) {
     return static_cast<int>(seen.size());
 }
 
-/// The whole window at every size, in both themes.
 void shoot(ScreenStage& stage, const QString& name) {
-    REQUIRE(QDir().mkpath(PIOLO_SHOTS));
-    for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)}) {
-        stage.resize(size.width(), size.height());
-        for (const bool dark : {false, true}) {
-            stage.setDark(dark);
-            const QImage picture = stage.shot();
-            const QString file = QStringLiteral("%1/%2-%3x%4%5.png")
-                                     .arg(PIOLO_SHOTS, name)
-                                     .arg(size.width())
-                                     .arg(size.height())
-                                     .arg(dark ? QStringLiteral("-dark") : QString());
-            INFO(file.toStdString());
-            CHECK(picture.size() == size);
-            CHECK(colours(picture) > 8);
-            CHECK((picture.pixelColor(2, size.height() - 2).lightness() < 100) == dark);
-            CHECK(picture.save(file));
-        }
-    }
-    stage.setDark(false);
+    const auto settle = [] {};
+    piolo::test::shootAll(stage, name, settle, [](const QImage& picture, bool dark) {
+        CHECK(colours(picture) > 8);
+        CHECK((picture.pixelColor(2, picture.height() - 2).lightness() < 100) == dark);
+    });
 }
 
 } // namespace

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The drill of a passage whose notes are known: its staff, stopped, heard and played.
 #include "accessible_walk.h"
-#include "screen_stage.h"
+#include "screen_shots.h"
 
 #include <doctest/doctest.h>
-
-#include <QDir>
 
 using namespace piolo;
 using piolo::test::ScreenStage;
@@ -37,25 +35,7 @@ struct Noted {
     [[nodiscard]] static int number(const QQuickItem* item, const char* property) {
         return item->property(property).toInt();
     }
-    /// The whole window in both themes.
-    void shoot(const char* name) {
-        REQUIRE(QDir().mkpath(PIOLO_SHOTS));
-        for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)}) {
-            stage.resize(size.width(), size.height());
-            for (const bool dark : {false, true}) {
-                stage.setDark(dark);
-                const QImage picture = stage.shot();
-                CHECK(picture.size() == size);
-                CHECK(picture.save(QStringLiteral("%1/%2-%3x%4%5.png")
-                                       .arg(PIOLO_SHOTS, QLatin1String(name))
-                                       .arg(size.width())
-                                       .arg(size.height())
-                                       .arg(dark ? QStringLiteral("-dark") : QString())));
-            }
-        }
-        stage.setDark(false);
-        stage.resize(1280, 800);
-    }
+    void shoot(const char* name) { test::shootAll(stage, QString::fromLatin1(name)); }
     ScreenStage stage;
 };
 
