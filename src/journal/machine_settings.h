@@ -12,18 +12,29 @@
 
 namespace piolo::journal {
 
+/// Whole milliseconds, both ends included.
+struct MillisRange {
+    int least = 0;
+    int most = 0;
+};
+
 /// Plain values by name; unknown names are kept as they are. Names in use are listed in docs/journal.md.
 struct MachineSettings {
+    static constexpr MillisRange offsetRange{-500, 1000};
+    static constexpr MillisRange holdRange{300, 3000};
+    static constexpr MillisRange twiceRange{150, 1000};
+    static constexpr MillisRange bounceRange{5, 300};
+
     std::string device;      ///< this device's id, made at the first start
     std::string soundDevice; ///< "": the default one
-    int offsetMillis = 0;    ///< -500…1000, how much later sound is heard than the system says
+    int offsetMillis = 0;    ///< in offsetRange: how much later sound is heard than the system says
     std::string voice = "wood";
     std::map<std::string, double> levels;    ///< by layer's name, 0…1
     std::map<std::string, bool> muted;       ///< by layer's name
     std::map<std::string, std::string> keys; ///< action's name to its keys and MIDI switches
-    int holdMillis = 800;            ///< 300…3000, the one pedal is held when it is down for so long
-    int twiceMillis = 350;           ///< 150…1000, a second press of it comes within this
-    int bounceMillis = 30;           ///< 5…300, a key that closes again within this has bounced
+    int holdMillis = 800;            ///< in holdRange: the one pedal is held when it is down for so long
+    int twiceMillis = 350;           ///< in twiceRange: a second press of it comes within this
+    int bounceMillis = 30;           ///< in bounceRange: a key that closes again within this has bounced
     std::string theme = "system";    ///< system, light, dark
     std::string language = "system"; ///< system, or a language's code
     bool modelClick = true;          ///< a passage's model is heard with its click

@@ -13,10 +13,8 @@ namespace {
 
 using nlohmann::json;
 
-/// Whole milliseconds in a range of their own.
 struct Millis {
-    int least = 0;
-    int most = 0;
+    MillisRange range;
     int value = 0;
 };
 struct Theme {
@@ -43,7 +41,7 @@ bool read(const json& value, double& into) {
 }
 
 bool read(const json& value, Millis& into) {
-    const auto millis = integerIn(value, into.least, into.most);
+    const auto millis = integerIn(value, into.range.least, into.range.most);
     if (millis) into.value = static_cast<int>(*millis);
     return millis.has_value();
 }
@@ -114,10 +112,10 @@ MachineSettings settingsFromJson(std::string_view text, FirstFault& first) {
     MachineSettings settings;
     DeviceId device;
     Theme theme{settings.theme};
-    Millis offset{-500, 1000, settings.offsetMillis};
-    Millis hold{300, 3000, settings.holdMillis};
-    Millis twice{150, 1000, settings.twiceMillis};
-    Millis bounce{5, 300, settings.bounceMillis};
+    Millis offset{MachineSettings::offsetRange, settings.offsetMillis};
+    Millis hold{MachineSettings::holdRange, settings.holdMillis};
+    Millis twice{MachineSettings::twiceRange, settings.twiceMillis};
+    Millis bounce{MachineSettings::bounceRange, settings.bounceMillis};
     taking.take("device", device);
     taking.take("soundDevice", settings.soundDevice);
     taking.take("offsetMs", offset);

@@ -106,7 +106,8 @@ void SettingsModel::setDevice(const QString& id) {
 }
 
 void SettingsModel::setOffsetMillis(int millis) {
-    const int clamped = std::clamp(millis, -500, 1000);
+    constexpr auto range = journal::MachineSettings::offsetRange;
+    const int clamped = std::clamp(millis, range.least, range.most);
     if (clamped == machine_.offsetMillis) return;
     machine_.offsetMillis = clamped;
     sound_.setOffsetMillis(clamped);
@@ -122,8 +123,8 @@ void SettingsModel::setVoice(const QString& voice) {
     emit mixChanged();
 }
 
-void SettingsModel::setPedal(int journal::MachineSettings::*field, int millis, int least, int most) {
-    const int clamped = std::clamp(millis, least, most);
+void SettingsModel::setPedal(int journal::MachineSettings::*field, int millis, journal::MillisRange range) {
+    const int clamped = std::clamp(millis, range.least, range.most);
     if (clamped == machine_.*field) return;
     machine_.*field = clamped;
     touched();
@@ -131,13 +132,13 @@ void SettingsModel::setPedal(int journal::MachineSettings::*field, int millis, i
 }
 
 void SettingsModel::setHoldMillis(int millis) {
-    setPedal(&journal::MachineSettings::holdMillis, millis, 300, 3000);
+    setPedal(&journal::MachineSettings::holdMillis, millis, journal::MachineSettings::holdRange);
 }
 void SettingsModel::setTwiceMillis(int millis) {
-    setPedal(&journal::MachineSettings::twiceMillis, millis, 150, 1000);
+    setPedal(&journal::MachineSettings::twiceMillis, millis, journal::MachineSettings::twiceRange);
 }
 void SettingsModel::setBounceMillis(int millis) {
-    setPedal(&journal::MachineSettings::bounceMillis, millis, 5, 300);
+    setPedal(&journal::MachineSettings::bounceMillis, millis, journal::MachineSettings::bounceRange);
 }
 
 QVariantList SettingsModel::themes() const { return themeChoices(); }

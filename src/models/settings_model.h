@@ -145,7 +145,7 @@ private:
     void put(Value PracticeSettings::*field, Value value);
     [[nodiscard]] const PracticeSettings& practice() const;
     void touched();
-    void setPedal(int journal::MachineSettings::*field, int millis, int least, int most);
+    void setPedal(int journal::MachineSettings::*field, int millis, journal::MillisRange range);
 
     PracticeBook& book_;
     SoundPort& sound_;
