@@ -84,6 +84,8 @@ bool canBe(const Note& note) {
 
 } // namespace
 
+bool hasTonic(NoteRange range, Tonic tonic) { return lowestTonic(tonic, range).has_value(); }
+
 std::optional<ScalePart> scalePart(const Scale& scale, Transposition transposition, NoteRange range) {
     const auto octave = lowestTonic(scale.tonic, range);
     if (!octave) return std::nullopt;

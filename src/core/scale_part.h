@@ -29,6 +29,9 @@ struct ScalePart {
 [[nodiscard]] std::optional<ScalePart> scalePart(const Scale& scale, Transposition transposition,
                                                  NoteRange range);
 
+/// The range has that note in some octave.
+[[nodiscard]] bool hasTonic(NoteRange range, Tonic tonic);
+
 /// True when `a` sounds lower than `b` on the same instrument.
 [[nodiscard]] constexpr bool below(WrittenPitch a, WrittenPitch b) noexcept {
     return midiNumber(a) < midiNumber(b);

@@ -4,6 +4,7 @@
 #include "core/metronome_scale.h"
 
 #include <algorithm>
+#include <array>
 
 namespace piolo {
 
@@ -23,7 +24,7 @@ struct Candidate {
     int key;
 };
 
-std::vector<Candidate> cellsOf(const std::array<int, keyCount>& keys) {
+std::vector<Candidate> cellsOf(std::span<const int> keys) {
     std::vector<Candidate> cells;
     for (std::int32_t notes = 1; notes <= rows; ++notes)
         for (const int key : keys) cells.push_back({notes, key});
@@ -69,7 +70,7 @@ StartProposal startFor(const ScaleGrid& grid, std::int32_t notesPerBeat, int key
     return proposal;
 }
 
-CellProposal nextCell(const ScaleGrid& grid, const std::array<int, keyCount>& keys, Date today) {
+CellProposal nextCell(const ScaleGrid& grid, std::span<const int> keys, Date today) {
     const auto all = cellsOf(keys);
     const auto cellAt = [&](Candidate at) -> const ScaleCell& { return grid.at(at.notesPerBeat, at.key); };
     auto left = all;

@@ -4,9 +4,9 @@
 
 #include "core/scale_grid.h"
 
-#include <array>
 #include <cstdint>
 #include <optional>
+#include <span>
 
 namespace piolo {
 
@@ -50,7 +50,8 @@ inline constexpr std::int64_t staleDays = 7;
 
 /// The next cell: of those not played today the one played longest ago when that is a week or more; else the
 /// first, row by row in the order of the keys, that was never played; else the one whose best lies furthest
-/// below the best of its row. When every cell was played today, that one of them all.
-[[nodiscard]] CellProposal nextCell(const ScaleGrid& grid, const std::array<int, keyCount>& keys, Date today);
+/// below the best of its row. When every cell was played today, that one of them all. `keys`: those that can
+/// be played, in their order; at least one.
+[[nodiscard]] CellProposal nextCell(const ScaleGrid& grid, std::span<const int> keys, Date today);
 
 } // namespace piolo

@@ -7,6 +7,8 @@
 #include "models/scale_words.h"
 
 #include <algorithm>
+#include <span>
+#include <vector>
 
 namespace piolo::models {
 
@@ -49,7 +51,15 @@ Tonic ScaleBoard::tonic(int key) const {
     return choices_.settings().spelling.tonic(key, choices_.settings().view.kind);
 }
 
-CellProposal ScaleBoard::proposal() const { return nextCell(grid(), order(), book_.today()); }
+// Where no key can be played the first one says so.
+CellProposal ScaleBoard::proposal() const {
+    const NoteRange range = playerOf(choices_.settings()).range;
+    const auto all = order();
+    std::vector<int> keys;
+    for (const int key : all)
+        if (hasTonic(range, tonic(key))) keys.push_back(key);
+    return nextCell(grid(), keys.empty() ? std::span<const int>(all) : keys, book_.today());
+}
 
 ScaleBoard::Cell ScaleBoard::cell() const {
     if (chosen_) return *chosen_;

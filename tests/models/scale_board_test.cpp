@@ -145,6 +145,17 @@ TEST_CASE("a scale above the range is said to be; one without a tonic cannot be 
     CHECK(at.board.rangeText().startsWith("Your range has no such tonic"));
 }
 
+TEST_CASE("only what the player's range has a tonic for is proposed") {
+    Board at;
+    at.board.choices()->setLowest("Bb4");
+    at.board.choices()->setHighest("F5");
+    at.board.choices()->setOrder("fifths");
+    at.run(at.board.passageToDrill(), 1);
+    at.board.chooseProposed();
+    CHECK(at.board.title() == "D major in quarters"); // G is out of range
+    CHECK(at.board.canDrill());
+}
+
 TEST_CASE("choices are practice settings; another instrument has its own range and its own grid") {
     Board at;
     at.board.choose(0, 0);
