@@ -64,6 +64,7 @@ TEST_CASE(
     const ScaleCell cell = scribe.grid().at(5, 1);
     CHECK(cell.best == Tempo::bpm(72));
     CHECK(cell.passage == Id{7, 2});
+    CHECK(cell.tempo == Tempo::bpm(74));
     CHECK(cell.streak == 1);
     CHECK(cell.cleanRuns == 2);
     CHECK(cell.lastDay.has_value());
@@ -71,6 +72,21 @@ TEST_CASE(
     CHECK(gridOf(scribe.notebook(), {ScaleKind::blues, view.range, view.pattern}, "oboe")
               .at(5, 1)
               .passage.isNone());
+}
+
+TEST_CASE("a cell is secure with as many secures on different days as the settings want") {
+    Scales scribe;
+    PracticeSettings settings;
+    settings.secureDays = 2;
+    scribe.add(SettingsFact{settings});
+    scribe.make({7, 1}, {'D', -1}, 5);
+    const std::int32_t target = scribe.record().passage.tempi.rule.target.thousandths() / 1000;
+    CHECK_FALSE(scribe.grid().at(5, 1).secure);
+    scribe.fill(target);
+    CHECK_FALSE(scribe.grid().at(5, 1).secure);
+    scribe.turnTo("2026-03-02");
+    scribe.fill(target);
+    CHECK(scribe.grid().at(5, 1).secure);
 }
 
 TEST_CASE("of two passages in one cell the one that was played last is shown; a tempo set is not played") {
@@ -171,6 +187,43 @@ TEST_CASE("a start comes from the neighbour with the lower best, two notches dow
     CHECK(startFor(grid, 5, 3).target == startFor(grid, 5, 3).start);
 }
 
+TEST_CASE("keys a fourth and a fifth above are neighbours, and no others") {
+    for (int key = 0; key < keyCount; ++key)
+        for (int distance = 1; distance < keyCount; ++distance) {
+            ScaleGrid grid;
+            grid.at(5, (key + distance) % keyCount).best = Tempo::bpm(80);
+            const auto start = startFor(grid, 5, key);
+            const bool neighbour = distance == 5 || distance == 7;
+            CHECK((start.from == StartProposal::From::nextKey) == neighbour);
+            if (neighbour) CHECK(start.key == (key + distance) % keyCount);
+        }
+}
+
+TEST_CASE("with fewer notes the nearest row counts, and of equal neighbours the same key, then the fourth") {
+    ScaleGrid grid;
+    grid.at(5, 3).best = Tempo::bpm(40);
+    CHECK(startFor(grid, 5, 3).from == StartProposal::From::nothing);
+    grid.at(1, 3).best = Tempo::bpm(60);
+    CHECK(startFor(grid, 5, 3).notesPerBeat == 1);
+    grid.at(4, 3).best = Tempo::bpm(100);
+    CHECK(startFor(grid, 5, 3).notesPerBeat == 4);
+    grid.at(5, 8).best = grid.at(5, 10).best = Tempo::bpm(100);
+    CHECK(startFor(grid, 5, 3).from == StartProposal::From::fewerNotes);
+    grid.at(5, 8).best = grid.at(5, 10).best = Tempo::bpm(96);
+    CHECK(startFor(grid, 5, 3).key == 8);
+}
+
+// Where scale sheets for bands end, and where they begin: common practice, no source.
+TEST_CASE("a scale without neighbours has the usual tempi of its subdivision") {
+    constexpr std::array starts{60, 60, 60, 60, 48, 40, 34};
+    constexpr std::array targets{120, 120, 112, 100, 88, 80, 72};
+    for (std::size_t row = 0; row < starts.size(); ++row) {
+        const auto proposed = startFor({}, static_cast<std::int32_t>(row) + 1, 0);
+        CHECK(proposed.start == Tempo::bpm(starts[row]));
+        CHECK(proposed.target == Tempo::bpm(targets[row]));
+    }
+}
+
 TEST_CASE("the next cell is the one played longest ago, else a new one, else the slowest of its row") {
     ScaleGrid grid;
     const auto first = nextCell(grid, byFourths, today);
@@ -183,6 +236,7 @@ TEST_CASE("the next cell is the one played longest ago, else a new one, else the
     const auto fresh = nextCell(grid, byFourths, today);
     CHECK(fresh.why == CellProposal::Why::unplayed);
     CHECK(fresh.key == 10);
+    CHECK(fresh.days == 0);
 
     grid.at(1, 5).lastDay = Date{2026, 2, 22};
     const auto stale = nextCell(grid, byFourths, today);
@@ -197,11 +251,33 @@ TEST_CASE("the next cell is the one played longest ago, else a new one, else the
     CHECK(slow.why == CellProposal::Why::slowest);
     CHECK(slow.notesPerBeat == 4);
     CHECK(slow.key == 6);
+    CHECK(slow.days == 0);
     all.at(4, 6).lastDay = today;
     CHECK(nextCell(all, byFourths, today).notesPerBeat == 7);
     ScaleGrid done = allPlayed(today, 100);
     done.at(3, 9).best = Tempo::bpm(90);
     CHECK(nextCell(done, byFourths, today).key == 9);
+}
+
+TEST_CASE("how slow a cell is, is measured by the best of its row, whichever key has it") {
+    for (int quick = 0; quick < keyCount; ++quick) {
+        ScaleGrid grid = allPlayed(Date{2026, 2, 27}, 100);
+        grid.at(1, quick).best = Tempo::bpm(120);
+        grid.at(1, (quick + 3) % keyCount).best = Tempo::bpm(90);
+        grid.at(2, 9).best = Tempo::bpm(75);
+        CHECK(nextCell(grid, byFourths, today).key == (quick + 3) % keyCount);
+    }
+}
+
+TEST_CASE("a row without any best is not behind; a cell without one is behind by all of its row's") {
+    ScaleGrid grid = allPlayed(Date{2026, 2, 27}, 100);
+    for (int key = 0; key < keyCount; ++key) grid.at(7, key).best.reset();
+    CHECK(nextCell(grid, byFourths, today).notesPerBeat == 1);
+    grid.at(2, 3).best.reset();
+    grid.at(4, 0).best = Tempo::bpm(110);
+    grid.at(4, 3).best = Tempo::bpm(10);
+    CHECK(nextCell(grid, byFourths, today).notesPerBeat ==
+          2); // as far as in the fourth row: the first counts
 }
 
 // Weeks begin on Monday: ISO 8601, 2.2.8 (from memory). 28 February 2026 was a Saturday.

@@ -76,6 +76,10 @@ TEST_CASE("thirds, fourths and turns stay inside the octave") {
         textOf(partOf(scaleOf("C", ScaleRange::oneOctave, ScalePattern::turnsOfThree, 1))) ==
         "C4 D4 E4 D4 E4 F4 E4 F4 G4 F4 G4 A4 G4 A4 B4 A4 B4 C5 C5 B4 A4 B4 A4 G4 A4 G4 F4 G4 F4 E4 F4 E4 D4 "
         "E4 D4 C4");
+    CHECK(textOf(partOf(scaleOf("C", ScaleRange::oneOctave, ScalePattern::turnsOfFour, 1))) ==
+          "C4 D4 E4 F4 D4 E4 F4 G4 E4 F4 G4 A4 F4 G4 A4 B4 G4 A4 B4 C5 C5 B4 A4 G4 B4 A4 G4 F4 A4 G4 F4 E4 "
+          "G4 F4 "
+          "E4 D4 F4 E4 D4 C4");
 }
 
 // How players end a scale on a beat is common practice, with no source; docs/scales.md says how it is done
