@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Plants small changes in the rule, the fold, the scales and the pulse grid, one by one: the tests must catch each."""
+"""Plants small changes in the rule, the fold, the ways and proposals of scales and the pulse grid, one by one: the tests must catch each."""
 import argparse
 import collections
 import os
@@ -18,8 +18,7 @@ TREE = Path(__file__).resolve().parents[2]
 FILES = (
     "core/rule.cpp", "core/ladder.cpp", "core/metronome_scale.cpp", "core/metronome_scale.h",
     "core/passage_fold.cpp", "core/passage_history.cpp", "core/passage_history.h", "core/notebook.cpp",
-    "core/key_order.cpp", "core/key_signature.cpp", "core/scale_grid.cpp", "core/scale_ladder.cpp",
-    "core/scale_part.cpp", "core/scale_proposal.cpp", "core/scale_walk.cpp", "core/scale_weeks.cpp",
+    "core/scale_grid.cpp", "core/scale_proposal.cpp", "core/scale_walk.cpp",
     "engine/pulse_grid.cpp",
 )
 _DRILL = ("test_engine", "--source-file=*drill_fold_test*,*drill_tempo_test*,*drill_miss_test*")
