@@ -28,8 +28,7 @@ Figure figureOf(ScalePattern pattern) {
 }
 
 /// From `from` to `to`, both played; figures begin on each note from which they do not pass `to`.
-void walk(std::vector<WalkStep>& way, const Figure& figure, int from, int to) {
-    const auto direction = from <= to ? Direction::up : Direction::down;
+void walk(std::vector<WalkStep>& way, const Figure& figure, int from, int to, Direction direction) {
     const int step = direction == Direction::up ? 1 : -1;
     const bool tooSmall = std::abs(to - from) < figure.back();
     const Figure inOrder{0};
@@ -38,12 +37,14 @@ void walk(std::vector<WalkStep>& way, const Figure& figure, int from, int to) {
         for (const int offset : played) way.push_back({first + step * offset, direction});
 }
 
-/// The next stretch begins with the note that ended the one before; in order it is played once.
+/// A pattern begins the next stretch with the note that ended the one before; in order that note is played
+/// once, as it was reached.
 void goOn(std::vector<WalkStep>& way, const Figure& figure, int to) {
     const int from = way.back().index;
     if (from == to) return;
-    if (figure.size() == 1) way.pop_back();
-    walk(way, figure, from, to);
+    const auto direction = from < to ? Direction::up : Direction::down;
+    const int next = direction == Direction::up ? from + 1 : from - 1;
+    walk(way, figure, figure.size() == 1 ? next : from, to, direction);
 }
 
 void turnAt(std::vector<WalkStep>& way, int tonic, int notes) {
@@ -58,7 +59,7 @@ void turnAt(std::vector<WalkStep>& way, int tonic, int notes) {
 std::vector<WalkStep> walkOf(ScalePattern pattern, ScaleReach reach) {
     const Figure figure = figureOf(pattern);
     std::vector<WalkStep> way;
-    walk(way, figure, 0, reach.top);
+    walk(way, figure, 0, reach.top, Direction::up);
     goOn(way, figure, reach.bottom);
     goOn(way, figure, 0);
     return way;
@@ -72,7 +73,8 @@ ScaleEnding endOnBeat(std::vector<WalkStep>& way, int notesPerBeat, ScalePattern
     const int tonic = way.back().index;
     if (wanting % 2 != 0 && pattern == ScalePattern::inOrder) {
         const auto top = std::ranges::max_element(way, {}, &WalkStep::index);
-        way.insert(top + 1, {top->index, Direction::down});
+        const WalkStep again = *top;
+        way.insert(top + 1, again);
         ending.topTwice = true;
     }
     ending.turn = tonic - turn / 2 < lowest ? -turn : turn;

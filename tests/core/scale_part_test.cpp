@@ -67,6 +67,16 @@ TEST_CASE("the whole range is tonic, top note in the key, lowest, tonic") {
           "G4 F4 Eb4 D4 C4 Bb3 C4 D4 Eb4");
 }
 
+TEST_CASE("in order, a note where the way turns is spelled as it was reached") {
+    Scale chromatic = scaleOf("Eb", ScaleRange::whole, ScalePattern::inOrder, 1);
+    chromatic.kind = ScaleKind::chromatic;
+    const std::string notes = textOf(partOf(chromatic));
+    CHECK(notes.find(" E6 F6 E6 Eb6 ") != std::string::npos);
+    CHECK(notes.find(" C4 B3 Bb3 B3 C4 ") != std::string::npos);
+    chromatic.range = ScaleRange::oneOctave;
+    CHECK(textOf(partOf(chromatic)).find(" C#5 D5 Eb5 D5 Db5 ") != std::string::npos);
+}
+
 TEST_CASE("thirds, fourths and turns stay inside the octave") {
     CHECK(textOf(partOf(scaleOf("C", ScaleRange::oneOctave, ScalePattern::thirds, 1))) ==
           "C4 E4 D4 F4 E4 G4 F4 A4 G4 B4 A4 C5 C5 A4 B4 G4 A4 F4 G4 E4 F4 D4 E4 C4");
