@@ -7,8 +7,11 @@ namespace piolo {
 
 namespace {
 
+/// A run that was broken off is none.
 const Entry* lastRun(const PassageRecord& record) {
-    const auto isRun = [](const Entry& entry) { return entry.kind != Entry::Kind::tempo; };
+    const auto isRun = [](const Entry& entry) {
+        return entry.kind != Entry::Kind::tempo && entry.mark != Mark::voided;
+    };
     const auto found = std::find_if(record.entries.rbegin(), record.entries.rend(), isRun);
     return found == record.entries.rend() ? nullptr : &*found;
 }

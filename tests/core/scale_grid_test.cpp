@@ -116,6 +116,15 @@ TEST_CASE("the newest scale of a passage holds in any order of arrival, and no o
     CHECK(scribe.record().passage.title.name == "By heart");
 }
 
+TEST_CASE("a run that was broken off is no practice of its cell") {
+    Scales scribe;
+    scribe.make({7, 1}, {'F', 0}, 3);
+    scribe.run(60, Mark::voided);
+    CHECK_FALSE(scribe.grid().at(3, 5).lastDay.has_value());
+    scribe.run(60, Mark::missed);
+    CHECK(scribe.grid().at(3, 5).lastDay.has_value());
+}
+
 TEST_CASE("a removed scale leaves its cell; one that was made and not played has no day") {
     Scales scribe;
     scribe.make({7, 1}, {'F', 0}, 3);
