@@ -5298,7 +5298,7 @@
     <message>
         <source>%1 in %2</source>
         <comment>a scale in a subdivision</comment>
-        <translation>%1 in %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>Next: the first key in the slowest notes. Nothing was played yet.</source>
@@ -5306,7 +5306,7 @@
     </message>
     <message>
         <source>Next: not played for %1, the longest of all.</source>
-        <translation>Als Nächstes: nicht gespielt %1, am längsten von allen.</translation>
+        <translation>Als Nächstes: %1 nicht gespielt, am längsten von allen.</translation>
     </message>
     <message>
         <source>Next: the first that was never played, and nothing is older than a week.</source>
