@@ -17,7 +17,8 @@ TEST_CASE("a pattern is played where it just fits, and in order where it does no
           Way{{0, up}, {1, up}, {1, down}, {-1, down}, {-1, up}, {0, up}});
 }
 
-TEST_CASE("the note at which a way in order turns is the note that was reached, also when it is played twice") {
+TEST_CASE(
+    "the note at which a way in order turns is the note that was reached, also when it is played twice") {
     Way way = walkOf(ScalePattern::inOrder, {0, 1});
     CHECK(endOnBeat(way, 3, ScalePattern::inOrder, 0).topTwice);
     CHECK(way == Way{{0, up}, {1, up}, {1, up}, {0, down}});
