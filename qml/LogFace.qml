@@ -8,7 +8,7 @@ Item {
     property var values: ({})
 
     readonly property bool narrow: width < 680
-    readonly property real effectWidth: Math.min(340, width * (narrow ? 0.29 : 0.25))
+    readonly property real effectWidth: Math.min(340, width * 0.29)
 
     Words {
         id: time
