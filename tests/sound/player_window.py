@@ -135,3 +135,18 @@ class Window:
         practice.keep_written(self.folder)
         shutil.rmtree(self.home, ignore_errors=True)
         return said
+
+
+def faults_of_walk(window, walk, faults_of):
+    """Plays walk(window), closes the window, and gives what faults_of(window) or the walk itself found wrong, printed."""
+    try:
+        walk(window)
+        faults = faults_of(window)
+    except Gone as gone:
+        faults = [str(gone), f"heard {len(window.heard())} onsets; practice log {window.runs()}"]
+    said = window.close()
+    for fault in faults:
+        print(f"  {fault}")
+    if faults:
+        print("  the window said: " + said[-2000:])
+    return faults

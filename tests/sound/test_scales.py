@@ -10,11 +10,11 @@ import time
 
 import practice
 from drilled import Listener, Music
-from player_window import Window
+from player_window import faults_of_walk, Window
 from private_sound import PrivateSound, RATE, require
 from screen_pixels import Screen
 from stalls import until_kept
-from waiting import Gone, wait
+from waiting import wait
 
 SIZE = "1280x800"
 NOTES = 5
@@ -57,6 +57,7 @@ def choose_instrument(window):
 
 
 def drill(window, album):
+    window.play()
     choose_instrument(window)
     window.press("Right", E_FLAT)
     window.press("Down", QUINTUPLETS)
@@ -94,18 +95,7 @@ def faults_of(window):
 def walk(piolo, out):
     with PrivateSound() as sound, Screen(SIZE) as screen:
         window = Window([piolo], sound, screen, empty=True)
-        try:
-            window.play()
-            drill(window, Album(screen, out))
-            faults = faults_of(window)
-        except Gone as gone:
-            faults = [str(gone), f"heard {len(window.heard())} onsets; practice log {window.runs()}, {scales(window)}"]
-        said = window.close()
-    for fault in faults:
-        print(f"  {fault}")
-    if faults:
-        print("  the window said: " + said[-2000:])
-    return faults
+        return faults_of_walk(window, lambda played: drill(played, Album(screen, out)), faults_of)
 
 
 if __name__ == "__main__":

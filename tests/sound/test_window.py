@@ -7,10 +7,10 @@ import sys
 
 import practice
 from drilled import Listener, Music
-from player_window import Display, Window
+from player_window import Display, faults_of_walk, Window
 from private_sound import PrivateSound, RATE, require
 from stalls import until_kept
-from waiting import Gone, wait
+from waiting import wait
 
 MUSIC = Music(practice.BEATS, practice.BARS, practice.PARTS, practice.BREATH)
 COUNT_IN = len(MUSIC.count_in())
@@ -48,17 +48,7 @@ def play(hold_thread, piolo, held):
     print("with the window's thread held for two seconds" if held else "as it is", flush=True)
     with PrivateSound() as sound, Display() as display:
         window = Window([hold_thread, piolo], sound, display)
-        try:
-            drill(window, held)
-            faults = faults_of(window)
-        except Gone as gone:
-            faults = [str(gone), f"heard {len(window.heard())} onsets; practice log {window.runs()}"]
-        said = window.close()
-    for fault in faults:
-        print(f"  {fault}")
-    if faults:
-        print("  the window said: " + said[-2000:])
-    return faults
+        return faults_of_walk(window, lambda played: drill(played, held), faults_of)
 
 
 if __name__ == "__main__":
