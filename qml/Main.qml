@@ -34,7 +34,7 @@ Window {
         id: desk
         anchors.fill: parent
         focus: true
-        sourceComponent: Desk {
+        sourceComponent: WindowBody {
             drilling: window.drilling
             running: window.running
         }

@@ -17,7 +17,7 @@ set(PIOLO_STANDARD_HEADERS <algorithm> <array> <memory> <optional> <string> <uno
 
 set(PIOLO_ROOMS "")
 
-# add_room(NAME [SEES room...] [OUTSIDE target...] [READ_ONCE header...]): one static library from all .cpp files of
+# add_room(NAME [SEES room...] [OUTSIDE target...] [READ_ONCE header...]): one static library from all .cpp files below
 # src/NAME.
 function(add_room NAME)
   cmake_parse_arguments(ROOM "" "" "SEES;OUTSIDE;READ_ONCE" ${ARGN})
@@ -26,8 +26,8 @@ function(add_room NAME)
       message(FATAL_ERROR "src/${NAME} may not see src/${SEEN}: no room of that name stands before it in src/rooms.cmake")
     endif()
   endforeach()
-  file(GLOB SOURCES CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/${NAME}/*.cpp)
-  file(GLOB HEADERS CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/${NAME}/*.h)
+  file(GLOB_RECURSE SOURCES CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/${NAME}/*.cpp)
+  file(GLOB_RECURSE HEADERS CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/${NAME}/*.h)
   add_library(piolo_${NAME} STATIC ${SOURCES})
   target_sources(piolo_${NAME} PUBLIC FILE_SET HEADERS BASE_DIRS ${PROJECT_SOURCE_DIR}/src FILES ${HEADERS})
   set_target_properties(piolo_${NAME} PROPERTIES VERIFY_INTERFACE_HEADER_SETS ON)
@@ -46,28 +46,32 @@ add_room(files SEES core)
 add_room(journal SEES core files OUTSIDE nlohmann_json::nlohmann_json Threads::Threads
   READ_ONCE <filesystem> <nlohmann/json.hpp>)
 add_room(score SEES core files OUTSIDE pugixml::pugixml ${PIOLO_LIBZIP})
-add_room(device SEES core engine OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads ${PIOLO_RTMIDI})
+add_room(practice SEES core engine files journal score OUTSIDE Qt6::Core Threads::Threads)
+set_target_properties(piolo_practice PROPERTIES AUTOMOC ON)
+add_room(device SEES core engine practice OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads ${PIOLO_RTMIDI})
 add_room(plots SEES core OUTSIDE Qt6::Core Qt6::Gui Qt6::Svg)
 add_room(pictures SEES core files journal OUTSIDE Qt6::Core Qt6::Gui ${PIOLO_POPPLER})
 target_include_directories(piolo_pictures SYSTEM PRIVATE ${PIOLO_POPPLER_HEADERS})
-add_room(models SEES core engine journal score plots pictures OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
+add_room(models SEES core engine journal score practice plots pictures OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
   READ_ONCE <QAbstractListModel> <QQuickItem> <QVariantMap> <QtQml/qqmlregistration.h>)
 set_target_properties(piolo_models PROPERTIES AUTOMOC ON)
 set_target_properties(piolo_device PROPERTIES AUTOMOC ON)
 
 # The QML types of src/models and the screens of qml/, one module: Piolo.
-file(GLOB PIOLO_QML CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/qml/*.qml ${PROJECT_SOURCE_DIR}/qml/help/*.qml)
+file(GLOB_RECURSE PIOLO_QML CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/qml/*.qml)
 foreach(FILE IN LISTS PIOLO_QML)
   get_filename_component(NAME ${FILE} NAME)
   set_source_files_properties(${FILE} PROPERTIES QT_RESOURCE_ALIAS ${NAME})
-  if(NAME MATCHES "^(Theme|HelpPlace).qml$")
+  if(NAME MATCHES "^(Theme|HelpTarget).qml$")
     set_source_files_properties(${FILE} PROPERTIES QT_QML_SINGLETON_TYPE TRUE)
   endif()
 endforeach()
 # NO_CACHEGEN: compiling every screen to C++ would cost each build minutes, for a gain that nobody sees.
 qt_add_qml_module(piolo_models URI Piolo VERSION 1.0 RESOURCE_PREFIX /qt/qml QML_FILES ${PIOLO_QML} NO_CACHEGEN
   DEPENDENCIES QtQuick OUTPUT_DIRECTORY ${QT_QML_OUTPUT_DIRECTORY}/Piolo)
-target_include_directories(piolo_models PRIVATE ${PROJECT_SOURCE_DIR}/src/models)
+# The registration that Qt generates includes the headers of QML types by their bare names.
+file(GLOB PIOLO_MODEL_FOLDERS LIST_DIRECTORIES true ${PROJECT_SOURCE_DIR}/src/models/*)
+target_include_directories(piolo_models PRIVATE ${PIOLO_MODEL_FOLDERS})
 # The translations of the texts in src/models and qml, inside the program.
 file(GLOB PIOLO_LANGUAGES CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/languages/*.ts)
 foreach(FILE IN LISTS PIOLO_LANGUAGES)
@@ -84,18 +88,18 @@ list(FILTER PIOLO_GENERATED INCLUDE REGEX "qmltyperegistrations")
 set_source_files_properties(${PIOLO_GENERATED} PROPERTIES COMPILE_OPTIONS -w)
 
 # The program: src/app, which sees every room.
-file(GLOB PIOLO_APP CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/app/*.cpp)
+file(GLOB_RECURSE PIOLO_APP CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/app/*.cpp)
 list(REMOVE_ITEM PIOLO_APP ${PROJECT_SOURCE_DIR}/src/app/main.cpp)
 add_library(piolo_app STATIC ${PIOLO_APP})
 set_target_properties(piolo_app PROPERTIES AUTOMOC ON)
-target_link_libraries(piolo_app PUBLIC piolo_core piolo_engine piolo_files piolo_journal piolo_score piolo_device piolo_plots
+target_link_libraries(piolo_app PUBLIC piolo_core piolo_engine piolo_files piolo_journal piolo_score piolo_practice piolo_device piolo_plots
   piolo_pictures piolo_models piolo_modelsplugin Qt6::QuickControls2 PRIVATE piolo_flags)
 target_precompile_headers(piolo_app PRIVATE ${PIOLO_STANDARD_HEADERS} <filesystem>)
 add_executable(piolo src/app/main.cpp)
 set_target_properties(piolo PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR})
 target_link_libraries(piolo PRIVATE piolo_app piolo_flags)
 target_compile_definitions(piolo PRIVATE PIOLO_VERSION="${PROJECT_VERSION}")
-qt_add_resources(piolo icon PREFIX / BASE ${PROJECT_SOURCE_DIR}/src/app FILES ${PROJECT_SOURCE_DIR}/src/app/piolo.svg)
-install(FILES ${PROJECT_SOURCE_DIR}/src/app/piolo.svg DESTINATION ${CMAKE_INSTALL_DATADIR}/icons/hicolor/scalable/apps)
-install(FILES ${PROJECT_SOURCE_DIR}/src/app/piolo.desktop DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
+qt_add_resources(piolo icon PREFIX / BASE ${PROJECT_SOURCE_DIR}/src/app/window FILES ${PROJECT_SOURCE_DIR}/src/app/window/piolo.svg)
+install(FILES ${PROJECT_SOURCE_DIR}/src/app/window/piolo.svg DESTINATION ${CMAKE_INSTALL_DATADIR}/icons/hicolor/scalable/apps)
+install(FILES ${PROJECT_SOURCE_DIR}/src/app/window/piolo.desktop DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
 install(TARGETS piolo RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})

@@ -2,7 +2,7 @@
 // What the simulated player writes down: facts in their place, and the notebook they make.
 #pragma once
 
-#include "core/notebook.h"
+#include "core/history/notebook.h"
 #include "seeded.h"
 
 #include <string>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/demonstration.h"
-#include "app/sample_copy.h"
-#include "app/telling.h"
-#include "journal/ports.h"
+#include "app/output/telling.h"
+#include "app/sample/demonstration.h"
+#include "app/sample/sample_copy.h"
+#include "journal/folder/ports.h"
 #include "sample_folder.h"
 #include "season.h"
 

@@ -2,7 +2,7 @@
 // What an invented community wind band plays at its spring concert, and how one clarinettist finds it.
 #pragma once
 
-#include "core/fact.h"
+#include "core/history/fact.h"
 #include "seeded.h"
 
 #include <cstdint>

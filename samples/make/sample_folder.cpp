@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sample_folder.h"
 
-#include "app/written_file.h"
+#include "app/output/written_file.h"
 #include "files/whole_file.h"
-#include "journal/fact_line.h"
+#include "journal/lines/fact_line.h"
 #include "season.h"
 
 namespace piolo::samples {

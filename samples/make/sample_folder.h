@@ -2,7 +2,7 @@
 // The season as a practice folder on disk.
 #pragma once
 
-#include "core/result.h"
+#include "core/base/result.h"
 
 #include <cstdint>
 #include <string>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scale_hour.h"
 
-#include "core/metronome_scale.h"
-#include "core/scale_passage.h"
+#include "core/scales/scale_passage.h"
+#include "core/time/metronome_scale.h"
 #include "sitting.h"
 
 #include <algorithm>

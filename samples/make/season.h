@@ -2,7 +2,7 @@
 // Five weeks of practice before a concert.
 #pragma once
 
-#include "core/fact.h"
+#include "core/history/fact.h"
 
 #include <cstdint>
 #include <vector>

@@ -2,7 +2,7 @@
 // Chance that comes out the same everywhere: whole numbers only, from one seed.
 #pragma once
 
-#include "core/id.h"
+#include "core/base/id.h"
 
 #include <cstdint>
 #include <random>

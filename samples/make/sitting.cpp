@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sitting.h"
 
-#include "core/duration.h"
+#include "core/time/duration.h"
 
 #include <algorithm>
 #include <utility>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stage_runs.h"
 
-#include "core/build_up.h"
-#include "core/duration.h"
-#include "core/stage.h"
+#include "core/rule/build_up.h"
+#include "core/rule/stage.h"
+#include "core/time/duration.h"
 
 namespace piolo::samples {
 

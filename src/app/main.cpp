@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/help.h"
-#include "app/telling.h"
-#include "app/verb.h"
-#include "app/window.h"
-#include "app/window_words.h"
+#include "app/output/telling.h"
+#include "app/verbs/help.h"
+#include "app/verbs/verb.h"
+#include "app/window/window.h"
+#include "app/window/window_arguments.h"
 
 namespace {
 

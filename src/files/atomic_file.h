@@ -2,7 +2,7 @@
 // A file that appears whole or not at all.
 #pragma once
 
-#include "core/result.h"
+#include "core/base/result.h"
 
 #include <cstddef>
 #include <memory>

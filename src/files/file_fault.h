@@ -2,7 +2,7 @@
 // What a failed system call is called.
 #pragma once
 
-#include "core/fault.h"
+#include "core/base/fault.h"
 
 #include <string>
 

@@ -2,9 +2,9 @@
 // Standard MIDI File, format 1: tempo track, one click track, and one of notes where there are any.
 #pragma once
 
-#include "core/fraction.h"
-#include "core/result.h"
-#include "core/tempo.h"
+#include "core/base/result.h"
+#include "core/time/fraction.h"
+#include "core/time/tempo.h"
 
 #include <cstdint>
 #include <string>

@@ -2,7 +2,7 @@
 // RIFF/WAVE, float32 mono: header of 58 bytes with a fact chunk, as docs/time.md has it.
 #pragma once
 
-#include "core/result.h"
+#include "core/base/result.h"
 #include "files/atomic_file.h"
 
 #include <cstdint>

@@ -2,7 +2,7 @@
 // A small file read at once.
 #pragma once
 
-#include "core/result.h"
+#include "core/base/result.h"
 
 #include <cstddef>
 #include <string>

@@ -517,7 +517,7 @@
     </message>
 </context>
 <context>
-    <name>DrillDesk</name>
+    <name>StoppedDrill</name>
     <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
@@ -584,7 +584,7 @@
     </message>
 </context>
 <context>
-    <name>DrillPlace</name>
+    <name>DrillArea</name>
     <message>
         <source>Choose a passage first.</source>
         <translation>Prima scegli un passaggio.</translation>

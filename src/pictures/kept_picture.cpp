@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pictures/kept_picture.h"
 
-#include "core/passage.h"
+#include "core/passage/passage.h"
 #include "files/atomic_file.h"
 #include "files/whole_file.h"
-#include "journal/made_folder.h"
+#include "journal/folder/made_folder.h"
 
 #include <QByteArray>
 #include <QCryptographicHash>

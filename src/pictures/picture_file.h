@@ -2,7 +2,7 @@
 // A file with a picture of music, as it is taken in: read whole, told what it is by its first bytes.
 #pragma once
 
-#include "core/result.h"
+#include "core/base/result.h"
 
 #include <string>
 

@@ -2,7 +2,7 @@
 // A plot as the bytes of a file. Writing them is the caller's part.
 #pragma once
 
-#include "plots/tempo_curve.h"
+#include "plots/curve/tempo_curve.h"
 
 #include <QByteArray>
 #include <QPageSize>

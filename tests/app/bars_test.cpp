@@ -2,7 +2,7 @@
 // Scores by the command: listed, picked from, checked.
 #include "command.h"
 
-#include "journal/passage_file.h"
+#include "journal/passage_file/passage_file.h"
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "../journal/bare_line.h"
+#include "../journal/lines/bare_line.h"
 #include "command.h"
 #include "practice.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The numbers in src/core/fault.h, their sentences, and docs/errors.md are held against each other.
+// The numbers in src/core/base/fault.h, their sentences, and docs/errors.md are held against each other.
 #include "command.h"
-#include "models/fault_text.h"
+#include "models/text/fault_text.h"
 
 #include <doctest/doctest.h>
 #include <map>
@@ -15,7 +15,7 @@ namespace {
 
 // Name by number, read from the header itself.
 std::map<int, std::string> declared() {
-    const std::string header = bytesOf(PIOLO_SOURCE_DIR "/src/core/fault.h");
+    const std::string header = bytesOf(PIOLO_SOURCE_DIR "/src/core/base/fault.h");
     const std::regex line("\n    ([a-zA-Z0-9]+) = ([0-9]{3}),");
     std::map<int, std::string> found;
     for (std::sregex_iterator match(header.begin(), header.end(), line), end; match != end; ++match)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command.h"
-#include "core/notebook.h"
+#include "core/history/notebook.h"
 
 #include <cstdlib>
 #include <doctest/doctest.h>

@@ -3,8 +3,8 @@
 #include "command.h"
 #include "practice.h"
 
-#include "journal/folder_lock.h"
-#include "journal/machine_settings.h"
+#include "journal/folder/folder_lock.h"
+#include "journal/settings/machine_settings.h"
 
 #include <doctest/doctest.h>
 #include <filesystem>

@@ -2,8 +2,8 @@
 // Facts for a small practice folder: an invented band's passages.
 #pragma once
 
-#include "core/fact.h"
-#include "journal/fact_line.h"
+#include "core/history/fact.h"
+#include "journal/lines/fact_line.h"
 
 #include <string>
 #include <vector>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command.h"
-#include "core/pitch_text.h"
+#include "core/music/pitch_text.h"
 #include "midi_bytes.h"
-#include "score/excerpt.h"
-#include "score/score_file.h"
+#include "score/pick/excerpt.h"
+#include "score/read/score_file.h"
 
 #include <doctest/doctest.h>
 

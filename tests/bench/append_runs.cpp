@@ -2,8 +2,8 @@
 // Runs of a passage made durable one by one: `append_runs journal|wal|delete|bare COUNT FOLDER`. `journal` is
 // the practice log, `wal` and `delete` SQLite with that journal mode, `bare` the same lines by write() and
 // fdatasync() alone. Prints the count and the nanoseconds.
-#include "journal/fact_line.h"
-#include "journal/journal.h"
+#include "journal/folder/journal.h"
+#include "journal/lines/fact_line.h"
 #include "sqlite_log.h"
 #include "stopwatch.h"
 

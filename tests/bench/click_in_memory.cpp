@@ -3,8 +3,8 @@
 // VOICE`. Prints the frames and the nanoseconds they took. `copy` copies the finished clicks to their places
 // and clears what lies between, and nothing else: what no program can do without. `same` says whether both
 // make the same samples.
-#include "engine/click_table.h"
-#include "engine/click_track.h"
+#include "engine/click/click_table.h"
+#include "engine/click/click_track.h"
 #include "stopwatch.h"
 
 #include <algorithm>

@@ -2,10 +2,10 @@
 // How long the window takes to answer, screen by screen, on a practice folder: frames FOLDER [ROUNDS].
 // Prints "what,median,worst" in milliseconds. An answer is a whole frame: events handled, the scene drawn (in
 // software).
-#include "models/practice_book.h"
-#include "models/practice_room.h"
+#include "models/room/practice_room.h"
+#include "practice/log/practice_book.h"
 
-#include "../models/virtual_sound.h"
+#include "../practice/virtual_sound.h"
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
@@ -44,15 +44,15 @@ QQuickItem* find(QQuickItem* below, const QString& name) {
 class Desk {
 public:
     Desk(const std::string& folder, int rounds) : rounds_(rounds) {
-        auto book =
-            piolo::models::PracticeBook::open({folder, device, scratch_.filePath("state").toStdString()}, {});
+        auto book = piolo::practice::PracticeBook::open(
+            {folder, device, scratch_.filePath("state").toStdString()}, {});
         if (!book) throw std::runtime_error("the folder cannot be opened");
         piolo::journal::MachineSettings settings;
         settings.device = device;
         settings.welcomed = true;
         room_ = std::make_unique<PracticeRoom>(std::move(book).value(), sound_, engine_, settings,
                                                scratch_.path().toStdString(),
-                                               piolo::models::DrillSession::Reading::byHand);
+                                               piolo::practice::DrillSession::Reading::byHand);
         screens_.addImportPath(QStringLiteral("qrc:/qt/qml"));
         screens_.load(QUrl(QStringLiteral("qrc:/qt/qml/Piolo/Main.qml")));
         window_ = qobject_cast<QQuickWindow*>(screens_.rootObjects().value(0));

@@ -2,9 +2,9 @@
 // Opens a practice log and folds it: `open_journal journal|bytes FOLDER` or `open_journal sqlite|fill FOLDER
 // BASE`. `fill` puts the folder's facts into a new SQLite base, `sqlite` opens that one, `bytes` only reads
 // the journal's bytes. Prints the facts (or bytes) and the nanoseconds.
-#include "core/notebook.h"
-#include "journal/own_file.h"
-#include "journal/practice_folder.h"
+#include "core/history/notebook.h"
+#include "journal/folder/own_file.h"
+#include "journal/folder/practice_folder.h"
 #include "sqlite_log.h"
 #include "stopwatch.h"
 

@@ -4,7 +4,7 @@
 // samples: the mean and the longest wait from a press that starts the drill to its first click; how many
 // presses for a miss did not take hold at the first pulse of the grid that was still to be rendered; and the
 // longest wait for that pulse beyond the block.
-#include "engine/drill_engine.h"
+#include "engine/drill/drill_engine.h"
 
 #include <algorithm>
 #include <cstdio>

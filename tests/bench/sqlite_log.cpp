@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sqlite_log.h"
 
-#include "journal/fact_line.h"
+#include "journal/lines/fact_line.h"
 
 #include <array>
 #include <cstdio>

@@ -3,7 +3,7 @@
 // the kinds of fact that come often have columns of their own, the others are kept as their line.
 #pragma once
 
-#include "core/fact.h"
+#include "core/history/fact.h"
 
 #include <memory>
 #include <string>

@@ -2,7 +2,7 @@
 // Writes the facts of one passage the short way: ids, order and time count up by themselves.
 #pragma once
 
-#include "core/notebook.h"
+#include "core/history/notebook.h"
 
 #include <string>
 #include <vector>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "device/audible_clock.h"
+#include "device/sound/audible_clock.h"
 
 #include <doctest/doctest.h>
 

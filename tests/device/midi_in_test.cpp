@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "device/midi_in.h"
+#include "device/midi/midi_in.h"
 
-#include "device/sound_out.h"
+#include "device/sound/sound_out.h"
 
 #include <rtmidi/RtMidi.h>
 
@@ -18,7 +18,7 @@ namespace {
 
 /// What is plugged in, and who listens to it.
 struct Plugs {
-    std::map<std::string, MidiDoor::Heard> listening;
+    std::map<std::string, MidiBackend::Heard> listening;
     std::vector<std::string> there;
     std::vector<std::string> stuck; // cannot be opened
     bool sequencer = true;
@@ -37,7 +37,7 @@ private:
     std::string name_;
 };
 
-class FakeDoor final : public MidiDoor {
+class FakeDoor final : public MidiBackend {
 public:
     explicit FakeDoor(Plugs& plugs) : plugs_(plugs) {}
     bool isThere() override { return plugs_.sequencer; }

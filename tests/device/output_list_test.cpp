@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "device/output_list.h"
+#include "device/sound/output_list.h"
 
 #include "application.h"
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "device/pull_device.h"
+#include "device/sound/pull_device.h"
 
 #include "test_renderer.h"
 
@@ -14,7 +14,7 @@ namespace {
 
 struct Source {
     explicit Source(FrameFormat format) : device{feed, format} {}
-    std::shared_ptr<Stage> stage = std::make_shared<Stage>(std::make_shared<TestRenderer>());
+    std::shared_ptr<RenderHost> stage = std::make_shared<RenderHost>(std::make_shared<TestRenderer>());
     Feed feed{stage, stage->gate().allot()};
     PullDevice device;
 };

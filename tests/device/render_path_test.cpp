@@ -2,8 +2,8 @@
 // What a sound device's read sets in motion, down to the last sample, trips no wire.
 #ifndef PIOLO_SANITIZED
 
-#include "device/pull_device.h"
-#include "engine/drill_engine.h"
+#include "device/sound/pull_device.h"
+#include "engine/drill/drill_engine.h"
 #include "tripwire/tripwire.h"
 
 #include <doctest/doctest.h>
@@ -16,7 +16,7 @@ using namespace piolo::tripwire;
 
 TEST_CASE("a device reads, is measured and runs dry without tripping a wire") {
     auto engine = std::make_shared<DrillEngine>();
-    auto stage = std::make_shared<Stage>(engine);
+    auto stage = std::make_shared<RenderHost>(engine);
     Feed feed{stage, stage->gate().allot()};
     PullDevice device{feed, {false, 2}};
     REQUIRE(feed.take(44'100));

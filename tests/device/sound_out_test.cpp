@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The whole room where there is no sound server.
-#include "device/sound_out.h"
+#include "device/sound/sound_out.h"
 
 #include "application.h"
 #include "test_renderer.h"

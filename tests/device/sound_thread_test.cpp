@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The sound thread while Qt may not turn there: the order of things decides, not the time they take.
-#include "device/sound_thread.h"
+#include "device/sound/sound_thread.h"
 
 #include "application.h"
 

@@ -2,7 +2,7 @@
 // A renderer that knows when two threads are inside it.
 #pragma once
 
-#include "engine/renderer.h"
+#include "engine/queue/renderer.h"
 
 #include <algorithm>
 #include <atomic>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a longer journal costs, in counts: no times.
 #include "../files/scratch_folder.h"
-#include "core/notebook.h"
-#include "journal/practice_folder.h"
+#include "core/history/notebook.h"
+#include "journal/folder/practice_folder.h"
 #include "ten_years.h"
 
 #include <atomic>

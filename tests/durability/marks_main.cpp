@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // piolo_marks FOLDER STATE SEED: makes marks in a practice folder until it is killed. On standard output,
 // each line in one write: "open", and "saved ID" for each fact that is told as saved.
-#include "journal/journal.h"
+#include "journal/folder/journal.h"
 
 #include <chrono>
 #include <cstdio>

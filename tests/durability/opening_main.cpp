@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // piolo_opening FOLDER: opens a practice folder as the window does, folds it, and prints what that took:
 // seconds, peak memory in kB, facts, faults.
-#include "core/notebook.h"
-#include "journal/practice_folder.h"
+#include "core/history/notebook.h"
+#include "journal/folder/practice_folder.h"
 #include "ten_years.h"
 
 #include <chrono>

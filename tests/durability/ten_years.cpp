@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ten_years.h"
 
-#include "core/fact.h"
-#include "core/rule.h"
-#include "journal/fact_line.h"
-#include "journal/own_file.h"
+#include "core/history/fact.h"
+#include "core/rule/rule.h"
+#include "journal/folder/own_file.h"
+#include "journal/lines/fact_line.h"
 
 #include <filesystem>
 #include <fstream>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Three threads at one engine: one renders, one sends, one reads. Worth most under the thread sanitizer.
-#include "engine/drill_engine.h"
+#include "engine/drill/drill_engine.h"
 
 #include <doctest/doctest.h>
 

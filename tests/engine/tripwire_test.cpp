@@ -2,11 +2,11 @@
 // render() takes no memory and no lock, calls no system, writes no log and throws nothing.
 #ifndef PIOLO_SANITIZED
 
-#include "drill_script.h"
-#include "model_bench.h"
+#include "drill/drill_script.h"
+#include "playback/playback_bench.h"
 
-#include "engine/click_track.h"
-#include "engine/drill_engine.h"
+#include "engine/click/click_track.h"
+#include "engine/drill/drill_engine.h"
 #include "tripwire/tripwire.h"
 
 #include <doctest/doctest.h>
@@ -35,7 +35,7 @@ public:
         engine_.prepare({48'000}, 4'096);
         auto passage = plainPassage();
         for (int i = 0; i < 400; ++i) passage.notes.push_back(noteAt({i, 200}, {1, 50}, 30 + i % 90));
-        model_ = modelOf(passage, Tempo::bpm(300));
+        playback_ = playbackOf(passage, Tempo::bpm(300));
     }
 
     void renderBlocks(int count) noexcept {
@@ -72,7 +72,7 @@ private:
         command.runsEnded = runsEnded_;
         command.press = 1; // each is withdrawn by the next withdraw
         const bool hears = command.kind == Command::Kind::hear;
-        if (hears ? engine_.hear(model_) != 0 : engine_.send(command))
+        if (hears ? engine_.hear(playback_) != 0 : engine_.send(command))
             ++sent.at(static_cast<std::size_t>(command.kind));
         else
             ++refused;
@@ -97,13 +97,13 @@ private:
         for (Event event; engine_.read(event); ++told) {
             runsEnded_ = event.runsEnded;
             if (event.kind == Event::Kind::runEnded) ++runsTold;
-            if (event.kind == Event::Kind::modelEnded) ++modelsTold;
+            if (event.kind == Event::Kind::playbackEnded) ++modelsTold;
         }
     }
 
     Random random_;
     DrillEngine engine_;
-    ModelScore model_;
+    PlaybackScore playback_;
     std::array<float, 4'096> out_{};
     std::uint64_t runsEnded_ = 0;
 };
@@ -162,10 +162,10 @@ TEST_CASE("a million blocks of odd sizes with commands arriving all the time tri
     CHECK(ordeal.modelsTold > 100);
 }
 
-TEST_CASE("a written model trips no wire") {
+TEST_CASE("a written playback trips no wire") {
     auto passage = plainPassage();
     for (int i = 0; i < 200; ++i) passage.notes.push_back(noteAt({i, 100}, {1, 20}, 40 + i % 60));
-    ModelTrack track(modelOf(passage, Tempo::bpm(137)), {});
+    PlaybackTrack track(playbackOf(passage, Tempo::bpm(137)), {});
     track.prepare({48'000}, 512);
     std::array<float, 509> out{};
     const auto trips = tripsOf([&] {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "files/midi_file.h"
 
-#include "core/meter.h"
-#include "core/subdivision.h"
+#include "core/time/meter.h"
+#include "core/time/subdivision.h"
 #include "scratch_folder.h"
 
 #include <algorithm>

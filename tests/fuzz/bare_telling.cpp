@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The targets look at what comes back, not at what is printed: neither output nor Qt is needed.
-#include "app/score_words.h"
-#include "app/telling.h"
+#include "app/output/telling.h"
+#include "app/verbs/score_text.h"
 
 namespace piolo::app {
 

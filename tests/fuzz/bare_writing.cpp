@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sound is not made here: the verbs are tried up to the point where they would write.
-#include "app/track_file.h"
+#include "practice/sound_files/track_file.h"
 
-namespace piolo::app {
+namespace piolo::practice {
 
 Done writeTrackWav(const std::string& path, const engine::ClickTrack& /*track*/,
                    engine::SampleRate /*rate*/) {
@@ -14,4 +14,4 @@ Done writeTrackMidi(const std::string& path, const engine::ClickTrack& /*track*/
     return Fault{FaultNumber::cannotWrite, {path}, {}};
 }
 
-} // namespace piolo::app
+} // namespace piolo::practice

@@ -2,8 +2,8 @@
 #include "scratch_file.h"
 #include "target.h"
 
-#include "app/verb_list.h"
-#include "app/window_words.h"
+#include "app/verbs/verb_list.h"
+#include "app/window/window_arguments.h"
 
 #include <algorithm>
 #include <string>

@@ -2,9 +2,9 @@
 #include "scratch_file.h"
 #include "target.h"
 
-#include "app/journal_check.h"
-#include "core/notebook.h"
-#include "journal/practice_folder.h"
+#include "core/history/notebook.h"
+#include "journal/folder/practice_folder.h"
+#include "practice/check/journal_check.h"
 
 #include <algorithm>
 #include <array>
@@ -44,9 +44,9 @@ void runFolder(std::string_view bytes) {
     for (const Id passage : notebook.passages(true))
         hold(notebook.passage(passage)->standing == turned.passage(passage)->standing,
              "nor does it to a passage");
-    const auto files = app::journalFilesAt(folder);
+    const auto files = practice::journalFilesAt(folder);
     hold(bool(files), "a folder can be checked");
-    const auto faults = app::faultsOf(*files);
+    const auto faults = practice::faultsOf(*files);
     hold(faults.size() >= contents->faults.size(), "a check tells at least what reading tells");
 }
 

@@ -4,13 +4,13 @@
 #include "scratch_file.h"
 #include "target.h"
 
-#include "app/journal_check.h"
-#include "app/mark_lines.h"
-#include "app/verb_list.h"
-#include "app/window_words.h"
-#include "journal/fact_line.h"
-#include "journal/line_head.h"
-#include "journal/settings_json.h"
+#include "app/verbs/mark_lines.h"
+#include "app/verbs/verb_list.h"
+#include "app/window/window_arguments.h"
+#include "journal/lines/fact_line.h"
+#include "journal/lines/line_head.h"
+#include "journal/settings/settings_json.h"
+#include "practice/check/journal_check.h"
 
 #include <doctest/doctest.h>
 
@@ -135,7 +135,7 @@ TEST_CASE("a device's name that would lead out of the folder is refused wherever
 }
 
 TEST_CASE("a file that never ends is told, not waited for") {
-    const auto faults = app::faultsOf({{"/dev/zero"}, {}});
+    const auto faults = practice::faultsOf({{"/dev/zero"}, {}});
     REQUIRE(faults.size() == 1);
     CHECK(faults.front().number == cannotRead);
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "target.h"
 
-#include "journal/fact_line.h"
-#include "journal/line_head.h"
+#include "journal/lines/fact_line.h"
+#include "journal/lines/line_head.h"
 
 namespace piolo::fuzz {
 

@@ -2,7 +2,7 @@
 #include "scratch_file.h"
 #include "target.h"
 
-#include "app/mark_lines.h"
+#include "app/verbs/mark_lines.h"
 
 #include <cstdio>
 #include <memory>

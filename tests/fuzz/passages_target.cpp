@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "target.h"
 
-#include "core/import_plan.h"
-#include "journal/passage_file.h"
+#include "core/passage/import_plan.h"
+#include "journal/passage_file/passage_file.h"
 
 namespace piolo::fuzz {
 

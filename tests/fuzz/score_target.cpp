@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "target.h"
 
-#include "core/fraction_sum.h"
-#include "core/key_signature.h"
-#include "core/pitch_text.h"
-#include "score/excerpt.h"
-#include "score/musicxml_writer.h"
-#include "score/score_file.h"
+#include "core/music/key_signature.h"
+#include "core/music/pitch_text.h"
+#include "core/time/fraction_sum.h"
+#include "score/pick/excerpt.h"
+#include "score/read/score_file.h"
+#include "score/write/musicxml_writer.h"
 
 #include <algorithm>
 #include <string>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "target.h"
 
-#include "journal/settings_json.h"
+#include "journal/settings/settings_json.h"
 
 namespace piolo::fuzz {
 

@@ -2,7 +2,7 @@
 // The journal's world, made up: a clock that is set, ids that are counted, a disk that fails when told to.
 #pragma once
 
-#include "journal/ports.h"
+#include "journal/folder/ports.h"
 
 #include <cerrno>
 #include <condition_variable>

@@ -51,7 +51,7 @@ class Translations(unittest.TestCase):
                 self.assertEqual(have, plurals if code == "en" else whole)
 
     def test_every_language_that_can_be_chosen_has_its_file(self):
-        chosen = CODES.findall((ROOT / "src/models/language.cpp").read_text())
+        chosen = CODES.findall((ROOT / "src/models/settings/language.cpp").read_text())
         self.assertGreaterEqual(len(chosen), 3)
         self.assertEqual(sorted(chosen), sorted(self.files))
         for code, path in self.files.items():
@@ -100,7 +100,7 @@ class TextsOfTheModels(unittest.TestCase):
         return [call for helper in self.HELPER.findall(source) for call in re.findall(rf'\b{helper}\(\s*"[^"]*"', source)]
 
     def test_no_text_is_hidden_from_lupdate(self):
-        sources = sorted((ROOT / "src/models").glob("*.cpp"))
+        sources = sorted((ROOT / "src/models").rglob("*.cpp"))
         self.assertGreater(len(sources), 50)
         for source in sources:
             self.assertEqual(self.hidden(source.read_text()), [], source.name)

@@ -16,10 +16,10 @@ from workshop import Workshop
 
 TREE = Path(__file__).resolve().parents[2]
 FILES = (
-    "core/rule.cpp", "core/ladder.cpp", "core/metronome_scale.cpp", "core/metronome_scale.h",
-    "core/passage_fold.cpp", "core/passage_history.cpp", "core/passage_history.h", "core/notebook.cpp",
-    "core/scale_grid.cpp", "core/scale_proposal.cpp", "core/scale_walk.cpp",
-    "engine/pulse_grid.cpp",
+    "core/rule/rule.cpp", "core/rule/ladder.cpp", "core/time/metronome_scale.cpp", "core/time/metronome_scale.h",
+    "core/history/passage_fold.cpp", "core/history/passage_history.cpp", "core/history/passage_history.h", "core/history/notebook.cpp",
+    "core/scales/scale_grid.cpp", "core/scales/scale_proposal.cpp", "core/scales/scale_walk.cpp",
+    "engine/time/pulse_grid.cpp",
 )
 _DRILL = ("test_engine", "--source-file=*drill_fold_test*,*drill_tempo_test*,*drill_miss_test*")
 STEPS = {

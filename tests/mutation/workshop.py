@@ -34,7 +34,7 @@ class Workshop:
         return (self._tree / "src" / file).read_text()
 
     def headers(self):
-        return [path.read_text() for path in sorted((self._tree / "src").glob("*/*.h"))]
+        return [path.read_text() for path in sorted((self._tree / "src").rglob("*.h"))]
 
     def prepare(self):
         """Builds the unchanged copy and runs its tests: what fails already can catch nothing."""

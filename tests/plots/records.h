@@ -2,7 +2,7 @@
 // Passage records for drawing, made without a journal: a test says its days and runs in a word.
 #pragma once
 
-#include "core/notebook.h"
+#include "core/history/notebook.h"
 
 #include <string_view>
 

@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "accessible_walk.h"
-#include "screen_stage.h"
+#include "screen_fixture.h"
 
 #include <doctest/doctest.h>
 
 #include <QQmlComponent>
 
 using piolo::test::AccessibleWalk;
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 using piolo::test::walkAccessibly;
 
 namespace {
 
-void checkNamed(ScreenStage& stage, int least) {
+void checkNamed(ScreenFixture& stage, int least) {
     const AccessibleWalk walk = walkAccessibly(stage.window());
     CHECK(walk.controls >= least);
     CHECK(walk.nameless.join("\n").toStdString() == "");
@@ -21,7 +21,7 @@ void checkNamed(ScreenStage& stage, int least) {
 } // namespace
 
 TEST_CASE("every control of every screen has a name for a screen reader") {
-    ScreenStage stage;
+    ScreenFixture stage;
     for (const auto* screen : {"passages", "scales", "log", "settings", "help"}) {
         CAPTURE(screen);
         stage.room().setScreen(QString::fromLatin1(screen));
@@ -37,12 +37,12 @@ TEST_CASE("every control of every screen has a name for a screen reader") {
 }
 
 TEST_CASE("the first start, too") {
-    ScreenStage stage(true);
+    ScreenFixture stage(true);
     checkNamed(stage, 4);
 }
 
 TEST_CASE("a nameless button is found") {
-    ScreenStage stage;
+    ScreenFixture stage;
     QQmlComponent component(qmlEngine(stage.find("other")));
     component.setData("import QtQuick.Templates as T\nT.Button { implicitWidth: 40; implicitHeight: 40 }",
                       QUrl());

@@ -2,7 +2,7 @@
 // Every text of every screen against its ground, measured on the pictures: WCAG 2.1, success criterion 1.4.3
 // (AA), with its definitions of relative luminance and contrast ratio (w3.org/TR/WCAG21; the numbers from
 // memory).
-#include "screen_stage.h"
+#include "screen_fixture.h"
 
 #include <doctest/doctest.h>
 
@@ -11,7 +11,7 @@
 #include <algorithm>
 #include <cmath>
 
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 
 namespace {
 
@@ -82,7 +82,7 @@ struct Measured {
 };
 
 /// The texts that are shown, and where.
-QHash<const QQuickItem*, QRectF> places(const ScreenStage& stage) {
+QHash<const QQuickItem*, QRectF> places(const ScreenFixture& stage) {
     QHash<const QQuickItem*, QRectF> found;
     for (const QQuickItem* item : stage.shown())
         if (item->inherits("QQuickText")) found.insert(item, item->mapRectToScene(item->boundingRect()));
@@ -90,7 +90,7 @@ QHash<const QQuickItem*, QRectF> places(const ScreenStage& stage) {
 }
 
 /// A picture in which all texts are where they are: lists take their places while they are drawn.
-QImage settled(ScreenStage& stage) {
+QImage settled(ScreenFixture& stage) {
     for (int turn = 0; turn < 20; ++turn) {
         const auto before = places(stage);
         QImage picture = stage.shot();
@@ -100,7 +100,7 @@ QImage settled(ScreenStage& stage) {
     return {};
 }
 
-Measured measure(ScreenStage& stage) {
+Measured measure(ScreenFixture& stage) {
     Measured measured;
     const QImage picture = settled(stage);
     for (const QQuickItem* item : stage.shown()) {
@@ -117,7 +117,7 @@ Measured measure(ScreenStage& stage) {
     return measured;
 }
 
-void checkBothThemes(ScreenStage& stage, const char* screen, int least) {
+void checkBothThemes(ScreenFixture& stage, const char* screen, int least) {
     CAPTURE(screen);
     for (const bool dark : {false, true}) {
         CAPTURE(dark);
@@ -145,7 +145,7 @@ TEST_CASE("contrast is measured as the guidelines define it") {
 }
 
 TEST_CASE("every text of every screen has the contrast that AA asks for, in both themes") {
-    ScreenStage stage;
+    ScreenFixture stage;
     for (const auto* screen : {"passages", "log", "settings", "help"}) {
         stage.room().setScreen(QString::fromLatin1(screen));
         checkBothThemes(stage, screen, 12);
@@ -164,7 +164,7 @@ TEST_CASE("every text of every screen has the contrast that AA asks for, in both
 }
 
 TEST_CASE("in the smallest window every text has that contrast, too") {
-    ScreenStage stage;
+    ScreenFixture stage;
     stage.resize(1024, 640);
     for (const auto* screen : {"passages", "log", "settings", "help"}) {
         stage.room().setScreen(QString::fromLatin1(screen));
@@ -180,7 +180,7 @@ TEST_CASE("in the smallest window every text has that contrast, too") {
 }
 
 TEST_CASE("a text without contrast is found") {
-    ScreenStage stage;
+    ScreenFixture stage;
     stage.room().setScreen(QStringLiteral("help"));
     stage.play(0.05);
     for (QQuickItem* item : stage.shown())
@@ -190,6 +190,6 @@ TEST_CASE("a text without contrast is found") {
 }
 
 TEST_CASE("the first start has that contrast, too") {
-    ScreenStage stage(true);
+    ScreenFixture stage(true);
     checkBothThemes(stage, "welcome", 8);
 }

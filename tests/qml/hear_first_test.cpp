@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A passage's notes heard first, by keys alone.
 #include "accessible_walk.h"
-#include "screen_stage.h"
+#include "screen_fixture.h"
 
 #include <doctest/doctest.h>
 
@@ -9,7 +9,7 @@
 
 using namespace piolo;
 using piolo::models::DrillModel;
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 
 namespace {
 
@@ -35,7 +35,7 @@ struct Noted {
         const QQuickItem* item = stage.find(QString::fromLatin1(name));
         return item != nullptr && item->isVisible();
     }
-    ScreenStage stage;
+    ScreenFixture stage;
 };
 
 } // namespace

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The main job by keys alone, from the drill screen to the log.
-#include "screen_stage.h"
+#include "screen_fixture.h"
 
 #include <doctest/doctest.h>
 
 using namespace piolo;
 using piolo::models::DrillModel;
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 
 namespace {
 
@@ -19,7 +19,7 @@ struct Drilled {
     [[nodiscard]] const PassageRecord& record() {
         return *stage.room().book().notebook().passage(stage.passage());
     }
-    ScreenStage stage;
+    ScreenFixture stage;
 };
 
 } // namespace
@@ -99,9 +99,9 @@ TEST_CASE("while the click runs no text is smaller than a twenty-fifth of the wi
 TEST_CASE("sound that is lost is told in one line, and no longer when it is back") {
     Drilled drilled;
     CHECK(drilled.stage.room().notice() == "");
-    drilled.stage.sound().become(models::SoundHealth::silent);
+    drilled.stage.sound().become(practice::SoundHealth::silent);
     CHECK(drilled.stage.room().notice() != "");
     CHECK(drilled.stage.find("notice")->isVisible());
-    drilled.stage.sound().become(models::SoundHealth::playing);
+    drilled.stage.sound().become(practice::SoundHealth::playing);
     CHECK(drilled.stage.room().notice() == "");
 }

@@ -11,7 +11,7 @@
 using namespace piolo;
 using piolo::models::DrillModel;
 using piolo::models::RunThroughModel;
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 
 namespace {
 
@@ -43,7 +43,7 @@ struct KeysScreen {
     }
     [[nodiscard]] models::KeyBindings& keys() { return *stage.room().keys(); }
 
-    ScreenStage stage;
+    ScreenFixture stage;
 };
 
 /// The window at every size in both themes, after `act`: what is said then is in sight.

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The screens in every language.
-#include "models/language.h"
-#include "screen_stage.h"
+#include "models/settings/language.h"
+#include "screen_fixture.h"
 #include "text_walk.h"
 
 #include <doctest/doctest.h>
@@ -12,7 +12,7 @@
 
 using namespace piolo;
 using piolo::test::cutTexts;
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 
 namespace {
 
@@ -30,7 +30,7 @@ struct Spoken {
     }
 };
 
-void checkWhole(ScreenStage& stage, const std::string& place) {
+void checkWhole(ScreenFixture& stage, const std::string& place) {
     for (const QSize size : {QSize(1024, 640), QSize(1280, 800), QSize(1920, 1080)}) {
         stage.resize(size.width(), size.height());
         QString cut = "not looked at";
@@ -45,7 +45,7 @@ void checkWhole(ScreenStage& stage, const std::string& place) {
     }
 }
 
-void walkTheDrill(ScreenStage& stage) {
+void walkTheDrill(ScreenFixture& stage) {
     stage.room().openDrill(QString::fromStdString(stage.passage().text()));
     stage.play(0.1);
     checkWhole(stage, "drill");
@@ -63,7 +63,7 @@ void walkTheDrill(ScreenStage& stage) {
     stage.play(1);
 }
 
-void walkTheScreens(ScreenStage& stage) {
+void walkTheScreens(ScreenFixture& stage) {
     stage.room().setScreen("passages");
     stage.play(0.1);
     checkWhole(stage, "passages");
@@ -107,17 +107,17 @@ TEST_CASE("in every language no text of a screen is cut off in a small window") 
     for (const std::string code : {"en", "de", "it"}) {
         CAPTURE(code);
         const Spoken spoken(code.c_str());
-        ScreenStage stage;
+        ScreenFixture stage;
         walkTheDrill(stage);
         walkTheScreens(stage);
         CHECK(stage.warnings().join("\n").toStdString() == "");
-        ScreenStage first(true);
+        ScreenFixture first(true);
         checkWhole(first, "welcome");
     }
 }
 
 TEST_CASE("a text that is cut off, stands out of its button or lies over another is found") {
-    ScreenStage stage;
+    ScreenFixture stage;
     const auto found = [&](const char* source) {
         QQmlComponent component(qmlEngine(stage.find("other")));
         component.setData(source, QUrl());
@@ -139,7 +139,7 @@ TEST_CASE("a text that is cut off, stands out of its button or lies over another
 
 TEST_CASE("a language that is chosen is spoken at once, and the choice keeps the focus") {
     const Spoken before("en");
-    ScreenStage stage;
+    ScreenFixture stage;
     stage.room().setScreen("settings");
     stage.play(0.1);
     const auto tab = [&] { return stage.find("tab-settings")->property("text").toString(); };
@@ -156,7 +156,7 @@ TEST_CASE("a language that is chosen is spoken at once, and the choice keeps the
 }
 
 TEST_CASE("F1 opens the help at the chapter of the screen, and Esc leads back") {
-    ScreenStage stage;
+    ScreenFixture stage;
     const auto chapter = [&] {
         for (QQuickItem* item : stage.shown())
             if (item->objectName().startsWith("chapter-") && item->property("here").toBool())
@@ -182,7 +182,7 @@ TEST_CASE("F1 opens the help at the chapter of the screen, and Esc leads back") 
 }
 
 TEST_CASE("while the click runs F1 does nothing") {
-    ScreenStage stage;
+    ScreenFixture stage;
     stage.room().openDrill(QString::fromStdString(stage.passage().text()));
     stage.play(0.1);
     stage.tap(Qt::Key_Space);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The log's screen by mouse and keys.
-#include "models/log_curves_item.h"
+#include "models/log/log_curves_item.h"
 #include "screen_shots.h"
 
 #include <doctest/doctest.h>
@@ -12,7 +12,7 @@
 using namespace piolo;
 using piolo::models::LogCurvesItem;
 using piolo::test::keepShot;
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 
 namespace {
 
@@ -50,7 +50,7 @@ struct LogScreen {
     [[nodiscard]] std::size_t entries() {
         return stage.room().book().notebook().passage(stage.passage())->entries.size();
     }
-    ScreenStage stage;
+    ScreenFixture stage;
 };
 
 } // namespace

@@ -2,7 +2,7 @@
 // The picture of the music by mouse and keys: taken in, framed, shown for the drill, and gone.
 #include "../pictures/test_sheet.h"
 #include "accessible_walk.h"
-#include "models/music_picture.h"
+#include "models/pictures/music_picture.h"
 #include "screen_shots.h"
 
 #include <doctest/doctest.h>
@@ -15,7 +15,7 @@
 
 using namespace piolo;
 using models::MusicPicture;
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 
 namespace {
 
@@ -83,13 +83,13 @@ struct Pictured {
         test::shootAll(stage, name, [] { QTest::qWait(300); }); // the page is read again for another size
     }
     QTemporaryDir scratch;
-    ScreenStage stage;
+    ScreenFixture stage;
     bool fileGone = false;
 };
 
 constexpr Picture twoStaves{{}, 400, 2200, 9200, 2000};
 
-QStringList textsShown(const ScreenStage& stage) {
+QStringList textsShown(const ScreenFixture& stage) {
     QStringList texts;
     for (QQuickItem* item : stage.shown())
         if (item->inherits("QQuickText")) texts << item->property("text").toString();

@@ -10,7 +10,7 @@
 #include <QTest>
 
 using namespace piolo;
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 using piolo::test::walkAccessibly;
 
 namespace {
@@ -87,7 +87,7 @@ struct Desk {
     [[nodiscard]] QString path(const char* name) const { return scratch.filePath(QString::fromLatin1(name)); }
 
     QTemporaryDir scratch;
-    ScreenStage stage;
+    ScreenFixture stage;
 };
 
 } // namespace

@@ -7,7 +7,7 @@
 #include <QTest>
 
 using namespace piolo;
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 
 namespace {
 
@@ -19,7 +19,7 @@ QQuickItem* inputOf(QQuickItem* item) {
 }
 
 /// Types over what stands in that field, as a player would.
-void type(ScreenStage& stage, const char* field, const QString& text) {
+void type(ScreenFixture& stage, const char* field, const QString& text) {
     QQuickItem* item = stage.find(QStringLiteral("field-") + QLatin1String(field));
     CAPTURE(std::string(field));
     REQUIRE(item != nullptr);
@@ -32,14 +32,14 @@ void type(ScreenStage& stage, const char* field, const QString& text) {
     stage.play(0.05);
 }
 
-QStringList textsShown(const ScreenStage& stage) {
+QStringList textsShown(const ScreenFixture& stage) {
     QStringList texts;
     for (QQuickItem* item : stage.shown())
         if (item->inherits("QQuickText")) texts << item->property("text").toString();
     return texts;
 }
 
-bool enabled(const ScreenStage& stage, const char* name) {
+bool enabled(const ScreenFixture& stage, const char* name) {
     QQuickItem* item = stage.find(QString::fromLatin1(name));
     return item != nullptr && item->isEnabled();
 }
@@ -52,7 +52,7 @@ struct Passages {
     ~Passages() { CHECK(stage.warnings().join("\n").toStdString() == ""); }
     [[nodiscard]] models::PassageEditor& editor() { return *stage.room().editor(); }
     [[nodiscard]] const PassageRecord& record(Id id) { return *stage.room().book().notebook().passage(id); }
-    ScreenStage stage;
+    ScreenFixture stage;
 };
 
 } // namespace
@@ -155,7 +155,7 @@ TEST_CASE("an empty folder's list says where the first passage is made") {
 }
 
 TEST_CASE("the first start: a name, a target, Return, and the drill is there") {
-    ScreenStage stage(true);
+    ScreenFixture stage(true);
     REQUIRE(stage.room().screen() == "welcome");
     stage.play(0.1);
     for (const char letter : std::string("coda")) QTest::keyClick(&stage.window(), letter);
@@ -169,7 +169,7 @@ TEST_CASE("the first start: a name, a target, Return, and the drill is there") {
 }
 
 TEST_CASE("the first start says the cautions in plain words") {
-    ScreenStage stage(true);
+    ScreenFixture stage(true);
     const QString all = textsShown(stage).join('\n');
     CHECK(all.contains("Pain, tingling or numbness means stop, and see a professional"));
     CHECK(all.contains("Add minutes gradually"));
@@ -178,7 +178,7 @@ TEST_CASE("the first start says the cautions in plain words") {
 }
 
 TEST_CASE("the pages scroll by keyboard, and the focus is never out of sight") {
-    ScreenStage stage;
+    ScreenFixture stage;
     stage.resize(1024, 640);
     stage.room().setScreen("settings");
     stage.play(0.1);

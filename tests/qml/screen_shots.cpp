@@ -14,7 +14,7 @@ void keepShot(const QImage& picture, const QString& name) {
     CHECK(picture.save(file));
 }
 
-void shootAll(ScreenStage& stage, const QString& name, const std::function<void()>& settle,
+void shootAll(ScreenFixture& stage, const QString& name, const std::function<void()>& settle,
               const std::function<void(const QImage&, bool)>& look) {
     for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)}) {
         stage.resize(size.width(), size.height());

@@ -2,7 +2,7 @@
 // Pictures of the window, kept for the eye in the folder of the build.
 #pragma once
 
-#include "screen_stage.h"
+#include "screen_fixture.h"
 
 #include <functional>
 
@@ -14,7 +14,7 @@ void keepShot(const QImage& picture, const QString& name);
 /// Shows the window at every size in both themes, keeps each picture, and leaves it light at 1280x800.
 /// `settle` is called before a picture is taken, `look` with each picture and whether it is dark.
 void shootAll(
-    ScreenStage& stage, const QString& name, const std::function<void()>& settle = [] {},
+    ScreenFixture& stage, const QString& name, const std::function<void()>& settle = [] {},
     const std::function<void(const QImage&, bool)>& look = [](const QImage&, bool) {});
 
 } // namespace piolo::test

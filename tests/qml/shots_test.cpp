@@ -6,7 +6,7 @@
 
 #include <QSet>
 
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 
 namespace {
 
@@ -17,7 +17,7 @@ int colours(const QImage& image) {
     return static_cast<int>(seen.size());
 }
 
-void shoot(ScreenStage& stage, const QString& name) {
+void shoot(ScreenFixture& stage, const QString& name) {
     const auto settle = [] {};
     piolo::test::shootAll(stage, name, settle, [](const QImage& picture, bool dark) {
         CHECK(colours(picture) > 8);
@@ -28,7 +28,7 @@ void shoot(ScreenStage& stage, const QString& name) {
 } // namespace
 
 TEST_CASE("every screen has a picture in both themes at every size, and QML has nothing to complain of") {
-    ScreenStage stage;
+    ScreenFixture stage;
     stage.room().openDrill(QString::fromStdString(stage.passage().text()));
     stage.play(0.1);
     shoot(stage, QStringLiteral("drill"));
@@ -65,7 +65,7 @@ TEST_CASE("every screen has a picture in both themes at every size, and QML has 
 }
 
 TEST_CASE("the first start has a picture, too") {
-    ScreenStage stage(true);
+    ScreenFixture stage(true);
     CHECK(stage.room().screen() == "welcome");
     shoot(stage, QStringLiteral("welcome"));
     CHECK(stage.warnings().join("\n").toStdString() == "");

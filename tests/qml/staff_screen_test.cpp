@@ -6,7 +6,7 @@
 #include <doctest/doctest.h>
 
 using namespace piolo;
-using piolo::test::ScreenStage;
+using piolo::test::ScreenFixture;
 
 namespace {
 
@@ -36,7 +36,7 @@ struct Noted {
         return item->property(property).toInt();
     }
     void shoot(const char* name) { test::shootAll(stage, QString::fromLatin1(name)); }
-    ScreenStage stage;
+    ScreenFixture stage;
 };
 
 } // namespace

@@ -2,8 +2,8 @@
 #include "packed.h"
 #include "score_text.h"
 
-#include "score/limits.h"
-#include "score/score_file.h"
+#include "score/read/limits.h"
+#include "score/read/score_file.h"
 
 #include <array>
 #include <zip.h>

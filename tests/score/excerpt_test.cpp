@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "score_text.h"
 
-#include "score/excerpt.h"
-#include "score/score_file.h"
+#include "score/pick/excerpt.h"
+#include "score/read/score_file.h"
 
 using namespace piolo;
 using namespace piolo::test;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "score_text.h"
 
-#include "score/score_file.h"
+#include "score/read/score_file.h"
 
 using namespace piolo;
 using namespace piolo::test;

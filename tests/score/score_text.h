@@ -2,7 +2,7 @@
 // Small scores, written where they are read.
 #pragma once
 
-#include "score/score_reader.h"
+#include "score/read/score_reader.h"
 
 #include <doctest/doctest.h>
 #include <string>

@@ -4,7 +4,7 @@
 // schema/musicxml.xsd 4.0.
 #include "score_text.h"
 
-#include "core/fraction_sum.h"
+#include "core/time/fraction_sum.h"
 
 #include <numeric>
 

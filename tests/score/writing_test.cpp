@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "score/excerpt.h"
-#include "score/musicxml_writer.h"
+#include "score/pick/excerpt.h"
+#include "score/write/musicxml_writer.h"
 #include "score_text.h"
 
-#include "core/fraction_sum.h"
-#include "core/pitch_text.h"
+#include "core/music/pitch_text.h"
+#include "core/time/fraction_sum.h"
 
 #include <algorithm>
 #include <random>

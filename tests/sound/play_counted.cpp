@@ -2,7 +2,7 @@
 // Plays samples that say their own number, through the default device, and writes what it believes to be
 // audible: `play_counted SECONDS [BLOCK_MILLIS]`. With BLOCK_MILLIS the window's thread is blocked that long,
 // three times.
-#include "device/sound_out.h"
+#include "device/sound/sound_out.h"
 
 #include <QCoreApplication>
 #include <QTimer>

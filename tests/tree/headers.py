@@ -24,7 +24,7 @@ def stood_alone(entries):
     """The headers, as "room/name.h", that a .cpp of the room read first."""
     headers = set()
     for entry in entries:
-        room = re.search(r"/src/(\w+)/(\w+)\.cpp$", entry["file"])
+        room = re.search(r"/src/(\w+(?:/\w+)*)/(\w+)\.cpp$", entry["file"])
         if not room or "cmake_pch" in entry["command"]:
             continue
         with open(entry["file"], encoding="utf-8") as file:

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Bars from a MusicXML file for the form of a new passage: its path is typed, or the file dropped here.
+import QtQuick
+import Piolo
+
+Card {
+    id: card
+
+    required property MusicImport music
+
+    signal done()
+
+    property string typed: ""
+
+    function begin() {
+        path.take();
+    }
+    readonly property bool read: music.file !== ""
+    readonly property real third: (width - 48 - 2 * Theme.gap) / 3
+
+    Accessible.role: Accessible.Dialog
+    Accessible.name: heading.text
+
+    DropArea {
+        anchors.fill: parent
+        keys: ["text/uri-list"]
+        onDropped: drop => card.music.read(drop.urls[0])
+    }
+    Column {
+        x: 24
+        y: Theme.gap
+        width: parent.width - 48
+        spacing: 12
+
+        InkText {
+            id: heading
+            text: qsTr("A passage from a music file")
+            font.pixelSize: 22
+            font.weight: Font.DemiBold
+            Accessible.role: Accessible.Heading
+        }
+        InkText {
+            width: parent.width
+            text: qsTr("MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type where it is, or drop it here.")
+            color: Theme.faint
+            wrapMode: Text.WordWrap
+        }
+        Field {
+            id: path
+            objectName: "music-path"
+            width: parent.width
+            label: qsTr("File")
+            fault: card.read ? "" : card.music.fault
+            text: card.typed
+            onTyped: text => card.typed = text
+            onAccepted: card.music.read(card.typed)
+        }
+        InkText {
+            width: parent.width
+            visible: card.read
+            text: card.music.title
+            font.weight: Font.DemiBold
+            elide: Text.ElideRight
+        }
+        Row {
+            visible: card.read
+            spacing: Theme.gap
+
+            Choice {
+                objectName: "music-part"
+                width: card.third
+                label: qsTr("Part")
+                options: card.music.parts
+                value: card.music.part
+                onChosen: value => card.music.part = value
+            }
+            Field {
+                objectName: "music-from"
+                width: card.third
+                label: qsTr("From bar")
+                text: card.music.from
+                onTyped: text => card.music.from = text
+            }
+            Field {
+                objectName: "music-to"
+                width: card.third
+                label: qsTr("To bar")
+                text: card.music.to
+                fault: card.music.fault
+                onTyped: text => card.music.to = text
+            }
+        }
+        InkText {
+            objectName: "music-summary"
+            width: parent.width
+            visible: card.read
+            text: card.music.summary === "" ? card.music.barsText : card.music.summary
+            color: Theme.faint
+            wrapMode: Text.WordWrap
+        }
+        Row {
+            spacing: 12
+
+            InkButton {
+                objectName: "music-read"
+                visible: !card.read
+                text: qsTr("Read it")
+                strong: enabled
+                enabled: card.typed !== ""
+                onClicked: card.music.read(card.typed)
+            }
+            InkButton {
+                objectName: "music-take"
+                visible: card.read
+                text: qsTr("Take these bars")
+                strong: enabled
+                enabled: card.music.summary !== ""
+                onClicked: {
+                    card.music.take();
+                    card.done();
+                }
+            }
+            InkButton {
+                objectName: "music-cancel"
+                text: qsTr("Back to the form")
+                onClicked: card.done()
+            }
+        }
+    }
+}

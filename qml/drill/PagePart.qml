@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The part of a page that shows a passage, as large as its place allows. Paper stays white in both themes.
+import QtQuick
+import QtQuick.Window
+import Piolo
+
+Item {
+    id: place
+
+    required property MusicPicture picture
+    /// Of the line that stands here when the picture cannot be shown.
+    property real size: Theme.body
+
+    readonly property bool missing: page.status === Image.Error
+    readonly property real shape: page.implicitHeight > 0
+        ? page.implicitWidth * picture.width / (page.implicitHeight * picture.height) : 1
+    readonly property real paperHeight: Math.min(height, width / shape)
+
+    /// The page is read in steps of size, the same for every place in the window: it is decoded once, and not
+    /// again when the click starts. 4096 is what every graphics card takes.
+    readonly property real wanted: Math.max(640, Window.width) * Screen.devicePixelRatio * 1.5 / picture.width
+    readonly property int detail: Math.min(4096, Math.round(Math.pow(2, Math.ceil(Math.log2(wanted) * 2) / 2)))
+
+    Rectangle {
+        id: paper
+        x: Math.round((place.width - width) / 2)
+        y: Math.round((place.height - height) / 2)
+        width: Math.round(place.paperHeight * place.shape)
+        height: Math.round(place.paperHeight)
+        visible: page.status === Image.Ready
+        color: "white"
+        clip: true
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("The music of the passage")
+
+        Image {
+            id: page
+            objectName: "page"
+            x: -place.picture.left * width
+            y: -place.picture.top * height
+            width: paper.width / place.picture.width
+            height: paper.height / place.picture.height
+            source: place.picture.url
+            sourceSize.width: place.detail
+            sourceSize.height: place.detail
+            asynchronous: true
+            autoTransform: true
+            mipmap: true
+            Accessible.ignored: true
+        }
+        Rectangle {
+            anchors.fill: parent
+            color: "transparent"
+            border.color: Theme.edge
+        }
+    }
+    InkText {
+        objectName: "pictureMissing"
+        anchors.fill: parent
+        visible: place.missing
+        horizontalAlignment: Text.AlignHCenter
+        verticalAlignment: Text.AlignVCenter
+        wrapMode: Text.Wrap
+        elide: Text.ElideRight
+        text: qsTr("The picture of the music cannot be read from the practice folder.")
+        color: Theme.faint
+        font.pixelSize: place.size
+    }
+}

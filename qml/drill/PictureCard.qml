@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The picture of a passage's music, in the place of the form: taken in, cropped, removed.
+import QtQuick
+import Piolo
+
+Card {
+    id: card
+
+    required property MusicPicture picture
+    required property string title
+
+    signal done()
+
+    /// Another picture is to be taken in place of the one there is.
+    property bool changing: false
+    readonly property bool cropping: picture.known && !changing
+
+    function begin() {
+        changing = false;
+        if (cropping)
+            crop.forceActiveFocus(Qt.TabFocusReason);
+        else
+            file.take();
+    }
+    function keep() {
+        picture.keepFrame();
+        done();
+    }
+    function leave() {
+        picture.frame.revert();
+        picture.taking.close();
+        done();
+    }
+
+    Accessible.role: Accessible.Dialog
+    Accessible.name: heading.text
+    Keys.onEscapePressed: leave()
+
+    Connections {
+        target: card.picture
+        function onChanged() {
+            card.changing = false;
+            if (card.visible && card.cropping)
+                crop.forceActiveFocus(Qt.TabFocusReason);
+        }
+    }
+    DropArea {
+        anchors.fill: parent
+        keys: ["text/uri-list"]
+        onDropped: drop => card.picture.taking.read(drop.urls[0])
+    }
+    InkText {
+        id: heading
+        anchors.left: parent.left
+        anchors.right: remove.visible ? remove.left : parent.right
+        anchors.top: parent.top
+        anchors.margins: Theme.gap
+        anchors.leftMargin: 24
+        text: qsTr("The music of “%1”").arg(card.title)
+        font.pixelSize: 22
+        font.weight: Font.DemiBold
+        elide: Text.ElideRight
+        Accessible.role: Accessible.Heading
+    }
+    InkButton {
+        id: remove
+        objectName: "pictureRemove"
+        anchors.right: parent.right
+        anchors.rightMargin: 24
+        anchors.verticalCenter: heading.verticalCenter
+        visible: card.cropping
+        text: qsTr("Remove")
+        ink: Theme.miss
+        onClicked: {
+            card.picture.remove();
+            file.take();
+        }
+    }
+    ScrollColumn {
+        anchors.top: heading.bottom
+        anchors.topMargin: 12
+        anchors.left: parent.left
+        anchors.leftMargin: 24
+        anchors.right: parent.right
+        anchors.rightMargin: 8
+        anchors.bottom: buttons.top
+        anchors.bottomMargin: 12
+        visible: !card.cropping
+
+        PictureFile {
+            id: file
+            width: parent.width
+            picture: card.picture
+        }
+    }
+    Column {
+        id: choices
+        anchors.top: heading.bottom
+        anchors.topMargin: 14
+        anchors.left: parent.left
+        anchors.leftMargin: 24
+        anchors.right: parent.right
+        anchors.rightMargin: 24
+        visible: card.cropping && !crop.missing
+        spacing: 8
+
+        InkText {
+            width: parent.width
+            text: qsTr("Drag the frame around the passage, or move what is picked here with the arrow keys: Shift for larger steps, Space for the next edge.")
+            color: Theme.faint
+            font.pixelSize: Theme.small
+            wrapMode: Text.WordWrap
+        }
+        Pills {
+            width: parent.width
+            label: qsTr("What the arrow keys move")
+            options: [
+                {value: PictureFrame.All, text: qsTr("frame")},
+                {value: PictureFrame.Top, text: qsTr("top")},
+                {value: PictureFrame.Right, text: qsTr("right")},
+                {value: PictureFrame.Bottom, text: qsTr("bottom")},
+                {value: PictureFrame.Left, text: qsTr("left")}
+            ]
+            value: crop.edges
+            onChosen: value => crop.edges = value
+        }
+    }
+    PictureCrop {
+        id: crop
+        anchors.top: choices.bottom
+        anchors.topMargin: 16
+        anchors.left: parent.left
+        anchors.leftMargin: 24
+        anchors.right: parent.right
+        anchors.rightMargin: 24
+        anchors.bottom: buttons.top
+        anchors.bottomMargin: 20
+        visible: card.cropping
+        picture: card.picture
+    }
+    Flow {
+        id: buttons
+        anchors.left: parent.left
+        anchors.leftMargin: 24
+        anchors.right: parent.right
+        anchors.rightMargin: 24
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Theme.gap
+        spacing: 12
+
+        InkButton {
+            objectName: "pictureKeep"
+            visible: card.cropping
+            text: card.picture.frame.moved ? qsTr("Keep this part") : qsTr("Done")
+            strong: true
+            onClicked: card.keep()
+        }
+        InkButton {
+            objectName: "pictureWhole"
+            visible: card.cropping && !crop.missing
+            text: qsTr("Whole page")
+            onClicked: card.picture.frame.widen()
+        }
+        InkButton {
+            objectName: "pictureOther"
+            visible: card.cropping
+            text: qsTr("Another picture")
+            onClicked: {
+                card.changing = true;
+                file.take();
+            }
+        }
+        InkButton {
+            objectName: "pictureRestore"
+            visible: card.picture.removedNow
+            text: qsTr("Take the removal back")
+            onClicked: card.picture.restore()
+        }
+        InkButton {
+            objectName: "pictureLeave"
+            visible: !card.cropping || card.picture.frame.moved
+            text: card.cropping ? qsTr("Leave as it was") : qsTr("Back to the form")
+            onClicked: card.leave()
+        }
+    }
+}

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where the picture of the music comes from: a file, a page of a PDF, or the page that the piece has already.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
+import QtQuick
+import Piolo
+
+Column {
+    id: source
+
+    required property MusicPicture picture
+    property string typed: ""
+
+    readonly property PictureTaking taking: picture.taking
+    readonly property var offers: picture.offers
+
+    function take() {
+        path.take();
+    }
+
+    spacing: 12
+
+    InkText {
+        width: parent.width
+        text: qsTr("A PNG or JPEG, or a PDF of which you choose a page. Type where it is, or drop it here. It is copied into the practice folder.")
+        color: Theme.faint
+        wrapMode: Text.WordWrap
+    }
+    Field {
+        id: path
+        objectName: "picture-path"
+        width: parent.width
+        label: qsTr("File")
+        fault: source.taking.fault
+        text: source.typed
+        onTyped: text => {
+            source.typed = text;
+            source.taking.close();
+        }
+        onAccepted: source.taking.read(source.typed)
+    }
+    Row {
+        visible: source.taking.pages > 0
+        spacing: 12
+
+        Stepper {
+            objectName: "picture-page"
+            width: 160
+            label: qsTr("Page, of %1").arg(source.taking.pages)
+            words: source.taking.page
+            from: 1
+            to: source.taking.pages
+            value: source.taking.page
+            onMoved: value => source.taking.page = value
+        }
+        InkButton {
+            objectName: "picture-take-page"
+            anchors.bottom: parent.bottom
+            text: qsTr("Take this page")
+            strong: enabled
+            enabled: !source.taking.busy
+            onClicked: source.taking.takePage()
+        }
+    }
+    Row {
+        visible: source.taking.pages === 0 || source.taking.busy
+        spacing: 12
+
+        InkButton {
+            objectName: "picture-read"
+            text: qsTr("Take it")
+            visible: source.taking.pages === 0
+            strong: enabled
+            enabled: source.typed !== "" && !source.taking.busy
+            onClicked: source.taking.read(source.typed)
+        }
+        InkText {
+            anchors.verticalCenter: parent.verticalCenter
+            visible: source.taking.busy
+            text: qsTr("Reading …")
+            color: Theme.faint
+        }
+    }
+    InkText {
+        width: parent.width
+        visible: source.offers.length > 0
+        topPadding: 8
+        text: qsTr("Or a page that this piece has already")
+        font.weight: Font.DemiBold
+        elide: Text.ElideRight
+    }
+    Repeater {
+        model: source.offers
+
+        InkButton {
+            required property var modelData
+            objectName: "picture-offered"
+            width: Math.min(implicitWidth, source.width)
+            text: modelData.text
+            onClicked: source.picture.takeOffered(modelData.value)
+        }
+    }
+}

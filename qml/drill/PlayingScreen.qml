@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The drill while the click runs: readable from the music stand, nothing else to look at.
+import QtQuick
+import Piolo
+
+Item {
+    id: screen
+
+    required property DrillModel drill
+    required property KeyBindings keys
+    required property MusicPicture picture
+
+    /// Nothing is smaller than this.
+    readonly property real least: height / 25
+    readonly property real margin: height / 16
+
+    /// The music has most of the room; the figures stand above it.
+    readonly property bool withMusic: withStaff || (picture.known && !music.missing)
+    /// Notes that are known are drawn where there is no picture of them.
+    readonly property bool withStaff: drill.staff.known && !picture.known
+    readonly property real musicHeight: withStaff ? staff.wantedHeight : desk.width / music.shape
+    readonly property real beatsHeight: desk.height * 0.11
+    readonly property int barRows: bar.rows
+    /// A wide strip of music leaves more for the figures.
+    readonly property real head: Math.max(desk.height * 0.2, Math.min(desk.height * 0.4,
+        desk.height - beatsHeight * bar.rows - margin - musicHeight))
+
+    Accessible.role: Accessible.Pane
+    Accessible.name: qsTr("The click runs. %1 marks a miss, %2 stops.").arg(keys.markKeys).arg(keys.stopKeys)
+
+    LadderPicture {
+        id: ladder
+        x: screen.margin
+        y: screen.margin
+        width: screen.withMusic ? Math.min(screen.width * 0.16, screen.height * 0.32) : Math.min(screen.width * 0.25, screen.height * 0.5)
+        height: screen.height - 2 * screen.margin
+        ladder: screen.drill.ladder
+        streakWords: screen.drill.streakText
+        dots: false
+        targetWords: qsTr("%1 ↑", "the target, further up").arg(screen.drill.targetText)
+        notes: false
+        figure: screen.least * 1.1
+        leastStep: screen.height / 9
+    }
+
+    Item {
+        id: desk
+        anchors.left: ladder.right
+        anchors.leftMargin: screen.margin
+        anchors.right: parent.right
+        anchors.rightMargin: screen.margin
+        y: screen.margin
+        height: screen.height - 2 * screen.margin
+
+        InkText {
+            id: tempo
+            width: screen.withMusic ? parent.width * 0.3 : parent.width
+            height: screen.withMusic ? screen.head : parent.height * 0.46
+            text: screen.drill.tempoText
+            font.pixelSize: Math.max(1, height * (screen.withMusic ? 0.98 : 1.08))
+            font.weight: Font.Bold
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Math.max(1, screen.least)
+            horizontalAlignment: Text.AlignHCenter
+            verticalAlignment: Text.AlignVCenter
+            Accessible.name: screen.drill.tempoLine
+        }
+        StreakDots {
+            id: dots
+            x: screen.withMusic ? parent.width * 0.32 : (parent.width - width) / 2
+            y: screen.withMusic ? screen.head * 0.25 - height / 2 : parent.height * 0.48
+            visible: !screen.drill.apart
+            size: screen.withMusic ? Math.min(screen.least * 1.4, parent.width * 0.3 / (Math.min(10, needed) * 1.4)) : Math.min(parent.height * 0.075, parent.width / (Math.min(10, needed) * 1.4))
+            streak: screen.drill.streak
+            needed: screen.drill.cleanRuns
+            words: screen.drill.streakText
+        }
+        InkText {
+            anchors.centerIn: dots
+            visible: screen.drill.apart
+            text: screen.drill.apartText
+            font.pixelSize: screen.least * 1.2
+            color: Theme.faint
+        }
+        BeatRow {
+            id: bar
+            width: parent.width
+            y: screen.withMusic ? screen.head : parent.height * 0.61
+            beats: screen.drill.beats
+            cellHeight: screen.withMusic ? screen.beatsHeight : rows > 1 ? parent.height * 0.09 : parent.height * 0.16
+        }
+        InkText {
+            x: screen.withMusic ? parent.width * 0.66 : 0
+            y: screen.withMusic ? 0 : parent.height - height
+            height: screen.withMusic ? screen.head * 0.5 : parent.height * 0.16
+            width: screen.withMusic ? parent.width - x : parent.width * 0.5
+            verticalAlignment: Text.AlignVCenter
+            horizontalAlignment: screen.withMusic ? Text.AlignRight : Text.AlignLeft
+            text: screen.drill.beats.placeText
+            font.pixelSize: Math.max(screen.least, screen.height * 0.075)
+            font.weight: Font.Bold
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Math.max(1, screen.least)
+        }
+        FeedbackMark {
+            anchors.right: parent.right
+            y: screen.withMusic ? screen.head * 0.5 : parent.height - height
+            height: screen.withMusic ? screen.head * 0.5 : parent.height * 0.16
+            width: parent.width * (screen.withMusic ? 0.68 : 0.5)
+            drill: screen.drill
+            size: Math.max(screen.least, screen.height * (screen.withMusic ? 0.04 : 0.06))
+        }
+        PagePart {
+            id: music
+            objectName: "musicPlaying"
+            width: parent.width
+            y: bar.y + bar.height + screen.margin / 2
+            height: parent.height - y
+            visible: screen.withMusic && !screen.withStaff
+            picture: screen.picture
+        }
+        Staff {
+            id: staff
+            objectName: "staffPlaying"
+            anchors.fill: music
+            visible: screen.withStaff
+            view: screen.drill.staff
+            dark: Theme.dark
+            span: desk.width
+            room: desk.height * 0.8 - screen.beatsHeight * screen.barRows - screen.margin / 2
+            mostSpace: screen.height / 40
+            leastSpace: screen.height / 100
+            bar: screen.drill.beats.barNumber
+            Accessible.role: Accessible.Graphic
+            Accessible.name: screen.drill.staff.words
+        }
+    }
+
+    HoverHandler {
+        id: hand
+
+        property bool here: false
+        property point resting
+
+        // A hand that moves, not one that lay there when the click began.
+        onPointChanged: {
+            const place = point.position;
+            const moved = Math.abs(place.x - resting.x) + Math.abs(place.y - resting.y);
+            if (here && moved > 8) stopButton.show();
+            if (!here || moved > 8) resting = place;
+            here = screen.visible;
+        }
+    }
+    InkButton {
+        id: stopButton
+
+        function show() {
+            visible = true;
+            hiding.restart();
+        }
+
+        objectName: "stop"
+        visible: false
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.margins: screen.margin / 2
+        text: qsTr("Stop")
+        mark: "■"
+        size: screen.least
+        focusPolicy: Qt.NoFocus
+        onClicked: screen.drill.stop()
+
+        Timer {
+            id: hiding
+            interval: 3000
+            onTriggered: stopButton.visible = stopButton.hovered
+        }
+    }
+    TapHandler {
+        acceptedDevices: PointerDevice.TouchScreen
+        onTapped: {
+            stopButton.show();
+            screen.drill.missNow();
+        }
+    }
+}

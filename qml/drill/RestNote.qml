@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A word of caution after a long stretch of playing.
+import QtQuick
+import QtQuick.Layouts
+
+Card {
+    id: note
+
+    signal read()
+
+    implicitHeight: row.implicitHeight + 20
+    color: Theme.accentWash
+
+    RowLayout {
+        id: row
+        anchors.fill: parent
+        anchors.margins: 10
+        anchors.leftMargin: Theme.gap
+        spacing: Theme.gap
+
+        InkText {
+            Layout.fillWidth: true
+            wrapMode: Text.WordWrap
+            text: qsTr("You have played for a good while: give ears and lip a rest. Pain, tingling or numbness means stop and see a professional.")
+        }
+        InkButton {
+            text: qsTr("Read")
+            onClicked: note.read()
+        }
+    }
+}

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the rule typed means: where it settles, how long it takes, and a proposal for long runs.
+import QtQuick
+import Piolo
+
+Rectangle {
+    id: note
+
+    required property PassageEditor editor
+
+    implicitHeight: words.implicitHeight + 2 * Theme.gap
+    radius: Theme.radius
+    color: Theme.accentWash
+
+    Column {
+        id: words
+        x: Theme.gap
+        y: Theme.gap
+        width: parent.width - 2 * Theme.gap
+        spacing: 8
+
+        InkText {
+            objectName: "settles"
+            width: parent.width
+            text: note.editor.settleSentence
+            font.weight: Font.DemiBold
+            wrapMode: Text.Wrap
+        }
+        InkText {
+            width: parent.width
+            text: note.editor.timeSentence
+            wrapMode: Text.Wrap
+        }
+        InkText {
+            width: parent.width
+            visible: text !== ""
+            text: note.editor.proposal
+            wrapMode: Text.Wrap
+        }
+        InkButton {
+            objectName: "takeProposal"
+            visible: note.editor.proposedCleanRuns > 0 && !note.editor.readOnly
+            text: qsTr("Take %1 in a row").arg(Formatter.countWord(note.editor.proposedCleanRuns))
+            onClicked: note.editor.takeProposal()
+        }
+    }
+}

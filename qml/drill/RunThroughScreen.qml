@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A piece from start to finish: one key for each stop.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
+import QtQuick
+import Piolo
+
+FocusScope {
+    id: screen
+
+    property RunThroughModel run: PracticeRoom.runThrough
+    property KeyBindings keys: PracticeRoom.keys
+    property bool recorded: !PracticeRoom.readOnly
+
+    readonly property bool playing: run.state === RunThroughModel.Playing
+    readonly property bool review: run.state === RunThroughModel.Review
+
+    focus: true
+    // Its keys are there at once, and again when a button that had the focus is gone.
+    Component.onCompleted: forceActiveFocus()
+    onPlayingChanged: forceActiveFocus()
+    onReviewChanged: forceActiveFocus()
+
+    InkText {
+        id: heading
+        x: Theme.margin
+        y: 16
+        width: parent.width - 2 * Theme.margin
+        text: screen.run.open ? qsTr("%1, from start to finish").arg(screen.run.title) : qsTr("Choose a piece first.")
+        font.pixelSize: Theme.heading
+        font.weight: Font.DemiBold
+        elide: Text.ElideRight
+        Accessible.role: Accessible.Heading
+    }
+
+    Column {
+        id: desk
+        anchors.left: heading.left
+        anchors.top: heading.bottom
+        anchors.topMargin: Theme.gap
+        width: (screen.width - 2 * Theme.margin) * 0.58
+        spacing: Theme.gap
+        visible: !screen.review
+
+        InkText {
+            objectName: "clock"
+            width: parent.width
+            horizontalAlignment: Text.AlignHCenter
+            text: screen.run.clock
+            font.pixelSize: Math.min(screen.height * 0.3, desk.width * 0.3)
+            font.weight: Font.Bold
+        }
+        InkText {
+            width: parent.width
+            horizontalAlignment: Text.AlignHCenter
+            text: screen.playing ? (screen.run.place === "" ? screen.run.counted : qsTr("%1 · %2", "bar · stops").arg(screen.run.place).arg(screen.run.counted)) : qsTr("Play the whole piece without the click. Where you come to a stop, press the key and play on.")
+            font.pixelSize: Theme.heading
+            color: Theme.faint
+            wrapMode: Text.WordWrap
+        }
+        Row {
+            anchors.horizontalCenter: parent.horizontalCenter
+            spacing: 12
+
+            InkButton {
+                objectName: "throughStart"
+                visible: !screen.playing
+                focus: !screen.playing
+                enabled: screen.run.open
+                strong: true
+                size: 24
+                text: qsTr("Start")
+                mark: "▶"
+                key: screen.keys.markKeys
+                onClicked: screen.run.start()
+            }
+            InkButton {
+                objectName: "throughStop"
+                visible: screen.playing
+                size: 24
+                text: qsTr("A stop here")
+                key: screen.keys.markKeys
+                focusPolicy: Qt.NoFocus
+                onClicked: screen.run.markStop()
+            }
+            InkButton {
+                objectName: "throughEnd"
+                visible: screen.playing
+                strong: true
+                size: 24
+                text: qsTr("The last note")
+                key: screen.keys.cleanKeys
+                focusPolicy: Qt.NoFocus
+                onClicked: screen.run.finish(true)
+            }
+            InkButton {
+                visible: screen.playing
+                size: 24
+                text: qsTr("Give up")
+                key: screen.keys.stopKeys
+                focusPolicy: Qt.NoFocus
+                onClicked: screen.run.finish(false)
+            }
+        }
+    }
+
+    Card {
+        anchors.left: heading.left
+        anchors.top: heading.bottom
+        anchors.topMargin: Theme.gap
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Theme.gap
+        width: desk.width
+        visible: screen.review
+
+        InkText {
+            id: reviewTitle
+            x: Theme.gap
+            y: Theme.gap
+            text: qsTr("%1 · %2", "time · stops").arg(screen.run.clock).arg(screen.run.counted)
+            font.pixelSize: 22
+            font.weight: Font.DemiBold
+        }
+        InkText {
+            id: reviewHelp
+            x: Theme.gap
+            width: parent.width - 2 * Theme.gap
+            anchors.top: reviewTitle.bottom
+            anchors.topMargin: 8
+            text: screen.run.stops.length === 0 ? "" : qsTr("The bars are a guess, by the clock. Put them right, or leave out what you do not know.")
+            color: Theme.faint
+            wrapMode: Text.WordWrap
+        }
+        ListView {
+            x: Theme.gap
+            width: parent.width - 2 * Theme.gap
+            anchors.top: reviewHelp.bottom
+            anchors.topMargin: 12
+            anchors.bottom: reviewFault.top
+            clip: true
+            spacing: 8
+            boundsBehavior: Flickable.StopAtBounds
+            model: screen.run.stops.length
+
+            delegate: Field {
+                required property int index
+
+                readonly property var stop: screen.run.stops[index]
+
+                width: Math.min(240, ListView.view.width)
+                label: qsTr("Stop at %1, bar").arg(stop ? stop.time : "")
+                placeholder: qsTr("not known")
+                text: stop ? stop.bar : ""
+                onTyped: text => screen.run.setBar(index, text)
+            }
+        }
+        InkText {
+            id: reviewFault
+            x: Theme.gap
+            anchors.bottom: reviewButtons.top
+            anchors.bottomMargin: 8
+            text: screen.run.fault === "" ? "" : "▲ " + screen.run.fault
+            color: Theme.miss
+            height: text === "" ? 0 : implicitHeight
+        }
+        Row {
+            id: reviewButtons
+            x: Theme.gap
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.gap
+            spacing: 12
+
+            InkButton {
+                objectName: "throughKeep"
+                text: qsTr("Keep it in the log")
+                strong: enabled
+                enabled: screen.run.fault === "" && screen.recorded
+                onClicked: screen.run.keep()
+            }
+            InkButton {
+                text: qsTr("Throw it away")
+                onClicked: screen.run.discard()
+            }
+        }
+    }
+
+    Card {
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.margin
+        anchors.left: desk.right
+        anchors.leftMargin: Theme.gap
+        anchors.top: heading.bottom
+        anchors.topMargin: Theme.gap
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Theme.gap
+
+        InkText {
+            id: pastTitle
+            x: Theme.gap
+            y: Theme.gap
+            text: qsTr("Run-throughs so far")
+            font.weight: Font.DemiBold
+            Accessible.role: Accessible.Heading
+        }
+        InkText {
+            x: Theme.gap
+            anchors.top: pastTitle.bottom
+            anchors.topMargin: 8
+            visible: screen.run.past.length === 0
+            text: qsTr("None yet.")
+            color: Theme.faint
+        }
+        ListView {
+            x: Theme.gap
+            width: parent.width - 2 * Theme.gap
+            anchors.top: pastTitle.bottom
+            anchors.topMargin: 8
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.gap
+            clip: true
+            boundsBehavior: Flickable.StopAtBounds
+            model: screen.run.past
+
+            delegate: Figure {
+                required property var modelData
+
+                width: ListView.view.width
+                label: qsTr("%1 · %2", "day · length").arg(modelData.day).arg(modelData.length)
+                value: modelData.stops
+            }
+        }
+    }
+}

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The help's chapters, and the way back.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
+import QtQuick
+import QtQuick.Templates as T
+
+Item {
+    id: contents
+
+    /// Of HelpChapter.
+    property var chapters: []
+    property int place: 0
+    property bool leadsBack: false
+
+    signal chosen(string name)
+    signal backWanted
+
+    InkText {
+        id: heading
+        text: qsTr("Help")
+        font.pixelSize: Theme.heading
+        font.weight: Font.DemiBold
+        Accessible.role: Accessible.Heading
+    }
+    InkButton {
+        id: back
+        objectName: "helpBack"
+        anchors.right: parent.right
+        anchors.verticalCenter: heading.verticalCenter
+        visible: contents.leadsBack
+        text: qsTr("Back")
+        mark: "←"
+        Accessible.name: qsTr("%1, key %2").arg(qsTr("Back")).arg(qsTr("Esc"))
+        onClicked: contents.backWanted()
+    }
+    ScrollColumn {
+        id: list
+        anchors.top: back.bottom
+        anchors.topMargin: Theme.gap
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Theme.gap
+        width: parent.width
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Chapters")
+
+        Repeater {
+            model: contents.chapters.length
+
+            T.Button {
+                id: entry
+
+                required property int index
+                readonly property HelpChapter chapter: contents.chapters[index]
+                readonly property bool here: index === contents.place
+
+                objectName: "chapter-" + chapter.name
+                width: list.width - 16
+                implicitHeight: Math.max(40, implicitContentHeight + 16)
+                text: chapter.title
+                hoverEnabled: true
+                Accessible.role: Accessible.PageTab
+                Accessible.name: text
+                Accessible.selected: here
+                Keys.onReturnPressed: clicked()
+                Keys.onEnterPressed: clicked()
+                Keys.onUpPressed: nextItemInFocusChain(false).forceActiveFocus(Qt.BacktabFocusReason)
+                Keys.onDownPressed: nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
+                onClicked: contents.chosen(chapter.name)
+
+                background: Rectangle {
+                    radius: 8
+                    color: entry.here ? Theme.ink : "transparent"
+                    border.color: entry.visualFocus ? Theme.focus : entry.hovered ? Theme.faint : "transparent"
+                    border.width: entry.visualFocus ? 3 : 1
+                }
+                contentItem: InkText {
+                    leftPadding: 12
+                    rightPadding: 12
+                    verticalAlignment: Text.AlignVCenter
+                    text: entry.text
+                    color: entry.here ? Theme.paper : Theme.ink
+                    font.weight: entry.here ? Font.DemiBold : Font.Normal
+                    wrapMode: Text.Wrap
+                    Accessible.ignored: true
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One chapter of the help.
+import QtQuick
+
+ScrollColumn {
+    id: page
+
+    required property HelpChapter chapter
+
+    readonly property real measure: Math.min(width - 40, 820)
+
+    readable: true
+    spacing: Theme.gap
+    topMargin: 12
+    bottomMargin: 24
+    Accessible.role: Accessible.Document
+    Accessible.name: chapter.title
+    onChapterChanged: contentY = -topMargin
+
+    InkText {
+        x: 12
+        width: page.measure
+        text: page.chapter.title
+        font.pixelSize: Theme.heading
+        font.weight: Font.DemiBold
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.Heading
+    }
+    Cautions {
+        x: 12
+        width: page.measure
+        visible: page.chapter.careful
+    }
+    HelpPart {
+        x: 12
+        width: page.measure
+        title: qsTr("What it is for")
+        lines: page.chapter.purpose
+    }
+    HelpKeys {
+        x: 12
+        width: page.measure
+        rows: page.chapter.keys
+    }
+    HelpPart {
+        x: 12
+        width: page.measure
+        title: qsTr("Why it does that")
+        lines: page.chapter.why
+    }
+    HelpPart {
+        x: 12
+        width: page.measure
+        title: qsTr("Sources")
+        lines: page.chapter.sources.length === 0 ? [] : page.chapter.sources.concat([qsTr("What is said of them here stands in their abstracts or opening pages.")])
+        small: true
+    }
+}

@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The tempo of some passages over days or runs: zoomed, moved, and read a point at a time.
+import QtQuick
+import Piolo
+
+Card {
+    id: card
+
+    required property LogModel log
+    property bool saving: false
+    property string savedAs: ""
+    property string fault: ""
+
+    function save(path) {
+        fault = curves.save(path);
+        savedAs = fault === "" ? path : "";
+        saving = fault !== "";
+        if (!saving)
+            curves.forceActiveFocus(Qt.TabFocusReason);
+    }
+
+    InkText {
+        id: title
+        x: Theme.gap
+        y: 18
+        visible: x + width + 8 < buttons.x
+        text: curves.by === "days" ? qsTr("Tempo by day") : qsTr("Tempo by run")
+        font.weight: Font.DemiBold
+        Accessible.role: Accessible.Heading
+    }
+    InkText {
+        x: title.x
+        y: title.y
+        visible: !title.visible
+        text: qsTr("Tempo")
+        font.weight: Font.DemiBold
+        Accessible.role: Accessible.Heading
+        Accessible.name: title.text
+    }
+    InkText {
+        anchors.left: title.right
+        anchors.leftMargin: 12
+        anchors.right: buttons.left
+        anchors.rightMargin: 12
+        anchors.baseline: title.baseline
+        visible: card.savedAs !== ""
+        text: qsTr("saved as %1").arg(card.savedAs)
+        color: Theme.faint
+        font.pixelSize: Theme.small
+        elide: Text.ElideMiddle
+        Accessible.role: Accessible.AlertMessage
+    }
+    Row {
+        id: buttons
+        anchors.right: parent.right
+        anchors.rightMargin: 12
+        y: 8
+        spacing: 8
+
+        InkButton {
+            objectName: "saveCurves"
+            text: qsTr("Save…")
+            enabled: !curves.empty
+            onClicked: {
+                card.saving = true;
+                card.fault = "";
+                path.take();
+            }
+        }
+        InkButton {
+            objectName: "zoomIn"
+            text: "+"
+            enabled: !curves.empty
+            Accessible.name: qsTr("Closer")
+            onClicked: curves.zoomMiddle(0.5)
+        }
+        InkButton {
+            objectName: "zoomOut"
+            text: "−"
+            enabled: !curves.whole
+            Accessible.name: qsTr("Farther")
+            onClicked: curves.zoomMiddle(2)
+        }
+        InkButton {
+            objectName: "showAll"
+            text: qsTr("All")
+            enabled: !curves.whole
+            onClicked: curves.showAll()
+        }
+        Pills {
+            label: qsTr("Along")
+            options: [
+                {value: "days", text: qsTr("days")},
+                {value: "runs", text: qsTr("runs")}
+            ]
+            value: curves.by
+            onChosen: value => curves.by = value
+        }
+    }
+    LogCurves {
+        id: curves
+        objectName: "logCurves"
+        anchors.fill: parent
+        anchors.topMargin: 56
+        anchors.leftMargin: 8
+        anchors.rightMargin: 8
+        anchors.bottomMargin: 4
+        log: card.log
+        dark: Theme.dark
+        family: Theme.family
+        activeFocusOnTab: !empty
+        Accessible.role: Accessible.Graphic
+        Accessible.name: empty ? qsTr("No curve yet") : qsTr("Curves of tempo: %1").arg(words)
+        Accessible.description: pointedText !== "" ? pointedText
+            : qsTr("Plus and minus zoom, Left and Right move, with Shift they read run by run, Up and Down change the passage.")
+        Keys.onPressed: event => {
+            const reading = event.modifiers & Qt.ShiftModifier;
+            const step = width / 8;
+            if (event.key === Qt.Key_Plus || event.key === Qt.Key_Equal)
+                zoomMiddle(0.5);
+            else if (event.key === Qt.Key_Minus)
+                zoomMiddle(2);
+            else if (event.key === Qt.Key_0)
+                showAll();
+            else if (event.key === Qt.Key_Left)
+                reading ? curves.step(-1) : pan(step);
+            else if (event.key === Qt.Key_Right)
+                reading ? curves.step(1) : pan(-step);
+            else if (event.key === Qt.Key_Up || event.key === Qt.Key_Down)
+                turn();
+            else
+                return;
+            event.accepted = true;
+        }
+
+        MouseArea {
+            property real last: 0
+
+            anchors.fill: parent
+            hoverEnabled: true
+            onPressed: mouse => last = mouse.x
+            onPositionChanged: mouse => {
+                if (pressed)
+                    curves.pan(mouse.x - last);
+                else
+                    curves.point(mouse.x, mouse.y);
+                last = mouse.x;
+            }
+            onExited: if (!curves.activeFocus) curves.unpoint()
+            onWheel: wheel => curves.zoom(wheel.angleDelta.y > 0 ? 0.8 : 1.25, wheel.x)
+        }
+        Rectangle {
+            id: said
+            visible: curves.pointedText !== ""
+            x: Math.max(0, Math.min(curves.pointedAt.x - width / 2, curves.width - width))
+            y: curves.pointedAt.y > height + 24 ? curves.pointedAt.y - height - 14 : curves.pointedAt.y + 18
+            width: Math.min(spoken.implicitWidth + 20, curves.width)
+            height: spoken.implicitHeight + 10
+            radius: 6
+            color: Theme.ink
+
+            InkText {
+                id: spoken
+                anchors.centerIn: parent
+                width: Math.min(implicitWidth, said.width - 20)
+                text: curves.pointedText
+                font.pixelSize: Theme.small
+                color: Theme.paper
+                elide: Text.ElideLeft
+                Accessible.ignored: true
+            }
+        }
+        Rectangle {
+            anchors.fill: parent
+            visible: curves.activeFocus
+            color: "transparent"
+            border.color: Theme.focus
+            border.width: 2
+            radius: 6
+        }
+    }
+    Rectangle {
+        anchors.left: curves.left
+        anchors.right: curves.right
+        anchors.top: curves.top
+        height: form.implicitHeight + 20
+        visible: card.saving
+        color: Theme.card
+        border.color: Theme.edge
+        radius: 8
+
+        Row {
+            id: form
+            anchors.centerIn: parent
+            width: parent.width - 24
+            spacing: 12
+
+            Field {
+                id: path
+                objectName: "curves-path"
+                width: parent.width - now.width - leave.width - 2 * parent.spacing
+                label: qsTr("File, ending in .svg, .png, .pdf or .csv")
+                placeholder: "~/curves.pdf"
+                fault: card.fault
+                onTyped: text => path.text = text
+                onAccepted: card.save(path.text)
+            }
+            InkButton {
+                id: now
+                objectName: "saveNow"
+                y: 21
+                strong: true
+                text: qsTr("Save")
+                onClicked: card.save(path.text)
+            }
+            InkButton {
+                id: leave
+                y: 21
+                text: qsTr("Leave it")
+                onClicked: card.saving = false
+            }
+        }
+    }
+    InkText {
+        anchors.centerIn: curves
+        width: curves.width - 2 * Theme.gap
+        visible: curves.empty
+        horizontalAlignment: Text.AlignHCenter
+        wrapMode: Text.Wrap
+        color: Theme.faint
+        text: qsTr("The curve begins with the first run.")
+    }
+}

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A line of the log: runs of a passage at one tempo. Opened, it shows each of them.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
+import QtQuick
+import QtQuick.Templates as T
+import Piolo
+
+Column {
+    id: line
+
+    property var values: ({})
+    property var entries: []
+    property bool open: false
+    property bool changeable: true
+
+    signal toggled
+    signal focused
+    signal takenBack(string passage, string entry)
+    signal noted(string passage, string entry, string text)
+
+    T.ItemDelegate {
+        id: head
+        objectName: "logLine"
+        width: line.width
+        implicitHeight: 38
+        hoverEnabled: true
+        activeFocusOnTab: true
+        Accessible.role: Accessible.ListItem
+        Accessible.name: line.values.spoken
+        onActiveFocusChanged: if (activeFocus) line.focused()
+        onClicked: line.toggled()
+        Keys.onReturnPressed: line.toggled()
+        Keys.onUpPressed: nextItemInFocusChain(false).forceActiveFocus(Qt.BacktabFocusReason)
+        Keys.onDownPressed: nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
+
+        background: Rectangle {
+            radius: 8
+            color: head.hovered || line.open ? Theme.paper : "transparent"
+            border.color: Theme.focus
+            border.width: head.visualFocus ? 3 : 0
+        }
+        contentItem: LogFace {
+            values: line.values
+        }
+    }
+    InkText {
+        x: 64
+        width: parent.width - x
+        visible: text !== "" && !line.open
+        text: line.values.note
+        elide: Text.ElideRight
+        color: Theme.faint
+        font.italic: true
+        bottomPadding: 6
+        Accessible.ignored: true
+    }
+    Loader {
+        x: 64
+        width: parent.width - x
+        active: line.open
+        visible: active
+        sourceComponent: LogEntries {
+            entries: line.entries
+            changeable: line.changeable
+            onTakenBack: (passage, entry) => line.takenBack(passage, entry)
+            onNoted: (passage, entry, text) => line.noted(passage, entry, text)
+        }
+    }
+}

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The days of the log, newest first. Only those in sight are made.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
+import QtQuick
+import QtQuick.Templates as T
+import Piolo
+
+ListView {
+    id: list
+
+    required property LogModel log
+
+    function follow(item) {
+        const top = item.mapToItem(contentItem, 0, 0).y;
+        if (top < contentY)
+            contentY = top - Theme.gap;
+        else if (top + item.height > contentY + height)
+            contentY = top + item.height + Theme.gap - height;
+    }
+
+    model: log
+    spacing: 20
+    clip: true
+    boundsBehavior: Flickable.StopAtBounds
+    keyNavigationEnabled: false
+    activeFocusOnTab: count > 0
+    Accessible.role: Accessible.List
+    Accessible.name: qsTr("Days")
+    Keys.onPressed: event => {
+        const page = height * 0.9;
+        if (event.key === Qt.Key_PageDown)
+            contentY = Math.min(contentY + page, originY + contentHeight - height);
+        else if (event.key === Qt.Key_PageUp)
+            contentY = Math.max(contentY - page, originY);
+        else if (event.key === Qt.Key_Home)
+            positionViewAtBeginning();
+        else if (event.key === Qt.Key_End)
+            positionViewAtEnd();
+        else
+            return;
+        event.accepted = true;
+    }
+
+    delegate: LogDay {
+        width: list.width - 14
+        log: list.log
+        onShowWanted: item => list.follow(item)
+    }
+
+    T.ScrollBar.vertical: T.ScrollBar {
+        id: bar
+        width: 10
+        padding: 2
+        minimumSize: 0.06
+        policy: list.contentHeight > list.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
+        Accessible.ignored: true
+
+        contentItem: Rectangle {
+            visible: bar.policy === T.ScrollBar.AlwaysOn
+            implicitHeight: 24
+            radius: 3
+            color: Theme.faint
+        }
+    }
+
+    Rectangle {
+        parent: list
+        anchors.fill: parent
+        visible: list.Window.activeFocusItem === list
+        color: "transparent"
+        border.color: Theme.focus
+        border.width: 2
+        radius: 4
+    }
+    InkText {
+        parent: list
+        anchors.centerIn: parent
+        width: parent.width - 4 * Theme.gap
+        visible: list.count === 0
+        horizontalAlignment: Text.AlignHCenter
+        wrapMode: Text.Wrap
+        color: Theme.faint
+        text: list.log.nothingYet ? qsTr("Nothing played yet. Every run you drill is written down here, day by day.")
+                                  : qsTr("Nothing of that kind in that time.")
+    }
+}

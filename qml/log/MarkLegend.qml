@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the player marks while the click runs, and with which key.
+import QtQuick
+import Piolo
+
+// One text that wraps between its parts: its height follows its width at once, as a layout wants it.
+InkText {
+    id: legend
+
+    required property KeyBindings keys
+    property bool openEnded: false
+
+    readonly property var parts: [
+        {mark: "▼", words: qsTr("a miss: %1").arg(keys.markKeys), ink: Theme.miss},
+        {mark: "●", words: openEnded ? qsTr("clean: %1").arg(keys.cleanKeys)
+                                     : qsTr("clean: by itself at the last bar"), ink: Theme.clean},
+        {mark: "■", words: qsTr("stop: %1").arg(keys.stopKeys), ink: Theme.faint}
+    ]
+
+    function unbroken(words) {
+        return words.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/ /g, "&nbsp;");
+    }
+
+    text: parts.map(part => `<font color="${part.ink}">${part.mark}</font>&nbsp;${unbroken(part.words)}`).join("&nbsp;&nbsp; ")
+    textFormat: Text.StyledText
+    color: Theme.faint
+    wrapMode: Text.Wrap
+    lineHeight: 1.2
+    Accessible.name: parts.map(part => part.words).join(", ")
+}

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One of some values, each with its words: a list of {value, text} that drops down.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified type
+import QtQuick
+import QtQuick.Templates as T
+
+Column {
+    id: choice
+
+    property string label: ""
+    property var options: []
+    property var value: undefined
+    property string fault: ""
+    /// Its label is for readers only: what is chosen says it.
+    property bool bare: false
+
+    /// Stands there until something is chosen.
+    property string prompt: ""
+
+    /// Stands before what is chosen, where the label does not.
+    property string prefix: ""
+
+    readonly property string chosenText: place >= 0 ? options[place].text : ""
+    readonly property string shown: prefix === "" ? (place < 0 ? prompt : chosenText) : place < 0 ? prefix : qsTr("%1: %2", "label: what is chosen").arg(prefix).arg(chosenText)
+    readonly property int place: options.findIndex(option => option.value === value)
+
+    signal chosen(var value)
+
+    function takeKeys() {
+        box.forceActiveFocus(Qt.TabFocusReason);
+    }
+
+    spacing: 4
+
+    InkText {
+        width: parent.width
+        visible: text !== "" && !choice.bare
+        text: choice.label
+        color: Theme.faint
+        font.pixelSize: Theme.small
+        elide: Text.ElideRight
+        Accessible.ignored: true
+    }
+    T.ComboBox {
+        id: box
+        width: parent.width
+        implicitHeight: Theme.touch
+        model: choice.options
+        textRole: "text"
+        valueRole: "value"
+        // The options are made anew at every stroke: the place is set again after them.
+        onModelChanged: currentIndex = choice.place
+        Component.onCompleted: currentIndex = choice.place
+        onActivated: index => choice.chosen(choice.options[index].value)
+        Accessible.role: Accessible.ComboBox
+        Accessible.name: choice.label
+        Accessible.description: choice.fault !== "" ? choice.fault : choice.shown
+
+        background: Rectangle {
+            radius: 8
+            color: box.down ? Theme.accentWash : Theme.card
+            border.color: box.activeFocus ? Theme.focus : choice.fault !== "" ? Theme.miss : Theme.faint
+            border.width: box.activeFocus || choice.fault !== "" ? 2 : 1
+        }
+        contentItem: InkText {
+            leftPadding: 12
+            rightPadding: 22
+            verticalAlignment: Text.AlignVCenter
+            wrapMode: Text.WordWrap
+            maximumLineCount: 2
+            lineHeight: 0.9
+            elide: Text.ElideRight
+            text: choice.shown
+            Accessible.ignored: true
+        }
+        indicator: InkText {
+            x: box.width - width - 8
+            anchors.verticalCenter: box.verticalCenter
+            text: "▾"
+            color: Theme.faint
+            Accessible.ignored: true
+        }
+        delegate: T.ItemDelegate {
+            id: line
+
+            required property int index
+            required property var modelData
+
+            width: box.width
+            implicitHeight: Theme.touch
+            highlighted: box.highlightedIndex === index
+            text: modelData.text
+            Accessible.role: Accessible.ListItem
+            Accessible.name: text
+
+            background: Rectangle {
+                color: line.highlighted ? Theme.accentWash : Theme.card
+            }
+            contentItem: InkText {
+                leftPadding: 12
+                rightPadding: 12
+                verticalAlignment: Text.AlignVCenter
+                elide: Text.ElideRight
+                text: (line.index === choice.place ? "✓ " : "") + line.text
+                Accessible.ignored: true
+            }
+        }
+        popup: T.Popup {
+            y: box.height + 2
+            width: box.width
+            height: Math.min(implicitContentHeight + 2, 8 * Theme.touch)
+            padding: 1
+
+            contentItem: ListView {
+                clip: true
+                implicitHeight: contentHeight
+                model: box.delegateModel
+                currentIndex: box.highlightedIndex
+                boundsBehavior: Flickable.StopAtBounds
+            }
+            background: Rectangle {
+                color: Theme.card
+                border.color: Theme.faint
+                border.width: 1
+            }
+        }
+    }
+    InkText {
+        width: parent.width
+        visible: choice.fault !== ""
+        text: "▲ " + choice.fault
+        color: Theme.miss
+        font.pixelSize: Theme.small
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.AlertMessage
+    }
+    onValueChanged: box.currentIndex = place
+}

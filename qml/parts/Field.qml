@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A line to type into: its name above it, and below it one plain line while what is typed will not do.
+import QtQuick
+import QtQuick.Templates as T
+
+Column {
+    id: field
+
+    property string label: ""
+    property string text: ""
+    property string placeholder: ""
+    property string fault: ""
+    property bool readOnly: false
+
+    signal typed(string text)
+    signal accepted
+
+    spacing: 4
+
+    function take() {
+        input.forceActiveFocus(Qt.TabFocusReason);
+        input.selectAll();
+    }
+
+    InkText {
+        width: parent.width
+        text: field.label
+        color: Theme.faint
+        font.pixelSize: Theme.small
+        elide: Text.ElideRight
+        Accessible.ignored: true
+    }
+    T.TextField {
+        id: input
+        width: parent.width
+        implicitHeight: Theme.touch
+        leftPadding: 12
+        rightPadding: 12
+        verticalAlignment: TextInput.AlignVCenter
+        text: field.text
+        placeholderText: field.placeholder
+        readOnly: field.readOnly
+        color: Theme.ink
+        selectionColor: Theme.accentWash
+        selectedTextColor: Theme.ink
+        font.family: Theme.family
+        font.pixelSize: Theme.body
+        selectByMouse: true
+        Accessible.role: Accessible.EditableText
+        Accessible.name: field.label
+        Accessible.description: field.fault
+        onTextEdited: field.typed(text)
+        // A long text shows its beginning until it is typed into.
+        onTextChanged: if (!activeFocus) cursorPosition = 0
+        onActiveFocusChanged: if (!activeFocus) cursorPosition = 0
+        onAccepted: field.accepted()
+
+        background: Rectangle {
+            radius: 8
+            color: Theme.card
+            border.color: input.activeFocus ? Theme.focus : field.fault !== "" ? Theme.miss : Theme.faint
+            border.width: input.activeFocus || field.fault !== "" ? 2 : 1
+        }
+        InkText {
+            anchors.fill: parent
+            anchors.leftMargin: input.leftPadding
+            anchors.rightMargin: input.rightPadding
+            verticalAlignment: Text.AlignVCenter
+            visible: input.text === ""
+            text: input.placeholderText
+            color: Theme.faint
+            elide: Text.ElideRight
+            Accessible.ignored: true
+        }
+    }
+    InkText {
+        width: parent.width
+        visible: field.fault !== ""
+        text: "▲ " + field.fault
+        color: Theme.miss
+        font.pixelSize: Theme.small
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.AlertMessage
+    }
+}

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The way from screen to screen.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
+import QtQuick
+import QtQuick.Templates as T
+import Piolo
+
+Rectangle {
+    id: bar
+
+    property string screen: ""
+    property int minutes: 0
+
+    signal wanted(string screen)
+
+    implicitHeight: 56
+    color: Theme.card
+    Accessible.role: Accessible.ToolBar
+    Accessible.name: qsTr("Screens")
+
+    Row {
+        x: Theme.gap
+        anchors.verticalCenter: parent.verticalCenter
+        spacing: 4
+
+        Repeater {
+            model: [
+                {screen: "passages", words: qsTr("Passages")},
+                {screen: "drill", words: qsTr("Drill")},
+                {screen: "scales", words: qsTr("Scales")},
+                {screen: "log", words: qsTr("Log")},
+                {screen: "settings", words: qsTr("Settings")},
+                {screen: "help", words: qsTr("Help")}
+            ]
+
+            T.Button {
+                id: tab
+
+                required property var modelData
+
+                readonly property bool here: bar.screen === modelData.screen
+
+                objectName: "tab-" + modelData.screen
+                text: modelData.words
+                checkable: false
+                implicitWidth: implicitContentWidth + 2 * Theme.gap
+                implicitHeight: Theme.touch
+                hoverEnabled: true
+                Accessible.role: Accessible.PageTab
+                Accessible.name: text
+                Keys.onReturnPressed: clicked()
+                Keys.onEnterPressed: clicked()
+                Accessible.selected: here
+                onClicked: bar.wanted(modelData.screen)
+
+                background: Rectangle {
+                    radius: height / 2
+                    color: tab.here ? Theme.ink : "transparent"
+                    border.color: tab.visualFocus ? Theme.focus : tab.hovered ? Theme.edge : "transparent"
+                    border.width: tab.visualFocus ? 3 : 1
+                }
+                contentItem: InkText {
+                    text: tab.text
+                    color: tab.here ? Theme.paper : Theme.ink
+                    font.weight: Font.Medium
+                    horizontalAlignment: Text.AlignHCenter
+                    verticalAlignment: Text.AlignVCenter
+                    Accessible.ignored: true
+                }
+            }
+        }
+    }
+    InkText {
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.margin
+        anchors.verticalCenter: parent.verticalCenter
+        text: bar.minutes === 0 ? "" : qsTr("%1 today").arg(Formatter.duration(bar.minutes * 60000))
+        color: Theme.faint
+    }
+    Rectangle {
+        anchors.bottom: parent.bottom
+        width: parent.width
+        height: 1
+        color: Theme.edge
+    }
+}

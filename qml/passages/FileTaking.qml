@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a passage file would change, and which of it is wanted.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
+import QtQuick
+import QtQuick.Templates as T
+import Piolo
+
+Item {
+    id: taking
+
+    required property PassageExchange exchange
+    property string typed: ""
+
+    readonly property bool looked: exchange.file !== ""
+
+    Row {
+        id: which
+        width: parent.width
+        spacing: 12
+
+        Field {
+            objectName: "import-path"
+            width: parent.width - read.width - parent.spacing
+            label: qsTr("File (.piolo.json): type its place or drop it here")
+            placeholder: "~/sectional.piolo.json"
+            text: taking.typed
+            fault: taking.exchange.fault
+            onTyped: text => taking.typed = text
+            onAccepted: taking.exchange.read(taking.typed)
+        }
+        InkButton {
+            id: read
+            objectName: "import-read"
+            y: 21
+            text: qsTr("Look into it")
+            strong: enabled && !taking.looked
+            enabled: taking.typed.trim() !== "" && !taking.exchange.reading
+            onClicked: taking.exchange.read(taking.typed)
+        }
+    }
+    InkText {
+        id: said
+        objectName: "import-summary"
+        anchors.top: which.bottom
+        anchors.topMargin: 12
+        width: parent.width
+        text: taking.exchange.reading ? qsTr("Reading …")
+            : taking.looked ? taking.exchange.summary : qsTr("Nothing is taken before you have seen what it would change.")
+        color: taking.looked ? Theme.ink : Theme.faint
+        wrapMode: Text.WordWrap
+        Accessible.role: Accessible.AlertMessage
+    }
+    ListView {
+        id: list
+        anchors.top: said.bottom
+        anchors.topMargin: 8
+        anchors.bottom: foot.top
+        anchors.bottomMargin: 12
+        width: parent.width
+        clip: true
+        spacing: 4
+        boundsBehavior: Flickable.StopAtBounds
+        model: taking.exchange
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("What the file would change")
+
+        delegate: Column {
+            id: row
+
+            required property int index
+            required property string name
+            required property bool piece
+            required property string state
+            required property string changes
+            required property bool edited
+            required property bool askedFor
+            required property bool ticked
+
+            readonly property string words: piece ? qsTr("%1: the piece “%2”").arg(state).arg(name) : qsTr("%1: “%2”").arg(state).arg(name)
+
+            width: list.width - 14
+            spacing: 2
+
+            Tick {
+                objectName: "take-" + row.index
+                width: parent.width
+                visible: row.askedFor
+                text: row.words
+                checked: row.ticked
+                onTicked: on => taking.exchange.tick(row.index, on)
+                onActiveFocusChanged: if (activeFocus) list.positionViewAtIndex(row.index, ListView.Contain)
+            }
+            InkText {
+                width: parent.width
+                visible: !row.askedFor
+                leftPadding: 34
+                topPadding: 8
+                bottomPadding: 8
+                text: row.words
+                wrapMode: Text.Wrap
+            }
+            InkText {
+                width: parent.width
+                visible: row.edited
+                leftPadding: 34
+                text: qsTr("▲ edited here since it was imported")
+                color: Theme.miss
+                font.pixelSize: Theme.small
+            }
+            InkText {
+                width: parent.width
+                visible: row.changes !== ""
+                leftPadding: 34
+                bottomPadding: 6
+                text: row.changes
+                color: Theme.faint
+                font.pixelSize: Theme.small
+                wrapMode: Text.Wrap
+            }
+        }
+        T.ScrollBar.vertical: T.ScrollBar {
+            id: bar
+            width: 10
+            padding: 2
+            policy: list.contentHeight > list.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
+            Accessible.ignored: true
+
+            contentItem: Rectangle {
+                visible: bar.policy === T.ScrollBar.AlwaysOn
+                radius: 3
+                color: Theme.faint
+            }
+        }
+    }
+    Column {
+        id: foot
+        anchors.bottom: parent.bottom
+        width: parent.width
+        spacing: 8
+        visible: list.count > 0
+
+        InkText {
+            width: parent.width
+            visible: taking.exchange.asked > 0
+            text: qsTr("What has no tick stays as it is here; what has one becomes as in the file. What is new is added.")
+            color: Theme.faint
+            font.pixelSize: Theme.small
+            wrapMode: Text.WordWrap
+        }
+        Flow {
+            width: parent.width
+            spacing: 12
+
+            InkButton {
+                objectName: "import-take"
+                text: qsTr("Take it")
+                strong: enabled
+                enabled: taking.exchange.canTake
+                onClicked: taking.exchange.take()
+            }
+            InkButton {
+                objectName: "import-all"
+                visible: taking.exchange.asked > 0
+                enabled: taking.exchange.ticked < taking.exchange.asked
+                text: qsTr("Tick all that differ")
+                onClicked: taking.exchange.tickAll(true)
+            }
+            InkButton {
+                objectName: "import-none"
+                visible: taking.exchange.asked > 0
+                enabled: taking.exchange.ticked > 0
+                text: qsTr("Tick none")
+                onClicked: taking.exchange.tickAll(false)
+            }
+        }
+    }
+}

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Practice on paper: a sheet to print, and one that was ticked entered later.
+import QtQuick
+import Piolo
+
+Card {
+    id: card
+
+    required property PracticeSheet sheet
+    required property PassagePicks picks
+    required property PaperRuns runs
+    property string passage: ""
+    property bool entering: false
+
+    signal done()
+
+    function begin() {
+        picks.pickOnly(passage);
+        runs.show(passage);
+        back.forceActiveFocus(Qt.TabFocusReason);
+    }
+
+    Accessible.role: Accessible.Dialog
+    Accessible.name: heading.text
+    onPassageChanged: if (visible) {
+        picks.pickOnly(passage);
+        runs.show(passage);
+    }
+
+    InkText {
+        id: heading
+        x: 24
+        y: Theme.gap
+        width: back.x - x - 12
+        text: card.entering && card.runs.open ? card.runs.title : qsTr("Practice on paper")
+        elide: Text.ElideRight
+        font.pixelSize: 22
+        font.weight: Font.DemiBold
+        Accessible.role: Accessible.Heading
+    }
+    InkButton {
+        id: back
+        objectName: "paper-back"
+        anchors.right: parent.right
+        anchors.rightMargin: 24
+        y: 12
+        text: qsTr("Back to the form")
+        onClicked: card.done()
+    }
+    Pills {
+        id: sides
+        x: 24
+        y: 64
+        width: parent.width - 48
+        label: qsTr("What to do")
+        options: [
+            {value: false, text: qsTr("Print a sheet")},
+            {value: true, text: qsTr("Enter a sheet")}
+        ]
+        value: card.entering
+        onChosen: value => card.entering = value
+    }
+    PaperPrint {
+        anchors.top: sides.bottom
+        anchors.topMargin: 12
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Theme.gap
+        x: 24
+        width: parent.width - 48
+        visible: !card.entering
+        sheet: card.sheet
+        picks: card.picks
+    }
+    PaperEntry {
+        anchors.top: sides.bottom
+        anchors.topMargin: 12
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Theme.gap
+        x: 24
+        width: Math.min(parent.width - 48, 760)
+        visible: card.entering
+        runs: card.runs
+    }
+}

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which ladders go on a sheet, on what paper, and into which file.
+import QtQuick
+import Piolo
+
+Item {
+    id: side
+
+    required property PracticeSheet sheet
+    required property PassagePicks picks
+
+    InkText {
+        id: about
+        width: parent.width
+        text: qsTr("A ladder for each passage, from its present tempo to its target, with a circle for every clean run: print it and tick it in pencil.")
+        color: Theme.faint
+        wrapMode: Text.WordWrap
+    }
+    PickList {
+        anchors.top: about.bottom
+        anchors.topMargin: 12
+        anchors.bottom: papers.top
+        anchors.bottomMargin: 12
+        width: parent.width
+        picks: side.picks
+    }
+    Pills {
+        id: papers
+        anchors.bottom: saving.top
+        anchors.bottomMargin: 12
+        width: parent.width - summary.width
+        label: qsTr("Paper")
+        options: [
+            {value: "a4", text: qsTr("A4")},
+            {value: "letter", text: qsTr("Letter")}
+        ]
+        value: side.sheet.paper
+        onChosen: value => side.sheet.paper = value
+    }
+    InkText {
+        id: summary
+        objectName: "sheet-summary"
+        anchors.right: parent.right
+        anchors.verticalCenter: papers.verticalCenter
+        text: side.sheet.summary
+        color: Theme.faint
+    }
+    SaveLine {
+        id: saving
+        anchors.bottom: parent.bottom
+        width: parent.width
+        part: "sheet"
+        label: qsTr("File, ending in .pdf, .svg or .png")
+        placeholder: "~/sheet.pdf"
+        button: qsTr("Save the sheet")
+        ready: side.sheet.ready
+        onWanted: path => saving.tell(side.sheet.save(path))
+    }
+}

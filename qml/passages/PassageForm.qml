@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Everything a passage has, checked as it is typed. What is typed and not saved is kept by the editor.
+import QtQuick
+import Piolo
+
+Card {
+    id: form
+
+    required property PassageEditor editor
+    required property MusicPicture picture
+    readonly property bool fresh: editor.passage === ""
+
+    readonly property bool inPiece: editor.pieceChoice !== "" && editor.pieceChoice !== "new"
+
+    signal drillRequested(string passage)
+    signal throughRequested(string piece)
+    signal removalRequested(string passage)
+    signal pictureRequested()
+
+    function name(typed) {
+        return typed === "" ? editor.usualTitle : typed;
+    }
+    function take() {
+        names.take();
+    }
+    function drill() {
+        const passage = editor.changed || fresh ? editor.save() : editor.passage;
+        if (passage !== "")
+            drillRequested(passage);
+    }
+
+    Connections {
+        target: PracticeRoom
+        enabled: form.visible
+        function onFormToBeDrilled() {
+            form.drill();
+        }
+    }
+    InkText {
+        id: title
+        anchors.left: parent.left
+        anchors.right: unsaved.left
+        anchors.top: parent.top
+        anchors.margins: Theme.gap
+        anchors.leftMargin: 24
+        text: form.fresh ? qsTr("A new passage") : form.name(form.editor.draft["title"])
+        font.pixelSize: 22
+        font.weight: Font.DemiBold
+        elide: Text.ElideRight
+        Accessible.role: Accessible.Heading
+    }
+    InkText {
+        id: unsaved
+        anchors.right: parent.right
+        anchors.rightMargin: 24
+        anchors.baseline: title.baseline
+        text: form.editor.changed ? qsTr("not saved yet") : ""
+        color: Theme.accent
+        font.pixelSize: Theme.small
+    }
+    ScrollColumn {
+        id: sheet
+        anchors.top: title.bottom
+        anchors.topMargin: 12
+        anchors.left: parent.left
+        anchors.leftMargin: 24
+        anchors.right: parent.right
+        anchors.rightMargin: 8
+        anchors.bottom: buttons.top
+        anchors.bottomMargin: 12
+        spacing: 12
+
+        InkText {
+            width: parent.width
+            visible: text !== ""
+            text: form.editor.originText
+            color: Theme.faint
+            elide: Text.ElideRight
+        }
+        NameForm {
+            id: names
+            width: parent.width
+            editor: form.editor
+        }
+        MusicForm {
+            width: parent.width
+            editor: form.editor
+        }
+        PictureRow {
+            width: parent.width
+            picture: form.picture
+            onWanted: form.pictureRequested()
+        }
+        RuleForm {
+            width: parent.width
+            editor: form.editor
+        }
+        RuleNote {
+            width: parent.width
+            editor: form.editor
+        }
+        MannerForm {
+            width: parent.width
+            editor: form.editor
+        }
+        ClickForm {
+            width: parent.width
+            editor: form.editor
+        }
+    }
+    Flow {
+        id: buttons
+        anchors.left: parent.left
+        anchors.right: removal.left
+        anchors.bottom: parent.bottom
+        anchors.margins: Theme.gap
+        anchors.leftMargin: 24
+        spacing: 12
+
+        InkButton {
+            objectName: "save"
+            text: qsTr("Save")
+            strong: enabled
+            enabled: form.editor.valid && !form.editor.readOnly && (form.editor.changed || form.fresh)
+            onClicked: form.editor.save()
+        }
+        InkButton {
+            objectName: "drillIt"
+            text: form.editor.changed || form.fresh ? qsTr("Save and drill") : qsTr("Drill it")
+            strong: enabled && !form.editor.changed && !form.fresh
+            enabled: form.editor.valid && !(form.editor.readOnly && (form.editor.changed || form.fresh))
+            onClicked: form.drill()
+        }
+        InkButton {
+            objectName: "through"
+            visible: form.inPiece && !form.editor.changed
+            text: qsTr("Play the piece through")
+            onClicked: form.throughRequested(form.editor.pieceChoice)
+        }
+        InkButton {
+            objectName: "revert"
+            visible: form.editor.changed
+            text: qsTr("Throw away changes")
+            onClicked: form.editor.revert()
+        }
+    }
+    InkButton {
+        id: removal
+        objectName: "remove"
+        anchors.right: parent.right
+        anchors.rightMargin: 24
+        anchors.bottom: buttons.bottom
+        visible: !form.fresh && !form.editor.readOnly
+        text: qsTr("Remove")
+        ink: Theme.miss
+        onClicked: form.removalRequested(form.editor.passage)
+    }
+}

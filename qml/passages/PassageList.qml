@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The passages under their pieces. Up and Down move, Return opens.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
+import QtQuick
+import QtQuick.Templates as T
+import Piolo
+
+ListView {
+    id: list
+    objectName: "passageList"
+
+    required property PassageListModel passages
+    property string chosen: ""
+
+    signal choose(string passage)
+    signal openDrill(string passage)
+
+    function follow() {
+        currentIndex = passages.rowOf(chosen);
+    }
+
+    model: passages
+    spacing: 8
+    clip: true
+    boundsBehavior: Flickable.StopAtBounds
+    keyNavigationEnabled: true
+    activeFocusOnTab: false
+    section.property: "section"
+    Accessible.role: Accessible.List
+    Accessible.name: qsTr("Passages")
+    onChosenChanged: follow()
+    onCountChanged: follow()
+
+    section.delegate: Item {
+        id: heading
+
+        required property string section
+
+        width: list.width - 14
+        implicitHeight: 48
+
+        InkText {
+            anchors.left: parent.left
+            anchors.right: due.left
+            anchors.rightMargin: 8
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: 8
+            text: list.passages.sectionTitle(heading.section)
+            font.pixelSize: 18
+            font.weight: Font.DemiBold
+            elide: Text.ElideRight
+            Accessible.role: Accessible.Heading
+        }
+        InkText {
+            id: due
+            anchors.right: parent.right
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: 8
+            text: list.passages.sectionDue(heading.section)
+            color: Theme.faint
+            font.pixelSize: Theme.small
+        }
+    }
+    delegate: PassageLine {
+        id: line
+
+        required property int index
+
+        width: list.width - 14
+        chosen: passageId === list.chosen
+        activeFocusOnTab: true
+        onActiveFocusChanged: if (activeFocus) list.positionViewAtIndex(index, ListView.Contain)
+        onClicked: list.choose(passageId)
+        onDoubleClicked: list.openDrill(passageId)
+        Keys.onReturnPressed: list.openDrill(passageId)
+        Keys.onUpPressed: nextItemInFocusChain(false).forceActiveFocus(Qt.BacktabFocusReason)
+        Keys.onDownPressed: nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
+    }
+
+    T.ScrollBar.vertical: T.ScrollBar {
+        id: bar
+        width: 10
+        padding: 2
+        policy: list.contentHeight > list.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
+        Accessible.ignored: true
+
+        contentItem: Rectangle {
+            visible: bar.policy === T.ScrollBar.AlwaysOn
+            radius: 3
+            color: Theme.faint
+        }
+    }
+}

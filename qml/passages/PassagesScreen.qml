@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// All passages, and the form of the one that is chosen.
+import QtQuick
+import Piolo
+
+FocusScope {
+    id: screen
+
+    property PassageListModel passages: PracticeRoom.passages
+    property PassageEditor editor: PracticeRoom.editor
+    property MusicPicture picture: PracticeRoom.formPicture
+
+    signal drillRequested(string passage)
+
+    /// What stands in the place of the form: "form", "music", "picture", "paper" or "files".
+    property string desk: "form"
+
+    function showForm() {
+        desk = "form";
+        form.take();
+    }
+    function show(card, name) {
+        desk = name;
+        card.begin();
+    }
+    function startNew() {
+        desk = "form";
+        editor.startNew();
+        form.take();
+    }
+    function remove(passage) {
+        passages.remove(passage);
+        editor.startNew();
+        takeBack.forceActiveFocus(Qt.TabFocusReason);
+    }
+
+    onDeskChanged: HelpTarget.part = desk === "form" ? "" : desk
+    Component.onDestruction: HelpTarget.part = ""
+    onDrillRequested: passage => PracticeRoom.openDrill(passage)
+
+    Connections {
+        target: PracticeRoom
+        function onFormWanted() {
+            form.take();
+        }
+    }
+
+    InkText {
+        id: heading
+        x: Theme.margin
+        y: 16
+        text: qsTr("Passages")
+        font.pixelSize: Theme.heading
+        font.weight: Font.DemiBold
+        Accessible.role: Accessible.Heading
+    }
+    InkText {
+        anchors.left: heading.right
+        anchors.leftMargin: Theme.gap
+        anchors.baseline: heading.baseline
+        text: screen.passages.total > 0 ? Formatter.passages(screen.passages.total) : ""
+        color: Theme.faint
+    }
+    InkButton {
+        id: newPassage
+        objectName: "newPassage"
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.margin
+        anchors.verticalCenter: heading.verticalCenter
+        text: qsTr("New passage")
+        mark: "+"
+        ground: Theme.accent
+        ink: Theme.accentInk
+        enabled: !screen.editor.readOnly
+        onClicked: screen.startNew()
+    }
+
+    InkButton {
+        id: musicFile
+        objectName: "musicFile"
+        anchors.right: newPassage.left
+        anchors.rightMargin: 12
+        anchors.verticalCenter: heading.verticalCenter
+        text: qsTr("From a music file")
+        enabled: !screen.editor.readOnly
+        onClicked: screen.show(picker, "music")
+    }
+    InkButton {
+        id: files
+        objectName: "passageFiles"
+        anchors.right: musicFile.left
+        anchors.rightMargin: 12
+        anchors.verticalCenter: heading.verticalCenter
+        text: qsTr("Passage files")
+        onClicked: screen.show(exchange, "files")
+    }
+    InkButton {
+        objectName: "onPaper"
+        anchors.right: files.left
+        anchors.rightMargin: 12
+        anchors.verticalCenter: heading.verticalCenter
+        text: qsTr("On paper")
+        onClicked: screen.show(paper, "paper")
+    }
+
+    PassagePane {
+        id: pane
+        anchors.left: parent.left
+        anchors.leftMargin: Theme.margin
+        anchors.top: newPassage.bottom
+        anchors.topMargin: 12
+        anchors.bottom: undo.top
+        anchors.bottomMargin: 8
+        width: Math.round(Math.min(640, (screen.width - 2 * Theme.margin) * 0.43))
+        focus: true
+        passages: screen.passages
+        chosen: screen.editor.passage
+        onChoose: passage => {
+            if (screen.desk === "music" || screen.desk === "picture")
+                screen.desk = "form";
+            screen.editor.load(passage);
+        }
+        onOpenDrill: passage => screen.drillRequested(passage)
+    }
+    Row {
+        id: undo
+        x: Theme.margin
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: screen.passages.lastRemoved === "" ? 0 : 16
+        height: screen.passages.lastRemoved === "" ? 8 : implicitHeight
+        visible: screen.passages.lastRemoved !== ""
+        spacing: Theme.gap
+
+        InkText {
+            anchors.verticalCenter: parent.verticalCenter
+            width: Math.min(implicitWidth, pane.width - takeBack.width - Theme.gap)
+            text: qsTr("“%1” is removed.").arg(screen.passages.lastRemoved)
+            elide: Text.ElideRight
+        }
+        InkButton {
+            id: takeBack
+            objectName: "takeBack"
+            text: qsTr("Take it back")
+            onClicked: screen.passages.restoreLast()
+        }
+    }
+    PassageForm {
+        id: form
+        anchors.left: pane.right
+        anchors.leftMargin: Theme.gap
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.margin
+        anchors.top: pane.top
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: 16
+        visible: screen.desk === "form"
+        editor: screen.editor
+        picture: screen.picture
+        onPictureRequested: screen.show(card, "picture")
+        onDrillRequested: passage => screen.drillRequested(passage)
+        onThroughRequested: piece => PracticeRoom.openRunThrough(piece)
+        onRemovalRequested: passage => screen.remove(passage)
+    }
+    MusicFile {
+        id: picker
+        anchors.fill: form
+        visible: screen.desk === "music"
+        music: screen.editor.music
+        onDone: screen.showForm()
+    }
+    PaperCard {
+        id: paper
+        anchors.fill: form
+        visible: screen.desk === "paper"
+        sheet: PracticeRoom.sheet
+        picks: PracticeRoom.picks
+        runs: PracticeRoom.paper
+        passage: screen.editor.passage
+        onDone: screen.showForm()
+    }
+    FilesCard {
+        id: exchange
+        anchors.fill: form
+        visible: screen.desk === "files"
+        exchange: PracticeRoom.exchange
+        picks: PracticeRoom.picks
+        passage: screen.editor.passage
+        onDone: screen.showForm()
+    }
+
+    PictureCard {
+        id: card
+        anchors.fill: form
+        visible: screen.desk === "picture"
+        picture: screen.picture
+        title: form.name(screen.editor.draft["title"])
+        onDone: screen.showForm()
+    }
+
+    Component.onCompleted: {
+        if (editor.passage === "" && !editor.changed && passages.count > 0)
+            editor.load(passages.idAt(0));
+    }
+}

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// All passages with a tick each.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
+import QtQuick
+import QtQuick.Templates as T
+import Piolo
+
+Item {
+    id: list
+
+    required property PassagePicks picks
+
+    InkText {
+        id: counted
+        anchors.left: parent.left
+        anchors.verticalCenter: all.verticalCenter
+        text: list.picks.words
+        color: Theme.faint
+    }
+    InkButton {
+        id: all
+        objectName: "pickAll"
+        anchors.right: none.left
+        anchors.rightMargin: 8
+        text: qsTr("All")
+        enabled: list.picks.picked < list.picks.count
+        Accessible.name: qsTr("Tick all passages")
+        onClicked: list.picks.pickAll(true)
+    }
+    InkButton {
+        id: none
+        objectName: "pickNone"
+        anchors.right: parent.right
+        text: qsTr("None")
+        enabled: list.picks.picked > 0
+        Accessible.name: qsTr("Tick no passage")
+        onClicked: list.picks.pickAll(false)
+    }
+    ListView {
+        id: view
+        anchors.top: all.bottom
+        anchors.topMargin: 8
+        anchors.bottom: parent.bottom
+        width: parent.width
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        model: list.picks
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Passages to tick")
+
+        delegate: Tick {
+            required property int index
+            required property string title
+            required property string piece
+            required property bool picked
+
+            width: view.width - 14
+            text: piece === "" ? title : qsTr("%1 (%2)", "title (piece)").arg(title).arg(piece)
+            checked: picked
+            onTicked: on => list.picks.pick(index, on)
+            onActiveFocusChanged: if (activeFocus) view.positionViewAtIndex(index, ListView.Contain)
+        }
+        T.ScrollBar.vertical: T.ScrollBar {
+            id: bar
+            width: 10
+            padding: 2
+            policy: view.contentHeight > view.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
+            Accessible.ignored: true
+
+            contentItem: Rectangle {
+                visible: bar.policy === T.ScrollBar.AlwaysOn
+                radius: 3
+                color: Theme.faint
+            }
+        }
+    }
+    InkText {
+        anchors.centerIn: view
+        visible: list.picks.count === 0
+        text: qsTr("No passages yet.")
+        color: Theme.faint
+    }
+}

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One key in one subdivision: its best tempo over its streak, filled as far as the target is reached.
+import QtQuick
+import Piolo
+
+Item {
+    id: place
+
+    required property var cell
+    property bool chosen: false
+    property bool next: false
+    property bool focused: false
+
+    readonly property bool played: cell.best !== ""
+    readonly property bool tight: height < 40
+
+    signal picked()
+    signal drilled()
+
+    Accessible.role: Accessible.Cell
+    Accessible.name: (next ? qsTr("next: %1").arg(cell.spoken) : cell.spoken)
+    Accessible.selected: chosen
+    Accessible.onPressAction: drilled()
+
+    Rectangle {
+        id: ground
+        anchors.fill: parent
+        radius: 5
+        color: Theme.card
+
+        Rectangle {
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: parent.height * place.cell.share
+            radius: place.cell.share > 0.95 ? 5 : 2
+            color: Theme.cleanWash
+        }
+        Rectangle {
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: place.played ? Math.max(2, Math.round(parent.height * 0.05)) : 0
+            color: Theme.clean
+        }
+    }
+    Rectangle {
+        anchors.fill: parent
+        anchors.margins: place.chosen ? -2 : 0
+        radius: place.chosen ? 7 : 5
+        color: "transparent"
+        border.color: place.focused ? Theme.focus : place.chosen ? Theme.ink : Theme.edge
+        border.width: place.chosen ? 3 : 1
+    }
+    InkText {
+        anchors.horizontalCenter: parent.horizontalCenter
+        y: place.tight ? (parent.height - height) / 2 : parent.height * 0.08
+        text: place.played ? place.cell.best : place.next ? "▸" : ""
+        color: place.played ? Theme.ink : Theme.accent
+        font.pixelSize: Math.min(32, place.height * (place.tight ? 0.62 : 0.42))
+        font.weight: Font.Bold
+        Accessible.ignored: true
+    }
+    InkText {
+        anchors.horizontalCenter: parent.horizontalCenter
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: parent.height * 0.1
+        visible: !place.tight && place.played
+        text: place.cell.below
+        font.pixelSize: Math.max(11, Math.min(17, place.height * 0.27, place.width * 0.16))
+        Accessible.ignored: true
+    }
+    InkText {
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.rightMargin: 4
+        anchors.topMargin: 1
+        text: place.cell.secure ? "✓" : place.next && place.played ? "▸" : ""
+        color: place.cell.secure ? Theme.clean : Theme.accent
+        font.pixelSize: Math.max(11, Math.min(15, place.height * 0.3))
+        font.weight: Font.Bold
+        Accessible.ignored: true
+    }
+    TapHandler {
+        onTapped: place.picked()
+        onDoubleTapped: place.drilled()
+    }
+}

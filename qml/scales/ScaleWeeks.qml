@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which keys were practised in which weeks: runs of scales of every kind.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
+import QtQuick
+import Piolo
+
+Card {
+    id: card
+
+    required property ScaleBoard board
+
+    readonly property var keys: board.keys
+    readonly property var weeks: board.weeks
+    readonly property real inner: width - 2 * Theme.gap
+    readonly property real side: Math.max(90, inner * 0.1)
+    readonly property real column: (inner - side) / 12
+    readonly property real line: Math.min(46, (height - title.height - 3 * Theme.gap - note.height) / (weeks.length + 1))
+
+    Accessible.role: Accessible.Table
+    Accessible.name: title.text
+
+    InkText {
+        id: title
+        x: Theme.gap
+        y: Theme.gap
+        text: qsTr("Keys by weeks")
+        font.weight: Font.DemiBold
+        Accessible.role: Accessible.Heading
+    }
+    InkText {
+        id: note
+        x: Theme.gap
+        anchors.top: title.bottom
+        width: card.inner
+        text: qsTr("How many runs of each key, in all kinds and subdivisions of this instrument. A week begins on Monday.")
+        color: Theme.faint
+        font.pixelSize: Theme.small
+        wrapMode: Text.WordWrap
+    }
+    Item {
+        x: Theme.gap
+        anchors.top: note.bottom
+        anchors.topMargin: Theme.gap / 2
+        width: card.inner
+
+        Repeater {
+            model: card.keys
+
+            InkText {
+                required property int index
+                required property var modelData
+
+                x: card.side + index * card.column
+                width: card.column
+                height: card.line
+                horizontalAlignment: Text.AlignHCenter
+                verticalAlignment: Text.AlignVCenter
+                text: modelData.name
+                font.weight: Font.DemiBold
+            }
+        }
+        Repeater {
+            model: card.weeks
+
+            Item {
+                id: week
+
+                required property int index
+                required property var modelData
+
+                y: (index + 1) * card.line
+                width: card.inner
+                height: card.line
+
+                InkText {
+                    width: card.side - 8
+                    height: parent.height
+                    verticalAlignment: Text.AlignVCenter
+                    text: week.modelData.label
+                    color: Theme.faint
+                    fontSizeMode: Text.HorizontalFit
+                    minimumPixelSize: 11
+                }
+                Repeater {
+                    model: week.modelData.runs
+
+                    Rectangle {
+                        id: spot
+
+                        required property int index
+                        required property int modelData
+
+                        x: card.side + index * card.column + 2
+                        y: 2
+                        width: card.column - 4
+                        height: card.line - 4
+                        radius: 5
+                        color: modelData > 0 ? Theme.cleanWash : "transparent"
+                        border.color: Theme.edge
+                        border.width: modelData > 0 ? 0 : 1
+                        Accessible.role: Accessible.Cell
+                        Accessible.name: qsTr("%1, week of %2: %3").arg(card.keys[index].name).arg(week.modelData.label).arg(Formatter.runs(modelData))
+
+                        InkText {
+                            anchors.centerIn: parent
+                            text: spot.modelData > 0 ? spot.modelData : ""
+                            font.weight: Font.DemiBold
+                            Accessible.ignored: true
+                        }
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The options that click and track share for where and how the click sounds.
+#pragma once
+
+#include "app/verbs/click_options.h"
+#include "app/verbs/option_reader.h"
+#include "core/passage/click_pattern.h"
+
+#include <cstdint>
+
+namespace piolo::app {
+
+/// Reads --click, --accents, --swing, --bars-on, --bars-off, --silent-bars, --left-out, --seed, --breath and
+/// --breath-below for a run of `bars` bars. Faults go to the reader.
+[[nodiscard]] ClickPattern readClickPattern(OptionReader& in, const ClickOptions& click, std::int64_t bars);
+
+} // namespace piolo::app

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window/window.h"
+
+#include "app/output/telling.h"
+#include "app/verbs/practice_notebook.h"
+#include "app/window/midi_adapter.h"
+#include "app/window/sound_adapter.h"
+#include "app/window/window_shot.h"
+#include "engine/drill/drill_engine.h"
+#include "journal/settings/machine_settings.h"
+#include "models/room/practice_room.h"
+#include "models/settings/language.h"
+#include "practice/log/practice_book.h"
+
+#include <QDebug>
+#include <QGuiApplication>
+#include <QIcon>
+#include <QQmlComponent>
+#include <QQmlEngine>
+#include <QQmlExtensionPlugin>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QThread>
+
+#include <cstdlib>
+#include <future>
+
+Q_IMPORT_QML_PLUGIN(PioloPlugin)
+
+namespace piolo::app {
+
+namespace {
+
+constexpr int longestBlock = 16'384;
+
+bool hasDisplay() {
+    const auto set = [](const char* name) { return !qEnvironmentVariableIsEmpty(name); };
+    return set("DISPLAY") || set("WAYLAND_DISPLAY") || set("QT_QPA_PLATFORM");
+}
+
+/// The window's screens: read and compiled at once, made when there is something to show in them.
+class Screens {
+public:
+    Screens() {
+        engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));
+        main_.loadUrl(QUrl(QStringLiteral("qrc:/qt/qml/Piolo/Main.qml")));
+    }
+
+    /// Shows them until the window is closed.
+    int show(models::PracticeRoom& room, practice::MidiPort& midi, const WindowOptions& options) {
+        const std::unique_ptr<QObject> made(main_.create());
+        auto* const window = qobject_cast<QQuickWindow*>(made.get());
+        if (window == nullptr) {
+            qWarning() << main_.errors();
+            return exitInput;
+        }
+        if (!options.shot.empty()) return shootWindow(*window, options); // a picture opens no sound device
+        if (options.width > 0) window->resize(options.width, options.height);
+        room.attach(window);
+        room.plugIn(midi);
+        return QGuiApplication::exec();
+    }
+
+private:
+    QQmlEngine engine_;
+    QQmlComponent main_{&engine_};
+};
+
+using OpenedBook = Result<std::unique_ptr<practice::PracticeBook>>;
+
+/// Reads the practice log on a thread of its own; the book belongs to this thread.
+std::future<OpenedBook> openingBook(journal::JournalPlace place) {
+    return std::async(std::launch::async, [place = std::move(place), mine = QThread::currentThread()] {
+        OpenedBook book = practice::PracticeBook::open(place);
+        if (book) book.value()->moveToThread(mine);
+        return book;
+    });
+}
+
+/// Plugs everything together; all of it is saved and gone again when this returns.
+int openWindow(const WindowOptions& options) {
+    const auto places = journal::systemDirectories();
+    Fault damaged;
+    auto settings = journal::loadMachineSettings(places.config, *journal::systemRandomness(), &damaged);
+    if (!settings) return tell(settings.fault());
+    if (damaged.number != FaultNumber{}) tell(damaged);
+
+    models::speak(QString::fromStdString(options.language.empty() ? settings->language : options.language));
+    const std::string folder = options.folder.empty() ? places.data : options.folder;
+    auto opening = openingBook({folder, settings->device, places.state});
+    Screens screens;
+    auto engine = std::make_shared<engine::DrillEngine>();
+    engine->prepare({}, longestBlock);
+    SoundAdapter sound(engine);
+    MidiAdapter midi(device::systemMidi());
+    auto book = opening.get();
+    if (!book) return tell(book.fault());
+    models::PracticeRoom room(std::move(book).value(), sound, engine, std::move(settings).value(),
+                              places.config);
+    if (!options.passage.empty()) {
+        const auto passage = passageNamed(room.book().notebook(), options.passage, "--drill");
+        if (!passage) return tell(passage.fault());
+        room.openDrill(QString::fromStdString(passage->text()));
+    }
+    if (!options.screen.empty()) room.setScreen(QString::fromStdString(options.screen));
+    return screens.show(room, midi, options);
+}
+
+} // namespace
+
+int runWindow(int& argc, char** argv, const WindowOptions& options) {
+    if (!hasDisplay()) return tell({FaultNumber::noDisplay, {}, {}});
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    const QGuiApplication application(argc, argv);
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Piolo"));
+    QGuiApplication::setDesktopFileName(QStringLiteral("piolo"));
+    QGuiApplication::setWindowIcon(QIcon(QStringLiteral(":/piolo.svg")));
+    const int code = openWindow(options);
+    // A sound thread stuck inside Qt would hold up Qt's own clean-up for good.
+    if (device::SoundOut::threadsLeftBehind()) std::quick_exit(code);
+    return code;
+}
+
+} // namespace piolo::app

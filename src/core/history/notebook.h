@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The notebook: the fold of the journal's facts. The same facts in any order of arrival give the same
+// notebook; duplicates (by id) count once.
+#pragma once
+
+#include "core/history/fact.h"
+#include "core/history/run_through.h"
+#include "core/passage/group_marks.h"
+
+#include <array>
+#include <map>
+#include <memory>
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace piolo {
+
+/// One thing that happened to a passage's tempo, as it counts now (late misses and doubts applied, retracted
+/// facts gone).
+struct Entry {
+    /// A run, a try, a tempo set; runs without the click, in their context, and aside.
+    enum class Kind : std::uint8_t { run, attempt, tempo, silent, context, aside };
+    Id id;
+    Timestamp at;
+    Kind kind = Kind::run;
+    Tempo tempo = Tempo::bpm(60); ///< the run's tempo, or the tempo set
+    Mark mark = Mark::clean;      ///< of a run of any kind
+    Reason reason = Reason::none;
+    std::int64_t millis = 0;
+    bool late = false; ///< missed by a late miss
+    bool fullStreak = false;
+    Standing before;
+    Standing after;
+    std::vector<Spot> spots;
+    Articulation articulation = Articulation::written; ///< as the passage said then
+    Rhythm rhythm = Rhythm::written;
+    bool entered = false; ///< ticked on paper, and entered later
+};
+
+/// A full streak at or above the target.
+struct Secure {
+    Date day;
+    Tempo tempo = Tempo::bpm(60);
+};
+
+/// Everything known of one passage.
+struct PassageRecord {
+    Passage passage;
+    bool removed = false;
+    GroupMarks editedHere; ///< edited by hand after they had been imported
+    Standing standing;
+    std::optional<Tempo> best;                                 ///< the highest tempo with a full streak
+    std::array<std::optional<Tempo>, articulationCount> bests; ///< the same, by articulation
+    std::optional<Tempo> lastFullStreak;                       ///< the tempo of the newest full streak
+    std::optional<Date> lastDay;     ///< local date of the newest run or tempo, retracted ones not counted
+    std::vector<Secure> secures;     ///< oldest first; those below a raised target are gone
+    std::vector<Entry> entries;      ///< oldest first
+    Stage stage = Stage::slow;       ///< as the player said last
+    std::optional<Picture> picture;  ///< of its music
+    std::map<Id, std::string> notes; ///< by the entry they are about
+
+    /// Different days with a secure.
+    [[nodiscard]] int secureDays() const;
+};
+
+/// A day's figures for one passage or many.
+struct DayFigures {
+    int runs = 0; ///< clean and missed, those that move the rule
+    int clean = 0;
+    int voided = 0;
+    std::optional<Tempo> best; ///< the highest tempo of a clean run that day
+    std::int64_t millis = 0;   ///< played, runs of every kind, void ones included
+};
+
+/// Grows by facts; belongs to one thread. A fact that stands last in its passage costs one step at the next
+/// reading; one that arrives late or corrects (back, late miss, doubt) costs a refold of that passage.
+///
+/// How a passage is folded, where the rule itself is silent:
+/// - The first fact with tempi sets the standing to its start. An edit moves the standing to the new start as
+///   long as no run counted and no tempo was set (void runs and those apart from the rule do not count);
+///   after that it only clamps.
+/// - Tempi hold from the beginning: runs that stand before the first tempi are folded by those.
+/// - The first run or tempo of another local date than the last one starts the streak at 0, runs of
+///   every kind and void ones too.
+/// - A doubt makes its runs void, also those that were missed; a late miss makes only clean ones missed.
+/// - Another articulation or rhythm starts the streak at 0.
+/// - A felt beat converts all that is known of the passage's tempi, entries included (core/felt_beat.h).
+/// - Backs, late misses and doubts work inside their own passage.
+class Notebook {
+public:
+    Notebook();
+    ~Notebook();
+    Notebook(Notebook&&) noexcept;
+    Notebook& operator=(Notebook&&) noexcept;
+
+    /// False when a fact of that id is there already (nothing changes).
+    bool add(Fact fact);
+    /// Adds all of them, and keeps them where they are: nothing is copied.
+    void addAll(std::vector<Fact>&& facts);
+    [[nodiscard]] std::size_t factCount() const;
+    /// Folds every `of`-th passage from `part` on (part < of) now, not when it is first asked for. Only this
+    /// may run on several threads at once, each with another part of the same number, and while nothing else
+    /// does. Removed passages are left alone. How many passages there were to fold.
+    std::size_t foldAhead(std::size_t part, std::size_t of);
+
+    /// Pieces in the order of their names, then ids; removed ones only when asked for.
+    [[nodiscard]] std::vector<Piece> pieces(bool removedToo = false) const;
+    /// The piece of that id, also a removed one; nothing when none is known.
+    [[nodiscard]] std::optional<Piece> piece(Id id) const;
+    /// Ids of the passages in the order in which they were made; removed ones only when asked for.
+    [[nodiscard]] std::vector<Id> passages(bool removedToo = false) const;
+    /// Nothing for an unknown id, and for a passage of which no defining fact (with tempi) is known. The
+    /// pointer is good until the next add().
+    [[nodiscard]] const PassageRecord* passage(Id id) const;
+    /// The passage of that id (32 digits), also a removed one; else those of exactly that title, as
+    /// passages().
+    [[nodiscard]] std::vector<Id> find(std::string_view idOrTitle) const;
+    [[nodiscard]] const PracticeSettings& settings() const;
+    /// Of a piece, oldest first; those taken back are left out.
+    [[nodiscard]] std::vector<RunThrough> runThroughs(Id piece) const;
+
+    /// What `back` on `device` would retract: the newest unretracted mark (a run of any kind that is not
+    /// void, a late miss, a doubt) or hand-set tempo of that passage made on that device. None: nothing left.
+    [[nodiscard]] Id backTarget(Id passage, std::string_view device) const;
+    /// The figures of one day; `passage` none: all passages.
+    [[nodiscard]] DayFigures day(Date date, Id passage) const;
+    /// The tempo at which `date` opens this passage, or nothing when it was played or opened on that date
+    /// already (also when that opening was taken back), was never played, or stands at that tempo anyway.
+    [[nodiscard]] std::optional<Tempo> opening(Id passage, Date date) const;
+
+private:
+    struct Body;
+    std::unique_ptr<Body> body_;
+};
+
+/// A notebook of all these facts.
+[[nodiscard]] Notebook fold(std::span<const Fact> facts);
+/// The same, without a copy of each.
+[[nodiscard]] Notebook fold(std::vector<Fact>&& facts);
+
+} // namespace piolo

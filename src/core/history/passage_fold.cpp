@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/history/passage_fold.h"
+
+#include "core/time/felt_beat.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace piolo {
+
+namespace {
+
+/// The mark as it counts now: a doubt makes any run void, a late miss makes a clean one missed.
+Mark markNow(Id id, Mark recorded, const Corrections& corrections) {
+    if (corrections.doubted.contains(id)) return Mark::voided;
+    if (recorded == Mark::clean && corrections.missed.contains(id)) return Mark::missed;
+    return recorded;
+}
+
+Entry::Kind entryKind(RunKind kind) {
+    using enum Entry::Kind;
+    constexpr std::array inTheirOrder{run, attempt, silent, context, aside};
+    return inTheirOrder[static_cast<std::size_t>(kind)];
+}
+
+} // namespace
+
+Corrections correctionsOf(std::span<const Fact* const> facts) {
+    Corrections corrections;
+    for (const Fact* fact : facts)
+        if (const auto* back = std::get_if<BackFact>(&fact->body))
+            corrections.retracted.insert(back->retracts);
+    for (const Fact* fact : facts) {
+        if (corrections.retracted.contains(fact->id)) continue;
+        if (const auto* late = std::get_if<LateMissFact>(&fact->body)) corrections.missed.insert(late->run);
+        if (const auto* doubt = std::get_if<DoubtFact>(&fact->body))
+            corrections.doubted.insert(doubt->runs.begin(), doubt->runs.end());
+    }
+    return corrections;
+}
+
+PassageFold::PassageFold(Id passage, const Tempi& tempi) {
+    record_.passage.id = passage;
+    record_.passage.tempi = tempi;
+    record_.standing = handSet(tempi.start);
+}
+
+void PassageFold::add(const Fact& fact, const Corrections& corrections) {
+    if (const auto* played = std::get_if<RunFact>(&fact.body)) run(fact, *played, corrections);
+    if (const auto* set = std::get_if<TempoFact>(&fact.body)) tempo(fact, *set);
+    if (const auto* edited = std::get_if<PassageFact>(&fact.body)) edit(*edited);
+    if (const auto* said = std::get_if<StageFact>(&fact.body)) record_.stage = said->stage;
+    if (const auto* written = std::get_if<NoteFact>(&fact.body)) note(*written);
+    if (const auto* felt = std::get_if<FeltBeatFact>(&fact.body)) feel(*felt);
+    if (const auto* shown = std::get_if<PictureFact>(&fact.body)) record_.picture = shown->picture;
+}
+
+void PassageFold::turnTo(Date date) {
+    if (record_.lastDay != date) record_.standing = handSet(record_.standing.tempo);
+    record_.lastDay = date;
+}
+
+void PassageFold::run(const Fact& fact, const RunFact& run, const Corrections& corrections) {
+    turnTo(fact.at.date());
+    Entry entry;
+    entry.id = fact.id;
+    entry.at = fact.at;
+    entry.kind = entryKind(run.kind);
+    entry.tempo = run.tempo;
+    entry.mark = markNow(fact.id, run.mark, corrections);
+    entry.reason = run.reason;
+    entry.millis = run.millis;
+    entry.late = entry.mark == Mark::missed && run.mark == Mark::clean;
+    entry.before = record_.standing;
+    entry.spots = run.spots;
+    entry.articulation = record_.passage.manner.articulation;
+    entry.rhythm = record_.passage.manner.rhythm;
+    entry.entered = run.entered;
+    const Mark moving = run.kind == RunKind::run ? entry.mark : Mark::voided;
+    const Outcome outcome = afterRun(entry.before, run.tempo, moving, record_.passage.tempi.rule);
+    entry.after = outcome.after;
+    entry.fullStreak = outcome.fullStreak;
+    moved_ = moved_ || moving != Mark::voided;
+    remember(std::move(entry), outcome);
+}
+
+void PassageFold::remember(Entry entry, const Outcome& outcome) {
+    record_.standing = outcome.after;
+    if (outcome.fullStreak) {
+        const auto raise = [&](std::optional<Tempo>& best) {
+            best = std::max(best.value_or(entry.tempo), entry.tempo);
+        };
+        raise(record_.best);
+        raise(record_.bests[static_cast<std::size_t>(entry.articulation)]);
+        record_.lastFullStreak = entry.tempo;
+    }
+    if (outcome.secure) record_.secures.push_back({entry.at.date(), entry.tempo});
+    record_.entries.push_back(std::move(entry));
+}
+
+void PassageFold::tempo(const Fact& fact, const TempoFact& tempo) {
+    turnTo(fact.at.date());
+    Entry entry;
+    entry.id = fact.id;
+    entry.at = fact.at;
+    entry.kind = Entry::Kind::tempo;
+    entry.tempo = tempo.tempo;
+    entry.reason = tempo.reason;
+    entry.before = record_.standing;
+    entry.after = handSet(tempo.tempo);
+    record_.standing = entry.after;
+    record_.entries.push_back(std::move(entry));
+    moved_ = true;
+}
+
+void PassageFold::note(const NoteFact& note) {
+    if (note.text.empty())
+        record_.notes.erase(note.about);
+    else
+        record_.notes[note.about] = note.text;
+}
+
+void PassageFold::feel(const FeltBeatFact& felt) {
+    const auto converted = feltIn(record_.passage, record_.standing.tempo, felt.beat);
+    if (!converted) return;
+    const SpeedRatio ratio = speedRatio(record_.passage.music.meter.beat(), felt.beat);
+    record_.passage = converted->passage;
+    record_.standing.tempo = converted->tempo;
+    const auto convert = [&](auto& tempo) { tempo = nearestAt(tempo, ratio); };
+    const auto convertKnown = [&](std::optional<Tempo>& tempo) {
+        if (tempo) convert(*tempo);
+    };
+    convertKnown(record_.best);
+    convertKnown(record_.lastFullStreak);
+    for (auto& best : record_.bests) convertKnown(best);
+    for (Secure& secure : record_.secures) convert(secure.tempo);
+    for (Entry& entry : record_.entries) {
+        convert(entry.tempo);
+        convert(entry.before.tempo);
+        convert(entry.after.tempo);
+        for (Spot& spot : entry.spots) spot = spotAt(spot, ratio);
+    }
+}
+
+void PassageFold::markEdited(const PassageFact& edit) {
+    const auto mark = [&](bool given, bool& imported, bool& editedHere) {
+        if (!given) return;
+        imported = imported || edit.imported;
+        editedHere = imported && !edit.imported;
+    };
+    mark(edit.title.has_value(), imported_.title, record_.editedHere.title);
+    mark(edit.music.has_value(), imported_.music, record_.editedHere.music);
+    mark(edit.tempi.has_value(), imported_.tempi, record_.editedHere.tempi);
+    mark(edit.click.has_value(), imported_.click, record_.editedHere.click);
+    mark(edit.manner.has_value(), imported_.manner, record_.editedHere.manner);
+    mark(edit.notes.has_value(), imported_.notes, record_.editedHere.notes);
+    mark(edit.scale.has_value(), imported_.scale, record_.editedHere.scale);
+}
+
+void PassageFold::edit(const PassageFact& edit) {
+    markEdited(edit);
+    Passage& passage = record_.passage;
+    if (edit.title) passage.title = *edit.title;
+    if (edit.music) passage.music = *edit.music;
+    if (edit.click) passage.click = *edit.click;
+    if (edit.notes) passage.notes = *edit.notes;
+    if (edit.scale) passage.scale = edit.scale;
+    if (edit.manner) {
+        if (!edit.manner->soundsLike(passage.manner)) record_.standing = handSet(record_.standing.tempo);
+        passage.manner = *edit.manner;
+    }
+    if (!edit.tempi) return;
+    passage.tempi = *edit.tempi;
+    const Rule& rule = passage.tempi.rule;
+    record_.standing = moved_ ? edited(record_.standing, rule) : handSet(passage.tempi.start);
+    std::erase_if(record_.secures, [&](const Secure& secure) { return secure.tempo < rule.target; });
+}
+
+} // namespace piolo

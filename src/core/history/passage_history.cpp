@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/history/passage_history.h"
+
+#include <algorithm>
+
+namespace piolo {
+
+namespace {
+
+bool corrects(const FactBody& body) {
+    return std::holds_alternative<BackFact>(body) || std::holds_alternative<LateMissFact>(body) ||
+           std::holds_alternative<DoubtFact>(body);
+}
+
+bool standBefore(const Fact* a, const Fact* b) { return standsBefore(*a, *b); }
+
+bool givesTempi(const Fact& fact) {
+    const auto* edit = std::get_if<PassageFact>(&fact.body);
+    return edit != nullptr && edit->tempi.has_value();
+}
+
+/// A mark or a hand-set tempo: what the player can take back. Backs and edits are not, nor is a void run.
+bool canGoBack(const FactBody& body) {
+    if (const auto* run = std::get_if<RunFact>(&body)) return run->mark != Mark::voided;
+    return std::holds_alternative<TempoFact>(body) || std::holds_alternative<LateMissFact>(body) ||
+           std::holds_alternative<DoubtFact>(body);
+}
+
+bool happened(const Fact& fact) {
+    return std::holds_alternative<RunFact>(fact.body) || std::holds_alternative<TempoFact>(fact.body);
+}
+
+bool isOpening(const FactBody& body) {
+    const auto* tempo = std::get_if<TempoFact>(&body);
+    return tempo != nullptr && tempo->reason == Reason::newDay;
+}
+
+} // namespace
+
+void PassageHistory::add(const Fact& fact) {
+    const bool last = facts_.empty() || standsBefore(*facts_.back(), fact);
+    stale_ = stale_ || !last || !fold_ || corrects(fact.body);
+    if (happened(fact)) {
+        first_ = std::min(first_, fact.at.date());
+        last_ = std::max(last_, fact.at.date());
+    }
+    facts_.push_back(&fact);
+}
+
+void PassageHistory::fold() {
+    if (stale_) {
+        if (!std::is_sorted(facts_.begin(), facts_.end(), standBefore))
+            std::sort(facts_.begin(), facts_.end(), standBefore);
+        corrections_ = correctionsOf(facts_);
+        fold_.reset();
+        folded_ = 0;
+        stale_ = false;
+        const auto first = std::find_if(facts_.begin(), facts_.end(), [this](const Fact* fact) {
+            return givesTempi(*fact) && stands(*fact);
+        });
+        if (first == facts_.end()) return;
+        defining_ = static_cast<std::size_t>(first - facts_.begin());
+        fold_.emplace(passage_, *std::get<PassageFact>((*first)->body).tempi);
+    }
+    if (!fold_) return;
+    for (; folded_ < facts_.size(); ++folded_)
+        if (stands(*facts_[folded_])) fold_->add(*facts_[folded_], corrections_);
+}
+
+PassageRecord* PassageHistory::record() {
+    fold();
+    return fold_ ? &fold_->record() : nullptr;
+}
+
+const Fact* PassageHistory::definition() {
+    fold();
+    return fold_ ? facts_[defining_] : nullptr;
+}
+
+Id PassageHistory::backTarget(std::string_view device) {
+    fold();
+    for (auto at = facts_.rbegin(); at != facts_.rend(); ++at) {
+        const Fact& fact = **at;
+        if (fact.device == device && canGoBack(fact.body) && stands(fact)) return fact.id;
+    }
+    return {};
+}
+
+bool PassageHistory::opened(Date date) {
+    fold();
+    return reaches(date) && std::any_of(facts_.begin(), facts_.end(), [&](const Fact* fact) {
+               return happened(*fact) && fact->at.date() == date && (stands(*fact) || isOpening(fact->body));
+           });
+}
+
+} // namespace piolo

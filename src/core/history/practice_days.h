@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What was practised on each day, and the days that were missed.
+#pragma once
+
+#include "core/history/notebook.h"
+
+#include <array>
+#include <span>
+#include <vector>
+
+namespace piolo {
+
+/// What the minutes of a day went to.
+enum class PracticeKind : std::uint8_t { run, attempt, silent, context, aside, runThrough };
+inline constexpr std::size_t practiceKinds = 6;
+
+struct PracticeDay {
+    Date date;
+    std::array<std::int64_t, practiceKinds> millis{}; ///< by kind, void runs included
+    std::int32_t runs = 0;                            ///< clean and missed, of those that move the rule
+    std::int32_t clean = 0;                           ///< of these
+    bool practised = false;                           ///< anything was played
+
+    [[nodiscard]] std::int64_t totalMillis() const noexcept;
+    [[nodiscard]] std::int64_t of(PracticeKind kind) const noexcept {
+        return millis[static_cast<std::size_t>(kind)];
+    }
+};
+
+/// Every date from `from` to `to`, both included, in order. One pass over the notebook; what was played of
+/// passages and pieces that are removed by now counts as well.
+[[nodiscard]] std::vector<PracticeDay> practiceDays(const Notebook& notebook, Date from, Date to);
+
+/// Days in a row on which nothing was played.
+struct MissedDays {
+    Date first;
+    std::int32_t days = 1;
+    bool operator==(const MissedDays&) const = default;
+};
+
+/// The gaps between the first day with practice and `today`, which is not missed before it is over. One
+/// missed day is fine; two in a row are what a player wants to be told.
+[[nodiscard]] std::vector<MissedDays> missedDays(std::span<const PracticeDay> days, Date today);
+
+} // namespace piolo

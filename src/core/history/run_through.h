@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Pieces played from start to finish.
+#pragma once
+
+#include "core/history/fact.h"
+
+#include <unordered_map>
+#include <unordered_set>
+#include <vector>
+
+namespace piolo {
+
+struct RunThrough {
+    Id id;
+    Timestamp at; ///< when it ended
+    RunThroughFact played;
+};
+
+/// The run-throughs of all pieces, whatever the order of arrival.
+class RunThroughs {
+public:
+    void add(const Fact& fact, const RunThroughFact& played);
+    void retract(Id runThrough) { retracted_.insert(runThrough); }
+    /// Of a piece, oldest first; those taken back are left out.
+    [[nodiscard]] std::vector<RunThrough> of(Id piece) const;
+
+private:
+    std::unordered_map<Id, std::vector<Fact>> pieces_; ///< each in its order
+    std::unordered_set<Id> retracted_;
+};
+
+/// Whether no stop lies in these bars (the piece's own numbers, both included), nor at a bar that is not
+/// known, and it was finished.
+[[nodiscard]] bool playedThrough(const RunThroughFact& played, std::int32_t firstBar, std::int32_t lastBar);
+
+} // namespace piolo

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A written pitch as text.
+#pragma once
+
+#include "core/music/note.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace piolo {
+
+/// "C5", "Bb4", "F##3".
+[[nodiscard]] std::string pitchText(WrittenPitch pitch);
+/// Reads what pitchText() writes: a capital letter, up to three sharps or flats, the octave.
+[[nodiscard]] std::optional<WrittenPitch> pitchNamed(std::string_view text);
+
+} // namespace piolo

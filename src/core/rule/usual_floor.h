@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The floor of a rule for which none was named.
+#pragma once
+
+#include "core/time/tempo.h"
+
+#include <algorithm>
+
+namespace piolo {
+
+/// 40, or the start where that is lower.
+[[nodiscard]] inline Tempo usualFloor(Tempo start) { return std::min(Tempo::bpm(40), start); }
+
+} // namespace piolo

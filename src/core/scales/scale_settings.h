@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the player chose for scales: the instrument, how keys are named and ordered, what is shown.
+#pragma once
+
+#include "core/music/note.h"
+#include "core/scales/key_order.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace piolo {
+
+/// Which scales stand in the grid.
+struct ScaleView {
+    ScaleKind kind = ScaleKind::major;
+    ScaleRange range = ScaleRange::twoOctaves;
+    ScalePattern pattern = ScalePattern::inOrder;
+    bool operator==(const ScaleView&) const = default;
+};
+
+/// They travel with the folder, as part of its practice settings.
+struct ScaleSettings {
+    static constexpr std::int32_t mostSeed = 999'999'999;
+
+    std::string instrument;               ///< one of instruments(); "": none was chosen
+    std::optional<WrittenPitch> lowest{}; ///< the player's own range; none: the instrument's usual one
+    std::optional<WrittenPitch> highest{};
+    SpellingChoice spelling{};
+    KeyOrder order = KeyOrder::fourths;
+    std::int32_t seed = 0; ///< 0…mostSeed, of KeyOrder::drawn
+    ScaleView view{};
+    bool operator==(const ScaleSettings&) const = default;
+};
+
+} // namespace piolo

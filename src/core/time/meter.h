@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Meter, the beat it is counted in, and how its beats are grouped.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/time/fraction.h"
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace piolo {
+
+/// The note that one BPM counts.
+enum class BeatUnit : std::uint8_t { half, quarter, dottedQuarter, eighth, dottedHalf };
+
+[[nodiscard]] Fraction fractionOf(BeatUnit unit) noexcept;
+/// Reads "1/2", "1/4", "3/8", "1/8" or "3/4". Fault badBeat with the text otherwise.
+Result<BeatUnit> parseBeatUnit(std::string_view text);
+
+/// A meter such as 7/8, counted in a beat unit, its bar cut into groups of 1/denominator notes (2+2+3).
+/// Always consistent: a whole number of beats, 1 to 32 of them; groups that fill the bar and begin on beats.
+class Meter {
+public:
+    /// 4/4 in quarters.
+    Meter() = default;
+
+    /// Empty groups: the usual ones (5/8 3+2, 7/8 2+2+3, 8/8 3+3+2, 6/8 9/8 12/8 in threes, when counted in
+    /// eighths; else none). Faults: badMeter (numerator 1..32, denominator 1 2 4 8 16), beatDoesNotDivide,
+    /// badGroups.
+    static Result<Meter> make(int numerator, int denominator, BeatUnit beat, std::vector<int> groups = {});
+    /// Reads "7/8"; `beat` empty stands for the meter's usual beat (3/8 for 6/8, 9/8, 12/8; else
+    /// 1/denominator, which must be a BeatUnit); `groups` empty or "2+2+3".
+    static Result<Meter> parse(std::string_view meter, std::string_view beat, std::string_view groups);
+
+    [[nodiscard]] int numerator() const noexcept { return numerator_; }
+    [[nodiscard]] int denominator() const noexcept { return denominator_; }
+    [[nodiscard]] BeatUnit beat() const noexcept { return beat_; }
+    [[nodiscard]] const std::vector<int>& groups() const noexcept { return groups_; }
+    [[nodiscard]] int beatsPerBar() const noexcept { return beats_; }
+    /// Bit b is set when a group begins on beat b (bit 0, the downbeat, always is).
+    [[nodiscard]] std::uint32_t groupStarts() const noexcept { return groupStarts_; }
+    /// "7/8".
+    [[nodiscard]] std::string text() const;
+    /// "2+2+3", or "" without groups.
+    [[nodiscard]] std::string groupsText() const;
+    bool operator==(const Meter&) const = default;
+
+private:
+    int numerator_ = 4;
+    int denominator_ = 4;
+    BeatUnit beat_ = BeatUnit::quarter;
+    std::vector<int> groups_;
+    int beats_ = 4;
+    std::uint32_t groupStarts_ = 1;
+};
+
+} // namespace piolo

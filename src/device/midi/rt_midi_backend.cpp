@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "device/midi/midi_backend.h"
+
+#include <rtmidi/RtMidi.h>
+
+#include <unistd.h>
+
+#include <utility>
+
+namespace piolo::device {
+
+namespace {
+
+constexpr const char* clientName = "Piolo";
+
+/// Its words would go to standard error; what cannot be opened is told by the screen.
+void beQuiet(RtMidiError::Type /*type*/, const std::string& /*words*/, void* /*user*/) {}
+
+class RtInput final : public MidiInput {
+public:
+    explicit RtInput(MidiBackend::Heard heard)
+        : heard_(std::move(heard)), in_(RtMidi::LINUX_ALSA, clientName) {
+        in_.setErrorCallback(beQuiet, nullptr);
+        in_.setCallback(tell, this);
+    }
+    bool open(const std::string& name) {
+        const unsigned count = in_.getPortCount();
+        for (unsigned port = 0; port < count; ++port) {
+            if (in_.getPortName(port) != name) continue;
+            in_.openPort(port, clientName);
+            return in_.isPortOpen();
+        }
+        return false;
+    }
+
+private:
+    static void tell(double /*since*/, std::vector<unsigned char>* message, void* self) {
+        static_cast<RtInput*>(self)->heard_(*message);
+    }
+
+    MidiBackend::Heard heard_;
+    RtMidiIn in_; // last: its thread ends before what it calls is gone
+};
+
+class RtDoor final : public MidiBackend {
+public:
+    // RtMidi and ALSA complain on standard error where there is no sequencer: they are not asked.
+    bool isThere() override { return ::access("/dev/snd/seq", R_OK | W_OK) == 0; }
+
+    std::vector<std::string> inputs() override {
+        std::vector<std::string> names;
+        try {
+            if (!isThere()) return names;
+            if (!scout_) {
+                scout_ = std::make_unique<RtMidiIn>(RtMidi::LINUX_ALSA, clientName);
+                scout_->setErrorCallback(beQuiet, nullptr);
+            }
+            const unsigned count = scout_->getPortCount();
+            for (unsigned port = 0; port < count; ++port) names.push_back(scout_->getPortName(port));
+        } catch (const RtMidiError&) {
+            names.clear();
+        }
+        return names;
+    }
+
+    std::unique_ptr<MidiInput> open(const std::string& name, Heard heard) override {
+        try {
+            auto input = std::make_unique<RtInput>(std::move(heard));
+            if (input->open(name)) return input;
+        } catch (const RtMidiError&) {
+            return nullptr; // as what is not there
+        }
+        return nullptr;
+    }
+
+private:
+    std::unique_ptr<RtMidiIn> scout_;
+};
+
+} // namespace
+
+std::unique_ptr<MidiBackend> systemMidi() { return std::make_unique<RtDoor>(); }
+
+} // namespace piolo::device

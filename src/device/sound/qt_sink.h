@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sink that Qt Multimedia gives.
+#pragma once
+
+#include "device/sound/sink.h"
+#include "device/sound/sound_out.h"
+
+#include <memory>
+#include <vector>
+
+namespace piolo::device {
+
+/// A QAudioSink in pull mode. Sound thread only, as every Sink.
+[[nodiscard]] std::unique_ptr<Sink> makeQtSink();
+
+/// The outputs Qt knows of now; none while no sound server answers. Sound thread only: the first call
+/// connects to the server.
+[[nodiscard]] std::vector<Output> qtOutputs();
+
+} // namespace piolo::device

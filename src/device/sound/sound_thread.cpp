@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "device/sound/sound_thread.h"
+
+#include "device/sound/server_probe.h"
+
+#include <QCoreApplication>
+#include <QEvent>
+#include <QObject>
+#include <QThread>
+
+#include <chrono>
+#include <condition_variable>
+#include <deque>
+#include <memory>
+#include <mutex>
+#include <utility>
+#include <vector>
+
+namespace piolo::device {
+namespace {
+
+constexpr unsigned long endWithinMillis = 1000;
+constexpr std::chrono::milliseconds askEvery{200};
+
+// Threads that hang are kept reachable and never destroyed: destroying a running QThread ends the program.
+struct Left {
+    std::mutex mutex;
+    std::vector<QThread*> threads;
+};
+Left& left() {
+    static auto* const kept = new Left;
+    return *kept;
+}
+
+} // namespace
+
+/// Where work is handed over. The queue has a lock of its own, which the thread sanitizer can see; Qt's has
+/// one that it cannot.
+class SoundThread::Desk final : public QObject {
+public:
+    explicit Desk(std::function<bool()> qtMayTurn) : qtMayTurn_{std::move(qtMayTurn)} {}
+
+    void put(std::function<void()> work) {
+        auto bell = std::make_unique<QEvent>(QEvent::User);
+        {
+            const std::lock_guard lock{mutex_};
+            works_.push_back(std::move(work));
+        }
+        arrived_.notify_all();
+        QCoreApplication::postEvent(this, bell.release());
+    }
+    void end() {
+        const std::lock_guard lock{mutex_};
+        over_ = true;
+        arrived_.notify_all();
+    }
+
+protected:
+    void customEvent(QEvent* /*bell*/) override {
+        if (working_) return; // work that turns Qt's events inside: whoever called it goes on with the queue
+        working_ = true;
+        do {
+            workOff();
+        } while (qtMayTurn_ && !qtMayTurn_() && waitForWork());
+        working_ = false;
+    }
+
+private:
+    void workOff() {
+        while (const auto work = take()) work();
+    }
+    std::function<void()> take() {
+        const std::lock_guard lock{mutex_};
+        if (works_.empty()) return {};
+        auto work = std::move(works_.front());
+        works_.pop_front();
+        return work;
+    }
+    /// For a moment only. False at the end.
+    bool waitForWork() {
+        std::unique_lock lock{mutex_};
+        arrived_.wait_for(lock, askEvery, [this] { return over_ || !works_.empty(); });
+        return !over_;
+    }
+
+    std::function<bool()> qtMayTurn_;
+    bool working_ = false; // the thread's
+    std::mutex mutex_;
+    std::condition_variable arrived_;
+    std::deque<std::function<void()>> works_;
+    bool over_ = false; // under mutex_
+};
+
+SoundThread::~SoundThread() {
+    if (thread_ == nullptr) return;
+    desk_->end();
+    thread_->quit();
+    if (!thread_->wait(endWithinMillis)) {
+        abandon();
+        return;
+    }
+    delete desk_;
+    delete thread_;
+}
+
+void SoundThread::post(std::function<void()> work) {
+    if (thread_ == nullptr) {
+        thread_ = new QThread;
+        thread_->setObjectName(QStringLiteral("sound"));
+        desk_ = new Desk{qtMayTurn_};
+        desk_->moveToThread(thread_);
+        thread_->start();
+    }
+    desk_->put(std::move(work));
+}
+
+void SoundThread::abandon() {
+    if (thread_ == nullptr) return;
+    const std::lock_guard lock{left().mutex};
+    left().threads.push_back(thread_);
+    thread_ = nullptr;
+    desk_ = nullptr;
+}
+
+int SoundThread::leftBehind() noexcept {
+    const std::lock_guard lock{left().mutex};
+    return static_cast<int>(left().threads.size());
+}
+
+SoundThread& SoundThread::ofProcess() {
+    static auto* const thread = new SoundThread{[] { return ServerProbe::ofSystem().answers(); }};
+    return *thread;
+}
+
+} // namespace piolo::device

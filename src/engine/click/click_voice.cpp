@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/click/click_voice.h"
+
+#include "engine/click/ceiling.h"
+#include "engine/click/click_table.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace piolo::engine {
+
+namespace {
+
+constexpr std::size_t mostSounding = 64;
+constexpr std::size_t cueCount = 3;
+constexpr std::size_t voiceCount = voices.size();
+
+/// A finished click and the highest it reaches.
+struct Table {
+    std::vector<float> samples;
+    float peak = 0.0F;
+
+    Table() = default;
+    explicit Table(std::vector<float> made) : samples(std::move(made)) {
+        for (const float value : samples) peak = std::max(peak, std::abs(value));
+    }
+};
+
+/// One click on its way: its gain was settled when it was struck.
+struct Sounding {
+    std::span<const float> rest;
+    float gain = 0.0F;
+    float peak = 0.0F; // times the gain
+    std::size_t delay = 0;
+    bool impulse = false;
+};
+
+/// In steps of a fixed length, which become one instruction for several samples.
+void addScaled(float* __restrict out, const float* __restrict in, std::size_t count, float gain) noexcept {
+    constexpr std::size_t step = 16;
+    for (; count >= step; count -= step, out += step, in += step)
+        for (std::size_t i = 0; i < step; ++i) out[i] += gain * in[i];
+    for (std::size_t i = 0; i < count; ++i) out[i] += gain * in[i];
+}
+
+void addTo(std::span<float> out, Sounding& click) noexcept {
+    const auto begin = std::min(click.delay, out.size());
+    const auto count = std::min(out.size() - begin, click.rest.size());
+    addScaled(out.data() + begin, click.rest.data(), count, click.gain);
+    click.delay -= begin;
+    click.rest = click.rest.subspan(count);
+}
+
+Stroke strokeOf(Layer layer, bool barBegins) noexcept {
+    switch (layer) {
+    case Layer::downbeat:
+        return Stroke::downbeat;
+    case Layer::group:
+        return Stroke::group;
+    case Layer::subdivision:
+        return Stroke::subdivision;
+    case Layer::countIn:
+        return barBegins ? Stroke::countInBar : Stroke::countIn;
+    case Layer::beat:
+    case Layer::cue:
+    case Layer::playback:
+        break;
+    }
+    return Stroke::beat;
+}
+
+} // namespace
+
+struct ClickBank::State {
+    std::array<std::array<Table, strokeCount>, voiceCount> clicks;
+    std::array<Table, cueCount> cues;
+    std::array<Sounding, mostSounding> sounding{}; // the oldest first
+    std::size_t count = 0;
+
+    void begin(const Sounding& click) noexcept {
+        // No sounding click is ever cut: with no place left the new one stays silent.
+        if (!(click.gain > 0.0F) || click.rest.empty() || count == mostSounding) return;
+        sounding[count++] = click;
+    }
+    void begin(const Table& table, float gain, std::size_t delay, bool impulse) noexcept {
+        begin({table.samples, gain, gain * table.peak, delay, impulse});
+    }
+    /// Adds the tones, or the impulses. Returns the highest that their sum can have reached: the bounds are
+    /// added and rounded as the samples are, so no sample passes it.
+    float add(std::span<float> out, bool impulses) noexcept {
+        float bound = 0.0F;
+        for (auto& click : std::span(sounding).first(count)) {
+            if (click.impulse != impulses) continue;
+            addTo(out, click);
+            bound += click.peak;
+        }
+        return bound;
+    }
+    void dropFinished() noexcept {
+        const auto last = sounding.begin() + static_cast<std::ptrdiff_t>(count);
+        const auto kept =
+            std::remove_if(sounding.begin(), last, [](const Sounding& click) { return click.rest.empty(); });
+        count = static_cast<std::size_t>(kept - sounding.begin());
+    }
+};
+
+ClickBank::ClickBank() : state_(std::make_unique<State>()) {}
+ClickBank::~ClickBank() = default;
+
+void ClickBank::prepare(SampleRate rate, std::span<const Voice> wanted) {
+    state_->count = 0;
+    state_->clicks = {};
+    for (const auto voice : wanted)
+        for (int stroke = 0; stroke < strokeCount; ++stroke)
+            state_->clicks[static_cast<std::size_t>(voice)][static_cast<std::size_t>(stroke)] =
+                Table(clickTable(voice, static_cast<Stroke>(stroke), rate));
+    for (std::size_t cue = 0; cue < cueCount; ++cue)
+        state_->cues[cue] = Table(cueTable(static_cast<Cue>(cue), rate));
+}
+
+void ClickBank::strike(const Mix& mix, Layer layer, std::uint32_t offset, bool barBegins) noexcept {
+    const auto stroke = static_cast<std::size_t>(strokeOf(layer, barBegins));
+    const auto& table = state_->clicks[static_cast<std::size_t>(mix.voice)][stroke];
+    state_->begin(table, mix.gainOf(layer), offset, mix.voice == Voice::impulse);
+}
+
+void ClickBank::cue(const Mix& mix, Cue cue, std::uint32_t offset) noexcept {
+    if (mix.voice == Voice::impulse) return;
+    state_->begin(state_->cues[static_cast<std::size_t>(cue)], mix.gainOf(Layer::cue), offset, false);
+}
+
+void ClickBank::mix(std::span<float> out) noexcept {
+    std::fill(out.begin(), out.end(), 0.0F);
+    if (state_->count == 0) return;
+    const float tones = state_->add(out, false);
+    if (tones > knee)
+        for (auto& value : out) value = bent(value);
+    const float impulses = state_->add(out, true);
+    if (std::min(tones, 1.0F) + impulses > 1.0F)
+        for (auto& value : out) value = std::clamp(value, -1.0F, 1.0F);
+    state_->dropFinished();
+}
+
+} // namespace piolo::engine

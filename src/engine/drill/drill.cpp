@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/drill/drill.h"
+
+#include <algorithm>
+
+namespace piolo::engine {
+
+void Drill::prepare(SampleRate rate) {
+    if (prepared_ && rate == rate_) return;
+    bank_.prepare(rate);
+    if (mode_ == Mode::running) changeRate(rate);
+    rate_ = rate;
+    prepared_ = true;
+}
+
+void Drill::render(std::span<float> out) noexcept {
+    while (!out.empty()) {
+        while (happensNow()) {
+        }
+        const auto count = std::min(static_cast<std::uint64_t>(out.size()), nextSample() - now_);
+        bank_.mix(out.first(static_cast<std::size_t>(count)));
+        out = out.subspan(static_cast<std::size_t>(count));
+        now_ += count;
+    }
+}
+
+void Drill::setHeard(bool heard) noexcept {
+    if (heard == heard_) return;
+    heard_ = heard;
+    muted_ = !heard || mode_ == Mode::running;
+    if (!heard && mode_ == Mode::running) soundLost();
+}
+
+std::uint64_t Drill::nextSample() const noexcept {
+    if (mode_ != Mode::running) return cues_.nextSample();
+    const auto next = std::min(timeline_.nextSample(), cues_.nextSample());
+    return pending_ ? std::min(next, pending_->sample) : next;
+}
+
+/// One thing that is due at this sample; false when there is none left.
+bool Drill::happensNow() noexcept {
+    if (const auto cue = cues_.take(now_)) {
+        if (!muted_) bank_.cue(mix_, *cue, 0);
+        return true;
+    }
+    if (mode_ != Mode::running || nextSample() > now_) return false;
+    // At the end of a run the run comes first: it was played to its end.
+    const bool endsRun = timeline_.inRun() && pending_ && pending_->tick == timeline_.section().end;
+    if (pending_ && pending_->sample <= now_ && !endsRun)
+        applyPendingTempo();
+    else if (!timeline_.hasBegun())
+        sectionBegins();
+    else if (timeline_.pulseIsInside() && timeline_.pulseSample() <= now_)
+        pulse();
+    else
+        sectionEnds();
+    return true;
+}
+
+void Drill::sectionBegins() noexcept {
+    timeline_.setBegun();
+    if (timeline_.section().phase != Phase::run) return;
+    const auto* before = history_.newest();
+    const bool noGap = before != nullptr && before->endedAt == now_ && before->mark != Mark::voided;
+    run_ = {};
+    run_.number = ++runs_;
+    run_.beganAt = now_;
+    run_.ownFrom = noGap ? timeline_.sampleOf(timeline_.section().start + measure_.perBeat) : now_;
+    run_.grid = timeline_.grid();
+    run_.section = timeline_.section();
+    auto told = event(Event::Kind::runBegan, now_);
+    told.run = run_.number;
+    sender_.tell(told);
+}
+
+void Drill::sectionEnds() noexcept {
+    const auto end = timeline_.section().end;
+    switch (timeline_.section().phase) {
+    case Phase::gap:
+        enterCountIn(end);
+        return;
+    case Phase::countIn:
+        enterRun(end);
+        return;
+    default:
+        break;
+    }
+    const auto mark = run_.mark;
+    if (mark == Mark::clean) ++runsWithoutKey_;
+    endRun(mark, VoidReason::none, now_);
+    follow(end, mark == Mark::missed);
+}
+
+void Drill::pulse() noexcept {
+    const auto tick = timeline_.nextPulse();
+    const auto place = timeline_.section().placeOf(tick, measure_);
+    if (isTold(tick, place)) {
+        const auto click = clickAt(tick, place);
+        auto told = event(Event::Kind::pulse, now_);
+        told.layer = click.layer;
+        told.sounds = click.sounds;
+        told.waits = place.waits;
+        told.bar = place.bar;
+        told.beat = place.beat;
+        told.part = place.part;
+        told.run = timeline_.inRun() ? run_.number : 0;
+        sender_.tellPulse(told);
+        if (heard_ && place.beat == 0 && place.part == 0) muted_ = false;
+        if (!muted_ && click.sounds) bank_.strike(mix_, click.layer, 0, place.beat == 0);
+    }
+    timeline_.passPulse();
+}
+
+bool Drill::isTold(std::uint64_t tick, BarPlace place) const noexcept {
+    const auto& section = timeline_.section();
+    if (section.phase == Phase::countIn || place.waits) return place.part == 0;
+    return section.phase == Phase::run && tick <= section.landing;
+}
+
+Click Drill::clickAt(std::uint64_t tick, BarPlace place) const noexcept {
+    const auto& section = timeline_.section();
+    if (section.phase == Phase::countIn) return {Layer::countIn, true};
+    if (tick == section.landing) return {plan_.click.landing(), true};
+    auto click = plan_.click.at(run_.number, place.bar, place.beat, place.part, plan_.groupStarts);
+    click.sounds = click.sounds && !place.waits && !plan_.clickless;
+    return click;
+}
+
+Event Drill::event(Event::Kind kind, std::uint64_t sample) const noexcept {
+    Event told;
+    told.kind = kind;
+    told.sample = sample;
+    told.runsEnded = runsEnded_;
+    told.tempo = timeline_.tempo();
+    told.before = told.after = tally_.standing;
+    if (mode_ == Mode::running) told.phase = timeline_.section().phase;
+    if (mode_ == Mode::paused) told.phase = Phase::paused;
+    told.apart = plan_.apart;
+    return told;
+}
+
+} // namespace piolo::engine

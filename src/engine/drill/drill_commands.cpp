@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/drill/drill.h"
+
+#include <algorithm>
+
+namespace piolo::engine {
+
+void Drill::obey(const Command& command) noexcept {
+    switch (command.kind) {
+    case Command::Kind::start:
+        start(command.plan);
+        break;
+    case Command::Kind::miss:
+        press(command);
+        break;
+    case Command::Kind::withdraw:
+        withdraw(command.press);
+        break;
+    case Command::Kind::clean:
+        clean(command.sample);
+        break;
+    case Command::Kind::stop:
+        stop();
+        break;
+    case Command::Kind::resume:
+        resume();
+        break;
+    case Command::Kind::adopt:
+        adopt(command);
+        break;
+    case Command::Kind::setTempo:
+        setTempo(command.standing.tempo, command.boundary);
+        break;
+    case Command::Kind::setMix:
+        mix_ = command.mix;
+        break;
+    case Command::Kind::hear:
+        break; // the playback's
+    }
+}
+
+void Drill::start(const DrillPlan& plan) noexcept {
+    if (mode_ == Mode::running && timeline_.inRun()) endRun(Mark::voided, VoidReason::stopped, now_);
+    plan_ = inRange(plan);
+    measure_ = DrillMeasure::of(plan_);
+    tally_ = {plan_.standing};
+    history_.clear();
+    pending_.reset();
+    runsWithoutKey_ = 0;
+    mode_ = Mode::running;
+    timeline_.begin({now_, 0}, tally_.standing.tempo, rate_, measure_);
+    startAgain(0);
+    sender_.tell(event(Event::Kind::started, now_));
+}
+
+void Drill::stop() noexcept {
+    if (mode_ == Mode::idle) return;
+    if (mode_ == Mode::running && timeline_.inRun()) endRun(Mark::voided, VoidReason::stopped, now_);
+    halt(now_);
+}
+
+void Drill::resume() noexcept {
+    if (mode_ != Mode::paused) return;
+    mode_ = Mode::running;
+    tally_.forgetMisses();
+    history_.close(); // the pause asked about the runs before it
+    timeline_.begin({now_, 0}, tally_.standing.tempo, rate_, measure_);
+    startAgain(0);
+    sender_.tell(event(Event::Kind::resumed, now_));
+}
+
+bool Drill::isInPresentRun(std::uint64_t sample) const noexcept {
+    return mode_ == Mode::running && timeline_.inRun() && sample >= run_.ownFrom;
+}
+
+void Drill::press(const Command& command) noexcept {
+    press_ = command.press;
+    miss(command.sample);
+    press_ = 0;
+}
+
+void Drill::miss(std::uint64_t sample) noexcept {
+    runsWithoutKey_ = 0;
+    sample = std::min(sample, now_);
+    if (isInPresentRun(sample)) {
+        missInside(sample);
+        return;
+    }
+    auto* run = history_.ownerOf(sample);
+    if (run == nullptr || run->mark != Mark::clean || run->closed) return;
+    // In silence only what was still audible when the key was pressed can be missed.
+    if (mode_ == Mode::running || sample < run->endedAt) missLate(*run, sample);
+}
+
+void Drill::missInside(std::uint64_t sample) noexcept {
+    const auto place = placeAt(sample, timeline_.section(), timeline_.grid(), measure_);
+    if (run_.mark == Mark::clean) {
+        run_.missedAt = place;
+        run_.markedBy = press_;
+    }
+    if (!plan_.playOn) {
+        const auto tick = timeline_.nextPulse();
+        endRun(Mark::missed, VoidReason::none, timeline_.sampleOf(tick));
+        follow(tick, true);
+        return;
+    }
+    // A gap follows now, so the landing note cannot be the next run's.
+    const auto& section = timeline_.section();
+    const bool landsInTheNext = plan_.bars > 0 && section.landing == section.end;
+    if (landsInTheNext) {
+        timeline_.extend(measure_.perBeat);
+        run_.landsLonger = true;
+    }
+    run_.mark = Mark::missed;
+    run_.lastPress = press_;
+    ++run_.presses;
+    auto told = event(Event::Kind::missMarked, sample);
+    told.run = run_.number;
+    told.bar = place.bar;
+    told.beat = place.beat;
+    told.thousandth = place.thousandth;
+    sender_.tell(told);
+}
+
+void Drill::missLate(RunRecord& run, std::uint64_t sample) noexcept {
+    if (mode_ == Mode::running && timeline_.inRun()) {
+        auto cancelled = event(Event::Kind::runCancelled, now_);
+        cancelled.run = run_.number;
+        sender_.tell(cancelled);
+    }
+    const auto was = tally_.standing;
+    tally_ = history_.missedAfterAll(run, plan_);
+    ++runsEnded_;
+    auto told = event(Event::Kind::lateMiss, now_);
+    told.run = run.number;
+    told.tempo = run.grid.tempo;
+    told.before = run.before.standing;
+    told.mark = Mark::missed;
+    told.press = press_;
+    told.beganAt = run.beganAt;
+    if (sample < run.endedAt) {
+        const auto place = placeAt(sample, run.section, run.grid, measure_);
+        told.bar = place.bar;
+        told.beat = place.beat;
+        told.thousandth = place.thousandth;
+    }
+    sender_.tell(told);
+    if (tally_.standing.tempo != was.tempo) sender_.tell(event(Event::Kind::tempoMoved, now_));
+    if (mode_ == Mode::running) follow(timeline_.nextPulse(), true);
+}
+
+void Drill::withdraw(std::uint64_t press) noexcept {
+    auto told = event(Event::Kind::withdrawn, now_);
+    told.press = press;
+    if (press > 0 && timeline_.inRun() && mode_ == Mode::running && run_.presses > 0 &&
+        run_.lastPress == press) {
+        told.run = run_.number;
+        unmark();
+    }
+    sender_.tell(told);
+    if (press > 0 && mode_ == Mode::paused && pausedBy_ == press) resume();
+}
+
+/// The newest press inside the present run was none.
+void Drill::unmark() noexcept {
+    run_.lastPress = 0;
+    if (--run_.presses > 0) return;
+    run_.mark = Mark::clean;
+    run_.markedBy = 0;
+    const auto end = timeline_.section().end;
+    if (run_.landsLonger && now_ < timeline_.sampleOf(end - measure_.perBeat)) {
+        timeline_.shorten(measure_.perBeat);
+        run_.landsLonger = false;
+    }
+}
+
+void Drill::clean(std::uint64_t sample) noexcept {
+    runsWithoutKey_ = 0;
+    if (plan_.bars > 0 || !isInPresentRun(std::min(sample, now_))) return;
+    const auto tick = timeline_.nextPulse();
+    const auto mark = run_.mark;
+    endRun(mark, VoidReason::none, timeline_.sampleOf(tick));
+    follow(tick, mark == Mark::missed);
+}
+
+void Drill::adopt(const Command& command) noexcept {
+    if (command.runsEnded != runsEnded_) {
+        sender_.tell(event(Event::Kind::adoptRefused, now_));
+        return;
+    }
+    const auto was = tally_.standing;
+    const bool moves = command.standing.tempo != was.tempo;
+    const auto tick = timeline_.nextPulse();
+    if (!plan_.apart) {
+        if (moves && mode_ == Mode::running && timeline_.inRun())
+            endRun(Mark::voided, VoidReason::tempoChanged, timeline_.sampleOf(tick));
+        tally_ = {command.standing};
+        runsWithoutKey_ = 0;
+        history_.close();
+    }
+    sender_.tell(event(Event::Kind::adopted, now_));
+    if (tally_.standing == was) return;
+    if (moves) sender_.tell(event(Event::Kind::tempoMoved, now_));
+    if (mode_ == Mode::running) followAdopted(tick, moves);
+}
+
+void Drill::followAdopted(std::uint64_t tick, bool moves) noexcept {
+    if (moves) {
+        settlePendingTempo();
+        startAgain(tick);
+    } else if (!timeline_.inRun()) {
+        cues_.clear();
+        announce(now_);
+    }
+}
+
+void Drill::setTempo(Tempo tempo, Boundary boundary) noexcept {
+    if (mode_ == Mode::idle) return;
+    const auto tick = timeline_.boundary(boundary);
+    pending_ = PendingTempo{tempo, tick, timeline_.sampleOf(tick)};
+    if (mode_ == Mode::paused) settlePendingTempo();
+}
+
+} // namespace piolo::engine

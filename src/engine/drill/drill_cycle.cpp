@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/drill/drill.h"
+
+namespace piolo::engine {
+
+/// The count-in and a run, from `tick` on in the present tempo.
+void Drill::startAgain(std::uint64_t tick) noexcept {
+    cues_.clear();
+    announce(timeline_.sampleOf(tick));
+    enterCountIn(timeline_.turn(tick, tally_.standing.tempo));
+}
+
+void Drill::enterGap(std::uint64_t tick, std::uint64_t ticks) noexcept {
+    if (ticks == 0) {
+        enterCountIn(tick);
+        return;
+    }
+    Section gap;
+    gap.start = tick;
+    gap.end = tick + ticks;
+    timeline_.enter(gap);
+}
+
+void Drill::enterCountIn(std::uint64_t tick) noexcept {
+    if (measure_.countIn == 0) {
+        enterRun(tick);
+        return;
+    }
+    Section countIn;
+    countIn.phase = Phase::countIn;
+    countIn.start = tick;
+    countIn.end = tick + measure_.countIn;
+    timeline_.enter(countIn);
+}
+
+void Drill::enterRun(std::uint64_t tick) noexcept {
+    Section run;
+    run.phase = Phase::run;
+    run.start = tick;
+    run.offset = measure_.lead;
+    run.firstBar = measure_.pickup > 0 ? -1 : 0;
+    run.breathes = timeline_.tempo() < plan_.breaths.below && !measure_.waits.none();
+    if (plan_.bars > 0) {
+        run.end = tick + measure_.pickup + measure_.bars + (run.breathes ? measure_.waits.total() : 0);
+        if (plan_.landing) run.landing = run.end;
+        run.end += landingTicks();
+    }
+    timeline_.enter(run);
+}
+
+/// One beat, unless the landing note is the next run's first downbeat.
+std::uint64_t Drill::landingTicks() const noexcept {
+    if (!plan_.landing) return 0;
+    const bool pausesAfter = plan_.pauseAfterRuns > 0 && runsWithoutKey_ + 1 >= plan_.pauseAfterRuns;
+    return isGapless(plan_) && !plan_.once && !pausesAfter ? 0 : measure_.perBeat;
+}
+
+void Drill::endRun(Mark mark, VoidReason reason, std::uint64_t sample) noexcept {
+    run_.endedAt = sample;
+    run_.mark = mark;
+    run_.before = tally_;
+    const auto outcome = tally_.add(run_.grid.tempo, mark, plan_);
+    history_.add(run_);
+    ++runsEnded_;
+    auto told = event(Event::Kind::runEnded, sample);
+    told.run = run_.number;
+    told.tempo = run_.grid.tempo;
+    told.before = run_.before.standing;
+    told.mark = mark;
+    told.press = mark == Mark::missed ? run_.markedBy : 0;
+    told.voidReason = reason;
+    told.beganAt = run_.beganAt;
+    told.bar = run_.missedAt.bar;
+    told.beat = run_.missedAt.beat;
+    told.thousandth = run_.missedAt.thousandth;
+    told.fullStreak = outcome.fullStreak;
+    told.secure = outcome.secure;
+    sender_.tell(told);
+    if (outcome.climbed || outcome.dropped) sender_.tell(event(Event::Kind::tempoMoved, sample));
+}
+
+/// The present run is void. False when that was the end, as it was the only one.
+bool Drill::goesOnWithout(VoidReason reason, std::uint64_t sample) noexcept {
+    endRun(Mark::voided, reason, sample);
+    if (plan_.once) halt(sample);
+    return !plan_.once;
+}
+
+/// What comes at `tick` after a run that ended clean or missed.
+void Drill::follow(std::uint64_t tick, bool missed) noexcept {
+    const auto sample = timeline_.sampleOf(tick);
+    if (plan_.once) {
+        halt(sample);
+        return;
+    }
+    cues_.clear();
+    if (tally_.standing.tempo > timeline_.tempo()) cues_.add(sample, Cue::rise);
+    if (tally_.standing.tempo < timeline_.tempo()) cues_.add(sample, Cue::fall);
+    settlePendingTempo();
+    const auto why = tally_.pauseDue(runsWithoutKey_, plan_);
+    if (why || sender_.isCrowded()) {
+        pause(why.value_or(Pause::noKey), sample);
+        return;
+    }
+    announce(sample);
+    const auto silentBars =
+        gapBarsAfterMiss(plan_, tally_.standing.tempo) - static_cast<std::uint64_t>(plan_.countInBars);
+    enterGap(timeline_.turn(tick, tally_.standing.tempo),
+             missed ? silentBars * measure_.bar : measure_.breath);
+}
+
+void Drill::pause(Pause why, std::uint64_t sample) noexcept {
+    mode_ = Mode::paused;
+    tally_.forgetMisses();
+    runsWithoutKey_ = 0;
+    pausedBy_ = press_;
+    auto told = event(Event::Kind::paused, sample);
+    told.pause = why;
+    sender_.tell(told);
+}
+
+void Drill::halt(std::uint64_t sample) noexcept {
+    mode_ = Mode::idle;
+    pending_.reset();
+    cues_.clear();
+    sender_.tell(event(Event::Kind::stopped, sample));
+}
+
+void Drill::applyPendingTempo() noexcept {
+    const auto tick = pending_->tick;
+    if (timeline_.inRun() && !goesOnWithout(VoidReason::tempoChanged, now_)) return;
+    settlePendingTempo();
+    startAgain(tick);
+}
+
+void Drill::settlePendingTempo() noexcept {
+    if (!pending_) return;
+    history_.setTempo(pending_->tempo);
+    moveStanding(handSet(pending_->tempo), now_);
+    pending_.reset();
+}
+
+void Drill::moveStanding(Standing standing, std::uint64_t sample) noexcept {
+    auto told = event(Event::Kind::tempoMoved, sample);
+    told.after = tally_.standing = standing;
+    sender_.tell(told);
+}
+
+/// The run that comes would complete the streak. Told at once, or a little later when another cue sounds.
+void Drill::announce(std::uint64_t sample) noexcept {
+    if (plan_.apart || tally_.standing.streak + 1 != plan_.rule.cleanRuns) return;
+    const bool another = cues_.nextSample() == sample;
+    const auto later = static_cast<std::uint64_t>(timeline_.grid().rate.hertz * 2 / 5);
+    cues_.add(another ? sample + later : sample, Cue::lastOfStreak);
+}
+
+/// On the same grid: a run that could not be heard is void, all else goes on.
+void Drill::soundLost() noexcept {
+    if (!timeline_.inRun()) return;
+    const auto bar = timeline_.boundary(Boundary::bar);
+    if (!goesOnWithout(VoidReason::soundLost, now_)) return;
+    settlePendingTempo();
+    startAgain(bar);
+}
+
+/// The way to the next bar is measured anew; from there on nothing is rounded.
+void Drill::changeRate(SampleRate rate) noexcept {
+    const auto bar = timeline_.sampleOf(timeline_.boundary(Boundary::bar));
+    if (timeline_.inRun() && !goesOnWithout(VoidReason::soundLost, now_)) return;
+    settlePendingTempo();
+    const auto way = (bar - now_) * static_cast<std::uint64_t>(rate.hertz) /
+                     static_cast<std::uint64_t>(timeline_.grid().rate.hertz);
+    timeline_.begin({now_ + way, 0}, tally_.standing.tempo, rate, measure_);
+    startAgain(0);
+}
+
+} // namespace piolo::engine

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/playback/playback.h"
+
+#include "engine/click/ceiling.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace piolo::engine {
+
+namespace {
+
+constexpr std::uint64_t never = std::numeric_limits<std::uint64_t>::max();
+constexpr float plainPeak = 0.5F;
+constexpr float accentPeak = 0.65F;
+
+} // namespace
+
+void PlaybackSlot::fill(const PlaybackScore& score) noexcept {
+    plan = inRange(score.plan);
+    click = score.click;
+    count = std::min(score.notes.size(), notes.size());
+    std::copy_n(score.notes.begin(), count, notes.begin());
+}
+
+void Playback::prepare(SampleRate rate, std::uint64_t now) {
+    stop(now);
+    rate_ = rate;
+    bank_.prepare(rate);
+    reed_.prepare(rate);
+    tail_ = 0;
+}
+
+void Playback::start(PlaybackSlot& sheet, std::uint64_t now) noexcept {
+    stop(now);
+    sheet_ = &sheet;
+    pulses_ = {sheet.plan, sheet.click};
+    grid_ = {{now, 0}, sheet.plan.standing.tempo, rate_, static_cast<std::int64_t>(pulses_.perBeat())};
+    end_ = grid_.sampleOf(pulses_.end());
+    note_ = 0;
+    sender_.tell(event(Event::Kind::playbackBegan, now));
+    findPulse();
+}
+
+void Playback::stop(std::uint64_t now) noexcept {
+    if (sheet_ == nullptr) return;
+    sender_.tell(event(Event::Kind::playbackEnded, now));
+    reed_.release();
+    tail_ = fade(); // longer than any click
+    sheet_->taken.store(false, std::memory_order_release);
+    sheet_ = nullptr;
+}
+
+std::uint64_t Playback::sampleOf(PlaybackMoment moment) const noexcept {
+    PulseGrid fine = grid_;
+    fine.perBeat = moment.perBeat;
+    return fine.sampleOf(moment.count);
+}
+
+std::uint64_t Playback::noteSample() const noexcept {
+    return note_ < sheet_->count ? sampleOf(sheet_->notes[note_].onset) : never;
+}
+
+std::uint64_t Playback::nextSample() const noexcept {
+    if (sheet_ == nullptr) return never;
+    return std::min({pulse_, noteSample(), end_});
+}
+
+/// One thing that is due; false when there is none left. The notes of the last moment come before the end.
+bool Playback::happensAt(std::uint64_t now) noexcept {
+    if (sheet_ == nullptr || nextSample() > now) return false;
+    if (pulse_ <= now)
+        pulse();
+    else if (noteSample() <= now)
+        beginNote();
+    else
+        stop(now);
+    return true;
+}
+
+void Playback::pulse() noexcept {
+    const auto click = pulses_.click();
+    const auto place = pulses_.place();
+    auto told = event(Event::Kind::pulse, pulse_);
+    told.layer = click.layer;
+    told.sounds = click.sounds;
+    told.waits = place.waits;
+    told.bar = place.bar;
+    told.beat = place.beat;
+    told.part = place.part;
+    if (pulses_.isTold()) sender_.tellPulse(told);
+    if (click.sounds) bank_.strike(mix_, click.layer, 0, place.beat == 0);
+    pulses_.advance();
+    findPulse();
+}
+
+void Playback::findPulse() noexcept { pulse_ = pulses_.atEnd() ? never : grid_.sampleOf(pulses_.tick()); }
+
+void Playback::beginNote() noexcept {
+    const auto& note = sheet_->notes[note_];
+    const auto onset = sampleOf(note.onset);
+    const auto end = std::min(sampleOf(note.end), end_);
+    reed_.begin({note.key, std::max(end, onset) - onset,
+                 mix_.gainOf(Layer::playback) * (note.accent ? accentPeak : plainPeak)});
+    ++note_;
+}
+
+void Playback::add(std::span<float> out, std::uint64_t now) noexcept {
+    while (!out.empty() && (sheet_ != nullptr || tail_ > 0)) {
+        while (happensAt(now)) {
+        }
+        const auto room = std::min<std::uint64_t>(out.size(), clicks_.size());
+        const auto count = std::min(room, sheet_ != nullptr ? nextSample() - now : tail_);
+        sound(out.first(static_cast<std::size_t>(count)));
+        out = out.subspan(static_cast<std::size_t>(count));
+        now += count;
+    }
+}
+
+void Playback::sound(std::span<float> out) noexcept {
+    const auto clicks = std::span(clicks_).first(out.size());
+    bank_.mix(clicks);
+    for (std::size_t i = 0; i < out.size(); ++i) out[i] += clicks[i];
+    reed_.add(out);
+    for (auto& value : out) value = bent(value);
+    if (sheet_ == nullptr) tail_ -= out.size();
+}
+
+Event Playback::event(Event::Kind kind, std::uint64_t sample) const noexcept {
+    Event told;
+    told.kind = kind;
+    told.sample = sample;
+    if (kind != Event::Kind::pulse) told.run = sheet_->number;
+    told.tempo = sheet_->plan.standing.tempo;
+    told.before = told.after = sheet_->plan.standing;
+    told.phase = pulses_.phase();
+    told.apart = true;
+    return told;
+}
+
+} // namespace piolo::engine

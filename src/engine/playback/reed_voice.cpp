@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/playback/reed_voice.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace piolo::engine {
+
+namespace {
+
+constexpr int waveBits = 12;
+constexpr std::size_t waveLength = std::size_t{1} << waveBits;
+constexpr double edgeSeconds = 0.015;
+constexpr double highest = 0.45; // of the rate
+
+// Odd harmonics stronger than the even ones beside them, as in a reed's tone, and all of them weaker upwards.
+constexpr std::array harmonicGains{1.0, 0.42, 0.58, 0.24, 0.30, 0.13, 0.15, 0.07, 0.07, 0.04};
+
+double hertzOf(std::int32_t key) { return 440.0 * std::exp2((key - 69) / 12.0); }
+
+/// One turn, its peak 1, and its first sample again at the end, for reading between two samples.
+std::vector<float> waveOf(std::size_t harmonics) {
+    std::vector<double> turn(waveLength);
+    double peak = 0.0;
+    for (std::size_t i = 0; i < waveLength; ++i) {
+        const double phase = 2.0 * std::numbers::pi * static_cast<double>(i) / waveLength;
+        for (std::size_t h = 0; h < harmonics; ++h)
+            turn[i] += harmonicGains[h] * std::sin(static_cast<double>(h + 1) * phase);
+        peak = std::max(peak, std::abs(turn[i]));
+    }
+    std::vector<float> wave;
+    wave.reserve(turn.size() + 1);
+    for (const double value : turn) wave.push_back(static_cast<float>(value / peak));
+    wave.push_back(wave.front());
+    return wave;
+}
+
+float read(const float* wave, std::uint64_t phase) noexcept {
+    const auto place = static_cast<std::size_t>(phase >> (64 - waveBits));
+    constexpr float scale = 1.0F / 16'777'216.0F; // 24 bits of what lies between two samples
+    const float between = static_cast<float>(phase << waveBits >> 40U) * scale;
+    return wave[place] + between * (wave[place + 1] - wave[place]);
+}
+
+} // namespace
+
+void ReedVoice::prepare(SampleRate rate) {
+    count_ = 0;
+    waves_.clear();
+    for (std::size_t harmonics = 1; harmonics <= harmonicGains.size(); ++harmonics)
+        waves_.push_back(waveOf(harmonics));
+    for (std::int32_t key = 0; key < keys; ++key) {
+        const double hertz = hertzOf(key);
+        const double fitting = std::floor(highest * rate.hertz / hertz);
+        const auto at = static_cast<std::size_t>(key);
+        harmonics_[at] = static_cast<std::int32_t>(std::min(fitting, double{harmonicGains.size()}));
+        steps_[at] = harmonics_[at] == 0 ? 0 : static_cast<std::uint64_t>(std::ldexp(hertz / rate.hertz, 64));
+    }
+    const auto length = static_cast<std::size_t>(edgeSeconds * rate.hertz);
+    edge_.resize(length + 1);
+    for (std::size_t i = 0; i <= length; ++i)
+        edge_[i] = static_cast<float>(
+            0.5 * (1.0 - std::cos(std::numbers::pi * static_cast<double>(i) / static_cast<double>(length))));
+}
+
+void ReedVoice::begin(const ReedNote& note) noexcept {
+    const auto key = static_cast<std::size_t>(std::clamp(note.key, 0, keys - 1));
+    if (!(note.gain > 0.0F) || harmonics_[key] == 0 || count_ == mostSounding) return;
+    const auto wave = static_cast<std::size_t>(harmonics_[key] - 1);
+    sounding_[count_++] = {waves_[wave].data(), steps_[key], 0, note.gate, note.gain};
+}
+
+void ReedVoice::release() noexcept {
+    for (auto& note : std::span(sounding_).first(count_)) note.gate = std::min(note.gate, note.at);
+}
+
+/// The first sample sounds already.
+float ReedVoice::envelope(const Sounding& note) const noexcept {
+    const auto rise = edge_[static_cast<std::size_t>(std::min(note.at + 1, fade()))];
+    if (note.at < note.gate) return rise;
+    return rise * edge_[static_cast<std::size_t>(fade() - 1 - (note.at - note.gate))];
+}
+
+void ReedVoice::addNote(std::span<float> out, Sounding& note) const noexcept {
+    for (auto& sample : out) {
+        if (isOver(note)) return;
+        sample += note.gain * envelope(note) * read(note.wave, (note.at + 1) * note.step);
+        ++note.at;
+    }
+}
+
+void ReedVoice::add(std::span<float> out) noexcept {
+    const auto sounding = std::span(sounding_).first(count_);
+    for (auto& note : sounding) addNote(out, note);
+    const auto kept = std::remove_if(sounding.begin(), sounding.end(),
+                                     [this](const Sounding& note) { return isOver(note); });
+    count_ = static_cast<std::size_t>(kept - sounding.begin());
+}
+
+} // namespace piolo::engine

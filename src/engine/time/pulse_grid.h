@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Exact time: which sample a pulse falls on. Integers only, from the origin, never by adding a rounded
+// period.
+#pragma once
+
+#include "core/time/tempo.h"
+#include "engine/queue/renderer.h"
+
+#include <cstdint>
+
+namespace piolo::engine {
+
+/// Where a segment of one tempo begins: whole samples and a binary fraction of one (in 2^-64 samples).
+struct Origin {
+    std::uint64_t sample = 0;
+    std::uint64_t fraction = 0;
+    constexpr bool operator==(const Origin&) const noexcept = default;
+};
+
+/// The pulses of one segment: pulse k of n to the beat lies at origin + k·60·rate / (tempo·n).
+struct PulseGrid {
+    Origin origin;
+    Tempo tempo = Tempo::bpm(60);
+    SampleRate rate;
+    std::int64_t perBeat = 1; ///< n: 1…2^24 (what subdivision, swing and pick-up need)
+
+    /// The sample nearest to pulse k (halves up). Real-time-safe. 0 <= k < 2^52.
+    [[nodiscard]] std::uint64_t sampleOf(std::uint64_t k) const noexcept;
+    /// The exact place of pulse k as the origin of what follows, rounded into the fraction once.
+    /// Real-time-safe.
+    [[nodiscard]] Origin originAt(std::uint64_t k) const noexcept;
+};
+
+} // namespace piolo::engine

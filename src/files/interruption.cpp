@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "files/interruption.h"
+
+namespace piolo::files {
+namespace {
+
+volatile std::sig_atomic_t caught = 0;
+
+void remember(int signal) { caught = signal; }
+
+} // namespace
+
+Interruption::Interruption() {
+    caught = 0;
+    struct sigaction ours {};
+    ours.sa_handler = remember;
+    for (std::size_t i = 0; i < signals.size(); ++i) {
+        sigaction(signals.at(i), nullptr, &before_.at(i));
+        // What is ignored (under nohup, say) stays ignored.
+        if (before_.at(i).sa_handler != SIG_IGN) sigaction(signals.at(i), &ours, nullptr);
+    }
+}
+
+Interruption::~Interruption() {
+    for (std::size_t i = 0; i < signals.size(); ++i) sigaction(signals.at(i), &before_.at(i), nullptr);
+    if (caught != 0) static_cast<void>(std::raise(caught));
+}
+
+bool Interruption::came() noexcept { return caught != 0; }
+
+} // namespace piolo::files

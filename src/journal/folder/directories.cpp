@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/settings/machine_settings.h"
+
+#include <cstdlib>
+
+namespace piolo::journal {
+
+namespace {
+
+std::string variable(const char* name) {
+    const char* value = std::getenv(name);
+    return value ? value : "";
+}
+
+/// The base directory specification has relative paths ignored.
+std::string base(const char* name, const char* usual) {
+    const std::string value = variable(name);
+    if (value.starts_with('/')) return value + "/piolo";
+    return variable("HOME") + usual + "/piolo";
+}
+
+} // namespace
+
+Directories systemDirectories() {
+    return {base("XDG_CONFIG_HOME", "/.config"), base("XDG_STATE_HOME", "/.local/state"),
+            base("XDG_DATA_HOME", "/.local/share")};
+}
+
+} // namespace piolo::journal

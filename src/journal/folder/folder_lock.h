@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One writer per practice folder and device.
+#pragma once
+
+#include "core/base/result.h"
+#include "files/descriptor.h"
+
+#include <optional>
+#include <string>
+#include <utility>
+
+namespace piolo::journal {
+
+/// Holds a lock file in the state directory for as long as it lives. The system frees it when the program
+/// ends, however it ends.
+class FolderLock {
+public:
+    /// Nothing when another holds it. Faults: cannotMakeFolder, cannotWrite.
+    static Result<std::optional<FolderLock>> take(const std::string& folder, const std::string& device,
+                                                  const std::string& stateDir);
+    /// STATEDIR/locks/HASH-DEVICE.lock; the hash (64-bit FNV-1a) is of the folder's path with links followed.
+    [[nodiscard]] static std::string path(const std::string& folder, const std::string& device,
+                                          const std::string& stateDir);
+
+private:
+    explicit FolderLock(files::Descriptor file) : file_(std::move(file)) {}
+    files::Descriptor file_;
+};
+
+} // namespace piolo::journal

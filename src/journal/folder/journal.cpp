@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/folder/journal.h"
+
+#include "journal/folder/fact_writer.h"
+#include "journal/folder/made_folder.h"
+#include "journal/folder/own_file.h"
+#include "journal/lines/fact_line.h"
+#include "journal/lines/sequence.h"
+
+#include <mutex>
+#include <utility>
+
+namespace piolo::journal {
+
+namespace {
+
+Timestamp endOf(Date day, std::int16_t offsetMinutes) {
+    constexpr std::int64_t dayMillis = 86'400'000;
+    constexpr std::int64_t minuteMillis = 60'000;
+    return {(day.daysSince1970() + 1) * dayMillis - 1 - offsetMinutes * minuteMillis, offsetMinutes};
+}
+
+} // namespace
+
+struct Journal::Body {
+    JournalPlace place;
+    JournalPorts ports;
+    FolderContents contents;
+    std::mutex mutex; ///< makes numbers, time and place in the queue one step
+    Sequence sequence;
+    std::unique_ptr<FactWriter> writer; ///< none: read-only
+
+    Body(JournalPlace where, JournalPorts with) : place(std::move(where)), ports(std::move(with)) {}
+
+    Done read() {
+        auto found = readFolder(place.folder, place.device, ports.clock->now().utcMillis);
+        if (!found) return found.fault();
+        contents = std::move(found).value();
+        sequence = Sequence(contents);
+        return done();
+    }
+};
+
+Journal::Journal(std::unique_ptr<Body> body) : body_(std::move(body)) {}
+Journal::~Journal() = default;
+
+Result<std::unique_ptr<Journal>> Journal::open(JournalPlace place, JournalHearer hearer, JournalPorts ports) {
+    auto lock = FolderLock::take(place.folder, place.device, place.stateDir);
+    if (!lock) return lock.fault();
+    const bool writes = lock.value().has_value();
+    auto body = std::make_unique<Body>(std::move(place), std::move(ports));
+    if (writes) {
+        if (auto made = makeFolder(journalFolder(body->place.folder)); !made) return made.fault();
+    }
+    // Only now: what another writer had in hand before it let go of the lock is read too.
+    if (auto read = body->read(); !read) return read.fault();
+    if (writes) {
+        const auto& unclosed = body->contents.unclosed;
+        body->writer = std::make_unique<FactWriter>(std::move(*std::move(lock).value()), unclosed,
+                                                    std::move(hearer), body->ports);
+        if (!unclosed.empty()) body->writer->flush(body->ports.pauses.farewell);
+    }
+    return std::unique_ptr<Journal>(new Journal(std::move(body)));
+}
+
+const FolderContents& Journal::contents() const { return body_->contents; }
+std::vector<Fact> Journal::takeFacts() { return std::exchange(body_->contents.facts, {}); }
+bool Journal::readOnly() const { return body_->writer == nullptr; }
+const std::string& Journal::device() const { return body_->place.device; }
+Timestamp Journal::now() const { return body_->ports.clock->now(); }
+
+Fact Journal::record(FactBody body) { return place(std::move(body), std::nullopt); }
+Fact Journal::recordOn(Date day, FactBody body) { return place(std::move(body), day); }
+
+Fact Journal::place(FactBody factBody, std::optional<Date> day) {
+    Fact fact;
+    fact.device = body_->place.device;
+    fact.body = std::move(factBody);
+    const std::lock_guard lock(body_->mutex);
+    fact.id = body_->ports.randomness->id();
+    fact.at = body_->ports.clock->now();
+    const auto [seq, order] = body_->sequence.next(fact.at.utcMillis);
+    if (day && *day < fact.at.date()) fact.at = endOf(*day, fact.at.offsetMinutes);
+    fact.seq = seq;
+    fact.order = order;
+    if (body_->writer)
+        body_->writer->add(
+            {fact.id, ownFile(body_->place.folder, fact.device, fact.at.date()), toLine(fact) + "\n"});
+    return fact;
+}
+
+std::size_t Journal::unsaved() const { return body_->writer ? body_->writer->unsaved() : 0; }
+bool Journal::flush(int millis) { return !body_->writer || body_->writer->flush(millis); }
+
+} // namespace piolo::journal

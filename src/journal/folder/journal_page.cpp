@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/folder/journal_page.h"
+
+#include "journal/folder/line_source.h"
+#include "journal/folder/own_file.h"
+#include "journal/lines/fact_line.h"
+#include "journal/lines/line_head.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <utility>
+
+namespace piolo::journal {
+
+namespace {
+
+constexpr std::uintmax_t mostExpected = 100'000;
+
+/// A line that breaks off in the middle is torn; one that is whole JSON has its own fault.
+Fault asTorn(Fault fault) {
+    const auto broken = {FaultNumber::badJson, FaultNumber::notUtf8, FaultNumber::lineTooLong};
+    if (std::find(broken.begin(), broken.end(), fault.number) == broken.end()) return fault;
+    return {FaultNumber::tornLine, fault.place, {}};
+}
+
+/// Reads one file, line by line, into its page.
+class PageReader {
+public:
+    PageReader(const std::string& path, const std::string& device, std::int64_t latestOrder)
+        : device_(device), latestOrder_(latestOrder) {
+        place_.file = page_.path = path;
+    }
+
+    JournalPage read() && {
+        auto source = LineSource::open(place_.file, longestLine);
+        if (!source) {
+            page_.faults.push_back(source.fault());
+            return std::move(page_);
+        }
+        expect();
+        while (const auto line = source.value().next()) take(*line);
+        if (source.value().fault()) page_.faults.push_back(*source.value().fault());
+        return std::move(page_);
+    }
+
+private:
+    /// Room for what the file usually holds.
+    void expect() {
+        std::error_code unknown;
+        const auto bytes = std::filesystem::file_size(place_.file, unknown);
+        if (unknown) return;
+        const auto facts = static_cast<std::size_t>(std::min(bytes / usualLine, mostExpected));
+        page_.facts.reserve(facts);
+        page_.lines.reserve(facts);
+    }
+
+    void take(const SourceLine& line) {
+        place_.line = line.number;
+        LineHead head;
+        auto fact = line.tooLong ? Result<Fact>(Fault{FaultNumber::lineTooLong, place_, {}})
+                                 : readLine(line.text, place_, head);
+        page_.unclosed = !line.closed && isOwnFile(place_.file, device_);
+        note(head);
+        if (!fact) return page_.faults.push_back(line.closed ? fact.fault() : asTorn(fact.fault()));
+        page_.facts.push_back(std::move(fact).value());
+        page_.lines.push_back(line.number);
+    }
+
+    void note(const LineHead& head) {
+        HighestPlaces seen;
+        if (head.order <= latestOrder_) seen.order = head.order;
+        if (head.device == device_) {
+            seen.ownOrder = head.order;
+            seen.ownSeq = head.seq;
+        }
+        page_.highest.raiseTo(seen);
+    }
+
+    const std::string& device_;
+    std::int64_t latestOrder_;
+    Place place_; ///< of the line that is being read
+    JournalPage page_;
+};
+
+} // namespace
+
+void HighestPlaces::raiseTo(const HighestPlaces& other) noexcept {
+    order = std::max(order, other.order);
+    ownOrder = std::max(ownOrder, other.ownOrder);
+    ownSeq = std::max(ownSeq, other.ownSeq);
+}
+
+JournalPage readPage(const std::string& path, const std::string& device, std::int64_t latestOrder) {
+    return PageReader(path, device, latestOrder).read();
+}
+
+} // namespace piolo::journal

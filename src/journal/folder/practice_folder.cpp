@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/folder/practice_folder.h"
+
+#include "core/base/id_index.h"
+#include "files/file_fault.h"
+#include "journal/folder/journal_page.h"
+#include "journal/folder/line_source.h"
+#include "journal/folder/own_file.h"
+#include "journal/lines/fact_line.h"
+
+#include <algorithm>
+#include <climits>
+#include <deque>
+#include <filesystem>
+#include <functional>
+#include <future>
+#include <iterator>
+#include <optional>
+#include <thread>
+#include <utility>
+
+namespace piolo::journal {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::int64_t dayMillis = 86'400'000;
+constexpr std::uintmax_t mostExpected = 1'000'000;
+constexpr std::uintmax_t worthAThread = 1'000'000; ///< bytes
+
+/// Gathers what several pages hold, in the order in which they are added.
+class Gathering {
+public:
+    /// Room for what so many bytes usually hold.
+    void expect(std::uintmax_t bytes) {
+        const auto facts = static_cast<std::size_t>(std::min(bytes / usualLine, mostExpected));
+        contents_.facts.reserve(facts);
+        byId_.reserve(facts);
+    }
+
+    void add(JournalPage page) {
+        highest_.raiseTo(page.highest);
+        if (page.unclosed) contents_.unclosed.push_back(page.path);
+        for (std::size_t i = 0; i < page.facts.size(); ++i) {
+            byId_.expect(page.facts[std::min(i + ahead, page.facts.size() - 1)].id);
+            keep(page, i);
+        }
+        const auto line = [](const Fault& fault) {
+            return fault.place.line == 0 ? LONG_MAX : fault.place.line;
+        };
+        std::stable_sort(page.faults.begin(), page.faults.end(),
+                         [&](const Fault& a, const Fault& b) { return line(a) < line(b); });
+        std::move(page.faults.begin(), page.faults.end(), std::back_inserter(contents_.faults));
+    }
+
+    FolderContents contents() && {
+        contents_.highestOrder = highest_.order;
+        contents_.highestOwnOrder = highest_.ownOrder;
+        contents_.highestSeq = highest_.ownSeq;
+        return std::move(contents_);
+    }
+
+private:
+    static constexpr std::size_t ahead = 8; ///< look-ups under way while one fact is kept
+
+    void keep(JournalPage& page, std::size_t i) {
+        Fact& fact = page.facts[i];
+        const auto [first, isNew] = byId_.keep(fact.id, static_cast<std::uint32_t>(contents_.facts.size()));
+        if (!isNew && contents_.facts[first] != fact)
+            page.faults.push_back({FaultNumber::repeatedId, {page.path, page.lines[i]}, {fact.id.text()}});
+        else
+            contents_.facts.push_back(std::move(fact));
+    }
+
+    HighestPlaces highest_;
+    FolderContents contents_;
+    IdIndex byId_;
+};
+
+/// Pages in the order of their paths. Large files are read at the same time, as many as there are processors.
+class PagesAhead {
+public:
+    PagesAhead(std::vector<std::string> paths, std::string device, std::int64_t latestOrder)
+        : paths_(std::move(paths)), device_(std::move(device)), latestOrder_(latestOrder) {}
+
+    /// Nothing after the last.
+    std::optional<JournalPage> next() {
+        const auto atOnce = std::max<std::size_t>(std::thread::hardware_concurrency(), 1);
+        while (begun_ < paths_.size() && pages_.size() < atOnce) begin(paths_[begun_++]);
+        if (pages_.empty()) return std::nullopt;
+        auto page = pages_.front().get();
+        pages_.pop_front();
+        return page;
+    }
+
+private:
+    void begin(const std::string& path) {
+        std::error_code missing;
+        const auto bytes = fs::file_size(path, missing);
+        const bool large = !missing && bytes >= worthAThread;
+        // With both allowed, a machine that has no thread left reads the page when it is asked for.
+        const auto when = large ? std::launch::async | std::launch::deferred : std::launch::deferred;
+        pages_.push_back(std::async(when, readPage, path, std::cref(device_), latestOrder_));
+    }
+
+    std::vector<std::string> paths_;
+    std::string device_;
+    std::int64_t latestOrder_;
+    std::size_t begun_ = 0;
+    std::deque<std::future<JournalPage>> pages_;
+};
+
+std::uintmax_t bytesOf(const std::vector<std::string>& paths) {
+    std::uintmax_t bytes = 0;
+    for (const auto& path : paths) {
+        std::error_code missing;
+        const auto size = fs::file_size(path, missing);
+        if (!missing) bytes += size;
+    }
+    return bytes;
+}
+
+} // namespace
+
+Result<std::vector<std::string>> journalFiles(const std::string& folder) {
+    std::vector<std::string> paths;
+    std::error_code error;
+    if (!fs::exists(folder, error)) return error ? files::readFault(folder, error.value()) : Result(paths);
+    auto entry = fs::directory_iterator(folder, error);
+    for (; !error && entry != fs::directory_iterator(); entry.increment(error))
+        if (entry->path().extension() == ".jsonl") paths.push_back(entry->path().string());
+    if (error) return files::readFault(folder, error.value());
+    std::sort(paths.begin(), paths.end());
+    return paths;
+}
+
+Result<FolderContents> readFolder(const std::string& folder, const std::string& device,
+                                  std::int64_t nowMillis) {
+    std::error_code error;
+    const auto status = fs::status(folder, error);
+    if (!fs::exists(status)) return files::readFault(folder, error ? error.value() : ENOENT);
+    if (!fs::is_directory(status)) return Fault{FaultNumber::notAPracticeFolder, {folder, 0}, {}};
+    const auto paths = journalFiles(journalFolder(folder));
+    if (!paths) return paths.fault();
+    Gathering gathering;
+    gathering.expect(bytesOf(*paths));
+    PagesAhead pages(*paths, device, nowMillis + dayMillis);
+    while (auto page = pages.next()) gathering.add(*std::move(page));
+    return std::move(gathering).contents();
+}
+
+Result<FolderContents> readJournalFile(const std::string& path, const std::string& device,
+                                       std::int64_t nowMillis) {
+    auto source = LineSource::open(path, longestLine);
+    if (!source) return source.fault();
+    Gathering gathering;
+    gathering.add(readPage(path, device, nowMillis + dayMillis));
+    return std::move(gathering).contents();
+}
+
+} // namespace piolo::journal

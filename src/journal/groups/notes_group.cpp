@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/groups/notes_group.h"
+
+#include "core/base/digits.h"
+#include "core/music/pitch_text.h"
+#include "core/passage/passage.h"
+#include "core/time/fraction_sum.h"
+#include "journal/json/json_list.h"
+
+#include <algorithm>
+#include <array>
+
+namespace piolo::journal {
+
+namespace {
+
+constexpr std::size_t mostDigits = 9;
+constexpr std::int32_t mostSounding = 127;
+
+struct Mark {
+    char sign;
+    bool Note::*tie;
+    bool NoteArticulation::*sound;
+};
+constexpr std::array<Mark, 7> marks{{{'t', &Note::tiedBefore, nullptr},
+                                     {'T', &Note::tiedAfter, nullptr},
+                                     {'.', nullptr, &NoteArticulation::staccato},
+                                     {'>', nullptr, &NoteArticulation::accent},
+                                     {'-', nullptr, &NoteArticulation::tenuto},
+                                     {'(', nullptr, &NoteArticulation::slurBegins},
+                                     {')', nullptr, &NoteArticulation::slurEnds}}};
+
+bool isMarked(const Note& note, const Mark& mark) {
+    return mark.tie != nullptr ? note.*mark.tie : note.articulation.*mark.sound;
+}
+
+/// The words of a text, from the front.
+std::string_view word(std::string_view& text) {
+    const auto end = std::min(text.find(' '), text.size());
+    const auto found = text.substr(0, end);
+    text.remove_prefix(std::min(end + 1, text.size()));
+    return found;
+}
+
+std::optional<Fraction> fractionIn(std::string_view text) {
+    const auto stroke = text.find('/');
+    if (stroke == std::string_view::npos) return std::nullopt;
+    const auto above = digitsOf(text.substr(0, stroke), 1, mostDigits);
+    const auto below = digitsOf(text.substr(stroke + 1), 1, mostDigits);
+    if (!above || !below || *below == 0) return std::nullopt;
+    return reducedFraction(*above, *below);
+}
+
+std::optional<Note> noteIn(const nlohmann::json& text) {
+    if (!text.is_string()) return std::nullopt;
+    return noteOf(text.get_ref<const std::string&>());
+}
+
+} // namespace
+
+std::string noteText(const Note& note) {
+    std::string text = note.onset.text() + ' ' + note.length.text() + ' ' + pitchText(note.written) + ' ' +
+                       std::to_string(note.sounding);
+    std::string signs;
+    for (const Mark& mark : marks)
+        if (isMarked(note, mark)) signs += mark.sign;
+    return signs.empty() ? text : text + ' ' + signs;
+}
+
+std::optional<Note> noteOf(std::string_view text) {
+    std::string_view rest = text;
+    const auto onset = fractionIn(word(rest));
+    const auto length = fractionIn(word(rest));
+    const auto pitch = pitchNamed(word(rest));
+    const auto sounding = digitsOf(word(rest), 1, 3);
+    if (!onset || !length || length->isZero() || !pitch || !sounding || *sounding > mostSounding)
+        return std::nullopt;
+    Note note{*pitch, static_cast<std::int32_t>(*sounding), *onset, *length, false, false, {}};
+    for (const Mark& mark : marks) {
+        if (!rest.starts_with(mark.sign)) continue;
+        rest.remove_prefix(1);
+        (mark.tie != nullptr ? note.*mark.tie : note.articulation.*mark.sound) = true;
+    }
+    if (noteText(note) != text) return std::nullopt;
+    return note;
+}
+
+std::vector<Note> notesIn(JsonObject& line) {
+    auto notes = listOf<Note>(line, "notation", noteIn);
+    const bool inOrder = std::is_sorted(notes.begin(), notes.end(), [](const Note& a, const Note& b) {
+        return order(a.onset, b.onset) == std::weak_ordering::less;
+    });
+    if (!inOrder || notes.size() > Passage::mostNotes) line.refuse("notation");
+    return notes;
+}
+
+nlohmann::ordered_json groupOf(const std::vector<Note>& notes) {
+    nlohmann::ordered_json list = nlohmann::ordered_json::array();
+    for (const Note& note : notes) list.push_back(noteText(note));
+    return list;
+}
+
+} // namespace piolo::journal

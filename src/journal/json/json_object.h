@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Checked reading of one JSON object. Nothing here throws; the first fault is kept.
+#pragma once
+
+#include "core/base/fault.h"
+#include "core/base/id.h"
+#include "core/time/tempo.h"
+
+#include <cstdint>
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace piolo::journal {
+
+/// Parses one JSON text. Nothing when it is not JSON, or nested deeper than 16.
+[[nodiscard]] std::optional<nlohmann::json> parseJson(std::string_view text);
+
+/// Where the first fault of a line is kept.
+struct FirstFault {
+    Place place;
+    std::optional<Fault> fault;
+    void keep(FaultNumber number, std::vector<std::string> arguments);
+};
+
+/// An object whose values are asked for by key. A missing key is badFact {key}; a value of the wrong type or
+/// out of range is badFactValue {key, value}. After a fault the answers are placeholders: look at FirstFault.
+class JsonObject {
+public:
+    /// `path` goes before the keys in faults: "tempi." or "".
+    JsonObject(const nlohmann::json& object, std::string path, FirstFault& first);
+
+    [[nodiscard]] bool has(const char* key) const;
+    std::int64_t integer(const char* key, std::int64_t least, std::int64_t most);
+    /// The same for bounds that fit.
+    std::int32_t small(const char* key, std::int32_t least, std::int32_t most);
+    bool flag(const char* key);
+    std::string text(const char* key);
+    Id id(const char* key);
+    Tempo tempo(const char* key);
+    /// The value itself; null when it is missing.
+    const nlohmann::json& value(const char* key);
+    /// An object inside this one; empty when it is missing or none.
+    JsonObject object(const char* key);
+    /// The value of the key's word, or a fault.
+    template <typename Value>
+    Value choice(const char* key, std::optional<Value> (*valueOf)(std::string_view) noexcept) {
+        const auto found = valueOf(text(key));
+        if (!found) refuse(key);
+        return found.value_or(Value{});
+    }
+    /// Tells that the value of `key` cannot be used.
+    void refuse(const char* key);
+
+private:
+    template <typename Value>
+    Value refused(const char* key, Value instead) {
+        refuse(key);
+        return instead;
+    }
+
+    const nlohmann::json* object_;
+    std::string path_;
+    FirstFault* first_;
+};
+
+/// The beginning of a value, for a fault.
+[[nodiscard]] std::string shown(const nlohmann::json& value);
+/// An integer in least…most, or nothing; 1.0 is not an integer.
+[[nodiscard]] std::optional<std::int64_t> integerIn(const nlohmann::json& value, std::int64_t least,
+                                                    std::int64_t most);
+
+} // namespace piolo::journal

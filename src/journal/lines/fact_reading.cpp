@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/lines/fact_line.h"
+
+#include "core/base/utf8.h"
+#include "journal/json/json_object.h"
+#include "journal/lines/fact_bodies.h"
+#include "journal/lines/line_head.h"
+#include "journal/lines/line_sum.h"
+#include "journal/lines/value_names.h"
+#include "journal/lines/written_line.h"
+
+namespace piolo::journal {
+
+namespace {
+
+using nlohmann::json;
+
+constexpr std::size_t longestWord = 60;
+constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
+
+LineHead headOf(const json& line, const Place& place) {
+    FirstFault ignored{place, {}};
+    JsonObject object(line, "", ignored);
+    LineHead head;
+    head.device = object.id("device").text();
+    head.seq = static_cast<std::uint64_t>(object.integer("seq", 0, mostOrder));
+    head.order = object.integer("order", 0, mostOrder);
+    return head;
+}
+
+/// The place in FactBody of the line's kind, or a fault: a newer format, an unknown kind.
+std::optional<std::size_t> kindOf(JsonObject& object, FirstFault& first) {
+    const auto version = object.integer("v", 1, mostOrder);
+    if (version > formatVersion) first.keep(FaultNumber::newerFormat, {std::to_string(version)});
+    const auto word = object.text("kind");
+    const auto kind = kindIndex(word);
+    if (!kind) first.keep(FaultNumber::unknownKind, {word.substr(0, longestWord)});
+    return first.fault ? std::nullopt : kind;
+}
+
+Timestamp timeOf(JsonObject& object) {
+    const auto at = Timestamp::parse(object.text("at"));
+    if (!at) object.refuse("at");
+    return at.value_or(Timestamp{});
+}
+
+/// A newer format may sum in another way.
+bool isOfThisFormat(const json& line) {
+    const auto version = line.find("v");
+    return version == line.end() || integerIn(*version, 1, formatVersion).has_value();
+}
+
+/// The long way: any JSON object.
+Result<Fact> readObject(std::string_view line, const Place& place, LineHead& head) {
+    if (!isUtf8(line)) return Fault{FaultNumber::notUtf8, place, {}};
+    const auto parsed = parseJson(line);
+    if (!parsed) return Fault{FaultNumber::badJson, place, {}};
+    FirstFault first{place, {}};
+    JsonObject object(*parsed, "", first);
+    if (sumOf(line).state == SumState::wrong && isOfThisFormat(*parsed))
+        return Fault{FaultNumber::wrongSum, place, {}};
+    head = headOf(*parsed, place);
+    const auto kind = kindOf(object, first);
+    if (!kind) return *first.fault;
+    Fact fact;
+    fact.id = object.id("id");
+    fact.device = object.id("device").text();
+    fact.seq = static_cast<std::uint64_t>(object.integer("seq", 0, mostOrder));
+    fact.order = object.integer("order", 0, mostOrder);
+    fact.at = timeOf(object);
+    fact.body = bodyOf(*kind, object);
+    if (first.fault) return *first.fault;
+    return fact;
+}
+
+} // namespace
+
+Result<Fact> readLine(std::string_view line, const Place& place, LineHead& head) {
+    if (line.size() > longestLine) return Fault{FaultNumber::lineTooLong, place, {}};
+    if (line.starts_with(byteOrderMark)) line.remove_prefix(byteOrderMark.size());
+    auto written = writtenFact(line);
+    if (!written) return readObject(line, place, head);
+    head = {written->device, written->seq, written->order};
+    return *std::move(written);
+}
+
+Result<Fact> fromLine(std::string_view line, const Place& place) {
+    LineHead head;
+    return readLine(line, place, head);
+}
+
+} // namespace piolo::journal

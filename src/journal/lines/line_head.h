@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What places a line among the others, also when the rest of it cannot be used.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/history/fact.h"
+
+#include <string>
+#include <string_view>
+
+namespace piolo::journal {
+
+/// Order and seq are not written above this: every program reads whole numbers up to 2^53 - 1 exactly.
+inline constexpr std::int64_t mostOrder = 9'007'199'254'740'991;
+
+/// Of a line that is JSON; values that are missing or out of range stay empty and 0.
+struct LineHead {
+    std::string device;
+    std::uint64_t seq = 0;
+    std::int64_t order = 0;
+};
+
+/// As fromLine(), and fills `head` also for facts of an unknown kind or of a newer format.
+Result<Fact> readLine(std::string_view line, const Place& place, LineHead& head);
+
+} // namespace piolo::journal

@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/passage_file/passage_file.h"
+
+#include "files/path_ending.h"
+#include "files/whole_file.h"
+#include "journal/groups/click_group.h"
+#include "journal/groups/notes_group.h"
+#include "journal/groups/passage_groups.h"
+#include "journal/groups/scale_group.h"
+#include "journal/json/json_object.h"
+#include "journal/json/placed_json.h"
+
+#include <algorithm>
+#include <unordered_set>
+
+namespace piolo::journal {
+
+namespace {
+
+using nlohmann::json;
+
+std::size_t characters(std::string_view utf8) {
+    return static_cast<std::size_t>(
+        std::count_if(utf8.begin(), utf8.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+}
+
+/// The journal's groups tell their faults by the numbers of its lines.
+Fault asPassageFault(Fault fault) {
+    if (fault.number == FaultNumber::badFact) fault.number = FaultNumber::passageKeyMissing;
+    if (fault.number == FaultNumber::badFactValue) fault.number = FaultNumber::passageValue;
+    return fault;
+}
+
+/// Reads one document and keeps the first fault.
+class Reading {
+public:
+    Reading(const PlacedJson& document, const std::string& file)
+        : document_(document), first_{{file, 0}, {}}, top_(document.value, "", first_) {}
+
+    Result<PassageSet> set() {
+        PassageSet read;
+        checkVersion();
+        read.pieces = list<Piece>("pieces", &Reading::piece);
+        read.passages = list<Passage>("passages", &Reading::passage);
+        if (first_.fault) return asPassageFault(*first_.fault);
+        return read;
+    }
+
+private:
+    void checkVersion() {
+        const auto version = top_.integer("v", 1, INT64_MAX);
+        if (version > passageFileVersion)
+            first_.keep(FaultNumber::newerPassageFile, {std::to_string(version)});
+    }
+
+    template <typename Item>
+    std::vector<Item> list(const char* key, Item (Reading::*read)(JsonObject&)) {
+        std::vector<Item> items;
+        first_.place.line = 0;
+        const json& found = top_.value(key);
+        if (!found.is_array()) top_.refuse(key);
+        if (found.size() > mostInPassageFile)
+            first_.keep(FaultNumber::passageFileTooLarge, {std::to_string(mostInPassageFile) + " " + key});
+        for (std::size_t i = 0; i < found.size() && !first_.fault; ++i) {
+            first_.place.line = document_.lines.at(key)[i];
+            JsonObject object(found[i], "", first_);
+            items.push_back((this->*read)(object));
+        }
+        return items;
+    }
+
+    Id ownId(JsonObject& object) {
+        const Id id = object.id("id");
+        if (!ids_.insert(id).second) first_.keep(FaultNumber::idTwice, {id.text()});
+        return id;
+    }
+
+    std::string name(JsonObject object, const char* key) {
+        std::string text = object.text(key);
+        if (characters(text) > longestName)
+            first_.keep(FaultNumber::passageFileTooLarge,
+                        {std::to_string(longestName) + " letters in a name"});
+        return text;
+    }
+
+    Piece piece(JsonObject& object) {
+        Piece read{ownId(object), name(object, "name"), {}, {}};
+        if (object.has("instrument")) read.instrument = name(object, "instrument");
+        if (object.has("due")) {
+            read.due = Date::parse(object.text("due"));
+            if (!read.due) object.refuse("due");
+        }
+        if (object.has("composer")) read.composer = name(object, "composer");
+        if (object.has("transposition")) read.transposition = transpositionOf(object);
+        if (object.has("bars")) read.bars = pieceBarsOf(object);
+        if (object.has("music")) read.music = pieceMusicOf(object.object("music"));
+        if (object.has("notes")) read.notes = notesOf(object);
+        pieces_.insert(read.id);
+        return read;
+    }
+
+    Passage passage(JsonObject& object) {
+        Passage read;
+        read.id = ownId(object);
+        read.title = titleOf(object.object("title"));
+        name(object.object("title"), "name");
+        read.music = musicOf(object.object("music"));
+        read.tempi = tempiOf(object.object("tempi"));
+        if (object.has("click")) read.click = clickOf(object.object("click"));
+        if (object.has("manner")) read.manner = mannerOf(object.object("manner"));
+        if (object.has("notation")) read.notes = notesIn(object);
+        if (object.has("scale")) read.scale = scaleOf(object.object("scale"));
+        const Id piece = read.title.piece;
+        if (!piece.isNone() && !pieces_.contains(piece))
+            first_.keep(FaultNumber::pieceNotInFile, {read.title.name, piece.text()});
+        return read;
+    }
+
+    const PlacedJson& document_;
+    FirstFault first_;
+    JsonObject top_;
+    std::unordered_set<Id> ids_;
+    std::unordered_set<Id> pieces_;
+};
+
+Fault tooLarge(const std::string& file, std::string what) {
+    return {FaultNumber::passageFileTooLarge, {file}, {std::move(what)}};
+}
+
+} // namespace
+
+bool isPassageFile(std::string_view path) noexcept { return files::endsIn(path, passageFileEnding); }
+
+Result<PassageSet> readPassages(std::string_view bytes, const std::string& file) {
+    if (bytes.size() > largestPassageFile) return tooLarge(file, "16 MiB");
+    const JsonLimits limits;
+    const PlacedJson document = placedJson(bytes, limits);
+    if (document.end == PlacedJson::End::tooMuch)
+        return tooLarge(file, std::to_string(limits.values) + " values");
+    if (document.end == PlacedJson::End::broken || !document.value.is_object())
+        return Fault{FaultNumber::notAPassageFile, {file, document.line}, {}};
+    return Reading(document, file).set();
+}
+
+Result<PassageSet> readPassageFile(const std::string& path) {
+    const auto bytes = files::wholeFile(path, largestPassageFile + 1);
+    if (!bytes) return bytes.fault();
+    return readPassages(*bytes, path);
+}
+
+} // namespace piolo::journal

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/drill/beat_view.h"
+
+#include <QLocale>
+
+namespace piolo::models {
+
+int BeatView::barNumber() const {
+    return phase_ != engine::Phase::run || bar_ == engine::noBar ? -1 : music_.firstBar + bar_;
+}
+
+QString BeatView::barText() const {
+    if (phase_ != engine::Phase::run || bar_ == engine::noBar) return {};
+    return QLocale::c().toString(barNumber());
+}
+
+QString BeatView::placeText() const {
+    if (counting()) return tr("count-in");
+    const QString bar = barText();
+    if (!bar.isEmpty()) return tr("bar %1").arg(bar);
+    return phase_ == engine::Phase::gap ? tr("breathe") : QString();
+}
+
+bool BeatView::groupStarts(int beat) const {
+    return beat >= 0 && beat < 32 && ((music_.meter.groupStarts() >> static_cast<unsigned>(beat)) & 1U) != 0;
+}
+
+int BeatView::parts() const { return pulsesToTheBeat(click_, music_.meter.beat(), music_.subdivision); }
+
+void BeatView::show(const Music& music, const ClickPattern& click) {
+    music_ = music;
+    click_ = click;
+    emit barChanged();
+    rest();
+}
+
+void BeatView::sound(const engine::Event& pulse) {
+    phase_ = pulse.phase;
+    bar_ = pulse.bar;
+    beat_ = pulse.beat;
+    part_ = pulse.part;
+    emit sounded();
+}
+
+void BeatView::breathe() { fallSilent(engine::Phase::gap); }
+
+void BeatView::rest() { fallSilent(engine::Phase::idle); }
+
+void BeatView::fallSilent(engine::Phase phase) {
+    phase_ = phase;
+    bar_ = engine::noBar;
+    beat_ = -1;
+    part_ = 0;
+    emit sounded();
+}
+
+} // namespace piolo::models

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How keys and switches reach what they do.
+#include "models/keys/key_bindings.h"
+
+#include <QQuickItem>
+
+namespace piolo::models {
+
+namespace {
+
+constexpr std::int64_t nanosInMilli = 1'000'000;
+
+/// Keys have codes from 0 up, so switches have them from -1 down.
+int contactOf(const MidiSwitch& which) { return -1 - which.code(); }
+
+} // namespace
+
+void KeyBindings::watch(QQuickWindow* window) {
+    if (window_ != nullptr) window_->removeEventFilter(this);
+    window_ = window;
+    if (window_ != nullptr) window_->installEventFilter(this);
+}
+
+void KeyBindings::watch(MidiSwitches& switches) {
+    midi_ = &switches;
+    connect(midi_, &MidiSwitches::moved, this, &KeyBindings::move);
+    connect(midi_, &MidiSwitches::changed, this, &KeyBindings::midiLineChanged);
+    wantMidi();
+}
+
+bool KeyBindings::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress) return press(*static_cast<QKeyEvent*>(event));
+    if (event->type() == QEvent::KeyRelease) release(*static_cast<QKeyEvent*>(event));
+    if (event->type() == QEvent::FocusOut) {
+        watch_.forget();
+        emit pedalLost();
+    }
+    return QAbstractListModel::eventFilter(watched, event);
+}
+
+bool KeyBindings::press(const QKeyEvent& event) {
+    if (deciding_ &&
+        (event.key() == Qt::Key_Space || event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter))
+        return false;
+    const Hit hit{triggerOf(event), event.key(), momentOf(event)};
+    if (hit.trigger.isEmpty()) return false;
+    if (capturing_.isEmpty() && (table_.at(hit.trigger, place_) < 0 || leftToControl(event))) return false;
+    const auto millis = static_cast<std::int64_t>(event.timestamp());
+    if (event.isAutoRepeat()) return true;
+    if (watch_.pressed(hit.contact, millis))
+        take(hit);
+    else if (pedal_ == hit.contact)
+        emit pedalStillDown();
+    return true;
+}
+
+void KeyBindings::release(const QKeyEvent& event) {
+    if (event.isAutoRepeat()) return;
+    watch_.released(event.key(), static_cast<std::int64_t>(event.timestamp()));
+    lift(event.key(), momentOf(event));
+}
+
+void KeyBindings::move(const practice::MidiMoment& moment) {
+    const Hit hit{QString::fromStdString(moment.press.which.text()), contactOf(moment.press.which),
+                  moment.nanos};
+    const std::int64_t millis = moment.nanos / nanosInMilli;
+    if (moment.press.way != MidiPress::Way::up) {
+        if (watch_.pressed(hit.contact, millis))
+            take(hit);
+        else if (pedal_ == hit.contact)
+            emit pedalStillDown();
+    }
+    if (moment.press.way == MidiPress::Way::down) return;
+    watch_.released(hit.contact, millis);
+    lift(hit.contact, moment.nanos);
+}
+
+void KeyBindings::take(const Hit& hit) {
+    if (capturing_.isEmpty()) {
+        const int row = table_.at(hit.trigger, place_);
+        if (row >= 0) act(row, hit);
+    } else if (hit.trigger == QLatin1String("Esc") && capturing_ != QLatin1String("stop")) {
+        giveUp();
+    } else {
+        bind(hit.trigger);
+    }
+}
+
+void KeyBindings::act(int row, const Hit& hit) {
+    const QString name = table_.action(row).name;
+    if (name != QLatin1String("pedal")) {
+        emit pressed(name, hit.nanos);
+        return;
+    }
+    pedal_ = hit.contact;
+    emit pedalDown(hit.nanos);
+}
+
+void KeyBindings::lift(int contact, std::int64_t nanos) {
+    if (pedal_ == contact) emit pedalUp(nanos);
+}
+
+// A text field types, a list that dropped down is moved in, and while nothing runs a focused button is
+// pressed.
+bool KeyBindings::leftToControl(const QKeyEvent& event) const {
+    const QQuickItem* focused = window_ == nullptr ? nullptr : window_->activeFocusItem();
+    if (focused == nullptr) return false;
+    const bool types = (event.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) == 0;
+    if (types && focused->flags().testFlag(QQuickItem::ItemAcceptsInputMethod)) return true;
+    if (urgent_) return false;
+    if (focused->inherits("QQuickComboBox") && focused->property("down").toBool()) return true;
+    const bool presses =
+        event.key() == Qt::Key_Space || event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
+    return presses && types && focused->inherits("QQuickAbstractButton");
+}
+
+// X11 and Wayland stamp keys in milliseconds of the same monotonic clock, cut to 32 bits. Where the age that
+// comes of it is not plausible (another clock), the key was pressed now.
+std::int64_t KeyBindings::momentOf(const QKeyEvent& event) const {
+    constexpr std::uint32_t oldest = 500;
+    const std::int64_t now = clock_();
+    const auto age =
+        static_cast<std::uint32_t>(now / nanosInMilli) - static_cast<std::uint32_t>(event.timestamp());
+    return age <= oldest ? now - std::int64_t{age} * nanosInMilli : now;
+}
+
+} // namespace piolo::models

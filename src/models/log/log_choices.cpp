@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/log/log_choices.h"
+
+#include "models/log/log_lines.h"
+#include "models/settings/setting_choices.h"
+#include "models/text/passage_title.h"
+
+#include <QCoreApplication>
+#include <QVariantMap>
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace piolo::models {
+
+namespace {
+
+constexpr std::array kindWords{
+    std::pair{Entry::Kind::run, "run"},       std::pair{Entry::Kind::attempt, "try"},
+    std::pair{Entry::Kind::silent, "silent"}, std::pair{Entry::Kind::context, "context"},
+    std::pair{Entry::Kind::aside, "aside"},   std::pair{Entry::Kind::tempo, "tempo"},
+};
+
+constexpr const char* runThroughs = "runThrough";
+
+struct Stretch {
+    const char* word;
+    const char* text;
+    int days;
+};
+constexpr std::array stretches{
+    Stretch{"1w", QT_TRANSLATE_NOOP("LogChoices", "7 days"), 7},
+    Stretch{"4w", QT_TRANSLATE_NOOP("LogChoices", "4 weeks"), 28},
+    Stretch{"3m", QT_TRANSLATE_NOOP("LogChoices", "3 months"), 91},
+    Stretch{"1y", QT_TRANSLATE_NOOP("LogChoices", "a year"), 365},
+};
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(LogChoices)
+};
+
+} // namespace
+
+QVariantList pieceChoices(const Notebook& notebook) {
+    QVariantList choices{choice(QString(), Words::tr("every piece"))};
+    for (const Piece& piece : notebook.pieces())
+        choices.append(choice(QString::fromStdString(piece.id.text()), QString::fromStdString(piece.name)));
+    return choices;
+}
+
+QVariantList passageChoices(const Notebook& notebook, Id piece) {
+    QVariantList choices{choice(QString(), Words::tr("every passage"))};
+    for (const Id id : notebook.passages()) {
+        const PassageRecord* const record = notebook.passage(id);
+        if (record == nullptr || (!piece.isNone() && record->passage.title.piece != piece)) continue;
+        choices.append(choice(QString::fromStdString(id.text()), passageTitle(record->passage)));
+    }
+    return choices;
+}
+
+QVariantList kindChoices() {
+    QVariantList choices{choice(QString(), Words::tr("everything"))};
+    for (const auto& [kind, word] : kindWords) choices.append(choice(QLatin1String(word), kindWord(kind)));
+    choices.append(choice(QLatin1String(runThroughs), Words::tr("run-through")));
+    return choices;
+}
+
+QVariantList stretchChoices() {
+    QVariantList choices{choice(QString(), Words::tr("from the first day"))};
+    for (const Stretch& stretch : stretches)
+        choices.append(choice(QLatin1String(stretch.word), Words::tr(stretch.text)));
+    return choices;
+}
+
+QString kindIn(const practice::LogFilter& filter) {
+    if (filter.runThroughsOnly) return QLatin1String(runThroughs);
+    const auto* found = std::find_if(kindWords.begin(), kindWords.end(),
+                                     [&](const auto& pair) { return pair.first == filter.kind; });
+    return found == kindWords.end() ? QString() : QString::fromLatin1(found->second);
+}
+
+void setKindOf(practice::LogFilter& filter, const QString& word) {
+    const auto* found = std::find_if(kindWords.begin(), kindWords.end(),
+                                     [&](const auto& pair) { return word == QLatin1String(pair.second); });
+    filter.kind = found == kindWords.end() ? std::nullopt : std::optional(found->first);
+    filter.runThroughsOnly = word == QLatin1String(runThroughs);
+}
+
+std::optional<Date> firstDay(const QString& stretch, Date today) {
+    const auto* found = std::find_if(stretches.begin(), stretches.end(),
+                                     [&](const Stretch& s) { return stretch == QLatin1String(s.word); });
+    if (found == stretches.end()) return std::nullopt;
+    return Date::fromDaysSince1970(today.daysSince1970() - found->days + 1);
+}
+
+} // namespace piolo::models

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/log/log_curves.h"
+
+#include "models/text/formatter.h"
+#include "models/text/passage_title.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QStringList>
+
+#include <algorithm>
+#include <cmath>
+
+namespace piolo::models {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(LogCurves)
+};
+
+QString tempoOf(double bpm) { return Formatter::tempo(static_cast<int>(std::lround(bpm * 1000))); }
+
+QString outcomeWords(const plots::SeriesPoint& point, plots::CurveBy by) {
+    if (point.secure) return Words::tr("secure");
+    if (by == plots::CurveBy::days)
+        return Words::tr("%1 of %2 clean")
+            .arg(QLocale().toString(point.clean), QLocale().toString(point.runs));
+    switch (point.mark) {
+    case plots::StepMark::miss:
+        return Words::tr("missed");
+    case plots::StepMark::cleanTry:
+        return Words::tr("a clean try at the target");
+    case plots::StepMark::missedTry:
+        return Words::tr("a missed try at the target");
+    case plots::StepMark::none:
+        break;
+    }
+    return Words::tr("clean");
+}
+
+std::optional<Date> dueOf(const std::vector<Piece>& pieces, Id piece) {
+    const auto found =
+        std::find_if(pieces.begin(), pieces.end(), [&](const Piece& p) { return p.id == piece; });
+    return found == pieces.end() ? std::nullopt : found->due;
+}
+
+} // namespace
+
+std::vector<Id> curvePassages(const Notebook& notebook, const practice::LogFilter& filter) {
+    if (!filter.passage.isNone()) return {filter.passage};
+    std::vector<std::pair<std::int64_t, Id>> played;
+    for (const Id id : notebook.passages()) {
+        const PassageRecord* const record = notebook.passage(id);
+        if (record == nullptr || record->entries.empty()) continue;
+        if (!filter.piece.isNone() && record->passage.title.piece != filter.piece) continue;
+        played.emplace_back(record->entries.back().at.utcMillis, id);
+    }
+    const auto end = played.begin() + static_cast<std::ptrdiff_t>(std::min(mostCurves, played.size()));
+    std::partial_sort(played.begin(), end, played.end(), std::greater<>());
+    std::vector<Id> ids;
+    for (auto at = played.begin(); at != end; ++at) ids.push_back(at->second);
+    return ids;
+}
+
+std::vector<plots::CurveSeries> curvesOf(const Notebook& notebook, const std::vector<Id>& passages,
+                                         plots::CurveBy by) {
+    const std::vector<Piece> pieces = notebook.pieces();
+    std::vector<plots::CurveSeries> curves;
+    for (const Id id : passages) {
+        const PassageRecord* const record = notebook.passage(id);
+        if (record == nullptr) continue;
+        plots::CurveSeries series = plots::seriesOf(*record, by);
+        series.name = passageTitle(record->passage);
+        series.due = dueOf(pieces, record->passage.title.piece);
+        if (!series.points.empty()) curves.push_back(std::move(series));
+    }
+    return curves;
+}
+
+QString pointWords(const plots::CurveSeries& series, std::size_t index, Date today) {
+    const plots::SeriesPoint& point = series.points[index];
+    const QString outcome = outcomeWords(point, series.by);
+    if (series.by == plots::CurveBy::days)
+        return Words::tr("%1: %2, at %3, %4")
+            .arg(series.name, Formatter::weekday(point.date, today), tempoOf(point.bpm), outcome);
+    return Words::tr("%1: run %2, %3, at %4, %5")
+        .arg(series.name, QLocale().toString(static_cast<qulonglong>(index + 1)),
+             Formatter::date(point.date, today), tempoOf(point.bpm), outcome);
+}
+
+QString curveWords(const std::vector<plots::CurveSeries>& curves) {
+    QStringList all;
+    for (const plots::CurveSeries& series : curves)
+        all << Words::tr("%1 at %2 of %3")
+                   .arg(series.name, tempoOf(series.points.back().bpm), tempoOf(series.target));
+    return all.join(QStringLiteral("; "));
+}
+
+} // namespace piolo::models

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/log/log_figures.h"
+
+#include "core/history/practice_days.h"
+#include "core/passage/difference.h"
+#include "models/log/log_curves.h"
+#include "models/log/log_misses.h"
+#include "models/log/log_practice.h"
+#include "models/text/formatter.h"
+#include "practice/log/practice_book.h"
+
+namespace piolo::models {
+
+LogFigures::LogFigures(practice::PracticeBook& book, QObject* parent) : QObject(parent), book_(book) {}
+
+void LogFigures::read(const practice::LogFilter& filter) {
+    readDays();
+    readBreaks(filter);
+    emit changed();
+}
+
+void LogFigures::readDays() {
+    const Date today = book_.today();
+    const Date from = Date::fromDaysSince1970(today.daysSince1970() - practiceDaysShown + 1);
+    const auto days = practiceDays(book_.notebook(), from, today);
+    const auto gaps = missedDays(days, today);
+    days_ = practiceMaps(days, gaps, today);
+    mostMinutes_ = models::mostMinutes(days);
+    gapText_ = gapWords(days, gaps);
+}
+
+void LogFigures::readBreaks(const practice::LogFilter& filter) {
+    const auto passages = curvePassages(book_.notebook(), filter);
+    const Id before = passage_;
+    passage_ = passages.empty() ? Id{} : passages.front();
+    breaks_ = {};
+    stretch_.reset();
+    buildUp_.clear();
+    parts_.clear();
+    if (passage_ != before && !madeText_.isEmpty()) {
+        madeText_ = made_ = QString();
+        emit madeChanged();
+    }
+    const PassageRecord* const record = book_.notebook().passage(passage_);
+    if (record == nullptr) return;
+    const Misses misses = missesByBar(*record, book_.notebook().settings().reactionMillis, filter.from);
+    breaks_ = missesMap(*record, misses);
+    stretch_ = worstStretch(misses, record->passage.music);
+    buildUp_ = partsFromTheEnd(record->passage.music);
+    parts_ = partsThatOverlap(record->passage.music);
+}
+
+QString LogFigures::stretchText() const {
+    if (!stretch_ || book_.readOnly()) return {};
+    Music bars;
+    bars.firstBar = stretch_->firstBar;
+    bars.bars = stretch_->bars;
+    return tr("New passage: %1").arg(Formatter::bars(bars));
+}
+
+QString LogFigures::stretchNote() const {
+    if (!stretch_) return {};
+    return stretch_->bars > 1 ? tr("Most misses fall there; it has a bar to run up.")
+                              : tr("Most misses fall there.");
+}
+
+QString LogFigures::buildUpText() const {
+    return buildUp_.empty() || book_.readOnly() ? QString() : tr("Last bar first");
+}
+
+QString LogFigures::partsText() const {
+    return parts_.empty() || book_.readOnly()
+               ? QString()
+               : tr("In %1 parts").arg(Formatter::countWord(static_cast<int>(parts_.size())));
+}
+
+void LogFigures::makeParts() { make(std::vector(parts_)); }
+
+void LogFigures::makeStretch() {
+    if (stretch_) make({*stretch_});
+}
+
+void LogFigures::buildUp() { make(std::vector(buildUp_)); }
+
+void LogFigures::make(const std::vector<BuildUpPart>& parts) {
+    const PassageRecord* const record = book_.notebook().passage(passage_);
+    if (record == nullptr || parts.empty() || book_.readOnly()) return;
+    const Passage whole = record->passage; // the record goes with the first fact
+    QString first, name;
+    for (const BuildUpPart& part : parts) {
+        Passage made = passageOfBars(whole, part);
+        made.id = book_.newId();
+        book_.record(factOf(made, makingGroups(made)));
+        if (first.isEmpty()) {
+            first = QString::fromStdString(made.id.text());
+            name = QString::fromStdString(made.title.name);
+        }
+    }
+    made_ = first;
+    madeText_ =
+        parts.size() == 1
+            ? tr("Made: “%1”").arg(name)
+            : tr("%1 made, the first: “%2”").arg(Formatter::passages(static_cast<int>(parts.size())), name);
+    emit madeChanged();
+}
+
+} // namespace piolo::models

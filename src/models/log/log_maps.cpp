@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/log/log_maps.h"
+
+#include "models/text/formatter.h"
+#include "models/text/number_words.h"
+#include "models/text/passage_title.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <QVariantList>
+
+namespace piolo::models {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(LogMaps)
+};
+
+QString textOf(Id id) { return QString::fromStdString(id.text()); }
+
+QString titleOf(const LogLine& line) {
+    if (line.through) return Words::tr("%1, run-through").arg(QString::fromStdString(line.pieceName));
+    const QString title = passageTitle(line.record->passage);
+    return line.record->removed ? Words::tr("%1 (removed)").arg(title) : title;
+}
+
+QString stopWords(const RunThroughFact& played) {
+    const auto count = static_cast<int>(played.stops.size());
+    return count == 0 && !played.finished ? Words::tr("given up") : stopsWord(count);
+}
+
+/// "bars 31 and 58"; many are told by the first of them.
+QString stopPlaces(const RunThroughFact& played) {
+    constexpr qsizetype most = 3;
+    QStringList bars;
+    qsizetype known = 0;
+    for (const Stop& stop : played.stops) {
+        if (stop.bar == 0) continue; // not known
+        if (++known <= most) bars << QString::number(stop.bar);
+    }
+    const QString length = Formatter::duration(played.millis);
+    if (bars.isEmpty())
+        return played.stops.empty() ? length : Words::tr("%1 · %2").arg(length, Words::tr("bars not known"));
+    const QString places = bars.size() == 1 ? Words::tr("bar %1").arg(bars.first())
+                                            : Words::tr("bars %1").arg(bars.join(QStringLiteral(", ")));
+    return Words::tr("%1 · %2").arg(length, known > most ? Words::tr("%1 …").arg(places) : places);
+}
+
+QString noteOf(const PassageRecord& record, Id entry) {
+    const auto found = record.notes.find(entry);
+    return found == record.notes.end() ? QString() : QString::fromStdString(found->second);
+}
+
+QString notesOf(const LogLine& line) {
+    QStringList notes;
+    for (const Entry* entry : line.entries)
+        if (const QString note = noteOf(*line.record, entry->id); !note.isEmpty()) notes << note;
+    return notes.join(QStringLiteral(" · "));
+}
+
+QString tempoOf(const LogLine& line) {
+    if (!line.through) return Formatter::tempo(line.entries.front()->tempo);
+    return line.through->played.tempo ? Formatter::tempo(*line.through->played.tempo) : QString();
+}
+
+/// When it was played; the time of what was ticked on paper is not known.
+QString timeOf(const LogLine& line) {
+    const bool onPaper = !line.through && line.entries.front()->entered;
+    return onPaper ? Words::tr("paper") : Formatter::timeOfDay(line.at());
+}
+
+QVariantMap entryMap(const PassageRecord& record, const Entry& entry) {
+    const LogLine alone{&record, {&entry}, {}, {}};
+    return {{QStringLiteral("entry"), textOf(entry.id)},
+            {QStringLiteral("passage"), textOf(record.passage.id)},
+            {QStringLiteral("time"), timeOf(alone)},
+            {QStringLiteral("marks"), markShapes(alone)},
+            {QStringLiteral("mark"), markWords(entry)},
+            {QStringLiteral("detail"), entry.mark == Mark::voided ? QString() : effectWords(alone)},
+            {QStringLiteral("note"), noteOf(record, entry.id)},
+            {QStringLiteral("canNote"), true}};
+}
+
+QVariantMap throughMap(const RunThrough& through) {
+    return {{QStringLiteral("entry"), textOf(through.id)},
+            {QStringLiteral("passage"), textOf(through.played.piece)},
+            {QStringLiteral("time"), Formatter::timeOfDay(through.at)},
+            {QStringLiteral("marks"), QString()},
+            {QStringLiteral("mark"), stopWords(through.played)},
+            {QStringLiteral("detail"), stopPlaces(through.played)},
+            {QStringLiteral("note"), QString()},
+            {QStringLiteral("canNote"), false}};
+}
+
+} // namespace
+
+QVariantMap lineMap(const LogLine& line) {
+    const QString time = timeOf(line);
+    const QString title = titleOf(line);
+    const QString tempo = tempoOf(line);
+    const QString marks = line.through ? stopWords(line.through->played) : markShapes(line);
+    const QString counts = line.through ? marks : markCounts(line);
+    const QString effect = line.through ? stopPlaces(line.through->played) : effectWords(line);
+    const QString note = notesOf(line);
+    QStringList spoken{time, title};
+    if (!tempo.isEmpty()) spoken << Words::tr("at %1").arg(tempo);
+    for (const QString& part : {counts, effect, note})
+        if (!part.isEmpty()) spoken << part;
+    return {{QStringLiteral("time"), time},
+            {QStringLiteral("title"), title},
+            {QStringLiteral("tempo"), tempo},
+            {QStringLiteral("marks"), marks},
+            {QStringLiteral("effect"), effect},
+            {QStringLiteral("note"), note},
+            {QStringLiteral("spoken"), spoken.join(QStringLiteral(", "))}};
+}
+
+QVariantList entryMaps(const LogLine& line) {
+    QVariantList maps;
+    if (line.through) maps.append(throughMap(*line.through));
+    for (const Entry* entry : line.entries) maps.append(entryMap(*line.record, *entry));
+    return maps;
+}
+
+} // namespace piolo::models

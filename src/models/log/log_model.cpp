@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/log/log_model.h"
+
+#include "models/log/log_choices.h"
+#include "models/log/log_curves.h"
+#include "models/log/log_lines.h"
+#include "models/log/log_maps.h"
+#include "models/text/formatter.h"
+#include "practice/log/practice_book.h"
+
+#include <algorithm>
+
+namespace piolo::models {
+
+namespace {
+
+QString textOf(Id id) { return id.isNone() ? QString() : QString::fromStdString(id.text()); }
+Id idOf(const QString& text) { return Id::parse(text.toStdString()).value_or(Id{}); }
+
+/// In UTF-8, cut before the letter that would not fit.
+std::string shortened(QString text, std::size_t longest) {
+    while (static_cast<std::size_t>(text.toUtf8().size()) > longest)
+        text.chop(text.back().isLowSurrogate() ? 2 : 1);
+    return text.toStdString();
+}
+
+} // namespace
+
+LogModel::LogModel(practice::PracticeBook& book, QObject* parent)
+    : QAbstractListModel(parent), book_(book), figures_(book) {
+    connect(&book, &practice::PracticeBook::changed, this, &LogModel::follow);
+}
+
+int LogModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : count(); }
+
+QVariant LogModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
+    const practice::LogDay& day = days_[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case Qt::DisplayRole:
+    case DayTitle:
+        return Formatter::weekday(day.date, book_.today());
+    case Figures:
+        return figuresText(day);
+    case Lines:
+        return lineMaps(day);
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> LogModel::roleNames() const {
+    return {{DayTitle, "dayTitle"}, {Figures, "figures"}, {Lines, "lines"}};
+}
+
+void LogModel::setShown(bool shown) {
+    if (shown == shown_) return;
+    shown_ = shown;
+    emit shownChanged();
+    follow();
+}
+
+bool LogModel::readOnly() const { return book_.readOnly(); }
+QString LogModel::piece() const { return textOf(filter_.piece); }
+QString LogModel::passage() const { return textOf(filter_.passage); }
+QString LogModel::kind() const { return kindIn(filter_); }
+QVariantList LogModel::kinds() { return kindChoices(); }
+QVariantList LogModel::stretches() { return stretchChoices(); }
+Date LogModel::today() const { return book_.today(); }
+std::vector<plots::CurveSeries> LogModel::curves(plots::CurveBy by) const {
+    return curvesOf(book_.notebook(), curvePassages(book_.notebook(), filter_), by);
+}
+std::vector<const PassageRecord*> LogModel::records(const std::vector<plots::CurveSeries>& curves) const {
+    std::vector<const PassageRecord*> records;
+    for (const plots::CurveSeries& series : curves)
+        records.push_back(book_.notebook().passage(series.passage));
+    return records;
+}
+QVariantList LogModel::pieces() const { return pieceChoices(book_.notebook()); }
+QVariantList LogModel::passages() const { return passageChoices(book_.notebook(), filter_.piece); }
+
+void LogModel::setPiece(const QString& piece) {
+    practice::LogFilter wanted = filter_;
+    wanted.piece = idOf(piece);
+    const PassageRecord* const record = book_.notebook().passage(filter_.passage);
+    // A passage of another piece would leave nothing to see.
+    if (record != nullptr && !wanted.piece.isNone() && record->passage.title.piece != wanted.piece)
+        wanted.passage = {};
+    filterBy(wanted);
+}
+
+void LogModel::setPassage(const QString& passage) {
+    practice::LogFilter wanted = filter_;
+    wanted.passage = idOf(passage);
+    filterBy(wanted);
+}
+
+void LogModel::setKind(const QString& kind) {
+    practice::LogFilter wanted = filter_;
+    setKindOf(wanted, kind);
+    filterBy(wanted);
+}
+
+void LogModel::setSince(const QString& since) {
+    since_ = since;
+    practice::LogFilter wanted = filter_;
+    wanted.from = firstDay(since, book_.today());
+    filterBy(wanted);
+}
+
+void LogModel::filterBy(const practice::LogFilter& filter) {
+    if (filter == filter_) return;
+    filter_ = filter;
+    emit filterChanged();
+    follow();
+}
+
+// While it is not shown the log costs nothing.
+void LogModel::follow() {
+    if (shown_) refresh();
+}
+
+void LogModel::refresh() {
+    std::vector<practice::LogDay> wanted = practice::logDays(book_.notebook(), filter_);
+    nothingYet_ = wanted.empty() &&
+                  (filter_ == practice::LogFilter{} || practice::logDays(book_.notebook(), {}).empty());
+    const bool sameDays =
+        std::equal(wanted.begin(), wanted.end(), days_.begin(), days_.end(),
+                   [](const practice::LogDay& a, const practice::LogDay& b) { return a.date == b.date; });
+    // Days that stay where they are keep their place on the screen.
+    if (sameDays && !wanted.empty()) {
+        days_ = std::move(wanted);
+        emit dataChanged(index(0), index(count() - 1));
+    } else {
+        beginResetModel();
+        days_ = std::move(wanted);
+        endResetModel();
+    }
+    figures_.read(filter_);
+    emit refreshed();
+}
+
+QVariantList LogModel::lineMaps(const practice::LogDay& day) const {
+    QVariantList maps;
+    for (const LogLine& line : linesOf(book_.notebook(), day, filter_)) maps.append(lineMap(line));
+    return maps;
+}
+
+QString LogModel::figuresText(const practice::LogDay& day) const {
+    const LogDayFigures figures = figuresOf(linesOf(book_.notebook(), day, filter_));
+    const QString time = Formatter::duration(figures.millis);
+    if (figures.runs == 0) return figures.millis == 0 ? QString() : time;
+    return tr("%1 · %2 of %3 clean", "time played · clean runs of all")
+        .arg(time, QLocale().toString(figures.clean), QLocale().toString(figures.runs));
+}
+
+QVariantList LogModel::entriesOf(int day, int line) const {
+    if (day < 0 || day >= count()) return {};
+    const auto lines = linesOf(book_.notebook(), days_[static_cast<std::size_t>(day)], filter_);
+    if (line < 0 || static_cast<std::size_t>(line) >= lines.size()) return {};
+    return entryMaps(lines[static_cast<std::size_t>(line)]);
+}
+
+void LogModel::takeBack(const QString& passage, const QString& entry) {
+    const Id subject = idOf(passage);
+    const Id wanted = idOf(entry);
+    if (!book_.readOnly() && stands(subject, wanted)) book_.record(BackFact{subject, wanted});
+}
+
+void LogModel::setNote(const QString& passage, const QString& entry, const QString& text) {
+    const Id subject = idOf(passage);
+    const Id about = idOf(entry);
+    const PassageRecord* const record = book_.notebook().passage(subject);
+    if (record == nullptr || book_.readOnly() || !stands(subject, about)) return;
+    const std::string note = shortened(text.simplified(), NoteFact::longest);
+    const auto before = record->notes.find(about);
+    if (note != (before == record->notes.end() ? std::string() : before->second))
+        book_.record(NoteFact{subject, about, note});
+}
+
+bool LogModel::stands(Id subject, Id wanted) const {
+    const auto isIt = [wanted](const auto& its) { return its.id == wanted; };
+    if (const PassageRecord* const record = book_.notebook().passage(subject))
+        return std::any_of(record->entries.begin(), record->entries.end(), isIt);
+    const auto throughs = book_.notebook().runThroughs(subject);
+    return std::any_of(throughs.begin(), throughs.end(), isIt);
+}
+
+} // namespace piolo::models

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The practice log, a day to a row, newest first; a day's lines are made when they are looked at.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QAbstractListModel>
+#include <QString>
+#include <QVariantList>
+#include <QtQml/qqmlregistration.h>
+
+#include "models/log/log_figures.h"
+#include "plots/curve/curve_series.h"
+#include "practice/log/log_index.h"
+
+#include <vector>
+
+namespace piolo::practice {
+class PracticeBook;
+} // namespace piolo::practice
+
+namespace piolo::models {
+
+/// Window's thread. Follows the book while it is shown; what happened meanwhile is read when it is shown
+/// again. Nothing but the index of days is made before a day is looked at.
+class LogModel : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("belongs to the practice room")
+    Q_PROPERTY(bool shown READ shown WRITE setShown NOTIFY shownChanged)
+    Q_PROPERTY(int count READ count NOTIFY refreshed)
+    /// Nothing at all was ever played, whatever the filter.
+    Q_PROPERTY(bool nothingYet READ nothingYet NOTIFY refreshed)
+    Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
+    Q_PROPERTY(piolo::models::LogFigures* figures READ figures CONSTANT)
+    /// 32 digits, or "" for all.
+    Q_PROPERTY(QString piece READ piece WRITE setPiece NOTIFY filterChanged)
+    Q_PROPERTY(QString passage READ passage WRITE setPassage NOTIFY filterChanged)
+    /// "run", "try", "silent", "context", "aside", "tempo", "runThrough", or "" for all.
+    Q_PROPERTY(QString kind READ kind WRITE setKind NOTIFY filterChanged)
+    /// "4w", "1y": so far back from today, or "" for all.
+    Q_PROPERTY(QString since READ since WRITE setSince NOTIFY filterChanged)
+    /// Lists of {value, text}; the passages are those of the piece.
+    Q_PROPERTY(QVariantList pieces READ pieces NOTIFY refreshed)
+    Q_PROPERTY(QVariantList passages READ passages NOTIFY refreshed)
+    Q_PROPERTY(QVariantList kinds READ kinds CONSTANT)
+    Q_PROPERTY(QVariantList stretches READ stretches CONSTANT)
+public:
+    enum Role {
+        DayTitle = Qt::UserRole + 1, ///< "Tuesday, 18 April"
+        Figures,                     ///< "41 min · 22 of 30 clean"
+        Lines                        ///< maps, in the order played; see lineMap()
+    };
+    Q_ENUM(Role)
+
+    explicit LogModel(practice::PracticeBook& book, QObject* parent = nullptr);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    [[nodiscard]] bool shown() const { return shown_; }
+    void setShown(bool shown);
+    [[nodiscard]] int count() const { return static_cast<int>(days_.size()); }
+    [[nodiscard]] bool nothingYet() const { return nothingYet_; }
+    [[nodiscard]] bool readOnly() const;
+    [[nodiscard]] LogFigures* figures() { return &figures_; }
+    [[nodiscard]] QString piece() const;
+    void setPiece(const QString& piece);
+    [[nodiscard]] QString passage() const;
+    void setPassage(const QString& passage);
+    [[nodiscard]] QString kind() const;
+    void setKind(const QString& kind);
+    [[nodiscard]] QString since() const { return since_; }
+    void setSince(const QString& since);
+    [[nodiscard]] QVariantList pieces() const;
+    [[nodiscard]] QVariantList passages() const;
+    [[nodiscard]] static QVariantList kinds();
+    [[nodiscard]] static QVariantList stretches();
+    [[nodiscard]] const practice::LogFilter& filter() const { return filter_; }
+    [[nodiscard]] Date today() const;
+    /// The curves of the passages that the filter is about.
+    [[nodiscard]] std::vector<plots::CurveSeries> curves(plots::CurveBy by) const;
+    /// The records of these curves, good until the notebook changes.
+    [[nodiscard]] std::vector<const PassageRecord*>
+    records(const std::vector<plots::CurveSeries>& curves) const;
+
+    /// The entries of that line of that day; see entryMaps().
+    Q_INVOKABLE [[nodiscard]] QVariantList entriesOf(int day, int line) const;
+    /// Records that the entry is retracted: it counts as never played, here and everywhere. Nothing for an
+    /// entry that is not there, and when the folder is only read. It cannot be brought back. `passage` is the
+    /// piece of a run-through.
+    Q_INVOKABLE void takeBack(const QString& passage, const QString& entry);
+    /// Records the player's words about an entry; empty ones take them away.
+    Q_INVOKABLE void setNote(const QString& passage, const QString& entry, const QString& text);
+
+signals:
+    void shownChanged();
+    void filterChanged();
+    void refreshed();
+
+private:
+    void follow();
+    void refresh();
+    void filterBy(const practice::LogFilter& filter);
+    [[nodiscard]] bool stands(Id subject, Id wanted) const;
+    [[nodiscard]] QVariantList lineMaps(const practice::LogDay& day) const;
+    [[nodiscard]] QString figuresText(const practice::LogDay& day) const;
+
+    practice::PracticeBook& book_;
+    practice::LogFilter filter_;
+    QString since_;
+    std::vector<practice::LogDay> days_;
+    LogFigures figures_;
+    bool nothingYet_ = true;
+    bool shown_ = false;
+};
+
+} // namespace piolo::models

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/log/log_practice.h"
+
+#include "models/text/formatter.h"
+
+#include <QCoreApplication>
+#include <QVariantMap>
+
+#include <algorithm>
+
+namespace piolo::models {
+
+namespace {
+
+constexpr std::int64_t minute = 60'000;
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(LogPractice)
+};
+
+const MissedDays* gapAt(std::span<const MissedDays> gaps, Date date) {
+    const auto found = std::find_if(gaps.begin(), gaps.end(), [date](const MissedDays& gap) {
+        const auto into = date.daysSince1970() - gap.first.daysSince1970();
+        return into >= 0 && into < gap.days;
+    });
+    return found == gaps.end() ? nullptr : &*found;
+}
+
+std::int64_t apartMillis(const PracticeDay& day) {
+    return day.of(PracticeKind::attempt) + day.of(PracticeKind::silent) + day.of(PracticeKind::context) +
+           day.of(PracticeKind::aside);
+}
+
+QString spokenWords(const PracticeDay& day, Date today) {
+    const QString date = Formatter::weekday(day.date, today);
+    if (!day.practised) return Words::tr("%1: no practice").arg(date);
+    const QString time = Formatter::duration(day.totalMillis());
+    if (day.runs == 0) return Words::tr("%1: %2").arg(date, time);
+    return Words::tr("%1: %2, %3 of %4 clean").arg(date, time).arg(day.clean).arg(day.runs);
+}
+
+/// The last missed day was yesterday, and today can still mend it.
+bool isOpen(const MissedDays& gap, const PracticeDay& today) {
+    return gap.first.daysSince1970() + gap.days == today.date.daysSince1970() && !today.practised;
+}
+
+QString longGapWords(const MissedDays& gap, const PracticeDay& today) {
+    const QString days = Formatter::countWord(gap.days);
+    if (isOpen(gap, today))
+        return Words::tr("No practice for %1 days now. A few minutes today are enough to pick up the thread.")
+            .arg(days);
+    return Words::tr("No practice on %1 days in a row from %2. You have been back since: that counts.")
+        .arg(days, Formatter::date(gap.first, today.date));
+}
+
+} // namespace
+
+int mostMinutes(std::span<const PracticeDay> days) {
+    std::int64_t most = 0;
+    for (const PracticeDay& day : days) most = std::max(most, day.totalMillis());
+    return static_cast<int>((most + minute - 1) / minute);
+}
+
+QVariantList practiceMaps(std::span<const PracticeDay> days, std::span<const MissedDays> gaps, Date today) {
+    const double most = std::max(1.0, static_cast<double>(mostMinutes(days) * minute));
+    const auto share = [most](std::int64_t millis) { return static_cast<double>(millis) / most; };
+    QVariantList maps;
+    for (const PracticeDay& day : days) {
+        const MissedDays* const gap = gapAt(gaps, day.date);
+
+        maps.append(QVariantMap{{QStringLiteral("spoken"), spokenWords(day, today)},
+                                {QStringLiteral("today"), day.date == today},
+                                {QStringLiteral("missed"), gap != nullptr},
+                                {QStringLiteral("longGap"), gap != nullptr && gap->days > 1},
+                                {QStringLiteral("runs"), share(day.of(PracticeKind::run))},
+                                {QStringLiteral("apart"), share(apartMillis(day))},
+                                {QStringLiteral("throughs"), share(day.of(PracticeKind::runThrough))}});
+    }
+    return maps;
+}
+
+QString gapWords(std::span<const PracticeDay> days, std::span<const MissedDays> gaps) {
+    if (std::none_of(days.begin(), days.end(), [](const PracticeDay& day) { return day.practised; }))
+        return {};
+    const auto isLong = [](const MissedDays& gap) { return gap.days > 1; };
+    const auto longest = std::find_if(gaps.rbegin(), gaps.rend(), isLong);
+    if (longest != gaps.rend()) return longGapWords(*longest, days.back());
+    if (gaps.empty() && !days.front().practised) return Words::tr("Not a day missed since you began.");
+    if (gaps.empty()) return Words::tr("Not a day missed in four weeks.");
+    return Words::tr("Never two days missed in a row in four weeks: one now and then is fine.");
+}
+
+} // namespace piolo::models

@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/paper/paper_runs.h"
+
+#include "core/rule/ladder.h"
+#include "models/text/fault_text.h"
+#include "models/text/formatter.h"
+#include "models/text/typed_values.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace piolo::models {
+
+namespace {
+
+QVariantMap figure(const QString& label, const QString& value) {
+    return {{QStringLiteral("label"), label}, {QStringLiteral("value"), value}};
+}
+
+} // namespace
+
+PaperRuns::PaperRuns(practice::PracticeBook& book, QObject* parent)
+    : QAbstractListModel(parent), book_(book) {
+    connect(&book, &practice::PracticeBook::changed, this, &PaperRuns::follow);
+}
+
+int PaperRuns::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(rungs_.size());
+}
+
+QVariant PaperRuns::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
+    const PaperRung& rung = rungs_[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case Qt::DisplayRole:
+    case TempoRole:
+        return Formatter::tempo(rung.tempo);
+    case TargetRole:
+        return rule_ && rung.tempo == rule_->target;
+    case CleanRole:
+        return rung.clean;
+    case MissedRole:
+        return rung.missed;
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> PaperRuns::roleNames() const {
+    return {{TempoRole, "tempo"}, {TargetRole, "target"}, {CleanRole, "clean"}, {MissedRole, "missed"}};
+}
+
+QString PaperRuns::title() const { return isOpen() ? onOneLine(record()->passage.title.name) : QString(); }
+
+int PaperRuns::circles() const { return rule_ ? rule_->cleanRuns : 0; }
+
+void PaperRuns::show(const QString& passage) {
+    const Id id = Id::parse(passage.toStdString()).value_or(Id{});
+    if (id == id_ && !counted().isEmpty()) return;
+    if (id != id_) kept_.clear();
+    id_ = id;
+    startAnew();
+}
+
+void PaperRuns::startAnew() {
+    lowest_ = isOpen() ? Formatter::tempo(record()->standing.tempo) : QString();
+    day_ = dateForTyping(book_.today());
+    layRungs();
+}
+
+void PaperRuns::layRungs() {
+    beginResetModel();
+    rungs_.clear();
+    rule_.reset();
+    if (isOpen()) rule_ = record()->passage.tempi.rule;
+    const auto lowest = readTempo(lowest_);
+    if (rule_ && lowest)
+        for (const Tempo tempo : rungsUp(*rule_, *lowest)) rungs_.push_back({tempo});
+    endResetModel();
+    emit changed();
+}
+
+// An edited rule makes another ladder; what was entered on the old one has no place on it.
+void PaperRuns::follow() {
+    const bool sameRule = isOpen() == rule_.has_value() && (!rule_ || *rule_ == record()->passage.tempi.rule);
+    if (sameRule)
+        emit changed();
+    else
+        layRungs();
+}
+
+void PaperRuns::setLowest(const QString& lowest) {
+    if (lowest == lowest_) return;
+    lowest_ = lowest;
+    layRungs();
+}
+
+void PaperRuns::setDay(const QString& day) {
+    day_ = day;
+    emit changed();
+}
+
+QString PaperRuns::lowestFault() const {
+    return readTempo(lowest_) ? QString() : tr("a tempo from 10 to 400");
+}
+
+std::optional<Date> PaperRuns::date() const { return readDate(day_); }
+
+QString PaperRuns::dayFault() const {
+    if (!isOpen()) return {};
+    const auto day = date();
+    const auto last = record()->lastDay;
+    if (!day) return tr("a date such as %1").arg(dateForTyping(book_.today()));
+    if (*day > book_.today()) return tr("this day is still to come");
+    if (last && *day < *last)
+        return tr("not before %1, the last day in its log: the rule goes on from there")
+            .arg(Formatter::date(*last, book_.today()));
+    return {};
+}
+
+QString PaperRuns::counted() const {
+    const auto sum = [&](int PaperRung::*part) {
+        return std::accumulate(rungs_.begin(), rungs_.end(), 0,
+                               [part](int all, const PaperRung& rung) { return all + rung.*part; });
+    };
+    const int clean = sum(&PaperRung::clean);
+    const int missed = sum(&PaperRung::missed);
+    return clean + missed == 0 ? QString() : tr("%1 clean, %2 missed").arg(clean).arg(missed);
+}
+
+QVariantList PaperRuns::outcome() const {
+    if (!isOpen() || !date()) return {};
+    const PaperOutcome after = outcomeOf(*record(), *date(), runs());
+    return {
+        figure(tr("Tempo"), Formatter::tempo(after.standing.tempo)),
+        figure(tr("Clean in a row"), tr("%1 of %2").arg(after.standing.streak).arg(circles())),
+        figure(tr("Best with a full streak"), after.best ? Formatter::tempo(*after.best) : tr("none yet")),
+        figure(tr("Full streaks at the target"), QString::number(after.secures))};
+}
+
+bool PaperRuns::canKeep() const {
+    return isOpen() && !book_.readOnly() && !counted().isEmpty() && dayFault().isEmpty() &&
+           lowestFault().isEmpty();
+}
+
+QString PaperRuns::kept() const {
+    if (kept_.empty() || !counted().isEmpty()) return {};
+    const auto count = static_cast<int>(kept_.size());
+    return count == 1 ? tr("1 run is in the log.") : tr("%1 runs are in the log.").arg(count);
+}
+
+void PaperRuns::setClean(int row, int count) {
+    if (row < 0 || row >= rowCount()) return;
+    rungs_[static_cast<std::size_t>(row)].clean = std::clamp(count, 0, circles());
+    emit dataChanged(index(row), index(row), {CleanRole});
+    emit changed();
+}
+
+void PaperRuns::setMissed(int row, int count) {
+    if (row < 0 || row >= rowCount()) return;
+    rungs_[static_cast<std::size_t>(row)].missed = std::clamp(count, 0, mostMisses);
+    emit dataChanged(index(row), index(row), {MissedRole});
+    emit changed();
+}
+
+void PaperRuns::keep() {
+    if (!canKeep()) return;
+    std::vector<FactBody> bodies;
+    for (RunFact& run : runs()) bodies.emplace_back(std::move(run));
+    kept_ = book_.recordAll(*date(), std::move(bodies));
+    startAnew();
+}
+
+void PaperRuns::takeBack() {
+    std::vector<FactBody> bodies;
+    for (auto id = kept_.rbegin(); id != kept_.rend(); ++id) bodies.emplace_back(BackFact{id_, *id});
+    kept_.clear();
+    book_.recordAll(book_.today(), std::move(bodies));
+    startAnew();
+}
+
+} // namespace piolo::models

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/paper/practice_sheet.h"
+
+#include "models/text/fault_text.h"
+#include "models/text/formatter.h"
+#include "models/text/paper_words.h"
+#include "models/text/typed_file.h"
+
+#include <QLocale>
+
+namespace piolo::models {
+
+PracticeSheet::PracticeSheet(practice::PracticeBook& book, PassagePicks& picks, QObject* parent)
+    : QObject(parent), book_(book), picks_(picks) {
+    const bool metric = QLocale().measurementSystem() == QLocale::MetricSystem;
+    paper_ = metric ? plots::PaperSize::a4 : plots::PaperSize::letter;
+    connect(&picks, &PassagePicks::changed, this, &PracticeSheet::changed);
+    connect(&book, &practice::PracticeBook::changed, this, &PracticeSheet::changed);
+}
+
+QString PracticeSheet::paper() const {
+    return paper_ == plots::PaperSize::a4 ? QStringLiteral("a4") : QStringLiteral("letter");
+}
+
+void PracticeSheet::setPaper(const QString& paper) {
+    if (paper != QLatin1String("a4") && paper != QLatin1String("letter")) return;
+    paper_ = paper == QLatin1String("a4") ? plots::PaperSize::a4 : plots::PaperSize::letter;
+    emit changed();
+}
+
+bool PracticeSheet::ready() const {
+    return picks_.picked() > 0 && std::cmp_less_equal(picks_.picked(), mostOnPaper);
+}
+
+QString PracticeSheet::summary() const {
+    if (picks_.picked() == 0) return tr("Tick the passages to print.");
+    if (!ready()) return tr("At most %1 passages go on one sheet.").arg(mostOnPaper);
+    const auto sheet = paperSheet(book_.notebook(), picks_.ids(), paper_);
+    const auto pages = static_cast<int>(plots::layOutPaper(sheet.ladders, paper_).pages.size());
+    const QString passages = Formatter::passages(picks_.picked());
+    return pages == 1 ? tr("%1 on one page").arg(passages) : tr("%1 on %2 pages").arg(passages).arg(pages);
+}
+
+QString PracticeSheet::save(const QString& typed) const {
+    if (!ready()) return summary();
+    const QString path = typedPath(typed);
+    const auto bytes = paperBytes(path, paperSheet(book_.notebook(), picks_.ids(), paper_));
+    return bytes ? saveBytes(path, *bytes) : faultSentence(bytes.fault());
+}
+
+} // namespace piolo::models

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Reads a draft field by field; a faulty field leaves one plain line and gives its fallback.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QCoreApplication>
+#include <QString>
+#include <QVariantMap>
+
+#include "core/time/tempo.h"
+
+namespace piolo::models {
+
+/// The words of faults in the user's language.
+struct DraftWords {
+    Q_DECLARE_TR_FUNCTIONS(PassageDraft)
+};
+
+class DraftReader {
+public:
+    /// `draft` outlives the reader.
+    explicit DraftReader(const QVariantMap& draft) : draft_(draft) {}
+
+    /// Without the spaces around it.
+    [[nodiscard]] QString text(const char* field) const;
+    [[nodiscard]] bool flag(const char* field) const;
+    [[nodiscard]] bool good(const char* field) const;
+    [[nodiscard]] QVariantMap faults() const { return faults_; }
+    void refuse(const char* field, const QString& line);
+
+    [[nodiscard]] int count(const char* field, int least, int most, int fallback);
+    [[nodiscard]] Tempo tempo(const char* field, Tempo fallback);
+
+private:
+    const QVariantMap& draft_;
+    QVariantMap faults_;
+};
+
+} // namespace piolo::models

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the form of a passage offers, and what it says of the passage typed.
+#include "core/rule/settle.h"
+#include "core/rule/usual_floor.h"
+#include "core/time/duration.h"
+#include "models/passages/passage_editor.h"
+#include "models/settings/setting_choices.h"
+#include "models/text/beat_units.h"
+#include "models/text/formatter.h"
+#include "models/text/manner_words.h"
+#include "models/text/passage_title.h"
+#include "practice/log/practice_book.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace piolo::models {
+
+namespace {
+
+QString beatText(BeatUnit beat) {
+    const QString sign = Formatter::beatSign(beat);
+    const QString name = Formatter::beatName(beat);
+    return sign == name ? name : sign + QLatin1Char(' ') + name;
+}
+
+} // namespace
+
+QVariantList PassageEditor::pieces() const {
+    QVariantList list{choice(QString(), tr("On its own"))};
+    for (const Piece& piece : book_.notebook().pieces())
+        list << choice(QString::fromStdString(piece.id.text()), QString::fromStdString(piece.name));
+    list << choice(QStringLiteral("new"), tr("A new piece…"));
+    return list;
+}
+
+QVariantList PassageEditor::beats() const {
+    const Meter& meter = check_.passage.music.meter;
+    QVariantList list;
+    for (const BeatUnit beat : beatUnits) {
+        if (!Meter::make(meter.numerator(), meter.denominator(), beat)) continue;
+        list << choice(beatWord(beat), beatText(beat));
+    }
+    return list;
+}
+
+QVariantList PassageEditor::subdivisions() const {
+    QVariantList list;
+    for (int pulses = 1; pulses <= 8; ++pulses)
+        list << choice(pulses, Formatter::subdivision(check_.passage.music.meter.beat(), pulses));
+    return list;
+}
+
+QString PassageEditor::beat() const { return beatWord(check_.passage.music.meter.beat()); }
+
+QVariantList PassageEditor::articulations() { return articulationChoices(); }
+QVariantList PassageEditor::rhythms() { return rhythmChoices(); }
+
+QString PassageEditor::originText() const {
+    const PassageRecord* const record = book_.notebook().passage(id_);
+    if (record == nullptr || record->passage.title.origin.isNone()) return {};
+    const PassageRecord* const origin = book_.notebook().passage(record->passage.title.origin);
+    return origin == nullptr ? tr("Made of another passage.")
+                             : tr("Made of “%1”.").arg(passageTitle(origin->passage));
+}
+
+QString PassageEditor::usualTitle() const { return Formatter::bars(check_.passage.music); }
+
+QString PassageEditor::usualGroups() const {
+    const Meter& meter = check_.passage.music.meter;
+    const auto usual = Meter::make(meter.numerator(), meter.denominator(), meter.beat());
+    return usual ? QString::fromStdString(usual->groupsText()) : QString();
+}
+
+QString PassageEditor::usualFloor() const {
+    return Formatter::tempo(piolo::usualFloor(check_.passage.tempi.start));
+}
+
+Standing PassageEditor::standing() const {
+    const Tempi& tempi = check_.passage.tempi;
+    const PassageRecord* record = book_.notebook().passage(id_);
+    return record != nullptr ? piolo::edited(record->standing, tempi.rule) : Standing{tempi.start, 0};
+}
+
+std::int64_t PassageEditor::runLength() const { return runMillis(check_.passage.music, standing().tempo); }
+
+QString PassageEditor::settleSentence() const {
+    return tr("About %1 runs will be clean where this settles.")
+        .arg(Formatter::ofHundred(settlesAt(check_.passage.tempi.rule)));
+}
+
+QString PassageEditor::timeSentence() const {
+    const Passage& passage = check_.passage;
+    const Rule& rule = passage.tempi.rule;
+    const Standing now = standing();
+    const auto runs =
+        static_cast<int>(std::min(999'999L, std::lround(expectedRunsToClimb(0.9, rule.cleanRuns))));
+    const QString climb =
+        now.tempo < rule.target
+            ? tr("at %1 about %2 to the next climb at nine clean in ten")
+                  .arg(Formatter::tempo(now.tempo), Formatter::runs(runs))
+            : tr("at the target about %1 to a full row at nine clean in ten").arg(Formatter::runs(runs));
+    if (passage.music.bars == 0) return tr("You end each run yourself · %1.").arg(climb);
+    const qint64 whole = millisToTarget(passage.music, rule, now);
+    return tr("%1 a run · %2 · %3 to a full row at the target with no miss at all.")
+        .arg(Formatter::duration(runLength()), climb, Formatter::duration(whole));
+}
+
+int PassageEditor::proposedCleanRuns() const {
+    if (check_.passage.music.bars == 0) return 0;
+    const int proposed = piolo::proposedCleanRuns(runLength());
+    return proposed < check_.passage.tempi.rule.cleanRuns ? proposed : 0;
+}
+
+QString PassageEditor::proposal() const {
+    if (check_.passage.music.bars == 0) return {};
+    const QString length = Formatter::duration(runLength());
+    if (piolo::proposedCleanRuns(runLength()) == 0)
+        return tr("A run of %1 is long: shorter parts come clean sooner.").arg(length);
+    if (proposedCleanRuns() == 0) return {};
+    return tr("A run of %1 is long for %2 in a row: %3 would do.")
+        .arg(length, Formatter::countWord(check_.passage.tempi.rule.cleanRuns),
+             Formatter::countWord(proposedCleanRuns()));
+}
+
+} // namespace piolo::models

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/passages/passage_draft.h"
+
+#include "core/rule/usual_floor.h"
+#include "models/passages/click_draft.h"
+#include "models/passages/draft_reader.h"
+#include "models/text/formatter.h"
+#include "models/text/typed_values.h"
+
+#include <algorithm>
+
+namespace piolo::models {
+
+namespace {
+
+QString usualGroups(const Meter& meter) {
+    const auto usual = Meter::make(meter.numerator(), meter.denominator(), meter.beat());
+    return usual ? QString::fromStdString(usual->groupsText()) : QString();
+}
+
+Meter meterOf(DraftReader& reader) {
+    const std::string meter = reader.text("meter").toStdString();
+    const std::string beat = reader.text("beat").toStdString();
+    const std::string groups = reader.text("groups").remove(QLatin1Char(' ')).toStdString();
+    const auto whole = Meter::parse(meter, beat, groups);
+    if (whole) return *whole;
+    switch (whole.fault().number) {
+    case FaultNumber::badGroups:
+        reader.refuse("groups", DraftWords::tr("groups that fill the bar and begin on beats, such as 2+2+3"));
+        break;
+    case FaultNumber::badBeat:
+    case FaultNumber::beatDoesNotDivide:
+        reader.refuse("beat", DraftWords::tr("this beat does not fill a bar of that meter"));
+        break;
+    default:
+        reader.refuse("meter", DraftWords::tr("a meter such as 4/4, 6/8 or 7/8"));
+    }
+    const auto plain = Meter::parse(meter, beat, "");
+    return plain ? *plain : Meter{};
+}
+
+Fraction pickupOf(DraftReader& reader, const Meter& meter) {
+    const QString text = reader.text("pickup");
+    if (text.isEmpty() || text == QLatin1String("0") || text == DraftWords::tr("none")) return {};
+    const auto read = Fraction::parse(text.toStdString());
+    if (!read) {
+        reader.refuse("pickup", DraftWords::tr("a length such as 1/8 or 1/4, or nothing"));
+        return {};
+    }
+    const bool shorter = std::int64_t{read->numerator} * meter.denominator() <
+                         std::int64_t{read->denominator} * meter.numerator();
+    if (!shorter) reader.refuse("pickup", DraftWords::tr("a pick-up is shorter than a bar"));
+    return shorter ? *read : Fraction{};
+}
+
+Music musicOf(DraftReader& reader) {
+    const Music usual;
+    Music music;
+    music.meter = meterOf(reader);
+    music.subdivision = reader.count("subdivision", 1, 8, usual.subdivision);
+    music.pickup = pickupOf(reader, music.meter);
+    music.firstBar = reader.count("firstBar", 0, 9999, usual.firstBar);
+    music.bars = reader.flag("openEnded") ? 0 : reader.count("bars", 1, 999, usual.bars);
+    music.landing = reader.flag("landing");
+    music.countInBars = reader.count("countIn", 0, 4, usual.countInBars);
+    music.breathBeats = reader.count("breath", 0, 8, usual.breathBeats);
+    return music;
+}
+
+Tempo floorOf(DraftReader& reader, Tempo start) {
+    const Tempo usual = usualFloor(start);
+    return reader.text("floor").isEmpty() ? usual : reader.tempo("floor", usual);
+}
+
+// What is typed may be out of order for a while; the passage shown meanwhile is not.
+void putInOrder(Tempi& tempi) {
+    tempi.rule.target = std::max(tempi.rule.target, tempi.start);
+    tempi.rule.floor = std::min(tempi.rule.floor, tempi.start);
+}
+
+Tempi tempiOf(DraftReader& reader) {
+    const Tempi usual = freshPassage().tempi;
+    Tempi tempi;
+    tempi.start = reader.tempo("start", usual.start);
+    Rule& rule = tempi.rule;
+    rule.target = reader.tempo("target", usual.rule.target);
+    rule.floor = floorOf(reader, tempi.start);
+    rule.gentle = reader.flag("gentle");
+    rule.step = reader.flag("notches") ? StepKind::notches : StepKind::bpm;
+    rule.drop = reader.count("drop", 1, 100, usual.rule.drop);
+    rule.climb = reader.count("climb", 1, 100, usual.rule.climb);
+    rule.cleanRuns = reader.count("cleanRuns", 1, 100, usual.rule.cleanRuns);
+    if (reader.good("start") && reader.good("target") && tempi.start > rule.target)
+        reader.refuse("target", DraftWords::tr("at least the start, %1").arg(Formatter::tempo(tempi.start)));
+    if (reader.good("start") && reader.good("floor") && rule.floor > tempi.start)
+        reader.refuse("floor", DraftWords::tr("at most the start, %1").arg(Formatter::tempo(tempi.start)));
+    putInOrder(tempi);
+    return tempi;
+}
+
+Manner mannerOf(DraftReader& reader) {
+    Manner manner;
+    manner.articulation = static_cast<Articulation>(
+        reader.count("articulation", 0, static_cast<int>(articulationCount) - 1, 0));
+    manner.rhythm = static_cast<Rhythm>(reader.count("rhythm", 0, static_cast<int>(Rhythm::groups), 0));
+    manner.group = reader.count("group", Manner::leastGroup, Manner::mostGroup, manner.group);
+    manner.fingering = reader.text("fingering").toStdString();
+    if (manner.fingering.size() > Manner::longestFingering)
+        reader.refuse("fingering", DraftWords::tr("too long to be kept"));
+    return manner;
+}
+
+} // namespace
+
+Passage freshPassage() {
+    Passage passage;
+    passage.tempi.rule.target = Tempo::bpm(96);
+    return passage;
+}
+
+QVariantMap draftOf(const Passage& passage) {
+    const Music& music = passage.music;
+    const Rule& rule = passage.tempi.rule;
+    const QString groups = QString::fromStdString(music.meter.groupsText());
+    const QString meter = QString::fromStdString(music.meter.text());
+    const QString beat = QString::fromStdString(fractionOf(music.meter.beat()).text());
+    const bool open = music.bars == 0;
+    QVariantMap draft{
+        {"title", QString::fromStdString(passage.title.name)},
+        {"openEnded", open},
+        {"firstBar", QString::number(music.firstBar)},
+        {"bars", open ? QString() : QString::number(music.bars)},
+        {"pickup", music.pickup.isZero() ? QString() : QString::fromStdString(music.pickup.text())},
+        {"meter", meter},
+        {"groups", groups == usualGroups(music.meter) ? QString() : groups},
+        {"beat", beat == usualBeat(meter) ? QString() : beat},
+        {"subdivision", music.subdivision},
+        {"landing", music.landing},
+        {"countIn", QString::number(music.countInBars)},
+        {"breath", QString::number(music.breathBeats)},
+        {"start", Formatter::tempo(passage.tempi.start)},
+        {"target", Formatter::tempo(rule.target)},
+        {"floor", Formatter::tempo(rule.floor)},
+        {"drop", QString::number(rule.drop)},
+        {"climb", QString::number(rule.climb)},
+        {"cleanRuns", QString::number(rule.cleanRuns)},
+        {"notches", rule.step == StepKind::notches},
+        {"gentle", rule.gentle},
+        {"articulation", static_cast<int>(passage.manner.articulation)},
+        {"rhythm", static_cast<int>(passage.manner.rhythm)},
+        {"group", QString::number(passage.manner.group)},
+        {"fingering", QString::fromStdString(passage.manner.fingering)}};
+    draft.insert(clickDraftOf(passage.click));
+    return draft;
+}
+
+DraftCheck checkDraft(const QVariantMap& draft) {
+    DraftReader reader(draft);
+    DraftCheck check;
+    check.passage.music = musicOf(reader);
+    check.passage.tempi = tempiOf(reader);
+    check.passage.manner = mannerOf(reader);
+    check.passage.click = clickOf(reader, check.passage.music);
+    const QString title = reader.text("title");
+    // A passage without a name of its own is known by its bars.
+    check.passage.title.name = (title.isEmpty() ? Formatter::bars(check.passage.music) : title).toStdString();
+    if (title.size() > longestTypedName)
+        reader.refuse("title", DraftWords::tr("at most %1 letters").arg(longestTypedName));
+    check.faults = reader.faults();
+    return check;
+}
+
+QString usualBeat(const QString& meter) {
+    const auto usual = Meter::parse(meter.trimmed().toStdString(), "", "");
+    return usual ? QString::fromStdString(fractionOf(usual->beat()).text()) : QString();
+}
+
+} // namespace piolo::models

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/passages/passage_editor.h"
+
+#include "core/music/note_stretch.h"
+#include "core/passage/difference.h"
+#include "models/text/fault_text.h"
+#include "models/text/typed_values.h"
+#include "practice/log/practice_book.h"
+
+#include <utility>
+
+namespace piolo::models {
+
+namespace {
+
+const QString newPiece = QStringLiteral("new");
+
+QString textOf(Id id) { return id.isNone() ? QString() : QString::fromStdString(id.text()); }
+
+} // namespace
+
+PassageEditor::PassageEditor(practice::PracticeBook& book, QObject* parent)
+    : QObject(parent), book_(book), piece_(book) {
+    connect(&piece_, &PieceEditor::edited, this, &PassageEditor::edited);
+    connect(&book_, &practice::PracticeBook::changed, this, &PassageEditor::follow);
+    connect(&music_, &MusicImport::taken, this, &PassageEditor::takeMusic);
+    open(Id{});
+}
+
+QString PassageEditor::passage() const { return textOf(id_); }
+bool PassageEditor::readOnly() const { return book_.readOnly(); }
+
+bool PassageEditor::valid() const {
+    return check_.faults.isEmpty() && (typed_.piece.isEmpty() || piece_.valid());
+}
+
+bool PassageEditor::changed() const { return typed() != before_; }
+
+PassageEditor::Typed PassageEditor::typed() const {
+    Typed now = typed_;
+    now.pieceDraft = piece_.draft();
+    return now;
+}
+
+PassageEditor::Typed PassageEditor::recorded() const {
+    const PassageRecord* record = book_.notebook().passage(id_);
+    const Passage passage = record != nullptr ? record->passage : freshPassage();
+    const Id piece = passage.title.piece;
+    Typed typed{draftOf(passage), textOf(piece), piece_.recorded(piece), passage.music, passage.notes};
+    // A new passage's floor and beat follow what is typed beside them.
+    if (record == nullptr) typed.values.insert("floor", QString());
+    return typed;
+}
+
+void PassageEditor::setPieceChoice(const QString& choice) {
+    if (choice == typed_.piece) return;
+    typed_.piece = choice;
+    piece_.setDraft(piece_.recorded(Id::parse(choice.toStdString()).value_or(Id{})));
+}
+
+void PassageEditor::set(const QString& field, const QVariant& value) {
+    if (!typed_.values.contains(field) || typed_.values.value(field) == value) return;
+    const bool usual = field == QLatin1String("beat") &&
+                       value.toString() == usualBeat(typed_.values.value("meter").toString());
+    typed_.values.insert(field, usual ? QVariant(QString()) : value);
+    check();
+    emit edited();
+}
+
+void PassageEditor::takeProposal() {
+    if (proposedCleanRuns() > 0) set("cleanRuns", QString::number(proposedCleanRuns()));
+}
+
+void PassageEditor::load(const QString& id) { open(Id::parse(id.toStdString()).value_or(Id{})); }
+void PassageEditor::startNew() { open(Id{}); }
+
+void PassageEditor::giveNotes(const Music& music, std::vector<Note> notes) {
+    typed_.notedMusic = music;
+    typed_.notes = std::move(notes);
+    emit edited();
+}
+
+void PassageEditor::open(Id passage) {
+    if (changed()) unsaved_[id_] = typed();
+    id_ = book_.notebook().passage(passage) != nullptr ? passage : Id{};
+    before_ = recorded();
+    const auto kept = unsaved_.find(id_);
+    show(kept == unsaved_.end() ? before_ : kept->second);
+    unsaved_.erase(id_);
+}
+
+// The name is left to the form: the bars. A piece of that title is taken, or a new one is begun.
+void PassageEditor::takeMusic() {
+    const score::Excerpt& picked = *music_.excerpt();
+    startNew();
+    Passage passage;
+    passage.music = picked.music;
+    passage.tempi = score::tempiOf(picked);
+    typed_.values = draftOf(passage);
+    typed_.values.insert("floor", QString());
+    giveNotes(picked.music, score::notesKept(picked));
+    check();
+    choosePiece(music_.score(), music_.score().parts[static_cast<std::size_t>(music_.part())]);
+    emit edited();
+}
+
+void PassageEditor::choosePiece(const score::Score& score, const score::Part& part) {
+    for (const Piece& piece : book_.notebook().pieces())
+        if (piece.name == score.title) return setPieceChoice(textOf(piece.id));
+    setPieceChoice(QStringLiteral("new"));
+    PieceDraft draft;
+    draft.name = onOneLine(score.title).left(longestTypedName);
+    draft.instrument = onOneLine(part.name).left(longestTypedName);
+    draft.composer = onOneLine(score.composer).left(longestTypedName);
+    const int semitones = part.bars.front().transposition.semitones();
+    if (semitones != 0) draft.transposition = QString::number(semitones);
+    draft.setMusic(music_.pieceMusic());
+    if (const auto last = readCount(onOneLine(part.bars.back().number), 1, Piece::mostBars))
+        draft.bars = QString::number(*last);
+    piece_.setDraft(draft);
+}
+
+void PassageEditor::revert() {
+    unsaved_.erase(id_);
+    before_ = recorded();
+    show(before_);
+}
+
+void PassageEditor::show(const Typed& typed) {
+    typed_ = typed;
+    check();
+    piece_.setDraft(typed.pieceDraft);
+    emit loaded();
+    emit edited();
+}
+
+void PassageEditor::check() { check_ = checkDraft(typed_.values); }
+
+// The book changed elsewhere (a run, another window's facts): what is typed stays, what was not touched
+// follows.
+void PassageEditor::follow() {
+    emit piecesChanged();
+    const bool touched = changed();
+    before_ = recorded();
+    if (!touched)
+        show(before_);
+    else
+        emit edited();
+}
+
+QString PassageEditor::save() {
+    if (!valid() || readOnly()) return {};
+    Passage wanted = check_.passage;
+    wanted.id = id_.isNone() ? book_.newId() : id_;
+    if (const PassageRecord* known = book_.notebook().passage(id_))
+        wanted.title.origin = known->passage.title.origin;
+    // The piece goes first, so that no passage ever names a piece that is not recorded.
+    const Typed kept = typed();
+    if (!kept.piece.isEmpty()) wanted.title.piece = piece_.save();
+    if (sameBars(kept.notedMusic, wanted.music)) wanted.notes = kept.notes;
+    record(wanted);
+    id_ = wanted.id;
+    revert();
+    emit saved(passage());
+    return passage();
+}
+
+void PassageEditor::record(const Passage& wanted) {
+    const PassageRecord* const known = book_.notebook().passage(wanted.id);
+    const GroupMarks groups =
+        known == nullptr ? makingGroups(wanted) : differingGroups(known->passage, wanted);
+    if (groups.any()) book_.record(factOf(wanted, groups));
+}
+
+} // namespace piolo::models

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/passages/passage_picks.h"
+
+#include "models/passages/passage_row.h"
+#include "models/text/fault_text.h"
+#include "models/text/formatter.h"
+
+#include <algorithm>
+#include <map>
+
+namespace piolo::models {
+
+PassagePicks::PassagePicks(practice::PracticeBook& book, QObject* parent)
+    : QAbstractListModel(parent), book_(book) {
+    connect(&book, &practice::PracticeBook::changed, this, &PassagePicks::refresh);
+    refresh();
+}
+
+int PassagePicks::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : count(); }
+
+QVariant PassagePicks::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
+    const Row& row = rows_[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case Qt::DisplayRole:
+    case TitleRole:
+        return row.title;
+    case PieceRole:
+        return row.piece;
+    case PickedRole:
+        return picked_.contains(row.id);
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> PassagePicks::roleNames() const {
+    return {{TitleRole, "title"}, {PieceRole, "piece"}, {PickedRole, "picked"}};
+}
+
+QString PassagePicks::words() const {
+    return tr("%1 of %2", "3 of 7 passages").arg(QString::number(picked()), Formatter::passages(count()));
+}
+
+std::vector<Id> PassagePicks::ids() const {
+    std::vector<Id> ids;
+    for (const Row& row : rows_)
+        if (picked_.contains(row.id)) ids.push_back(row.id);
+    return ids;
+}
+
+void PassagePicks::tell() {
+    if (count() > 0) emit dataChanged(index(0), index(count() - 1), {PickedRole});
+    emit changed();
+}
+
+void PassagePicks::pick(int row, bool on) {
+    if (row < 0 || row >= count()) return;
+    const Id id = rows_[static_cast<std::size_t>(row)].id;
+    if (on)
+        picked_.insert(id);
+    else
+        picked_.erase(id);
+    emit dataChanged(index(row), index(row), {PickedRole});
+    emit changed();
+}
+
+void PassagePicks::pickAll(bool on) {
+    picked_.clear();
+    if (on)
+        for (const Row& row : rows_) picked_.insert(row.id);
+    tell();
+}
+
+void PassagePicks::pickOnly(const QString& passage) {
+    const Id id = Id::parse(passage.toStdString()).value_or(Id{});
+    picked_.clear();
+    if (std::any_of(rows_.begin(), rows_.end(), [&](const Row& row) { return row.id == id; }))
+        picked_.insert(id);
+    tell();
+}
+
+void PassagePicks::refresh() {
+    const Notebook& notebook = book_.notebook();
+    std::map<Id, Piece> pieces;
+    for (const Piece& piece : notebook.pieces(true)) pieces.emplace(piece.id, piece);
+    std::vector<PassageRow> ordered;
+    for (const Id id : notebook.passages()) {
+        const PassageRecord& record = *notebook.passage(id);
+        const auto piece = pieces.find(record.passage.title.piece);
+        ordered.push_back(rowOf(record, piece == pieces.end() ? nullptr : &piece->second, notebook.settings(),
+                                book_.today()));
+    }
+    std::sort(ordered.begin(), ordered.end(),
+              [](const PassageRow& a, const PassageRow& b) { return standsBefore(a, b, PassageOrder::due); });
+    std::vector<Row> rows;
+    for (const PassageRow& row : ordered)
+        rows.push_back({row.id, onOneLine(row.title.toStdString()), onOneLine(row.pieceName.toStdString())});
+    if (rows == rows_) return;
+    beginResetModel();
+    rows_ = std::move(rows);
+    std::erase_if(picked_, [&](Id id) {
+        return std::none_of(rows_.begin(), rows_.end(), [&](const Row& row) { return row.id == id; });
+    });
+    endResetModel();
+    emit changed();
+}
+
+} // namespace piolo::models

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// All passages with a tick each: which of them go on paper or into a file.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QAbstractListModel>
+#include <QString>
+#include <QtQml/qqmlregistration.h>
+
+#include "practice/log/practice_book.h"
+
+#include <unordered_set>
+#include <vector>
+
+namespace piolo::models {
+
+/// Window's thread. Removed passages are not offered; those that go lose their tick.
+class PassagePicks : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by PracticeRoom")
+    Q_PROPERTY(int count READ count NOTIFY changed)
+    Q_PROPERTY(int picked READ picked NOTIFY changed)
+    /// "3 of 7 passages".
+    Q_PROPERTY(QString words READ words NOTIFY changed)
+public:
+    enum Role { TitleRole = Qt::UserRole + 1, PieceRole, PickedRole };
+
+    explicit PassagePicks(practice::PracticeBook& book, QObject* parent = nullptr);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
+    [[nodiscard]] int picked() const { return static_cast<int>(picked_.size()); }
+    [[nodiscard]] QString words() const;
+    /// Those with a tick, in the order of the list.
+    [[nodiscard]] std::vector<Id> ids() const;
+
+    Q_INVOKABLE void pick(int row, bool on);
+    Q_INVOKABLE void pickAll(bool on);
+    /// That passage (id of 32 digits) alone; none for one that is not in the list.
+    Q_INVOKABLE void pickOnly(const QString& passage);
+
+signals:
+    void changed();
+
+private:
+    struct Row {
+        Id id;
+        QString title, piece;
+        bool operator==(const Row&) const = default;
+    };
+    void refresh();
+    void tell();
+
+    practice::PracticeBook& book_;
+    std::vector<Row> rows_;
+    std::unordered_set<Id> picked_;
+};
+
+} // namespace piolo::models

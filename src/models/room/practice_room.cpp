@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/room/practice_room.h"
+
+#include "core/music/note_stretch.h"
+#include "models/text/fault_text.h"
+
+#include <QQmlEngine>
+
+#include <algorithm>
+
+namespace piolo::models {
+
+namespace {
+
+QString lineOf(const Fault& fault) {
+    const QString sentence = faultSentence(fault);
+    return sentence.left(1).toUpper() + sentence.mid(1);
+}
+
+} // namespace
+
+PracticeRoom* PracticeRoom::present_ = nullptr;
+
+PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practice::SoundPort& sound,
+                           std::shared_ptr<engine::DrillEngine> engine, journal::MachineSettings settings,
+                           std::string configDir, practice::DrillSession::Reading reading)
+    : book_(std::move(book)), sound_(sound), machine_(std::move(settings)),
+      settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
+      log_(*book_), session_(*book_, sound, std::move(engine), reading), drill_(*book_, sound, session_),
+      runThrough_(*book_, sound), formPicture_(*book_), drillPicture_(*book_),
+      keys_(
+          machine_.keys,
+          [this](const KeyBindings::Keys& keys) {
+              machine_.keys = keys;
+              settings_.saveNow();
+          },
+          [this] { return sound_.nowNanos(); }),
+      pedal_([this] { return sound_.nowNanos(); },
+             [this] {
+                 return keyPlace() == KeyPlace::runThrough
+                            ? runThrough_.state() == RunThroughModel::State::Playing
+                            : drill_.marksAtOnce();
+             }),
+      picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_) {
+    present_ = this;
+    connect(book_.get(), &practice::PracticeBook::savedChanged, this, &PracticeRoom::unsavedChanged);
+    connect(book_.get(), &practice::PracticeBook::troubleChanged, this, &PracticeRoom::noticeChanged);
+    connect(book_.get(), &practice::PracticeBook::changed, this, &PracticeRoom::minutesTodayChanged);
+    connect(&keys_, &KeyBindings::pressed, this, &PracticeRoom::act);
+    connect(&keys_, &KeyBindings::pedalDown, &pedal_, &OnePedal::down);
+    connect(&keys_, &KeyBindings::pedalUp, &pedal_, &OnePedal::up);
+    connect(&keys_, &KeyBindings::pedalStillDown, &pedal_, &OnePedal::stillDown);
+    connect(&keys_, &KeyBindings::pedalLost, &pedal_, &OnePedal::forget);
+    connect(&pedal_, &OnePedal::acted, this, &PracticeRoom::actByPedal);
+    connect(&settings_, &SettingsModel::pedalChanged, this, &PracticeRoom::timePedal);
+    connect(&drill_, &DrillModel::wantsNext, this, &PracticeRoom::openNext);
+    connect(&drill_, &DrillModel::changed, this, &PracticeRoom::hearKeys);
+    connect(&runThrough_, &RunThroughModel::changed, this, &PracticeRoom::hearKeys);
+    connect(this, &PracticeRoom::screenChanged, this, &PracticeRoom::hearKeys);
+    sound_.onChange([this] { emit noticeChanged(); });
+    connect(&settings_, &SettingsModel::languageChanged, this, &PracticeRoom::tellAgain);
+    connect(&settings_, &SettingsModel::mixChanged, this, [this] { session_.setMix(settings_.mix()); });
+    connect(&session_, &practice::DrillSession::fellBehind, this, &PracticeRoom::noticeChanged);
+    connect(&settings_, &SettingsModel::faultChanged, this, &PracticeRoom::noticeChanged);
+    connect(&drill_, &DrillModel::wantsEdit, this, &PracticeRoom::edit);
+    const auto showForm = [this] { formPicture_.setPassage(editor_.passage()); };
+    const auto showDrill = [this] { drillPicture_.setPassage(drill_.passageText()); };
+    connect(&editor_, &PassageEditor::loaded, this, showForm);
+    connect(&drill_, &DrillModel::changed, this, showDrill);
+    timePedal();
+    session_.setMix(settings_.mix());
+    drill_.setModelClick(machine_.modelClick);
+    connect(&drill_, &DrillModel::modelClickChanged, this, [this] {
+        machine_.modelClick = drill_.modelClick();
+        settings_.saveNow();
+    });
+    screen_ = book_->notebook().passages().empty() ? QStringLiteral("welcome") : QStringLiteral("passages");
+    openLast();
+}
+
+PracticeRoom::~PracticeRoom() {
+    sound_.onChange([] {});
+    if (present_ == this) present_ = nullptr;
+}
+
+PracticeRoom* PracticeRoom::create(QQmlEngine*, QJSEngine*) {
+    QQmlEngine::setObjectOwnership(present_, QQmlEngine::CppOwnership);
+    return present_;
+}
+
+// The passage played last; where none was, the one made last.
+void PracticeRoom::openLast() {
+    const auto passages = book_->notebook().passages();
+    Id last;
+    std::int64_t latest = -1;
+    for (const Id& id : passages) {
+        const PassageRecord* record = book_->notebook().passage(id);
+        const std::int64_t at = record->entries.empty() ? 0 : record->entries.back().at.utcMillis;
+        if (at >= latest) {
+            latest = at;
+            last = id;
+        }
+    }
+    if (!last.isNone()) drill_.open(QString::fromStdString(last.text()));
+}
+
+KeyPlace PracticeRoom::keyPlace() const {
+    if (screen_ == QLatin1String("drill") && drill_.isOpen()) return KeyPlace::drill;
+    // What was played is looked over with the keys of its fields and buttons.
+    if (screen_ == QLatin1String("runThrough") && runThrough_.state() != RunThroughModel::State::Review)
+        return KeyPlace::runThrough;
+    if (screen_ == QLatin1String("log")) return KeyPlace::log;
+    if (screen_ == QLatin1String("passages")) return KeyPlace::form;
+    return KeyPlace::none;
+}
+
+// While something is played the keys come before all else.
+void PracticeRoom::hearKeys() {
+    const KeyPlace place = keyPlace();
+    keys_.setPlace(place);
+    keys_.setUrgent(place == KeyPlace::runThrough ? runThrough_.state() == RunThroughModel::State::Playing
+                                                  : drill_.state() == DrillModel::State::Playing);
+}
+
+void PracticeRoom::timePedal() {
+    constexpr std::int64_t nanosInMilli = 1'000'000;
+    keys_.setBounceMillis(machine_.bounceMillis);
+    pedal_.setTiming({machine_.holdMillis * nanosInMilli, machine_.twiceMillis * nanosInMilli,
+                      machine_.bounceMillis * nanosInMilli});
+}
+
+QString PracticeRoom::notice() const {
+    if (book_->trouble()) return lineOf(*book_->trouble());
+    if (!settings_.fault().isEmpty()) return settings_.fault();
+    if (sound_.health() == practice::SoundHealth::needsRestart)
+        return lineOf({FaultNumber::soundNeedsRestart, {}, {}});
+    if (sound_.health() == practice::SoundHealth::silent) return lineOf({FaultNumber::noSoundDevice, {}, {}});
+    if (book_->readOnly()) return lineOf({FaultNumber::folderInUse, {}, {}});
+    if (session_.keysThatWaited() + session_.pulsesLeftOut() > 0)
+        return lineOf(
+            {FaultNumber::fellBehind,
+             {},
+             {std::to_string(session_.keysThatWaited()), std::to_string(session_.pulsesLeftOut())}});
+    if (!book_->readFaults().empty())
+        return tr("Some lines of the practice log could not be read and were left as they are: %1")
+            .arg(faultLine(book_->readFaults().front()));
+    return {};
+}
+
+// The models put their texts together anew, as after a change of the practice folder; the screens are made
+// anew.
+void PracticeRoom::tellAgain() {
+    keys_.reword();
+    emit book_->changed({});
+    emit noticeChanged();
+    emit languageChanged();
+}
+
+void PracticeRoom::setScreen(const QString& screen) {
+    if (screen == screen_) return;
+    if (screen_ == QLatin1String("drill")) drill_.stop();
+    screen_ = screen;
+    emit screenChanged();
+}
+
+int PracticeRoom::minutesToday() const {
+    const std::int64_t millis = book_->notebook().day(book_->today(), {}).millis;
+    return static_cast<int>(millis / 60'000);
+}
+
+void PracticeRoom::openDrill(const QString& passage) {
+    drill_.open(passage);
+    setScreen(QStringLiteral("drill"));
+}
+
+void PracticeRoom::drillScale(bool hear) {
+    const QString passage = scales_.passageToDrill();
+    if (passage.isEmpty()) return;
+    openDrill(passage);
+    if (hear) drill_.hearFirst();
+}
+
+void PracticeRoom::openRunThrough(const QString& piece) {
+    runThrough_.open(piece);
+    setScreen(QStringLiteral("runThrough"));
+}
+
+void PracticeRoom::edit(const QString& passage, bool shorter) {
+    if (shorter)
+        loadFirstHalf(passage);
+    else
+        editor_.load(passage);
+    setScreen(QStringLiteral("passages"));
+    emit formWanted();
+}
+
+// The new passage is the player's to name and to cut otherwise; the old one stays as it is.
+void PracticeRoom::loadFirstHalf(const QString& passage) {
+    editor_.load(passage);
+    const QVariantMap whole = editor_.draft();
+    const QString piece = editor_.pieceChoice();
+    editor_.startNew();
+    editor_.setPieceChoice(piece);
+    for (auto field = whole.begin(); field != whole.end(); ++field) editor_.set(field.key(), field.value());
+    const int bars = whole.value(QStringLiteral("bars")).toString().toInt();
+    editor_.set(QStringLiteral("title"), QString());
+    const int half = std::max(1, bars / 2);
+    editor_.set(QStringLiteral("bars"), QString::number(half));
+    const auto id = Id::parse(passage.toStdString());
+    const PassageRecord* const known = id ? book_->notebook().passage(*id) : nullptr;
+    if (known == nullptr) return;
+    const Music& music = known->passage.music;
+    const BuildUpPart part{music.firstBar, half};
+    editor_.giveNotes(musicOf(part, music), notesOf(part, music, known->passage.notes));
+}
+
+void PracticeRoom::attach(QQuickWindow* window) {
+    keys_.watch(window);
+    sound_.setOffsetMillis(machine_.offsetMillis);
+    sound_.start(QString::fromStdString(machine_.soundDevice));
+}
+
+void PracticeRoom::plugIn(practice::MidiPort& port) {
+    midi_ = std::make_unique<MidiSwitches>(port);
+    keys_.watch(*midi_);
+}
+
+// What comes after the present passage: after a scale the one that the grid proposes, else the next of the
+// list. "" when there is no other.
+QString PracticeRoom::nextPassage() {
+    const PassageRecord* const record = drill_.record();
+    if (record != nullptr && record->passage.scale) {
+        const QString proposed = scales_.proposedPassage();
+        if (!proposed.isEmpty() && proposed != drill_.passageText()) return proposed;
+    }
+    const int rows = passages_.count();
+    const int present = passages_.rowOf(drill_.passageText());
+    for (int step = 1; step <= rows; ++step) {
+        const int row = (present + step) % rows;
+        const bool removed = passages_.data(passages_.index(row), PassageListModel::Removed).toBool();
+        if (!removed && row != present) return passages_.idAt(row);
+    }
+    return {};
+}
+
+void PracticeRoom::openNext() {
+    const QString next = nextPassage();
+    if (!next.isEmpty() && drill_.state() == DrillModel::State::Stopped) openDrill(next);
+}
+
+void PracticeRoom::act(const QString& action, std::int64_t nanos) {
+    if (keyPlace() == KeyPlace::runThrough) return actInRunThrough(action);
+    if (action == QLatin1String("mark")) return drill_.strike(nanos);
+    if (action == QLatin1String("clean")) return drill_.markClean(nanos);
+    if (action == QLatin1String("back")) return drill_.takeBack();
+    if (action == QLatin1String("faster")) return drill_.faster();
+    if (action == QLatin1String("slower")) return drill_.slower();
+    if (action == QLatin1String("stop")) return drill_.stop();
+    if (action == QLatin1String("try")) return drill_.attempt();
+    if (action == QLatin1String("hear")) return drill_.hearFirst();
+    if (action == QLatin1String("next")) return openNext();
+    if (action == QLatin1String("stretch")) return makeStretch();
+    if (action == QLatin1String("save")) emit formToBeDrilled();
+}
+
+// Once, and only what the log offers.
+void PracticeRoom::makeStretch() {
+    LogFigures* const figures = log_.figures();
+    if (!figures->stretchText().isEmpty() && figures->madeText().isEmpty()) figures->makeStretch();
+}
+
+void PracticeRoom::actInRunThrough(const QString& action) {
+    const bool playing = runThrough_.state() == RunThroughModel::State::Playing;
+    if (action == QLatin1String("mark")) return playing ? runThrough_.markStop() : runThrough_.start();
+    if (action == QLatin1String("back")) return runThrough_.takeBackStop();
+    if (action == QLatin1String("clean")) return runThrough_.finish(true);
+    if (action == QLatin1String("stop")) return runThrough_.finish(false);
+}
+
+void PracticeRoom::actByPedal(const practice::PedalAct& act) {
+    if (keyPlace() == KeyPlace::runThrough) return runThrough_.pedal(act);
+    if (keyPlace() == KeyPlace::drill) return drill_.pedal(act);
+}
+
+} // namespace piolo::models

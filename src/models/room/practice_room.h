@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Everything behind the window's screens, in one place.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QObject>
+#include <QString>
+#include <QtQml/qqmlregistration.h>
+
+#include "journal/settings/machine_settings.h"
+#include "models/drill/drill_model.h"
+#include "models/drill/run_through_model.h"
+#include "models/keys/key_bindings.h"
+#include "models/keys/midi_switches.h"
+#include "models/keys/one_pedal.h"
+#include "models/log/log_model.h"
+#include "models/paper/paper_runs.h"
+#include "models/paper/practice_sheet.h"
+#include "models/passages/passage_editor.h"
+#include "models/passages/passage_exchange.h"
+#include "models/passages/passage_list_model.h"
+#include "models/passages/passage_picks.h"
+#include "models/pictures/music_picture.h"
+#include "models/scales/scale_board.h"
+#include "models/settings/settings_model.h"
+#include "practice/drill/drill_session.h"
+#include "practice/log/practice_book.h"
+#include "practice/ports/sound_port.h"
+
+#include <memory>
+#include <string>
+
+class QJSEngine;
+class QQmlEngine;
+class QQuickWindow;
+
+namespace piolo::models {
+
+/// Window's thread. One at a time; made in C++ before the screens are loaded, and outlives them.
+class PracticeRoom : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(piolo::models::DrillModel* drill READ drill CONSTANT)
+    Q_PROPERTY(piolo::models::PassageListModel* passages READ passages CONSTANT)
+    Q_PROPERTY(piolo::models::PassageEditor* editor READ editor CONSTANT)
+    Q_PROPERTY(piolo::models::SettingsModel* settings READ settings CONSTANT)
+    Q_PROPERTY(piolo::models::RunThroughModel* runThrough READ runThrough CONSTANT)
+    Q_PROPERTY(piolo::models::KeyBindings* keys READ keys CONSTANT)
+    Q_PROPERTY(piolo::models::LogModel* log READ log CONSTANT)
+    Q_PROPERTY(piolo::models::PassagePicks* picks READ picks CONSTANT)
+    Q_PROPERTY(piolo::models::PracticeSheet* sheet READ sheet CONSTANT)
+    Q_PROPERTY(piolo::models::PaperRuns* paper READ paper CONSTANT)
+    Q_PROPERTY(piolo::models::PassageExchange* exchange READ exchange CONSTANT)
+    Q_PROPERTY(piolo::models::ScaleBoard* scales READ scales CONSTANT)
+    /// Of the passage in the editor, and of the one in the drill.
+    Q_PROPERTY(piolo::models::MusicPicture* formPicture READ formPicture CONSTANT)
+    Q_PROPERTY(piolo::models::MusicPicture* drillPicture READ drillPicture CONSTANT)
+    Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
+    /// One line; "" when all is well.
+    Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
+    /// Marks that are not on disk yet.
+    Q_PROPERTY(int unsaved READ unsaved NOTIFY unsavedChanged)
+    /// "passages", "drill", "scales", "log", "runThrough", "settings", "help" or "welcome".
+    Q_PROPERTY(QString screen READ screen WRITE setScreen NOTIFY screenChanged)
+    Q_PROPERTY(int minutesToday READ minutesToday NOTIFY minutesTodayChanged)
+public:
+    PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practice::SoundPort& sound,
+                 std::shared_ptr<engine::DrillEngine> engine, journal::MachineSettings settings,
+                 std::string configDir,
+                 practice::DrillSession::Reading reading = practice::DrillSession::Reading::ownThread);
+    ~PracticeRoom() override;
+    /// For the QML engine: the room that was made in C++.
+    static PracticeRoom* create(QQmlEngine* engine, QJSEngine* scripts);
+
+    [[nodiscard]] DrillModel* drill() { return &drill_; }
+    [[nodiscard]] PassageListModel* passages() { return &passages_; }
+    [[nodiscard]] PassageEditor* editor() { return &editor_; }
+    [[nodiscard]] SettingsModel* settings() { return &settings_; }
+    [[nodiscard]] RunThroughModel* runThrough() { return &runThrough_; }
+    [[nodiscard]] KeyBindings* keys() { return &keys_; }
+    [[nodiscard]] LogModel* log() { return &log_; }
+    [[nodiscard]] PassagePicks* picks() { return &picks_; }
+    [[nodiscard]] PracticeSheet* sheet() { return &sheet_; }
+    [[nodiscard]] PaperRuns* paper() { return &paper_; }
+    [[nodiscard]] PassageExchange* exchange() { return &exchange_; }
+    [[nodiscard]] MusicPicture* formPicture() { return &formPicture_; }
+    [[nodiscard]] MusicPicture* drillPicture() { return &drillPicture_; }
+    [[nodiscard]] ScaleBoard* scales() { return &scales_; }
+    [[nodiscard]] practice::PracticeBook& book() { return *book_; }
+    [[nodiscard]] practice::DrillSession& session() { return session_; }
+    [[nodiscard]] bool readOnly() const { return book_->readOnly(); }
+    [[nodiscard]] QString notice() const;
+    [[nodiscard]] int unsaved() const { return book_->unsavedCount(); }
+    [[nodiscard]] QString screen() const { return screen_; }
+    void setScreen(const QString& screen);
+    [[nodiscard]] int minutesToday() const;
+
+    /// Shows the drill at that passage (id of 32 digits).
+    Q_INVOKABLE void openDrill(const QString& passage);
+    /// Shows the drill at the scale chosen in the grid; `hear`: its model is heard first.
+    Q_INVOKABLE void drillScale(bool hear);
+    /// Shows the piece (id of 32 digits) to be played from start to finish.
+    Q_INVOKABLE void openRunThrough(const QString& piece);
+    /// Loads the passage into the editor and shows its form; `shorter`: a new passage of its first half.
+    Q_INVOKABLE void edit(const QString& passage, bool shorter);
+    /// Takes the keys of the window that shows the screens, and opens the sound device.
+    void attach(QQuickWindow* window);
+    /// MIDI switches are keys, too. `port` outlives this.
+    void plugIn(practice::MidiPort& port);
+    /// Shows the drill at the passage after the present one: in the order of the list, after the last the
+    /// first; after a scale the one that the grid proposes.
+    Q_INVOKABLE void openNext();
+
+signals:
+    void noticeChanged();
+    /// The editor holds what the player wants to edit: show its form.
+    void formWanted();
+    /// The key for it was pressed: save what the form holds, and drill it.
+    void formToBeDrilled();
+    void unsavedChanged();
+    void screenChanged();
+    void minutesTodayChanged();
+    /// Every model speaks the new language.
+    void languageChanged();
+
+private:
+    void act(const QString& action, std::int64_t nanos);
+    void openLast();
+    void hearKeys();
+    [[nodiscard]] KeyPlace keyPlace() const;
+    void makeStretch();
+    void actInRunThrough(const QString& action);
+    void actByPedal(const practice::PedalAct& act);
+    void timePedal();
+    QString nextPassage();
+    void tellAgain();
+    void loadFirstHalf(const QString& passage);
+
+    static PracticeRoom* present_;
+    std::unique_ptr<practice::PracticeBook> book_;
+    practice::SoundPort& sound_;
+    journal::MachineSettings machine_;
+    SettingsModel settings_;
+    PassageListModel passages_;
+    PassageEditor editor_;
+    LogModel log_;
+    practice::DrillSession session_;
+    DrillModel drill_;
+    RunThroughModel runThrough_;
+    MusicPicture formPicture_;
+    MusicPicture drillPicture_;
+    KeyBindings keys_;
+    OnePedal pedal_;
+    std::unique_ptr<MidiSwitches> midi_;
+    PassagePicks picks_;
+    PracticeSheet sheet_;
+    PaperRuns paper_;
+    PassageExchange exchange_;
+    ScaleBoard scales_;
+    QString screen_;
+};
+
+} // namespace piolo::models

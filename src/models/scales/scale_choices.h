@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which scales are practised, on which instrument, and how the keys are named and ordered.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QObject>
+#include <QString>
+#include <QVariantList>
+#include <QtQml/qqmlregistration.h>
+
+#include "core/scales/scale_passage.h"
+
+namespace piolo::practice {
+class PracticeBook;
+} // namespace piolo::practice
+
+namespace piolo::models {
+
+/// Window's thread. Each choice is a practice setting, recorded when it changes; unknown ones are not taken.
+/// Values are core's names, notes as in "Bb3".
+class ScaleChoices : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("belongs to the scales")
+    Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
+    /// An instrument was chosen: without one there is no grid.
+    Q_PROPERTY(bool ready READ ready NOTIFY changed)
+    Q_PROPERTY(QVariantList instruments READ instruments NOTIFY worded)
+    Q_PROPERTY(QString instrument READ instrument WRITE setInstrument NOTIFY changed)
+    Q_PROPERTY(QString instrumentText READ instrumentText NOTIFY changed)
+    Q_PROPERTY(QVariantList lowestNotes READ lowestNotes NOTIFY changed)
+    Q_PROPERTY(QString lowest READ lowest WRITE setLowest NOTIFY changed)
+    Q_PROPERTY(QVariantList highestNotes READ highestNotes NOTIFY changed)
+    Q_PROPERTY(QString highest READ highest WRITE setHighest NOTIFY changed)
+    Q_PROPERTY(QVariantList kinds READ kinds NOTIFY worded)
+    Q_PROPERTY(QString kind READ kind WRITE setKind NOTIFY changed)
+    Q_PROPERTY(QVariantList ranges READ ranges NOTIFY worded)
+    Q_PROPERTY(QString range READ range WRITE setRange NOTIFY changed)
+    Q_PROPERTY(QVariantList patterns READ patterns NOTIFY worded)
+    Q_PROPERTY(QString pattern READ pattern WRITE setPattern NOTIFY changed)
+    Q_PROPERTY(QVariantList orders READ orders NOTIFY worded)
+    Q_PROPERTY(QString order READ order WRITE setOrder NOTIFY changed)
+public:
+    explicit ScaleChoices(practice::PracticeBook& book, QObject* parent = nullptr);
+
+    [[nodiscard]] const ScaleSettings& settings() const;
+    [[nodiscard]] bool readOnly() const;
+    [[nodiscard]] bool ready() const { return !settings().instrument.empty(); }
+    [[nodiscard]] static QVariantList instruments();
+    [[nodiscard]] QString instrument() const { return QString::fromStdString(settings().instrument); }
+    /// The player's own range goes with the instrument it was chosen for.
+    void setInstrument(const QString& name);
+    [[nodiscard]] QString instrumentText() const;
+    [[nodiscard]] QVariantList lowestNotes() const;
+    [[nodiscard]] QString lowest() const;
+    void setLowest(const QString& note);
+    [[nodiscard]] QVariantList highestNotes() const;
+    [[nodiscard]] QString highest() const;
+    void setHighest(const QString& note);
+    [[nodiscard]] static QVariantList kinds();
+    [[nodiscard]] QString kind() const;
+    void setKind(const QString& name);
+    [[nodiscard]] static QVariantList ranges();
+    [[nodiscard]] QString range() const;
+    void setRange(const QString& name);
+    [[nodiscard]] static QVariantList patterns();
+    [[nodiscard]] QString pattern() const;
+    void setPattern(const QString& name);
+    [[nodiscard]] static QVariantList orders();
+    [[nodiscard]] QString order() const;
+    void setOrder(const QString& name);
+
+    /// Another lot for the order of the keys.
+    Q_INVOKABLE void drawAgain();
+    /// The key of that pitch class by its other name, and back.
+    void turnSpelling(int pitchClass);
+
+signals:
+    void changed();
+    /// The language changed.
+    void worded();
+
+private:
+    void record(const ScaleSettings& wanted);
+
+    practice::PracticeBook& book_;
+};
+
+} // namespace piolo::models

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What can be chosen, as lists of {value, text}.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QString>
+#include <QVariantList>
+
+#include "core/rule/rule.h"
+
+#include <optional>
+
+namespace piolo::models {
+
+[[nodiscard]] QVariantMap choice(const QVariant& value, const QString& text);
+[[nodiscard]] bool hasChoice(const QVariantList& list, const QVariant& value);
+
+/// The voices of the click but for `impulse`, which is for measuring.
+[[nodiscard]] QVariantList voiceChoices();
+[[nodiscard]] QVariantList themeChoices();
+/// The words for "the language of the system".
+[[nodiscard]] QString languageOfSystem();
+[[nodiscard]] QVariantList dayOpeningChoices();
+[[nodiscard]] QString nameOfOpening(DayOpening opening);
+[[nodiscard]] std::optional<DayOpening> openingNamed(const QString& name);
+
+} // namespace piolo::models

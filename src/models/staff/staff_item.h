@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Music on a staff on the screen: the picture of src/plots.
+#pragma once
+
+// Qt stands first: moc cannot read the standard headers before it.
+#include <QPointer>
+#include <QQuickPaintedItem>
+#include <QtQml/qqmlregistration.h>
+
+#include "models/staff/staff_view.h"
+
+#include "plots/staff/staff_layout.h"
+
+#include <optional>
+
+namespace piolo::models {
+
+/// As large as its place lets all of the music be, between two sizes; where even the smaller is too large,
+/// the systems around the bar that is played.
+class StaffItem : public QQuickPaintedItem {
+    Q_OBJECT
+    QML_NAMED_ELEMENT(Staff)
+    Q_PROPERTY(piolo::models::StaffView* view READ view WRITE setView NOTIFY viewChanged)
+    Q_PROPERTY(bool dark MEMBER dark_ NOTIFY looksChanged)
+    /// Pixels from line to line: never more, and less than the second only where one bar alone needs it.
+    Q_PROPERTY(double mostSpace MEMBER mostSpace_ NOTIFY sizesChanged)
+    Q_PROPERTY(double leastSpace MEMBER leastSpace_ NOTIFY sizesChanged)
+    /// The width for which it is laid out: the item's own, known before a layout has given it.
+    Q_PROPERTY(double span MEMBER span_ NOTIFY sizesChanged)
+    /// The height that it may take.
+    Q_PROPERTY(double room MEMBER room_ NOTIFY sizesChanged)
+    /// The part's own number of the bar that is played, -1: none.
+    Q_PROPERTY(int bar MEMBER bar_ NOTIFY placeChanged)
+    /// The note that sounds, by its place in the music, -1: none.
+    Q_PROPERTY(int lit MEMBER lit_ NOTIFY placeChanged)
+    /// The height that it takes of it, in its span.
+    Q_PROPERTY(double wantedHeight READ wantedHeight NOTIFY wantedHeightChanged)
+    /// What is drawn now: pixels from line to line, and the systems from … to of all.
+    Q_PROPERTY(double space READ space NOTIFY shownChanged)
+    Q_PROPERTY(int firstShown READ firstShown NOTIFY shownChanged)
+    Q_PROPERTY(int shown READ shown NOTIFY shownChanged)
+    Q_PROPERTY(int systems READ systems NOTIFY shownChanged)
+public:
+    explicit StaffItem(QQuickItem* parent = nullptr);
+
+    [[nodiscard]] StaffView* view() const { return view_; }
+    void setView(StaffView* view);
+    [[nodiscard]] double wantedHeight() const { return wantedHeight_; }
+    [[nodiscard]] double space() const { return layout_ ? layout_->space : 0; }
+    [[nodiscard]] int firstShown() const { return static_cast<int>(first_); }
+    [[nodiscard]] int shown() const { return static_cast<int>(count_); }
+    [[nodiscard]] int systems() const { return layout_ ? static_cast<int>(layout_->systems.size()) : 0; }
+    void paint(QPainter* painter) override;
+
+signals:
+    void viewChanged();
+    void looksChanged();
+    void sizesChanged();
+    void placeChanged();
+    void wantedHeightChanged();
+    void shownChanged();
+
+private:
+    [[nodiscard]] bool canDraw() const { return view_ != nullptr && view_->known() && span_ >= 40; }
+    [[nodiscard]] plots::StaffLayout laidOut(double space) const;
+    [[nodiscard]] std::optional<std::size_t> present() const;
+    double layOut(double least, std::size_t systems);
+    void fit();
+    void follow();
+
+    QPointer<StaffView> view_;
+    bool dark_ = false;
+    double span_ = 0;
+    double room_ = 0;
+    double mostSpace_ = 14;
+    double leastSpace_ = 8;
+    int bar_ = -1;
+    int lit_ = -1;
+    double wantedHeight_ = 0;
+    std::optional<plots::StaffLayout> layout_;
+    std::size_t first_ = 0; // of the systems that are shown
+    std::size_t count_ = 0;
+};
+
+} // namespace piolo::models

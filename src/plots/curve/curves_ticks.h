@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The round numbers and dates below several curves.
+#pragma once
+
+#include "plots/curve/curve_series.h"
+
+#include <QLocale>
+
+#include <vector>
+
+namespace piolo::plots {
+
+struct PlaceTick {
+    double x = 0;
+    QString text;
+};
+
+/// At most `most` (2 or more) of them inside from … to. By days: dates a round number of days apart, counted
+/// back from the last; years are told when more than one is seen. By runs: round numbers, the first run is 1.
+[[nodiscard]] std::vector<PlaceTick> placeTicks(CurveBy by, double from, double to, int most,
+                                                const QLocale& locale);
+
+} // namespace piolo::plots

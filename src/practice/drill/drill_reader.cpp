@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "practice/drill/drill_reader.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace piolo::practice {
+
+namespace {
+
+Reason reasonOf(engine::VoidReason reason) {
+    switch (reason) {
+    case engine::VoidReason::none:
+        return Reason::none;
+    case engine::VoidReason::stopped:
+        return Reason::stopped;
+    case engine::VoidReason::tempoChanged:
+        return Reason::tempoChanged;
+    case engine::VoidReason::soundLost:
+        return Reason::soundLost;
+    }
+    return Reason::none;
+}
+
+} // namespace
+
+DrillReader::DrillReader(PracticeBook& book, SoundPort& sound, engine::DrillEngine& engine,
+                         std::function<void(const DrillNote&)> deliver)
+    : book_(book), sound_(sound), engine_(engine), deliver_(std::move(deliver)) {}
+
+void DrillReader::expect(const DrilledPassage& drilled) {
+    const std::lock_guard lock(mutex_);
+    expected_.push_back(drilled);
+}
+
+void DrillReader::forget() {
+    const std::lock_guard lock(mutex_);
+    expected_.pop_back();
+}
+
+void DrillReader::poll() {
+    engine::Event event;
+    while (engine_.read(event)) take(event);
+}
+
+void DrillReader::take(const engine::Event& event) {
+    using Kind = engine::Event::Kind;
+    audible_.push(event);
+    if (event.kind == Kind::pulse) return;
+    if (event.kind == Kind::started) begin();
+    if (event.kind == Kind::runBegan) {
+        runBeganNanos_ = sound_.nowNanos();
+        spots_.clear();
+    }
+    if (event.kind == Kind::missMarked) spots_.push_back(spotOf(event));
+    if (event.kind == Kind::withdrawn && event.run != 0 && !spots_.empty()) spots_.pop_back();
+    deliver_(DrillNote{event, journal(event)});
+}
+
+void DrillReader::begin() {
+    const std::lock_guard lock(mutex_);
+    facts_.clear();
+    spots_.clear();
+    if (expected_.empty()) return;
+    present_ = expected_.front();
+    expected_.erase(expected_.begin());
+}
+
+std::optional<Fact> DrillReader::journal(const engine::Event& event) {
+    if (event.kind == engine::Event::Kind::runEnded) return journalRun(event);
+    if (event.kind == engine::Event::Kind::lateMiss) return journalLateMiss(event);
+    return std::nullopt;
+}
+
+std::optional<Fact> DrillReader::journalRun(const engine::Event& event) {
+    RunFact run;
+    run.passage = present_.passage;
+    run.tempo = event.tempo;
+    run.mark = event.mark;
+    run.reason = reasonOf(event.voidReason);
+    run.kind = present_.kind;
+    run.millis = std::max<std::int64_t>(0, (sound_.nowNanos() - runBeganNanos_) / 1'000'000);
+    run.spots = std::exchange(spots_, {});
+    if (event.mark == Mark::missed && run.spots.empty() && event.bar != engine::noBar)
+        run.spots = {spotOf(event)};
+    Fact fact = book_.write(std::move(run));
+    facts_[event.run] = fact.id;
+    return fact;
+}
+
+std::optional<Fact> DrillReader::journalLateMiss(const engine::Event& event) {
+    const auto run = facts_.find(event.run);
+    if (run == facts_.end()) return std::nullopt;
+    return book_.write(LateMissFact{present_.passage, run->second});
+}
+
+Spot DrillReader::spotOf(const engine::Event& event) const {
+    return {present_.firstBar + event.bar, event.beat + 1, event.thousandth};
+}
+
+} // namespace piolo::practice

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "practice/drill/drill_session.h"
+
+#include <algorithm>
+#include <chrono>
+#include <utility>
+
+namespace piolo::practice {
+
+namespace {
+
+constexpr std::chrono::milliseconds readEvery{4};
+constexpr std::size_t mostMade = 16; // more presses than can be withdrawn at one time
+
+bool movesStanding(engine::Event::Kind kind) {
+    using Kind = engine::Event::Kind;
+    return kind == Kind::runEnded || kind == Kind::lateMiss || kind == Kind::tempoMoved ||
+           kind == Kind::adopted;
+}
+
+bool asksForFold(engine::Event::Kind kind) {
+    using Kind = engine::Event::Kind;
+    return kind == Kind::runEnded || kind == Kind::lateMiss || kind == Kind::adoptRefused;
+}
+
+} // namespace
+
+DrillSession::DrillSession(PracticeBook& book, SoundPort& sound, std::shared_ptr<engine::DrillEngine> engine,
+                           Reading reading, QObject* parent)
+    : QObject(parent), book_(book), sound_(sound), engine_(std::move(engine)),
+      reader_(book, sound, *engine_, [this](const DrillNote& note) { emit read(note); }) {
+    // From the reader's thread the note waits for the window's; by hand there is one thread only.
+    connect(this, &DrillSession::read, this, &DrillSession::hear,
+            reading == Reading::ownThread ? Qt::QueuedConnection : Qt::DirectConnection);
+    if (reading == Reading::ownThread) thread_ = std::thread([this] { readOn(); });
+}
+
+DrillSession::~DrillSession() {
+    ending_ = true;
+    if (thread_.joinable()) thread_.join();
+}
+
+void DrillSession::readOn() {
+    while (!ending_) {
+        reader_.poll();
+        std::this_thread::sleep_for(readEvery);
+    }
+    reader_.poll();
+}
+
+void DrillSession::poll() { reader_.poll(); }
+
+bool DrillSession::nextAudible(engine::Event& event) {
+    sendWaiting();
+    notePulses();
+    return reader_.audible().takeUntil(sound_.audibleAt(sound_.nowNanos()), event);
+}
+
+bool DrillSession::begin(const Passage& passage, Standing standing, RunKind kind) {
+    engine::Command command;
+    command.kind = engine::Command::Kind::start;
+    command.plan = engine::planOf(passage, standing, book_.notebook().settings());
+    command.plan.apart = kind != RunKind::run;
+    command.plan.once = kind == RunKind::attempt;
+    command.plan.clickless = kind == RunKind::silent;
+    // What was told of the drill before and is not heard yet must not be taken for this one's.
+    reader_.audible().clear();
+    reader_.expect({passage.id, passage.music.firstBar, kind});
+    // What waits belongs to the drill before, and goes first.
+    if (!sendWaiting() || !engine_->send(command)) {
+        reader_.forget();
+        noteWaited();
+        return false;
+    }
+    passage_ = passage.id;
+    apart_ = command.plan.apart;
+    standing_ = standing;
+    active_ = true;
+    return true;
+}
+
+std::uint64_t DrillSession::playNotes(const Passage& passage, Tempo tempo, bool click) {
+    if (active_) return 0;
+    engine::PlaybackScore score = engine::playbackOf(passage, tempo);
+    if (score.notes.empty()) return 0;
+    score.click = click;
+    // What was told of the drill before and is not heard yet must not be taken for the model's.
+    reader_.audible().clear();
+    const std::uint64_t number = sendWaiting() ? engine_->hear(score) : 0;
+    if (number == 0) noteWaited();
+    return number;
+}
+
+void DrillSession::sendMark(engine::Command::Kind kind, std::int64_t nanos) {
+    engine::Command command;
+    command.kind = kind;
+    command.sample = sound_.audibleAt(nanos);
+    send(command);
+}
+
+void DrillSession::send(const engine::Command& command) {
+    if (sendWaiting() && engine_->send(command)) return;
+    waiting_.push_back(command);
+    noteWaited();
+}
+
+bool DrillSession::sendWaiting() {
+    while (!waiting_.empty() && engine_->send(waiting_.front())) waiting_.pop_front();
+    return waiting_.empty();
+}
+
+void DrillSession::noteWaited() {
+    if (++waited_ == 1) emit fellBehind();
+}
+
+void DrillSession::notePulses() {
+    if (std::exchange(pulsesLeftOut_, engine_->pulsesNotTold()) == 0 && pulsesLeftOut_ > 0) emit fellBehind();
+}
+
+std::uint64_t DrillSession::miss(std::int64_t nanos) {
+    engine::Command command;
+    command.kind = engine::Command::Kind::miss;
+    command.sample = sound_.audibleAt(nanos);
+    command.press = ++presses_;
+    send(command);
+    return presses_;
+}
+
+void DrillSession::withdraw(std::uint64_t press) {
+    engine::Command command;
+    command.kind = engine::Command::Kind::withdraw;
+    command.press = press;
+    send(command);
+}
+
+void DrillSession::clean(std::int64_t nanos) { sendMark(engine::Command::Kind::clean, nanos); }
+
+void DrillSession::stop() { sendMark(engine::Command::Kind::stop, sound_.nowNanos()); }
+
+void DrillSession::resume() { sendMark(engine::Command::Kind::resume, sound_.nowNanos()); }
+
+void DrillSession::setMix(const engine::Mix& mix) {
+    engine::Command command;
+    command.kind = engine::Command::Kind::setMix;
+    command.mix = mix;
+    send(command);
+}
+
+void DrillSession::reconcile() {
+    if (!active_ || apart_ || book_.readOnly()) return;
+    const PassageRecord* record = book_.notebook().passage(passage_);
+    if (record != nullptr && record->standing != standing_) adopt(record->standing);
+}
+
+void DrillSession::adopt(Standing standing) {
+    engine::Command command;
+    command.kind = engine::Command::Kind::adopt;
+    command.standing = standing;
+    command.runsEnded = runsEnded_;
+    send(command);
+}
+
+void DrillSession::keepMade(const DrillNote& note) {
+    if (!note.fact || note.event.press == 0) return;
+    made_[note.event.press] = BackFact{passage_, note.fact->id};
+    if (made_.size() > mostMade) made_.erase(made_.begin());
+}
+
+// The engine answers in order: all that came of the press was heard before.
+void DrillSession::takeBackMade(std::uint64_t press) {
+    const auto made = made_.find(press);
+    if (made != made_.end() && !book_.readOnly()) {
+        book_.record(made->second);
+        reconcile();
+    }
+    emit withdrawn(press);
+}
+
+void DrillSession::hear(const DrillNote& note) {
+    const engine::Event& event = note.event;
+    runsEnded_ = std::max(runsEnded_, event.runsEnded);
+    if (note.fact && !book_.readOnly()) book_.adopt(*note.fact);
+    keepMade(note);
+    if (movesStanding(event.kind)) standing_ = event.after;
+    if (event.kind == engine::Event::Kind::withdrawn) takeBackMade(event.press);
+    if (asksForFold(event.kind)) reconcile();
+    if (event.kind == engine::Event::Kind::stopped) active_ = false;
+    emit told(note);
+}
+
+} // namespace piolo::practice

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Writes the model of a passage as a WAV or as a Standard MIDI File.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/time/meter.h"
+#include "engine/click/mix.h"
+#include "engine/playback/playback_score.h"
+#include "engine/queue/renderer.h"
+
+#include <string>
+
+namespace piolo::practice {
+
+/// Faults as files::WavWriter.
+Done writePlaybackWav(const std::string& path, const engine::PlaybackScore& score, const engine::Mix& mix,
+                      engine::SampleRate rate);
+/// The onsets of the WAV, in ticks: exactly where the file's ticks can be divided so finely, else at the
+/// nearest; ends of notes always at the nearest. Faults as files::writeMidi().
+Done writePlaybackMidi(const std::string& path, const engine::PlaybackScore& score, const Meter& meter);
+
+} // namespace piolo::practice

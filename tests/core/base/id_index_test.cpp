@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/id_index.h"
+
+#include "../seed.h"
+
+#include <doctest/doctest.h>
+#include <unordered_map>
+
+using namespace piolo;
+using namespace piolo::testing;
+
+TEST_CASE("an id keeps the number it came with first, however many others there are") {
+    INFO("PIOLO_SEED=", seed());
+    Dice dice(seed());
+    IdIndex index;
+    std::unordered_map<Id, std::uint32_t> naive;
+    for (std::uint32_t number = 0; number < 30'000; ++number) {
+        // Few different ids, and small ones as well as random ones.
+        const std::uint64_t low = static_cast<std::uint64_t>(roll(dice, 9000));
+        const Id id{roll(dice, 2) == 0 ? 0 : low * 0x1234'5678'9ABC'DEF1, low};
+        index.expect(id);
+        const auto [kept, isNew] = naive.try_emplace(id, number);
+        REQUIRE(index.keep(id, number) == std::pair(kept->second, isNew));
+    }
+    CHECK(index.size() == naive.size());
+}
+
+TEST_CASE("ids whose hashes agree in their upper halves stay apart") {
+    // The hash is high ^ low * an odd number: with low as that number's multiple the differences cancel.
+    IdIndex index;
+    const auto twin = [](std::uint64_t low) { return Id{low * 0x9E37'79B9'7F4A'7C15ULL, low}; };
+    for (std::uint32_t number = 0; number < 500; ++number)
+        CHECK(index.keep(twin(number), number) == std::pair(number, true));
+    for (std::uint32_t number = 0; number < 500; ++number)
+        CHECK(index.keep(twin(number), 0) == std::pair(number, false));
+}
+
+TEST_CASE("room made in advance changes nothing") {
+    IdIndex index;
+    index.keep({1, 2}, 7);
+    index.reserve(100'000);
+    CHECK(index.keep({1, 2}, 8) == std::pair<std::uint32_t, bool>(7, false));
+    CHECK(index.size() == 1);
+}

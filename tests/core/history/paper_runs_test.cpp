@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/history/paper_runs.h"
+
+#include "../scribe.h"
+#include "../seed.h"
+
+#include <doctest/doctest.h>
+
+using namespace piolo;
+using namespace piolo::testing;
+
+namespace {
+
+PaperRung rung(std::int32_t bpm, int clean, int missed) { return {Tempo::bpm(bpm), clean, missed}; }
+
+/// What a notebook says once the runs are in it.
+PassageRecord kept(Scribe scribe, const std::vector<RunFact>& runs) {
+    for (const RunFact& run : runs) scribe.add(run);
+    return scribe.record();
+}
+
+} // namespace
+
+TEST_CASE("rungs are recorded as they are given, on each the misses before the clean runs") {
+    const std::vector sheet{rung(80, 1, 1), rung(82, 0, 0), rung(84, 2, 0)};
+    const auto runs = enteredRuns({7, 7}, sheet);
+    REQUIRE(runs.size() == 4);
+    CHECK(runs[0].mark == Mark::missed);
+    CHECK(runs[1].mark == Mark::clean);
+    CHECK(runs[1].tempo == Tempo::bpm(80));
+    CHECK(runs[3].tempo == Tempo::bpm(84));
+    for (const RunFact& run : runs) {
+        CHECK(run.entered);
+        CHECK(run.millis == 0);
+        CHECK(run.passage == Id{7, 7});
+    }
+}
+
+TEST_CASE("a rung with all its circles ticked is a full streak, whatever was missed on it before") {
+    const Scribe scribe;
+    const std::vector sheet{rung(80, 5, 2), rung(82, 5, 1), rung(84, 3, 0)};
+    const PassageRecord record = kept(scribe, enteredRuns(scribe.passage, sheet));
+    CHECK(record.best == Tempo::bpm(82));
+    CHECK(record.standing == at(84, 3));
+}
+
+TEST_CASE("a rung on which only misses are left drops from it") {
+    const Scribe scribe;
+    const std::vector sheet{rung(80, 5, 0), rung(82, 0, 2)};
+    CHECK(kept(scribe, enteredRuns(scribe.passage, sheet)).standing == at(78, 0));
+}
+
+TEST_CASE("an entered streak goes on from that day's runs, and on another day from none") {
+    Scribe scribe;
+    scribe.turnTo("2026-03-02");
+    scribe.clean(3);
+    const std::vector sheet{rung(80, 2, 0)};
+    const auto runs = enteredRuns(scribe.passage, sheet);
+    CHECK(outcomeOf(scribe.record(), day("2026-03-02"), runs).standing == at(82, 0));
+    CHECK(outcomeOf(scribe.record(), day("2026-03-03"), runs).standing == at(80, 2));
+}
+
+TEST_CASE("what is told before is what the notebook says afterwards, for sheets filled in at random") {
+    const std::uint64_t seeded = seed();
+    CAPTURE(seeded);
+    Dice dice(seeded);
+    for (int round = 0; round < 300; ++round) {
+        Scribe scribe;
+        Tempi tempi = usualTempi();
+        tempi.rule.gentle = roll(dice, 2) == 0;
+        tempi.rule.cleanRuns = 1 + roll(dice, 6);
+        scribe.edit(tempi);
+        scribe.turnTo("2026-03-02");
+        for (int run = roll(dice, 12); run > 0; --run)
+            scribe.here(roll(dice, 3) == 0 ? Mark::missed : Mark::clean);
+        const bool sameDay = roll(dice, 2) == 0;
+        if (!sameDay) scribe.turnTo("2026-03-05");
+        std::vector<PaperRung> sheet;
+        for (std::int32_t bpm = 76 + roll(dice, 10); bpm <= 96; bpm += 2)
+            sheet.push_back(rung(bpm, roll(dice, tempi.rule.cleanRuns + 1), roll(dice, 3)));
+        const auto runs = enteredRuns(scribe.passage, sheet);
+        const PassageRecord before = scribe.record();
+        // Before the first run the passage has no day.
+        const Date played = before.lastDay && sameDay ? *before.lastDay : day("2026-03-05");
+        if (!before.lastDay) scribe.turnTo("2026-03-05");
+        const PaperOutcome told = outcomeOf(before, played, runs);
+        const PassageRecord after = kept(scribe, runs);
+        CHECK(told.standing == after.standing);
+        CHECK(told.best == after.best);
+        CHECK(before.secures.size() + static_cast<std::size_t>(told.secures) == after.secures.size());
+    }
+}

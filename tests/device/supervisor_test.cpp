@@ -1,0 +1,358 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The keeper with devices that hang, refuse, vanish and come back. Time is given; only threads are real.
+#include "device/sound/supervisor.h"
+
+#include "application.h"
+#include "test_renderer.h"
+
+#include <doctest/doctest.h>
+
+#include <array>
+#include <chrono>
+#include <semaphore>
+#include <thread>
+
+using namespace piolo::device;
+
+namespace {
+
+using Kind = SoundState::Kind;
+constexpr std::int64_t look = 100'000'000;
+
+/// What the next sinks do, and what they met. Outlives threads that are left behind.
+struct Script {
+    std::atomic<Opening::Kind> opens{Opening::Kind::opened};
+    std::atomic<int> asks{static_cast<int>(Supervisor::provenFills)}; // for sound, once it is open
+    std::atomic<bool> hangsInOpen{false};
+    std::atomic<bool> hangsInClose{false};
+    std::atomic<int> rate{48'000};
+    std::atomic<int> made{0};
+    std::atomic<int> hung{0};
+    std::atomic<int> destroyed{0};
+    std::counting_semaphore<> release{0};
+    std::counting_semaphore<> woken{0};
+    std::atomic<bool> soundAfterWaking{false};
+    std::atomic<Feed*> feed{nullptr};
+    Sink::Ears ears; // of the last sink that opened
+};
+
+class ScriptedSink final : public Sink {
+public:
+    explicit ScriptedSink(std::shared_ptr<Script> script) : script_{std::move(script)} { ++script_->made; }
+    ~ScriptedSink() override {
+        if (script_->hangsInClose) script_->release.acquire();
+        ++script_->destroyed;
+    }
+    Opening open(const std::string& deviceId, Feed& feed, Ears ears) override {
+        if (script_->hangsInOpen) {
+            ++script_->hung;
+            script_->release.acquire();
+            drink(feed);
+            if (feed.take(48'000)) script_->soundAfterWaking = true;
+            drink(feed);
+            script_->woken.release();
+            return {Opening::Kind::refused, {}, 0};
+        }
+        script_->ears = std::move(ears);
+        script_->feed = &feed;
+        for (int ask = 0; ask < script_->asks; ++ask) drink(feed);
+        return {script_->opens, "scripted " + deviceId, script_->rate};
+    }
+
+private:
+    void drink(Feed& feed) {
+        std::array<float, 16> out{};
+        feed.fill(out);
+        for (const auto sample : out)
+            if (sample != 0) script_->soundAfterWaking = true;
+    }
+    std::shared_ptr<Script> script_;
+};
+
+struct House {
+    House() { needApplication(); }
+    std::shared_ptr<TestRenderer> renderer = std::make_shared<TestRenderer>();
+    std::shared_ptr<RenderHost> stage = std::make_shared<RenderHost>(renderer);
+    std::shared_ptr<Script> script = std::make_shared<Script>();
+    SoundThread thread;
+    Supervisor keeper{stage, thread, [script = script] { return std::make_unique<ScriptedSink>(script); }};
+    std::int64_t now = 0;
+
+    /// Lets the threads work, with time standing still, until it is so.
+    bool until(const std::function<bool()>& so) {
+        const auto limit = std::chrono::steady_clock::now() + std::chrono::seconds{20};
+        while (!so() && std::chrono::steady_clock::now() < limit) {
+            keeper.look(now);
+            std::this_thread::yield();
+        }
+        return so();
+    }
+    bool untilState(Kind kind) {
+        return until([&] { return keeper.state().kind == kind; });
+    }
+    void pass(std::int64_t nanos) {
+        for (const auto end = now + nanos; now < end;) keeper.look(now += look);
+    }
+    /// The same, the threads being given their time at every look.
+    void passSettled(std::int64_t nanos) {
+        for (const auto end = now + nanos; now < end;) {
+            keeper.look(now += look);
+            REQUIRE(until([&] { return !keeper.isOpening(); }));
+        }
+    }
+    /// With a device that has drunk for a while.
+    void playWarm() {
+        keeper.start("", now);
+        REQUIRE(untilState(Kind::playing));
+        drink(Supervisor::coldFills);
+        keeper.look(now);
+    }
+    void drink(int times) {
+        std::array<float, 960> out{};
+        for (int time = 0; time < times; ++time) script->feed.load()->fill(out);
+    }
+};
+
+} // namespace
+
+TEST_CASE("a device that opens plays, and its name is told") {
+    House house;
+    CHECK(house.keeper.state().kind == Kind::starting);
+    house.keeper.start("horn room", house.now);
+    REQUIRE(house.untilState(Kind::playing));
+    CHECK(house.keeper.state().deviceName == "scripted horn room");
+    CHECK(house.keeper.state().rate == 48'000);
+    house.drink(3);
+    CHECK(house.stage->rendered() == 2880);
+}
+
+TEST_CASE("without a device time goes on in silence, and a device that appears takes over") {
+    House house;
+    house.script->opens = Opening::Kind::noDevice;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::silent));
+    CHECK(house.keeper.state().deviceName.empty());
+    REQUIRE(house.until([&] { return house.stage->rendered() > 0; }));
+    house.script->opens = Opening::Kind::opened;
+    house.passSettled(Supervisor::retryWhenSilent);
+    REQUIRE(house.untilState(Kind::playing));
+    const auto before = house.stage->rendered();
+    house.drink(1);
+    CHECK(house.stage->rendered() == before + 960);
+    CHECK(house.renderer->overlaps == 0);
+}
+
+TEST_CASE("a refused device does not disturb the silent clock") {
+    House house;
+    house.script->opens = Opening::Kind::refused;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::silent));
+    REQUIRE(house.until([&] { return house.stage->rendered() > 0; }));
+    house.passSettled(5 * Supervisor::second);
+    CHECK(house.script->made >= 3);
+    house.keeper.stop();
+    CHECK(house.renderer->rates == std::vector<int>{48'000});
+}
+
+TEST_CASE("an opening that hangs is given up, and when it wakes it gets silence and no way in") {
+    House house;
+    const auto left = SoundThread::leftBehind();
+    house.script->hangsInOpen = true;
+    house.keeper.start("", house.now);
+    REQUIRE(house.until([&] { return house.script->hung == 1; }));
+    house.pass(Supervisor::openingLimit + 2 * look);
+    REQUIRE(house.untilState(Kind::silent));
+    CHECK(SoundThread::leftBehind() == left + 1);
+    REQUIRE(house.until([&] { return house.stage->rendered() > 0; }));
+    house.script->hangsInOpen = false;
+    house.pass(Supervisor::retryAfterLoss);
+    REQUIRE(house.untilState(Kind::playing));
+    house.script->release.release();
+    house.script->woken.acquire();
+    CHECK_FALSE(house.script->soundAfterWaking);
+    CHECK(house.renderer->overlaps == 0);
+}
+
+TEST_CASE("a device that stops asking is lost within the limit, and tried again") {
+    House house;
+    house.playWarm();
+    house.script->opens = Opening::Kind::noDevice;
+    house.pass(Supervisor::quietLimit - look);
+    CHECK(house.keeper.state().kind == Kind::playing);
+    house.pass(2 * look);
+    REQUIRE(house.untilState(Kind::silent));
+    house.passSettled(look);
+    house.script->opens = Opening::Kind::opened;
+    house.passSettled(Supervisor::retryWhenSilent + look);
+    REQUIRE(house.untilState(Kind::playing));
+    CHECK(house.until([&] { return house.script->destroyed >= 1; }));
+}
+
+TEST_CASE("a device that has only been opened may be quiet for longer") {
+    House house;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::playing));
+    house.drink(6);
+    house.pass(Supervisor::openingLimit - look);
+    CHECK(house.keeper.state().kind == Kind::playing);
+    house.script->opens = Opening::Kind::noDevice;
+    house.pass(3 * look);
+    CHECK(house.untilState(Kind::silent));
+}
+
+TEST_CASE("a window that was held up loses no device") {
+    House house;
+    house.playWarm();
+    house.keeper.look(house.now += 60 * Supervisor::second);
+    CHECK(house.keeper.state().kind == Kind::playing);
+    CHECK(house.script->made == 1);
+}
+
+TEST_CASE(
+    "a sound server that stays away needs a restart, and says playing again if it comes back after all") {
+    House house;
+    house.playWarm();
+    house.script->opens = Opening::Kind::refused;
+    house.script->ears.ended();
+    REQUIRE(house.untilState(Kind::silent));
+    house.passSettled(Supervisor::backWithin - Supervisor::second);
+    CHECK(house.keeper.state().kind == Kind::silent);
+    house.passSettled(3 * Supervisor::second);
+    REQUIRE(house.untilState(Kind::needsRestart));
+    house.script->opens = Opening::Kind::opened;
+    house.passSettled(Supervisor::retryWhenSilent + look);
+    CHECK(house.untilState(Kind::playing));
+}
+
+TEST_CASE("however long the sound server is away, its return needs no restart") {
+    House house;
+    house.playWarm();
+    house.script->opens = Opening::Kind::noServer;
+    house.script->ears.ended();
+    REQUIRE(house.untilState(Kind::silent));
+    house.passSettled(3600 * Supervisor::second);
+    CHECK(house.keeper.state().kind == Kind::silent);
+    // There again, it needs a moment before it has a device.
+    house.script->opens = Opening::Kind::refused;
+    house.passSettled(Supervisor::backWithin - Supervisor::second);
+    CHECK(house.keeper.state().kind == Kind::silent);
+    house.script->opens = Opening::Kind::opened;
+    house.passSettled(Supervisor::retryAfterLoss + look);
+    CHECK(house.untilState(Kind::playing));
+}
+
+TEST_CASE("a sound server that was not there at the start is taken up when it comes") {
+    House house;
+    house.script->opens = Opening::Kind::noServer;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::silent));
+    house.passSettled(60 * Supervisor::second);
+    CHECK(house.keeper.state().kind == Kind::silent);
+    house.script->opens = Opening::Kind::opened;
+    house.passSettled(Supervisor::retryAfterLoss + look);
+    CHECK(house.untilState(Kind::playing));
+}
+
+TEST_CASE("the silent clock keeps the rate of the device that was lost, and says that nothing is heard") {
+    House house;
+    house.script->rate = 44'100;
+    house.playWarm();
+    const auto before = house.stage->rendered();
+    house.script->opens = Opening::Kind::noServer;
+    house.script->ears.ended();
+    REQUIRE(house.untilState(Kind::silent));
+    REQUIRE(house.until([&] { return house.stage->rendered() > before; }));
+    house.keeper.stop();
+    CHECK(house.renderer->rates == std::vector<int>{44'100});
+    CHECK_FALSE(house.renderer->isHeard);
+    house.script->opens = Opening::Kind::opened;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::playing));
+    CHECK(house.renderer->isHeard);
+}
+
+TEST_CASE("a device that opens and never drinks leaves the silent clock alone") {
+    House house;
+    house.script->opens = Opening::Kind::noServer;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::silent));
+    REQUIRE(house.until([&] { return house.stage->rendered() > 0; }));
+    house.script->opens = Opening::Kind::opened;
+    house.script->asks = static_cast<int>(Supervisor::provenFills) - 1;
+    for (int turn = 0; turn < 20; ++turn) {
+        house.passSettled(Supervisor::second);
+        const auto before = house.stage->rendered();
+        CHECK(house.keeper.state().kind == Kind::silent);
+        REQUIRE(house.until([&] { return house.stage->rendered() > before; }));
+    }
+    CHECK(house.script->made >= 4);
+    CHECK_FALSE(house.renderer->isHeard);
+    house.script->asks = static_cast<int>(Supervisor::provenFills);
+    house.passSettled(2 * Supervisor::openingLimit);
+    CHECK(house.untilState(Kind::playing));
+}
+
+TEST_CASE("after three threads that hang no more are made") {
+    House house;
+    const auto left = SoundThread::leftBehind();
+    house.script->hangsInOpen = true;
+    house.keeper.start("", house.now);
+    for (int thread = 1; thread <= Supervisor::threadLimit; ++thread) {
+        REQUIRE(house.until([&] { return house.script->hung == thread; }));
+        house.pass(Supervisor::openingLimit + 2 * look);
+        house.pass(Supervisor::retryAfterLoss);
+    }
+    CHECK(house.untilState(Kind::needsRestart));
+    house.pass(60 * Supervisor::second);
+    CHECK(house.script->made == Supervisor::threadLimit);
+    CHECK(SoundThread::leftBehind() == left + Supervisor::threadLimit);
+    house.script->release.release(Supervisor::threadLimit);
+    for (int thread = 0; thread < Supervisor::threadLimit; ++thread) house.script->woken.acquire();
+    CHECK_FALSE(house.script->soundAfterWaking);
+}
+
+TEST_CASE("stopping does not wait for a device that hangs while it is closed") {
+    const auto left = SoundThread::leftBehind();
+    {
+        House house;
+        house.script->hangsInClose = true;
+        house.keeper.start("", house.now);
+        REQUIRE(house.untilState(Kind::playing));
+        house.keeper.stop();
+        CHECK(SoundThread::leftBehind() == left + 1);
+        const auto before = house.stage->rendered();
+        house.drink(1);
+        CHECK(house.stage->rendered() == before);
+        house.script->release.release();
+        CHECK(house.until([&] { return house.script->destroyed == 1; }));
+    }
+}
+
+TEST_CASE("choosing another device goes on counting, dry runs included") {
+    House house;
+    house.keeper.start("one", house.now);
+    REQUIRE(house.untilState(Kind::playing));
+    house.drink(2);
+    house.script->ears.underrun();
+    CHECK(house.keeper.state().underruns == 1);
+    house.keeper.choose("two", house.now);
+    REQUIRE(house.until([&] { return house.keeper.state().deviceName == "scripted two"; }));
+    house.drink(1);
+    CHECK(house.stage->rendered() == 2880);
+    CHECK(house.keeper.state().underruns == 1);
+    house.keeper.start("one", house.now);
+    CHECK(house.keeper.state().underruns == 0);
+}
+
+TEST_CASE("after stop nobody renders") {
+    House house;
+    house.script->opens = Opening::Kind::noDevice;
+    house.keeper.start("", house.now);
+    REQUIRE(house.untilState(Kind::silent));
+    REQUIRE(house.until([&] { return house.stage->rendered() > 0; }));
+    house.keeper.stop();
+    const auto frames = house.renderer->frames;
+    house.pass(Supervisor::second);
+    CHECK(house.renderer->frames == frames);
+    CHECK(house.keeper.state().kind == Kind::starting);
+}

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The writer on the system's own faults, beside the made-up ones: a file that may not grow, a disk that is
+// full, a folder that is read-only or gone. Each time: told, kept, and saved as soon as it can be.
+#include "../../files/scratch_folder.h"
+#include "journal/folder/journal.h"
+
+#include <algorithm>
+#include <condition_variable>
+#include <csignal>
+#include <doctest/doctest.h>
+#include <mutex>
+#include <sys/fsuid.h>
+#include <sys/mount.h>
+#include <sys/resource.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+using namespace piolo;
+using namespace piolo::journal;
+using piolo::test::contentOf;
+using piolo::test::put;
+using piolo::test::ScratchFolder;
+
+namespace {
+
+const std::string own(32, 'a');
+constexpr int longEnough = 60'000;
+constexpr uid_t nobody = 65'534;
+
+FactBody aRun() { return RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, RunKind::run, 4000, {}}; }
+
+/// A journal that writes to the real disk and tries again quickly.
+class Desk {
+public:
+    explicit Desk(std::string folder) : folder_(std::move(folder)) { ::chmod(scratch_.path().c_str(), 0777); }
+    Desk() : Desk("") { folder_ = scratch_ / "practice"; }
+
+    void open() {
+        JournalHearer hearer{[this](Id id) { hear(id); }, [this](const Fault& fault) { hear(fault); }};
+        JournalPorts ports;
+        ports.pauses = {1, 5, 10};
+        auto opened = Journal::open({folder_, own, scratch_ / "state"}, std::move(hearer), std::move(ports));
+        REQUIRE(opened.ok());
+        journal_ = std::move(opened).value();
+    }
+    Journal& journal() { return *journal_; }
+    [[nodiscard]] const std::string& folder() const { return folder_; }
+    [[nodiscard]] std::string ownFile() const {
+        return folder_ + "/journal/" + own + "-" + journal_->now().date().text().substr(0, 4) + ".jsonl";
+    }
+
+    Fault firstTrouble() {
+        std::unique_lock lock(mutex_);
+        heard_.wait(lock, [this] { return !troubles_.empty(); });
+        return troubles_.front();
+    }
+    void record(int times) {
+        for (int i = 0; i < times; ++i) recorded_.push_back(journal_->record(aRun()));
+    }
+    /// All that was recorded is on disk once by id, and was told as saved once.
+    void holds() {
+        CHECK(journal_->flush(longEnough));
+        CHECK(journal_->unsaved() == 0);
+        auto facts = readFolder(folder_, own, journal_->now().utcMillis)->facts;
+        std::sort(facts.begin(), facts.end(), standsBefore);
+        facts.erase(std::unique(facts.begin(), facts.end()), facts.end());
+        CHECK(facts == recorded_);
+        const std::lock_guard lock(mutex_);
+        CHECK(saved_ == recorded_.size());
+    }
+
+private:
+    void hear(Id) {
+        const std::lock_guard lock(mutex_);
+        ++saved_;
+    }
+    void hear(const Fault& fault) {
+        const std::lock_guard lock(mutex_);
+        troubles_.push_back(fault);
+        heard_.notify_all();
+    }
+
+    ScratchFolder scratch_;
+    std::string folder_;
+    std::vector<Fact> recorded_;
+    std::mutex mutex_;
+    std::condition_variable heard_;
+    std::size_t saved_ = 0;
+    std::vector<Fault> troubles_;
+    std::unique_ptr<Journal> journal_; // last: it speaks to the others until it is gone
+};
+
+/// No file may grow beyond so many bytes while this lives; writes up to there are short, as on a full disk.
+class FileSizeLimit {
+public:
+    explicit FileSizeLimit(rlim_t bytes) {
+        std::signal(SIGXFSZ, SIG_IGN);
+        getrlimit(RLIMIT_FSIZE, &before_);
+        const rlimit limit{bytes, before_.rlim_max};
+        REQUIRE(setrlimit(RLIMIT_FSIZE, &limit) == 0);
+    }
+    FileSizeLimit(const FileSizeLimit&) = delete;
+    FileSizeLimit& operator=(const FileSizeLimit&) = delete;
+    ~FileSizeLimit() { setrlimit(RLIMIT_FSIZE, &before_); }
+
+private:
+    rlimit before_{};
+};
+
+/// This thread and those it starts touch files as nobody: root may write everywhere otherwise.
+class AsNobody {
+public:
+    AsNobody() {
+        if (::geteuid() == 0) ::setfsuid(nobody);
+    }
+    AsNobody(const AsNobody&) = delete;
+    AsNobody& operator=(const AsNobody&) = delete;
+    ~AsNobody() { ::setfsuid(::geteuid()); }
+};
+
+} // namespace
+
+TEST_CASE("a real write that is cut short at any byte is told as a full disk and made good") {
+    for (const rlim_t room : {1U, 2U, 100U, 283U, 284U, 285U, 286U, 290U, 700U}) {
+        CAPTURE(room);
+        Desk desk;
+        desk.open();
+        desk.record(1);
+        REQUIRE(desk.journal().flush(longEnough));
+        {
+            const FileSizeLimit limit(contentOf(desk.ownFile()).size() + room);
+            desk.record(5);
+            const Fault fault = desk.firstTrouble();
+            CHECK((fault.number == FaultNumber::diskFull || fault.number == FaultNumber::cannotWrite));
+            CHECK(fault.place == Place{desk.ownFile(), 0});
+            CHECK(desk.journal().unsaved() > 0);
+        }
+        desk.record(1);
+        desk.holds();
+    }
+}
+
+TEST_CASE("a journal folder that is read-only is told; marks are kept and saved once it can be written") {
+    Desk desk;
+    std::filesystem::create_directories(desk.folder() + "/journal");
+    REQUIRE(::chmod((desk.folder() + "/journal").c_str(), 0555) == 0);
+    {
+        const AsNobody reader;
+        desk.open();
+        CHECK_FALSE(desk.journal().readOnly());
+        desk.record(3);
+        CHECK(desk.firstTrouble() ==
+              Fault{FaultNumber::cannotWrite, {desk.ownFile(), 0}, {"Permission denied"}});
+        CHECK(desk.journal().unsaved() == 3);
+    }
+    REQUIRE(::chmod((desk.folder() + "/journal").c_str(), 0777) == 0);
+    desk.holds();
+}
+
+TEST_CASE("a practice folder that has gone, with a file in its place, is told; marks are kept and saved") {
+    // The folder's name is a link, which can be turned to something else in one step.
+    const ScratchFolder disk;
+    const std::string name = disk / "practice";
+    const auto turnTo = [&disk, &name](const char* target) {
+        std::filesystem::create_symlink(target, disk / "next");
+        std::filesystem::rename(disk / "next", name);
+    };
+    std::filesystem::create_directory(disk / "folder");
+    put(disk / "file", "not a folder");
+    turnTo("folder");
+    Desk desk(name);
+    desk.open();
+    desk.record(2);
+    REQUIRE(desk.journal().flush(longEnough));
+    turnTo("file");
+    desk.record(2);
+    CHECK(desk.firstTrouble().number == FaultNumber::cannotWrite);
+    CHECK(desk.journal().unsaved() == 2);
+    turnTo("folder");
+    desk.holds();
+}
+
+TEST_CASE("a small disk that is really full is told as full, and once it has room all is saved") {
+    const ScratchFolder mount;
+    if (::mount("tmpfs", mount.path().c_str(), "tmpfs", 0, "size=16k,mode=0777") != 0) {
+        MESSAGE("not run: a file system of one's own needs the right to mount one; the cases above stand in");
+        return;
+    }
+    {
+        Desk desk(mount.path() + "/practice");
+        desk.open();
+        desk.record(100);
+        CHECK(desk.firstTrouble().number == FaultNumber::diskFull);
+        CHECK(desk.journal().unsaved() > 0);
+        REQUIRE(::mount("tmpfs", mount.path().c_str(), "tmpfs", MS_REMOUNT, "size=1m") == 0);
+        desk.holds();
+    }
+    CHECK(::umount(mount.path().c_str()) == 0);
+}

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Passage files that are to be refused, each a good one with one thing changed.
+#pragma once
+
+#include "core/base/fault.h"
+
+#include <string>
+#include <vector>
+
+namespace piolo::test {
+
+struct HostileFile {
+    std::string from; ///< a stretch of the good file …
+    std::string to;   ///< … and what stands in its place
+    FaultNumber number;
+    long line;
+    std::vector<std::string> arguments;
+    bool schemaSees = true; ///< false: what no JSON Schema can say
+};
+
+/// One piece on line 4 and two passages on lines 7 and 8.
+std::string goodPassageFile();
+std::vector<HostileFile> hostileFiles();
+std::string changed(std::string text, const std::string& from, const std::string& to);
+
+} // namespace piolo::test

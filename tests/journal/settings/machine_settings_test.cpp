@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "journal/settings/machine_settings.h"
+
+#include "../../files/scratch_folder.h"
+#include "../fakes.h"
+
+#include <cstdlib>
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+using namespace piolo;
+using namespace piolo::journal;
+using piolo::test::contentOf;
+using piolo::test::CountedIds;
+using piolo::test::put;
+using piolo::test::ScratchFolder;
+
+namespace {
+
+const std::string madeDevice = "00000000000000070000000000000001";
+
+struct Loaded {
+    MachineSettings settings;
+    Fault told;
+};
+
+Loaded load(const std::string& configDir) {
+    CountedIds ids;
+    Fault told;
+    auto settings = loadMachineSettings(configDir, ids, &told);
+    REQUIRE(settings.ok());
+    return {std::move(settings).value(), told};
+}
+
+/// Loads a file of that content; the first argument of what is told, or "".
+std::string toldOf(const std::string& content) {
+    const ScratchFolder folder;
+    put(folder / "settings.json", content);
+    const auto told = load(folder.path()).told;
+    if (told == Fault{}) return "";
+    CHECK(told.place == Place{folder / "settings.json", 0});
+    CHECK(contentOf(folder / "settings.json.damaged-1") == content);
+    CHECK(load(folder.path()).told == Fault{});
+    return told.arguments.empty() ? "whole" : told.arguments[0];
+}
+
+/// Sets a variable of the environment for the time of a test.
+class Variable {
+public:
+    Variable(const char* name, const char* value) : name_(name) {
+        if (const char* old = std::getenv(name)) old_ = old;
+        had_ = std::getenv(name) != nullptr;
+        if (value)
+            ::setenv(name, value, 1);
+        else
+            ::unsetenv(name);
+    }
+    Variable(const Variable&) = delete;
+    Variable& operator=(const Variable&) = delete;
+    ~Variable() {
+        if (had_)
+            ::setenv(name_, old_.c_str(), 1);
+        else
+            ::unsetenv(name_);
+    }
+
+private:
+    const char* name_;
+    std::string old_;
+    bool had_ = false;
+};
+
+} // namespace
+
+TEST_CASE("the first start makes a device id and saves it at once") {
+    const ScratchFolder folder;
+    const auto first = load(folder / "deep/config");
+    CHECK(first.settings.device == madeDevice);
+    CHECK(first.told == Fault{});
+    CountedIds others(99);
+    CHECK(loadMachineSettings(folder / "deep/config", others, nullptr)->device == madeDevice);
+}
+
+TEST_CASE("settings come back as they were saved, and what a version does not know is kept") {
+    const ScratchFolder folder;
+    MachineSettings settings;
+    settings.device = std::string(32, 'd');
+    settings.soundDevice = "Kopfhörer \"blau\"";
+    settings.offsetMillis = 180;
+    settings.holdMillis = 1200;
+    settings.twiceMillis = 500;
+    settings.bounceMillis = 80;
+    settings.voice = "rim";
+    settings.levels = {{"beat", 0.5}, {"subdivision", 0.0}};
+    settings.muted = {{"subdivision", true}};
+    settings.keys = {{"mark", "Space"}, {"back", "PgUp"}};
+    settings.theme = "dark";
+    settings.language = "de";
+    settings.modelClick = false;
+    settings.welcomed = true;
+    settings.unknown = R"({"pedal":{"model":[1,2]}})";
+    REQUIRE(saveMachineSettings(folder.path(), settings).ok());
+    const auto back = load(folder.path()).settings;
+    CHECK(back.device == settings.device);
+    CHECK(back.soundDevice == settings.soundDevice);
+    CHECK(back.offsetMillis == settings.offsetMillis);
+    CHECK(back.holdMillis == settings.holdMillis);
+    CHECK(back.twiceMillis == settings.twiceMillis);
+    CHECK(back.bounceMillis == settings.bounceMillis);
+    CHECK(back.voice == settings.voice);
+    CHECK(back.levels == settings.levels);
+    CHECK(back.muted == settings.muted);
+    CHECK(back.keys == settings.keys);
+    CHECK(back.theme == settings.theme);
+    CHECK(back.language == settings.language);
+    CHECK(back.modelClick == settings.modelClick);
+    CHECK(back.welcomed == settings.welcomed);
+    CHECK(back.unknown == settings.unknown);
+    REQUIRE(saveMachineSettings(folder.path(), back).ok());
+    CHECK(nlohmann::json::parse(contentOf(folder / "settings.json"))["pedal"]["model"][1] == 2);
+}
+
+TEST_CASE("a damaged file is set aside, told and replaced") {
+    CHECK(toldOf("") == "whole");
+    CHECK(toldOf("{") == "whole");
+    CHECK(toldOf("[]") == "whole");
+    CHECK(toldOf("\xFF") == "whole");
+}
+
+TEST_CASE("a bad value is told by its name, the file set aside, and the other values stay") {
+    CHECK(toldOf(R"({"device":"laptop"})") == "device");
+    CHECK(toldOf(R"({"offsetMs":1001})") == "offsetMs");
+    CHECK(toldOf(R"({"offsetMs":"30"})") == "offsetMs");
+    CHECK(toldOf(R"({"holdMs":299})") == "holdMs");
+    CHECK(toldOf(R"({"twiceMs":1001})") == "twiceMs");
+    CHECK(toldOf(R"({"bounceMs":4})") == "bounceMs");
+    CHECK(toldOf(R"({"holdMs":300,"twiceMs":1000,"bounceMs":5})") == "");
+    CHECK(toldOf(R"({"levels":{"beat":1.5}})") == "levels");
+    CHECK(toldOf(R"({"muted":{"beat":1}})") == "muted");
+    CHECK(toldOf(R"({"keys":["Space"]})") == "keys");
+    CHECK(toldOf(R"({"theme":"pink"})") == "theme");
+    CHECK(toldOf(R"({"modelClick":"yes"})") == "modelClick");
+    CHECK(toldOf(R"({"language":1})") == "language");
+    CHECK(toldOf(R"({"welcomed":1})") == "welcomed");
+    CHECK(toldOf(R"({"voice":7,"soundDevice":true})") == "soundDevice");
+    CHECK(toldOf(R"({"offsetMs":-500,"levels":{},"theme":"light"})") == "");
+    const ScratchFolder folder;
+    put(folder / "settings.json",
+        R"({"device":"dddddddddddddddddddddddddddddddd","theme":"pink","voice":"rim"})");
+    const auto settings = load(folder.path()).settings;
+    CHECK(settings.device == std::string(32, 'd'));
+    CHECK(settings.voice == "rim");
+    CHECK(settings.theme == "system");
+}
+
+TEST_CASE("settings of more than a megabyte are refused and left as they are") {
+    const std::string most = "{}" + std::string(largestSettings - 2, ' ');
+    CHECK(toldOf(most).empty());
+    const ScratchFolder folder;
+    put(folder / "settings.json", most + " ");
+    CountedIds ids;
+    const auto settings = loadMachineSettings(folder.path(), ids, nullptr);
+    REQUIRE_FALSE(settings.ok());
+    CHECK(settings.fault() ==
+          Fault{FaultNumber::cannotRead, {folder / "settings.json", 0}, {"File too large"}});
+    CHECK(contentOf(folder / "settings.json").size() == most.size() + 1);
+}
+
+TEST_CASE("a second damaged file is set aside under another name") {
+    const ScratchFolder folder;
+    for (const char* content : {"first", "second"}) {
+        put(folder / "settings.json", content);
+        CHECK(load(folder.path()).told.number == FaultNumber::badJson);
+    }
+    CHECK(contentOf(folder / "settings.json.damaged-1") == "first");
+    CHECK(contentOf(folder / "settings.json.damaged-2") == "second");
+}
+
+TEST_CASE("a config directory that cannot be made is told") {
+    const ScratchFolder folder;
+    put(folder / "file", "");
+    const auto saved = saveMachineSettings(folder / "file/config", {});
+    REQUIRE_FALSE(saved.ok());
+    CHECK(saved.fault().number == FaultNumber::cannotMakeFolder);
+}
+
+TEST_CASE("the base directories are followed, with the usual places under HOME") {
+    // Source: XDG Base Directory Specification: $HOME/.config, $HOME/.local/state, $HOME/.local/share;
+    // relative paths are ignored.
+    const Variable home("HOME", "/home/oboe");
+    const Variable config("XDG_CONFIG_HOME", nullptr);
+    const Variable state("XDG_STATE_HOME", "relative/state");
+    const Variable data("XDG_DATA_HOME", "/mnt/data");
+    const auto found = systemDirectories();
+    CHECK(found.config == "/home/oboe/.config/piolo");
+    CHECK(found.state == "/home/oboe/.local/state/piolo");
+    CHECK(found.data == "/mnt/data/piolo");
+}

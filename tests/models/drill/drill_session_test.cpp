@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "../practice_fixture.h"
+
+using namespace piolo;
+using piolo::models::DrillModel;
+using piolo::test::isInTheMiddleOf;
+using piolo::test::PracticeFixture;
+using Kind = engine::Event::Kind;
+
+TEST_CASE("a run that ends by itself is clean, on the screen, in the notebook and on disk") {
+    PracticeFixture desk;
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::runEnded));
+    CHECK(desk.standing() == Standing{Tempo::bpm(84), 1});
+    desk.play(0.2);
+    CHECK(desk.drill->streak() == 1);
+    CHECK(desk.drill->feedback() == DrillModel::Feedback::Clean);
+    const auto runs = desk.onDisk<RunFact>();
+    REQUIRE(runs.size() == 1);
+    CHECK(runs.front().mark == Mark::clean);
+    CHECK(runs.front().tempo == Tempo::bpm(84));
+    // 16 beats at 84 to the minute are 11.43 s; the reader looks every 10 ms here.
+    CHECK(std::abs(runs.front().millis - 11'429) <= 20);
+}
+
+TEST_CASE("the run's end is shown when it can be heard, not when it was rendered") {
+    PracticeFixture desk;
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::runEnded));
+    CHECK(desk.drill->streak() == 0);
+    desk.play(0.12);
+    CHECK(desk.drill->streak() == 1);
+}
+
+TEST_CASE("a press inside a run is a miss: the tempo drops, and the log says where") {
+    PracticeFixture desk;
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::runBegan));
+    desk.play(0.1 + 60.0 / 84 * 5.5); // heard 100 ms late: the middle of the sixth beat
+    desk.press();
+    desk.play(0.02);
+    CHECK(desk.drill->feedback() == DrillModel::Feedback::Missed);
+    CHECK(desk.standing() == Standing{Tempo::bpm(80), 0});
+    const auto runs = desk.onDisk<RunFact>();
+    REQUIRE(runs.size() == 1);
+    CHECK(runs.front().mark == Mark::missed);
+    REQUIRE(runs.front().spots.size() == 1);
+    CHECK(isInTheMiddleOf(runs.front().spots.front(), 42, 2));
+    REQUIRE(desk.playUntil(Kind::runBegan));
+    CHECK(desk.found.tempo == Tempo::bpm(80));
+}
+
+TEST_CASE("a press in the breath makes the run that ended clean a miss, and names it") {
+    PracticeFixture desk;
+    desk.drill->start();
+    for (int run = 0; run < 4; ++run) REQUIRE(desk.playUntil(Kind::runEnded));
+    CHECK(desk.standing() == Standing{Tempo::bpm(84), 4});
+    desk.play(0.4);
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::lateMiss));
+    CHECK(desk.standing() == Standing{Tempo::bpm(80), 0});
+    const auto late = desk.onDisk<LateMissFact>();
+    REQUIRE(late.size() == 1);
+    CHECK(late.front().run == desk.record().entries.back().id);
+    REQUIRE(desk.playUntil(Kind::runBegan));
+    CHECK(desk.found.tempo == Tempo::bpm(80));
+
+    SUBCASE("one back makes it clean again, a second removes it; the engine follows") {
+        desk.drill->takeBack();
+        CHECK(desk.standing() == Standing{Tempo::bpm(84), 4});
+        REQUIRE(desk.playUntil(Kind::adopted));
+        CHECK(desk.found.after == Standing{Tempo::bpm(84), 4});
+        desk.drill->takeBack();
+        CHECK(desk.standing() == Standing{Tempo::bpm(84), 3});
+        REQUIRE(desk.playUntil(Kind::adopted));
+        REQUIRE(desk.playUntil(Kind::runEnded));
+        CHECK(desk.standing() == Standing{Tempo::bpm(84), 4});
+        CHECK(desk.found.after == desk.standing());
+    }
+}
+
+TEST_CASE("a run that Esc ends is void and moves nothing") {
+    PracticeFixture desk;
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::runBegan));
+    desk.play(1.0);
+    desk.drill->stop();
+    desk.play(0.1);
+    CHECK(desk.drill->state() == DrillModel::State::Stopped);
+    CHECK(desk.standing() == Standing{Tempo::bpm(84), 0});
+    const auto runs = desk.onDisk<RunFact>();
+    REQUIRE(runs.size() == 1);
+    CHECK(runs.front().mark == Mark::voided);
+    CHECK(runs.front().reason == Reason::stopped);
+}
+
+TEST_CASE("Esc in the count-in leaves no run behind") {
+    PracticeFixture desk;
+    desk.press();
+    desk.play(1.0);
+    desk.drill->stop();
+    desk.play(0.1);
+    CHECK(desk.drill->state() == DrillModel::State::Stopped);
+    CHECK(desk.onDisk<RunFact>().empty());
+}
+
+TEST_CASE("at midnight the streak begins again, and the engine stands where the notebook stands") {
+    PracticeFixture desk;
+    desk.press();
+    for (int run = 0; run < 3; ++run) REQUIRE(desk.playUntil(Kind::runEnded));
+    CHECK(desk.standing().streak == 3);
+    desk.clock->base += 86'400'000;
+    REQUIRE(desk.playUntil(Kind::runEnded));
+    CHECK(desk.standing() == Standing{Tempo::bpm(84), 1});
+    REQUIRE(desk.playUntil(Kind::adopted));
+    for (int run = 0; run < 4; ++run) REQUIRE(desk.playUntil(Kind::runEnded));
+    CHECK(desk.standing() == Standing{Tempo::bpm(86), 0});
+    CHECK(desk.found.after == desk.standing());
+}
+
+TEST_CASE("playing on, every press is kept with its place and the run drops once") {
+    PracticeFixture desk;
+    PracticeSettings settings;
+    settings.playOn = true;
+    desk.book->record(SettingsFact{settings});
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::runBegan));
+    desk.play(0.1 + 60.0 / 84 * 1.5);
+    desk.press();
+    desk.play(60.0 / 84 * 4);
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::runEnded));
+    CHECK(desk.standing() == Standing{Tempo::bpm(80), 0});
+    const auto runs = desk.onDisk<RunFact>();
+    REQUIRE(runs.size() == 1);
+    REQUIRE(runs.front().spots.size() == 2);
+    CHECK(isInTheMiddleOf(runs.front().spots[0], 41, 2));
+    CHECK(isInTheMiddleOf(runs.front().spots[1], 42, 2));
+}
+
+TEST_CASE("whatever is pressed, the engine and the notebook stand together at the end") {
+    std::uint64_t seed = 20260301;
+    if (const char* given = std::getenv("PIOLO_SEED")) seed = std::stoull(given);
+    INFO("PIOLO_SEED=" << seed);
+    std::uint64_t state = seed;
+    const auto below = [&](std::uint64_t most) {
+        state = state * 6364136223846793005ULL + 1442695040888963407ULL;
+        return (state >> 33) % most;
+    };
+    PracticeFixture desk;
+    desk.press();
+    for (int action = 0; action < 150; ++action) {
+        desk.play(static_cast<double>(below(900)) / 100);
+        const auto what = below(10);
+        if (desk.drill->state() == DrillModel::State::Paused)
+            below(2) == 0 ? desk.drill->goOn() : desk.drill->doubt();
+        else if (what < 3)
+            desk.press();
+        else if (what < 5)
+            desk.drill->takeBack();
+        else if (what == 5)
+            desk.drill->halveTempo();
+    }
+    desk.play(0.5);
+    desk.drill->stop();
+    desk.play(0.5);
+    const Standing before = desk.standing();
+    CHECK(desk.told.back().event.kind == Kind::stopped);
+    CHECK(desk.told.back().event.after == before);
+    REQUIRE(desk.book->flush(10'000));
+    const auto contents = journal::readFolder(desk.folder(), test::deskDevice, desk.clock->now().utcMillis);
+    REQUIRE(contents);
+    CHECK(fold(contents->facts).passage(desk.passageId)->standing == before);
+    CHECK(desk.record().entries.size() > 20);
+}

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// When a queue between the threads is full: it is told, and no mark is lost.
+#include "../practice_fixture.h"
+
+using namespace piolo;
+using piolo::test::PracticeFixture;
+using Kind = engine::Event::Kind;
+
+namespace {
+
+/// How often it was told that the computer fell behind.
+void count(PracticeFixture& desk, int& told) {
+    QObject::connect(desk.session.get(), &practice::DrillSession::fellBehind, [&told] { ++told; });
+}
+
+} // namespace
+
+TEST_CASE("a miss that finds the engine's queue full waits, keeps its moment, and is told") {
+    PracticeFixture desk;
+    int told = 0;
+    count(desk, told);
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::runBegan));
+    desk.play(0.1 + 60.0 / 84 * 5.5); // heard 100 ms late: the middle of the sixth beat
+    for (int move = 0; move < 300; ++move) desk.session->setMix({});
+    desk.press();
+    CHECK(desk.session->keysThatWaited() == 46); // the queue holds 255
+    CHECK(told == 1);
+    desk.play(0.05);
+    const auto runs = desk.onDisk<RunFact>();
+    REQUIRE(runs.size() == 1);
+    CHECK(runs.front().mark == Mark::missed);
+    REQUIRE(runs.front().spots.size() == 1);
+    CHECK(test::isInTheMiddleOf(runs.front().spots.front(), 42, 2));
+}
+
+TEST_CASE("a reader who was held up for twenty minutes still journals every run, and it is told") {
+    PracticeFixture desk;
+    int told = 0;
+    count(desk, told);
+    PracticeSettings settings;
+    settings.pauseAfterRuns = 0;
+    desk.book->record(SettingsFact{settings});
+    desk.press();
+    for (int block = 0; block < 120'000; ++block) desk.sound.render();
+    desk.play(1);
+    CHECK(desk.session->pulsesLeftOut() > 1'000);
+    CHECK(told == 1);
+    const auto runs = desk.onDisk<RunFact>();
+    REQUIRE(runs.size() > 60);
+    for (const auto& run : runs) CHECK(run.mark == Mark::clean);
+    std::uint64_t ended = 0;
+    for (const auto& note : desk.told)
+        if (note.event.kind == Kind::runEnded) CHECK(note.event.run == ++ended);
+    CHECK(ended == runs.size());
+}

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A passage's notes, heard before they are played.
+#include "../practice_fixture.h"
+#include "core/time/fraction_sum.h"
+
+using namespace piolo;
+using piolo::models::DrillModel;
+using piolo::test::PracticeFixture;
+using Kind = engine::Event::Kind;
+
+namespace {
+
+std::vector<Note> fourBars() {
+    std::vector<Note> notes;
+    for (int quarter = 0; quarter < 16; ++quarter) {
+        Note note;
+        note.sounding = 60 + quarter;
+        note.onset = *reducedFraction(quarter, 4);
+        note.length = {1, 4};
+        notes.push_back(note);
+    }
+    return notes;
+}
+
+/// The usual passage with its notes.
+struct NotedDesk : PracticeFixture {
+    NotedDesk() {
+        PassageFact fact;
+        fact.passage = passageId;
+        fact.notes = fourBars();
+        book->record(fact);
+    }
+    [[nodiscard]] std::size_t factsOnDisk() {
+        REQUIRE(book->flush(10'000));
+        const auto contents = journal::readFolder(folder(), test::deskDevice, clock->now().utcMillis);
+        REQUIRE(contents);
+        return contents->facts.size();
+    }
+};
+
+} // namespace
+
+TEST_CASE("only a passage whose notes are known is offered to be heard first") {
+    PracticeFixture unknown;
+    CHECK_FALSE(unknown.drill->canHear());
+    unknown.drill->hearFirst();
+    CHECK_FALSE(unknown.drill->hearing());
+    unknown.play(0.5);
+    CHECK(unknown.told.empty());
+    NotedDesk known;
+    CHECK(known.drill->canHear());
+}
+
+TEST_CASE("a passage heard first logs nothing and moves neither tempo nor streak") {
+    NotedDesk desk;
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::runEnded));
+    desk.drill->stop();
+    desk.play(0.5);
+    desk.drill->faster();
+    const auto facts = desk.factsOnDisk();
+    const Standing before = desk.standing();
+    desk.drill->hearFirst();
+    CHECK(desk.drill->hearing());
+    CHECK(desk.drill->state() == DrillModel::State::Stopped);
+    REQUIRE(desk.playUntil(Kind::playbackEnded));
+    CHECK(desk.found.tempo == Tempo::bpm(85)); // the tempo set by hand
+    desk.play(0.5);
+    CHECK_FALSE(desk.drill->hearing());
+    CHECK(desk.factsOnDisk() == facts);
+    CHECK(desk.standing() == before);
+    CHECK(desk.drill->streak() == 0); // of the tempo set by hand, still to come
+    CHECK(desk.drill->openingText() != "");
+}
+
+TEST_CASE("what is heard is the count-in, the bars and nothing after them, and the beats are shown") {
+    NotedDesk desk;
+    desk.drill->hearFirst();
+    bool counted = false;
+    REQUIRE(desk.playUntil(Kind::playbackBegan));
+    for (int block = 0; block < 200; ++block) {
+        desk.step();
+        counted = counted || desk.drill->beats()->counting();
+    }
+    CHECK(counted);
+    REQUIRE(desk.playUntil(Kind::playbackEnded));
+    // Five bars of four beats at 84 to the minute.
+    CHECK(std::abs(static_cast<double>(desk.found.sample) / test::VirtualSound::rate - 20 * 60.0 / 84) <
+          0.05);
+    desk.play(0.5);
+    CHECK(desk.drill->beats()->beat() == -1);
+}
+
+TEST_CASE("stop ends what is heard, and so does the key that began it") {
+    NotedDesk desk;
+    for (const bool byItsKey : {false, true}) {
+        desk.drill->hearFirst();
+        desk.play(1);
+        CHECK(desk.drill->hearing());
+        if (byItsKey)
+            desk.drill->hearFirst();
+        else
+            desk.drill->stop();
+        CHECK_FALSE(desk.drill->hearing());
+        REQUIRE(desk.playUntil(Kind::playbackEnded));
+    }
+    CHECK(desk.onDisk<RunFact>().empty());
+}
+
+TEST_CASE("one that is begun right after another was stopped is heard to its end") {
+    NotedDesk desk;
+    desk.drill->hearFirst();
+    desk.drill->stop();
+    desk.drill->hearFirst();
+    desk.play(5);
+    CHECK(desk.drill->hearing());
+    desk.play(10);
+    CHECK_FALSE(desk.drill->hearing());
+}
+
+TEST_CASE("starting the drill ends what is heard, and its runs count as ever") {
+    NotedDesk desk;
+    desk.drill->hearFirst();
+    desk.play(1);
+    desk.press();
+    CHECK_FALSE(desk.drill->hearing());
+    CHECK(desk.drill->state() == DrillModel::State::Playing);
+    REQUIRE(desk.playUntil(Kind::playbackEnded));
+    desk.drill->hearFirst();
+    CHECK_FALSE(desk.drill->hearing());
+    REQUIRE(desk.playUntil(Kind::runEnded));
+    CHECK(desk.standing() == Standing{Tempo::bpm(84), 1});
+    CHECK(desk.onDisk<RunFact>().size() == 1);
+}

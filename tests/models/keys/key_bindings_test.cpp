@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/keys/key_bindings.h"
+
+#include <doctest/doctest.h>
+
+#include <QAbstractItemModelTester>
+#include <QCoreApplication>
+
+using piolo::models::KeyBindings;
+using piolo::models::KeyPlace;
+
+namespace {
+
+struct Keyboard {
+    explicit Keyboard(const KeyBindings::Keys& saved = {})
+        : bindings(
+              saved, [this](const KeyBindings::Keys& keys) { stored = keys; }, [this] { return now; }) {
+        QObject::connect(&bindings, &KeyBindings::pressed, [this](const QString& action, qint64 nanos) {
+            actions.append(action);
+            moments.append(nanos);
+        });
+        bindings.watch(&window);
+        bindings.setPlace(KeyPlace::drill);
+    }
+    void tap(int key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+        moment += 1000;
+        send(QEvent::KeyPress, key, modifiers);
+        moment += 90;
+        send(QEvent::KeyRelease, key, modifiers);
+    }
+    void send(QEvent::Type type, int key, Qt::KeyboardModifiers modifiers = Qt::NoModifier,
+              bool repeats = false) {
+        QKeyEvent event(type, key, modifiers, QString(), repeats);
+        event.setTimestamp(moment);
+        QCoreApplication::sendEvent(&window, &event);
+    }
+
+    QQuickWindow window;
+    std::int64_t now = 90'000'000'000'000;
+    quint64 moment = 1'000'000;
+    KeyBindings::Keys stored;
+    KeyBindings bindings;
+    QStringList actions;
+    QList<qint64> moments;
+};
+
+} // namespace
+
+TEST_CASE("the usual keys do what they say, pedals too") {
+    Keyboard keyboard;
+    const QAbstractItemModelTester tester(&keyboard.bindings,
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    for (const int key : {Qt::Key_Space, Qt::Key_PageDown, Qt::Key_Return, Qt::Key_Backspace, Qt::Key_PageUp,
+                          Qt::Key_Up, Qt::Key_Down, Qt::Key_Escape})
+        keyboard.tap(key);
+    CHECK(keyboard.actions ==
+          QStringList{"mark", "mark", "clean", "back", "back", "faster", "slower", "stop"});
+}
+
+TEST_CASE("a screen that does not listen keeps its keys") {
+    Keyboard keyboard;
+    keyboard.bindings.setPlace(KeyPlace::none);
+    keyboard.tap(Qt::Key_Space);
+    CHECK(keyboard.actions.isEmpty());
+}
+
+TEST_CASE("a press is dated by its own timestamp when that is the monotonic clock's, else it is now") {
+    Keyboard keyboard;
+    keyboard.now = 5'000'040'000'000; // 40 ms after the press
+    keyboard.moment = 5'000'000 - 1000;
+    keyboard.tap(Qt::Key_Space);
+    CHECK(keyboard.moments.back() == 5'000'000'000'000);
+    keyboard.now = 90'000'000'000'000;
+    keyboard.tap(Qt::Key_Space);
+    CHECK(keyboard.moments.back() == 90'000'000'000'000);
+}
+
+TEST_CASE("a key is bound by pressing it, and kept") {
+    Keyboard keyboard;
+    keyboard.bindings.capture("mark");
+    keyboard.tap(Qt::Key_F5);
+    CHECK(keyboard.bindings.capturing().isEmpty());
+    CHECK(keyboard.bindings.markKeys() == "F5, Space, PgDown");
+    CHECK(keyboard.stored.at("mark") == "F5, Space, PgDown");
+    keyboard.tap(Qt::Key_F5);
+    CHECK(keyboard.actions == QStringList{"mark"});
+
+    Keyboard next(keyboard.stored);
+    next.tap(Qt::Key_F5);
+    CHECK(next.actions == QStringList{"mark"});
+}
+
+TEST_CASE("a key that is taken is not bound twice; the action that has it is told") {
+    Keyboard keyboard;
+    keyboard.bindings.capture("back");
+    keyboard.tap(Qt::Key_T);
+    CHECK(keyboard.bindings.capturing() == "back");
+    CHECK(keyboard.bindings.conflict().contains("T is taken: “Try one run at the target”"));
+    CHECK(keyboard.bindings.isContested());
+    CHECK(keyboard.stored.empty());
+    SUBCASE("and Esc leaves it") {
+        keyboard.tap(Qt::Key_Escape);
+        CHECK(keyboard.bindings.tryKeys() == "T");
+        CHECK(keyboard.stored.empty());
+    }
+    SUBCASE("pressed again it is taken over, and what left is told") {
+        keyboard.tap(Qt::Key_T);
+        CHECK(keyboard.bindings.backKeys() == "T, Backspace, PgUp");
+        CHECK(keyboard.bindings.tryKeys() == "");
+        CHECK(keyboard.bindings.saying().contains("T has left “Try one run at the target”."));
+        CHECK(keyboard.stored == KeyBindings::Keys{{"back", "T, Backspace, PgUp"}, {"try", ""}});
+    }
+    SUBCASE("a button takes it over as well") {
+        keyboard.bindings.takeOver();
+        CHECK(keyboard.bindings.backKeys() == "T, Backspace, PgUp");
+    }
+    SUBCASE("another key is bound in its place") {
+        keyboard.tap(Qt::Key_F7);
+        CHECK(keyboard.bindings.backKeys() == "F7, Backspace, PgUp");
+        CHECK(keyboard.bindings.tryKeys() == "T");
+    }
+    CHECK(keyboard.bindings.capturing().isEmpty());
+    CHECK(keyboard.bindings.conflict().isEmpty());
+    CHECK(keyboard.actions.isEmpty());
+}
+
+TEST_CASE("in another language nothing is left of what was said or waited for in the one before") {
+    Keyboard keyboard;
+    keyboard.bindings.useSet("one");
+    CHECK(keyboard.bindings.saying() != "");
+    keyboard.bindings.capture("back");
+    keyboard.tap(Qt::Key_T);
+    CHECK(keyboard.bindings.conflict() != "");
+    keyboard.bindings.reword();
+    CHECK(keyboard.bindings.conflict() == "");
+    CHECK(keyboard.bindings.capturing() == "");
+    keyboard.bindings.useSet("pages");
+    CHECK(keyboard.bindings.saying() != "");
+    keyboard.bindings.reword();
+    CHECK(keyboard.bindings.saying() == "");
+}
+
+TEST_CASE("in another place a key can do another thing") {
+    Keyboard keyboard;
+    keyboard.bindings.capture("stretch"); // in the log
+    keyboard.tap(Qt::Key_T);
+    CHECK(keyboard.bindings.stretchKeys() == "T, N");
+    CHECK(keyboard.bindings.tryKeys() == "T");
+    keyboard.tap(Qt::Key_T);
+    keyboard.bindings.setPlace(KeyPlace::log);
+    keyboard.tap(Qt::Key_T);
+    CHECK(keyboard.actions == QStringList{"try", "stretch"});
+}
+
+TEST_CASE("a key is taken away, but not the last one that marks or stops") {
+    Keyboard keyboard;
+    keyboard.bindings.takeAway("mark", "PgDown");
+    CHECK(keyboard.bindings.markKeys() == "Space");
+    CHECK(keyboard.stored == KeyBindings::Keys{{"mark", "Space"}});
+    keyboard.tap(Qt::Key_PageDown);
+    CHECK(keyboard.actions.isEmpty());
+    keyboard.bindings.takeAway("mark", "Space");
+    CHECK(keyboard.bindings.saying().contains("Space stays"));
+    keyboard.bindings.takeAway("stop", "Esc");
+    CHECK(keyboard.bindings.stopKeys() == "Esc");
+    keyboard.bindings.capture("clean");
+    keyboard.tap(Qt::Key_Space); // the last one that marks cannot be taken over either
+    CHECK_FALSE(keyboard.bindings.isContested());
+    keyboard.tap(Qt::Key_Space);
+    CHECK(keyboard.bindings.markKeys() == "Space");
+    keyboard.bindings.giveUp();
+
+    keyboard.bindings.capture("pedal"); // which marks and stops
+    keyboard.tap(Qt::Key_F5);
+    keyboard.bindings.takeAway("mark", "Space");
+    keyboard.bindings.takeAway("stop", "Esc");
+    CHECK(keyboard.bindings.markKeys() == "F5");
+    keyboard.bindings.takeAway("pedal", "F5");
+    CHECK(keyboard.bindings.pedalKeys() == "F5");
+    CHECK(keyboard.bindings.stopKeys() == "F5 held");
+    CHECK(keyboard.bindings.backKeys() == "Backspace, PgUp, F5 twice");
+    CHECK(keyboard.bindings.nextKeys() == "N, F5 held");
+}
+
+TEST_CASE("the fifth key of an action drives the oldest out, which is told") {
+    Keyboard keyboard;
+    for (const int key : {Qt::Key_F5, Qt::Key_F6, Qt::Key_F7}) {
+        keyboard.bindings.capture("mark");
+        keyboard.tap(key);
+    }
+    CHECK(keyboard.bindings.markKeys() == "F7, F6, F5, Space");
+    CHECK(keyboard.bindings.saying().contains("PgDown gave way"));
+}
+
+TEST_CASE("Tab and bare modifiers are left to the window, also while a key is waited for") {
+    Keyboard keyboard;
+    keyboard.bindings.capture("mark");
+    for (const int key : {Qt::Key_Tab, Qt::Key_Backtab, Qt::Key_Shift, Qt::Key_Control}) keyboard.tap(key);
+    CHECK(keyboard.bindings.capturing() == "mark");
+    CHECK(keyboard.bindings.markKeys() == "Space, PgDown");
+    keyboard.tap(Qt::Key_P, Qt::ControlModifier);
+    CHECK(keyboard.bindings.markKeys() == "Ctrl+P, Space, PgDown");
+}
+
+TEST_CASE("a held key marks once, told as repeats or as presses, and so does one that bounces") {
+    Keyboard keyboard;
+    keyboard.send(QEvent::KeyPress, Qt::Key_Space);
+    SUBCASE("repeats") {
+        for (int i = 0; i < 5; ++i) {
+            keyboard.moment += 30;
+            keyboard.send(QEvent::KeyRelease, Qt::Key_Space, Qt::NoModifier, true);
+            keyboard.send(QEvent::KeyPress, Qt::Key_Space, Qt::NoModifier, true);
+        }
+    }
+    SUBCASE("releases and presses") {
+        for (int i = 0; i < 5; ++i) {
+            keyboard.moment += 200;
+            keyboard.send(QEvent::KeyRelease, Qt::Key_Space);
+            keyboard.moment += i * 7; // up to 28 ms
+            keyboard.send(QEvent::KeyPress, Qt::Key_Space);
+        }
+    }
+    CHECK(keyboard.actions == QStringList{"mark"});
+}
+
+TEST_CASE("how soon is a bounce is the player's own") {
+    Keyboard keyboard;
+    keyboard.bindings.setBounceMillis(100);
+    for (int i = 0; i < 2; ++i) {
+        keyboard.send(QEvent::KeyPress, Qt::Key_Space);
+        keyboard.moment += 60;
+        keyboard.send(QEvent::KeyRelease, Qt::Key_Space);
+        keyboard.moment += 90;
+    }
+    CHECK(keyboard.actions == QStringList{"mark"});
+}
+
+TEST_CASE("the usual keys come back whole") {
+    Keyboard keyboard;
+    keyboard.bindings.capture("try");
+    keyboard.tap(Qt::Key_F9);
+    keyboard.bindings.restore();
+    CHECK(keyboard.bindings.tryKeys() == "T");
+    CHECK(keyboard.bindings.hearKeys() == "H");
+    CHECK(keyboard.stored.empty());
+}

@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/passages/passage_exchange.h"
+
+#include "../../practice/book_fixture.h"
+#include "core/passage/passage_set.h"
+#include "journal/passage_file/passage_file.h"
+#include "models/text/difference_words.h"
+
+#include <QAbstractItemModelTester>
+#include <QCoreApplication>
+#include <QFile>
+#include <QTest>
+#include <QUrl>
+
+#include <sys/stat.h>
+
+using namespace piolo;
+using models::PassageExchange;
+using models::PassagePicks;
+using test::BookFixture;
+
+namespace {
+
+struct Desk : BookFixture {
+    void read(const std::string& path) {
+        exchange.read(QString::fromStdString(path));
+        REQUIRE(QTest::qWaitFor([this] { return !exchange.reading(); }, 60'000));
+    }
+    [[nodiscard]] QVariant at(int row, PassageExchange::Role role) const {
+        return exchange.data(exchange.index(row), role);
+    }
+    PassagePicks picks{*book};
+    PassageExchange exchange{*book, picks};
+    QAbstractItemModelTester tester{&exchange, QAbstractItemModelTester::FailureReportingMode::Fatal};
+};
+
+/// A teacher's file of one piece with two passages.
+std::string teachersFile(Desk& teacher) {
+    const Id piece = teacher.addPiece("Ferrywake Suite");
+    teacher.addPassage("Letter C", piece);
+    teacher.addPassage("coda", piece);
+    teacher.picks.pickAll(true);
+    const std::string path = teacher.path("sectional.piolo.json");
+    REQUIRE(teacher.exchange.write(QString::fromStdString(path)) == "");
+    return path;
+}
+
+void edit(Desk& desk, Id passage, int target) {
+    Tempi tempi = desk.book->notebook().passage(passage)->passage.tempi;
+    tempi.rule.target = Tempo::bpm(target);
+    desk.book->record(PassageFact{passage, {}, {}, tempi});
+}
+
+} // namespace
+
+TEST_CASE("passages that have a tick are written with their pieces, nothing of what was played") {
+    Desk desk;
+    const Id piece = desk.addPiece("Ferrywake Suite");
+    const Id chosen = desk.addPassage("Letter C", piece);
+    desk.addPassage("coda");
+    desk.run(chosen, 60);
+    desk.picks.pickOnly(BookFixture::text(chosen));
+    const std::string path = desk.path("one.piolo.json");
+    CHECK(desk.exchange.write(QString::fromStdString(path)) == "");
+    const auto set = journal::readPassageFile(path);
+    REQUIRE(set);
+    CHECK(set->pieces.size() == 1);
+    REQUIRE(set->passages.size() == 1);
+    CHECK(set->passages.front() == desk.book->notebook().passage(chosen)->passage);
+}
+
+TEST_CASE("a name that is none for a passage file, a place that is none, and no tick are told") {
+    Desk desk;
+    CHECK(desk.exchange.write("x.piolo.json") == "Tick the passages to write.");
+    desk.addPassage("coda");
+    desk.picks.pickAll(true);
+    CHECK(desk.exchange.write("x.json").contains(".piolo.json"));
+    CHECK(desk.exchange.write("/nowhere/x.piolo.json").contains("cannot be written"));
+}
+
+TEST_CASE("a file is looked over first, and taken whole into an empty folder") {
+    Desk teacher;
+    const std::string path = teachersFile(teacher);
+    Desk student;
+    student.read(path);
+    CHECK(student.exchange.fault() == "");
+    CHECK(student.exchange.rowCount() == 3);
+    CHECK(student.at(0, PassageExchange::PieceRole).toBool());
+    CHECK(student.at(0, PassageExchange::StateRole) == "new");
+    CHECK_FALSE(student.at(1, PassageExchange::AskedRole).toBool());
+    CHECK(student.exchange.summary() == "3 new, 0 the same, 0 different or removed here");
+    CHECK(student.book->notebook().passages().empty());
+    student.exchange.take();
+    CHECK(student.book->notebook().passages().size() == 2);
+    CHECK(student.exchange.summary() == "3 added, 0 as in the file now, 0 left as they were.");
+    CHECK(wholeSet(student.book->notebook()).value() == wholeSet(teacher.book->notebook()).value());
+}
+
+TEST_CASE("the same file twice changes nothing, and says so") {
+    Desk teacher;
+    const std::string path = teachersFile(teacher);
+    Desk student;
+    student.read(path);
+    student.exchange.take();
+    const std::size_t facts = student.book->notebook().factCount();
+    student.read(path);
+    CHECK(student.exchange.summary() == "Everything in this file is here already: nothing would change.");
+    CHECK(student.at(1, PassageExchange::StateRole) == "the same");
+    CHECK_FALSE(student.exchange.canTake());
+    student.exchange.take();
+    CHECK(student.book->notebook().factCount() == facts);
+}
+
+TEST_CASE("what differs is told value by value, and stays until it has a tick") {
+    Desk teacher;
+    const std::string path = teachersFile(teacher);
+    Desk student;
+    student.read(path);
+    student.exchange.take();
+    const auto ids = student.book->notebook().passages();
+    edit(student, ids[0], 88);
+    student.book->record(RemovalFact{ids[1]});
+    student.read(path);
+    const auto target = [&] { return student.book->notebook().passage(ids[0])->passage.tempi.rule.target; };
+    int differing = -1;
+    for (int row = 0; row < student.exchange.rowCount(); ++row)
+        if (student.at(row, PassageExchange::StateRole) == "differs") differing = row;
+    REQUIRE(differing >= 0);
+    CHECK(student.at(differing, PassageExchange::ChangesRole) == "target: 88 → 96");
+    CHECK(student.at(differing, PassageExchange::EditedRole).toBool());
+    CHECK(student.exchange.asked() == 2);
+    CHECK_FALSE(student.exchange.canTake());
+    student.exchange.take();
+    CHECK(target() == Tempo::bpm(88));
+    student.exchange.tick(differing, true);
+    CHECK(student.exchange.ticked() == 1);
+    student.exchange.take();
+    CHECK(target() == Tempo::bpm(96));
+    CHECK(student.book->notebook().passage(ids[1])->removed);
+    CHECK(student.exchange.summary() == "0 added, 1 as in the file now, 1 left as they were.");
+    student.read(path);
+    student.exchange.tickAll(true);
+    CHECK(student.exchange.ticked() == 1);
+    student.exchange.tickAll(false);
+    CHECK_FALSE(student.exchange.canTake());
+    student.exchange.tickAll(true);
+    student.exchange.take();
+    CHECK_FALSE(student.book->notebook().passage(ids[1])->removed);
+}
+
+TEST_CASE("what is changed here while a file is looked over is seen at once") {
+    Desk teacher;
+    const std::string path = teachersFile(teacher);
+    Desk student;
+    student.read(path);
+    student.exchange.take();
+    student.read(path);
+    CHECK(student.exchange.asked() == 0);
+    edit(student, student.book->notebook().passages()[0], 88);
+    CHECK(student.exchange.asked() == 1);
+    student.exchange.close();
+    CHECK(student.exchange.rowCount() == 0);
+    CHECK(student.exchange.file() == "");
+}
+
+TEST_CASE("a bad file is one line with its number, and takes nothing; a pipe is no file") {
+    Desk desk;
+    desk.addPassage("coda");
+    const std::size_t facts = desk.book->notebook().factCount();
+    QFile file(QString::fromStdString(desk.path("torn.piolo.json")));
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write("{\"v\":1,\"pieces\":[");
+    file.close();
+    const std::string pipe = desk.path("pipe.piolo.json");
+    REQUIRE(::mkfifo(pipe.c_str(), 0600) == 0);
+    for (const std::string& path :
+         {desk.path("torn.piolo.json"), desk.path("missing.piolo.json"), pipe, desk.path("folder")}) {
+        desk.read(path);
+        CAPTURE(path);
+        CHECK(desk.exchange.fault().startsWith("E"));
+        CHECK_FALSE(desk.exchange.fault().contains("\n"));
+        CHECK(desk.exchange.file() == "");
+        CHECK(desk.exchange.rowCount() == 0);
+    }
+    CHECK(desk.book->notebook().factCount() == facts);
+}
+
+TEST_CASE("a file dropped on the window is read by its address, and one at a time") {
+    Desk teacher;
+    const std::string path = teachersFile(teacher);
+    Desk student;
+    student.exchange.read("");
+    CHECK_FALSE(student.exchange.reading());
+    student.exchange.read(QUrl::fromLocalFile(QString::fromStdString(path)).toString());
+    student.exchange.read("/nowhere.piolo.json");
+    student.read("");
+    CHECK(student.exchange.fault() == "");
+    CHECK(student.exchange.rowCount() == 3);
+}
+
+TEST_CASE("every value that can differ has a word of its own") {
+    Passage from;
+    Passage to;
+    to.title = {"name", {1, 1}, {1, 2}};
+    to.music.meter = Meter::parse("7/8", "1/8", "2+2+3").value();
+    to.music.subdivision = 3;
+    to.music.pickup = Fraction{1, 8};
+    to.music.firstBar = 9;
+    to.music.bars = 8;
+    to.music.landing = false;
+    to.music.countInBars = 2;
+    to.music.breathBeats = 4;
+    to.tempi.start = Tempo::bpm(61);
+    to.tempi.rule = {StepKind::notches, 1, 1, 3, Tempo::bpm(50), Tempo::bpm(99), true};
+    to.manner.group = 5;
+    to.manner.fingering = "side key";
+    to.manner.rhythm = Rhythm::groups;
+    to.manner.articulation = Articulation::staccato;
+    const auto all = differences(from, to);
+    CHECK(all.size() >= 20);
+    for (const Difference& difference : all) {
+        const QString words = models::differenceWords(difference);
+        CAPTURE(words.toStdString());
+        CHECK_FALSE(words.startsWith(QString::fromStdString(difference.key) + ":"));
+        CHECK(words.contains(" → "));
+    }
+}

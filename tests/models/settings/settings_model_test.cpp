@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/settings/settings_model.h"
+
+#include "../../practice/book_fixture.h"
+#include "../../practice/virtual_sound.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+
+using namespace piolo;
+using models::MixModel;
+using models::SettingsModel;
+using test::BookFixture;
+
+namespace {
+
+struct SettingsFixture : BookFixture {
+    journal::MachineSettings machine;
+    test::VirtualSound sound{std::make_shared<engine::DrillEngine>()};
+    SettingsModel settings{*book, sound, machine, path("config")};
+
+    [[nodiscard]] journal::MachineSettings onDisk() const {
+        Fault told;
+        auto random = journal::systemRandomness();
+        auto read = journal::loadMachineSettings(path("config"), *random, &told);
+        REQUIRE(read);
+        return std::move(read).value();
+    }
+};
+
+} // namespace
+
+TEST_CASE_FIXTURE(SettingsFixture, "a practice setting is recorded once, and only when it changes") {
+    const auto facts = [this] { return book->notebook().factCount(); };
+    settings.setGapMillis(settings.gapMillis());
+    settings.setPlayOn(false);
+    settings.setDayOpening("twoRungsBelow");
+    CHECK(facts() == 0);
+    settings.setGapMillis(6'000);
+    settings.setPlayOn(true);
+    settings.setPauseAfterRuns(0);
+    settings.setSecureDays(2);
+    settings.setDayOpening("asLeft");
+    CHECK(facts() == 5);
+    const PracticeSettings wanted{6'000, true, 0, 2, DayOpening::asLeft};
+    CHECK(book->notebook().settings() == wanted);
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "values out of range are clamped, unknown choices not taken") {
+    settings.setGapMillis(99'999);
+    CHECK(settings.gapMillis() == 30'000);
+    settings.setSecureDays(0);
+    CHECK(settings.secureDays() == 1);
+    CHECK(settings.reactionMillis() == 250);
+    settings.setReactionMillis(4000);
+    CHECK(settings.reactionMillis() == 1000);
+    settings.setOffsetMillis(5'000);
+    CHECK(settings.offsetMillis() == 1'000);
+    settings.setHoldMillis(0);
+    CHECK(settings.holdMillis() == 300);
+    settings.setTwiceMillis(9'000);
+    CHECK(settings.twiceMillis() == 1'000);
+    settings.setBounceMillis(0);
+    CHECK(settings.bounceMillis() == 5);
+    settings.setVoice("trumpet");
+    CHECK(settings.voice() == "wood");
+    settings.setVoice("impulse");
+    CHECK(settings.voice() == "wood");
+    settings.setTheme("sepia");
+    CHECK(settings.theme() == "system");
+    settings.setDayOpening("never");
+    CHECK(settings.dayOpening() == "twoRungsBelow");
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "the machine's settings are on disk after the last change") {
+    settings.setVoice("metal");
+    settings.setTheme("dark");
+    settings.setDevice("hall");
+    settings.layers()->setLevel(1, 0.5);
+    settings.layers()->setMuted(2, true);
+    settings.saveNow();
+    const auto read = onDisk();
+    CHECK(read.voice == "metal");
+    CHECK(read.theme == "dark");
+    CHECK(read.soundDevice == "hall");
+    CHECK(read.levels.at("downbeat") == doctest::Approx(0.5));
+    CHECK(read.muted.at("group") == true);
+    CHECK(sound.deviceName() == "hall");
+    CHECK(settings.fault().isEmpty());
+}
+
+TEST_CASE("settings changed a moment before the end are saved, too") {
+    BookFixture fixture;
+    journal::MachineSettings machine;
+    test::VirtualSound sound{std::make_shared<engine::DrillEngine>()};
+    {
+        SettingsModel settings(*fixture.book, sound, machine, fixture.path("config"));
+        settings.setVoice("reed");
+    }
+    Fault told;
+    auto random = journal::systemRandomness();
+    const auto read = journal::loadMachineSettings(fixture.path("config"), *random, &told);
+    REQUIRE(read);
+    CHECK(read.value().voice == "reed");
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "the mix follows voice, levels and mutes; sessions start low") {
+    CHECK(settings.mix() == engine::Mix{});
+    CHECK(settings.mix().level < 0.5F);
+    QSignalSpy changes(&settings, &SettingsModel::mixChanged);
+    settings.setVoice("dry");
+    settings.layers()->setLevel(0, 2.0);
+    settings.layers()->setMuted(4, true);
+    settings.layers()->setMuted(4, true);
+    CHECK(changes.size() == 3);
+    const engine::Mix mix = settings.mix();
+    CHECK(mix.voice == engine::Voice::dry);
+    CHECK(mix.level == doctest::Approx(1.0));
+    CHECK(mix.muted[static_cast<std::size_t>(engine::Layer::subdivision)]);
+    CHECK(mix.layerLevel[static_cast<std::size_t>(engine::Layer::subdivision)] == doctest::Approx(1.0));
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "the whole cannot be muted, and no level is told in dB") {
+    const QAbstractItemModelTester tester(settings.layers(),
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    MixModel& layers = *settings.layers();
+    REQUIRE(layers.rowCount() == 8);
+    layers.setMuted(0, true);
+    CHECK(!layers.data(layers.index(0), MixModel::Muted).toBool());
+    layers.setLevel(99, 1.0);
+    for (int row = 0; row < layers.rowCount(); ++row) {
+        CHECK(!layers.data(layers.index(row), MixModel::Words).toString().isEmpty());
+        CHECK(layers.data(layers.index(row), MixModel::LevelText).toString().endsWith("of 100"));
+    }
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "a chosen device that is not plugged in stays chosen") {
+    settings.setDevice("stage box");
+    const QVariantList devices = settings.devices();
+    REQUIRE(devices.size() == 3);
+    CHECK(devices[2].toMap().value("value") == "stage box");
+    settings.setDevice("");
+    CHECK(settings.devices().size() == 2);
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "light and dark are what was chosen") {
+    settings.setTheme("dark");
+    CHECK(settings.dark());
+    settings.setTheme("light");
+    CHECK(!settings.dark());
+}
+
+TEST_CASE_FIXTURE(SettingsFixture,
+                  "a device that is plugged in while the settings are shown appears in the list") {
+    settings.lookAtSound();
+    QSignalSpy changed(&settings, &SettingsModel::devicesChanged);
+    settings.lookAtSound();
+    CHECK(changed.isEmpty());
+    sound.plugIn({"headset", "Headset"});
+    settings.lookAtSound();
+    CHECK(changed.size() == 1);
+    CHECK(settings.devices().last().toMap().value("text") == "Headset");
+}
+
+TEST_CASE_FIXTURE(SettingsFixture,
+                  "devices are looked for while the settings are shown, and at no other time") {
+    CHECK_FALSE(settings.watching());
+    QSignalSpy changed(&settings, &SettingsModel::devicesChanged);
+    settings.setWatching(true);
+    CHECK(changed.wait(20'000));
+    settings.setWatching(false);
+    CHECK_FALSE(settings.watching());
+}
+
+TEST_CASE_FIXTURE(SettingsFixture, "every break in the sound is counted and shown") {
+    CHECK(settings.soundLine() == "The sound has not broken off since Piolo was opened.");
+    QSignalSpy changed(&settings, &SettingsModel::soundLineChanged);
+    sound.breakOff();
+    settings.lookAtSound();
+    CHECK(settings.soundLine().contains("broken off once"));
+    sound.breakOff();
+    settings.lookAtSound();
+    settings.lookAtSound();
+    CHECK(settings.soundLine().contains("broken off 2 times"));
+    CHECK(changed.size() == 2);
+}

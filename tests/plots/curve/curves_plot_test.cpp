@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plots/curve/curves_plot.h"
+
+#include "../recorder.h"
+#include "../records.h"
+#include "plots/curve/curves_ticks.h"
+#include "plots/plot_file.h"
+
+#include <QPainter>
+
+#include <doctest/doctest.h>
+
+#include <map>
+#include <random>
+
+using namespace piolo;
+using namespace piolo::plots;
+
+namespace {
+
+constexpr QSizeF size{800, 320};
+
+CurveSeries seriesNamed(const PassageRecord& record, CurveBy by, const char* name) {
+    CurveSeries series = seriesOf(record, by);
+    series.name = QString::fromLatin1(name);
+    return series;
+}
+
+/// Two passages played on three days of April 2026.
+std::vector<CurveSeries> two(CurveBy by) {
+    PassageRecord coda = freshRecord();
+    play(coda, 14, "cccc");
+    play(coda, 15, "mm");
+    play(coda, 18, "cccccc");
+    PassageRecord trio = freshRecord();
+    play(trio, 14, "cc");
+    play(trio, 18, "ccm");
+    return {seriesNamed(coda, by, "coda"), seriesNamed(trio, by, "trio")};
+}
+
+SheetLayout laidOut(const std::vector<CurveSeries>& series, const SheetView& view) {
+    needFonts();
+    return layOutSheet(series, view, size, lightCurveStyle());
+}
+
+SheetLayout laidOut(const std::vector<CurveSeries>& series) {
+    return laidOut(series, wholeView(series, {2026, 4, 18}));
+}
+
+/// Runs of a player who gets worse as the tempo rises, on one endless day.
+PassageRecord manyRuns(int runs, unsigned seed) {
+    PassageRecord record = freshRecord();
+    std::mt19937 random(seed);
+    for (int run = 0; run < runs; ++run) {
+        const auto chance = std::clamp(1200 - record.standing.tempo.thousandths() / 200, 100, 980);
+        play(record, 18, static_cast<int>(random() % 1000) < chance ? "c" : "m");
+    }
+    return record;
+}
+
+int mostInAColumn(const QPolygonF& path) {
+    std::map<int, int> columns;
+    int most = 0;
+    for (const QPointF& point : path)
+        most = std::max(most, ++columns[static_cast<int>(std::floor(point.x()))]);
+    return most;
+}
+
+} // namespace
+
+TEST_CASE("by days each day played is one point, where the tempo stood at its end") {
+    const auto series = two(CurveBy::days).front();
+    REQUIRE(series.points.size() == 3);
+    CHECK(series.points[0].bpm == 64); // four clean: two climbs of 2 from 60
+    CHECK(series.points[1].bpm == 56); // two misses: two drops of 4
+    CHECK(series.points[2].bpm == 62);
+    CHECK(series.points[2].x - series.points[0].x == 4);
+    CHECK(series.points[1].mark == StepMark::miss); // not one clean run
+    CHECK(series.points[0].mark == StepMark::none);
+    CHECK(series.points[0].clean == 4);
+    CHECK(series.points[1].runs == 2);
+}
+
+TEST_CASE("by runs each run is one point, a void one none; a try stands at the tempo it left alone") {
+    PassageRecord record = freshRecord();
+    play(record, 18, "cvmt");
+    const CurveSeries series = seriesOf(record, CurveBy::runs);
+    REQUIRE(series.points.size() == 3);
+    CHECK(series.points[1].mark == StepMark::miss);
+    CHECK(series.points[1].x == 1);
+    CHECK(series.points[2].mark == StepMark::cleanTry);
+    CHECK(series.points[2].bpm == 56);
+}
+
+TEST_CASE("a full streak at the target is secure, below it not, and a raised target takes it away") {
+    PassageRecord record = freshRecord();
+    set(record, 18, Tempo::bpm(94));
+    play(record, 18, "cc");
+    record.entries.back().fullStreak = true; // climbs to 96
+    play(record, 18, "cc");
+    record.entries.back().fullStreak = true;
+    const CurveSeries series = seriesOf(record, CurveBy::runs);
+    CHECK(!series.points[1].secure);
+    CHECK(series.points[3].secure);
+    record.passage.tempi.rule.target = Tempo::bpm(98);
+    CHECK(!seriesOf(record, CurveBy::runs).points[3].secure);
+}
+
+TEST_CASE("100,000 runs are laid out with at most four points to a pixel column, seen whole or in part") {
+    const std::vector series{seriesOf(manyRuns(100'000, 7), CurveBy::runs)};
+    for (const double part : {1.0, 0.31, 0.02}) {
+        const SheetLayout layout = laidOut(series, {0, 100'000 * part});
+        CAPTURE(part);
+        CHECK(mostInAColumn(layout.lines[0].path) <= 4);
+        CHECK(layout.lines[0].path.size() <= 4 * (layout.frame.width() + 3));
+        CHECK(layout.lines[0].marks.size() < 4'000); // those that would hide each other stand once
+    }
+}
+
+TEST_CASE("a view reads no point outside it but one on either side") {
+    const std::vector series{seriesOf(manyRuns(1'000, 7), CurveBy::runs)};
+    const PointRange seen = pointsBetween(series[0], 500, 509);
+    CHECK(seen.first == 499);
+    CHECK(seen.end == 511);
+    CHECK(pointsBetween(series[0], -20, -10).end <= 1);
+    CHECK(pointsBetween(series[0], 5'000, 6'000).first == 999);
+}
+
+TEST_CASE("no two names at the lines' ends touch, and each is nearest to its own line") {
+    std::vector<CurveSeries> series;
+    for (const char* name : {"one", "two", "three", "four"}) {
+        PassageRecord record = freshRecord();
+        play(record, 14, "cccc");
+        play(record, 18, "c");
+        series.push_back(seriesNamed(record, CurveBy::days, name)); // all end at one tempo
+    }
+    const SheetLayout layout = laidOut(series);
+    for (std::size_t a = 0; a < 4; ++a) {
+        CHECK(layout.lines[a].label.text == series[a].name);
+        CHECK(layout.lines[a].label.box.bottom() <= size.height());
+        for (std::size_t b = a + 1; b < 4; ++b)
+            CHECK(!layout.lines[a].label.box.intersects(layout.lines[b].label.box));
+    }
+}
+
+TEST_CASE("the whole view goes from the first point to today, or to a point beyond it") {
+    const std::vector<CurveSeries> series = two(CurveBy::days);
+    const auto first = static_cast<double>(Date{2026, 4, 14}.daysSince1970());
+    CHECK(wholeView(series, {2026, 4, 20}) == SheetView{first, first + 6});
+    CHECK(wholeView(series, {2026, 3, 1}) == SheetView{first, first + 4});
+    CHECK(wholeView({}, {2026, 4, 20}).from < wholeView({}, {2026, 4, 20}).to);
+}
+
+TEST_CASE("the due date is an upright line when it is in sight, named, and drawn once for a piece") {
+    std::vector<CurveSeries> series = two(CurveBy::days);
+    for (CurveSeries& one : series) one.due = Date{2026, 5, 2};
+    const SheetLayout layout = laidOut(series);
+    REQUIRE(layout.dues.size() == 1);
+    CHECK(layout.dues[0].dx() == 0);
+    CHECK(layout.frame.contains(layout.dues[0].center()));
+    CHECK(layout.dueLabels[0].text == "due");
+    for (CurveSeries& one : series) one.due = Date{2027, 5, 2};
+    CHECK(laidOut(series).dues.empty());
+}
+
+TEST_CASE("a passage alone has its target across the sheet, named; several have a stroke each") {
+    const std::vector<CurveSeries> both = two(CurveBy::days);
+    const SheetLayout alone = laidOut({both[0]});
+    CHECK(alone.targetLabel.text == "target 96");
+    CHECK(alone.lines[0].target.length() > 0.9 * alone.frame.width());
+    const SheetLayout several = laidOut(both);
+    CHECK(several.targetLabel.text == "");
+    CHECK(several.lines[1].target.length() < 40);
+    CHECK(several.frame.contains(several.lines[1].target.center()));
+}
+
+TEST_CASE("the point nearest to a place is found, and none where there is none") {
+    const std::vector<CurveSeries> series = two(CurveBy::days);
+    const SheetLayout layout = laidOut(series);
+    const QPointF at = layout.at(series[0].points[1]);
+    const auto found = pointNear(series, layout, at + QPointF(3, 2), 24);
+    REQUIRE(found.has_value());
+    CHECK(*found == SheetPlace{0, 1});
+    const QPointF between = (layout.at(series[0].points[1]) + layout.at(series[0].points[2])) / 2;
+    CHECK(!pointNear(series, layout, between, 24).has_value());
+}
+
+TEST_CASE("every line, mark and name is drawn; the pointed place has a ring") {
+    const std::vector<CurveSeries> series = two(CurveBy::runs);
+    const SheetLayout layout = laidOut(series);
+    Recorder recorder(size.toSize());
+    QPainter painter(&recorder);
+    drawSheet(painter, size, layout, lightCurveStyle(), layout.at(series[0].points[2]));
+    painter.end();
+    const Shapes& shapes = recorder.shapes();
+    CHECK(shapes.words.contains("coda"));
+    CHECK(shapes.words.contains("trio"));
+    CHECK(shapes.polygons.size() == 3); // three misses
+    CHECK(shapes.ellipses.size() == 3); // two ends and the ring
+    CHECK(shapes.polylines.size() >= 2);
+}
+
+TEST_CASE("dates stand a round number of days apart, runs at round numbers counted from 1") {
+    const auto day = static_cast<double>(Date{2026, 4, 1}.daysSince1970());
+    const auto dates = placeTicks(CurveBy::days, day, day + 28, 5, QLocale::c());
+    REQUIRE(dates.size() == 5);
+    CHECK(dates.back().text == "29 Apr");
+    CHECK(dates.front().text == "1 Apr");
+    CHECK(dates[1].x - dates[0].x == 7);
+    CHECK(placeTicks(CurveBy::days, day, day + 400, 4, QLocale::c()).back().text == "6 May 2027");
+    const auto runs = placeTicks(CurveBy::runs, 0, 999, 6, QLocale::c());
+    REQUIRE(runs.size() == 5);
+    CHECK(runs[0].x == 199);
+    CHECK(runs[0].text == "200");
+    CHECK(runs[4].text == "1000");
+}
+
+TEST_CASE("a PDF has one page of the picture's size, 96 pixels to the inch") {
+    needFonts();
+    const auto series = two(CurveBy::days);
+    const SheetLayout layout = laidOut(series);
+    const QByteArray pdf = pdfBytes(size.toSize(), "coda", [&](QPainter& painter) {
+        drawSheet(painter, size, layout, lightCurveStyle());
+    });
+    CHECK(pdf.startsWith("%PDF-"));
+    CHECK(pdf.trimmed().endsWith("%%EOF"));
+    // ISO 32000-1, 7.7.3.3: MediaBox in points of 1/72 inch. 800 × 320 pixels are 600 × 240 points.
+    CHECK(pdf.contains("/MediaBox [0 0 600.000000 240.000000]"));
+    CHECK(pdf.count("/Type /Page\n") == 1);
+}
