@@ -42,7 +42,7 @@ QByteArray svgBytes(QSize size, const QString& title, const Drawing& drawing) {
     generator.setOutputDevice(&buffer);
     generator.setSize(size);
     generator.setViewBox(QRect(QPoint(0, 0), size));
-    generator.setTitle(title.toHtmlEscaped()); // written into the file as it is
+    generator.setTitle(title.toHtmlEscaped()); // QSvgGenerator writes it without escaping
     QPainter painter;
     if (!painter.begin(&generator)) return {};
     drawing(painter);

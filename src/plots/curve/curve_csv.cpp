@@ -38,7 +38,7 @@ std::string_view wordOf(Mark mark) {
     return "void";
 }
 
-// No field holds a comma, a quote or a line end, so none needs quoting.
+// No field contains a comma, a quote or a line ending, so none needs quoting.
 void addRow(std::string& csv, const Entry& entry) {
     csv.append(entry.at.text()).append(",").append(entry.at.date().text()).append(",");
     csv.append(wordOf(entry.kind)).append(",").append(entry.tempo.text()).append(",");

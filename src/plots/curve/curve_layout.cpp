@@ -33,7 +33,7 @@ void addGrid(CurveLayout& made, const CurveMapping& mapping, const QFontMetricsF
     const double height = metrics.height();
     for (const double tick : mapping.scale.ticks) {
         const double y = mapping.yOf(tick);
-        // The target's own line says it there.
+        // The target line already shows this number.
         if (std::abs(y - made.target.y1()) > 0.55 * made.textPixels)
             made.grid.emplace_back(made.frame.left(), y, made.frame.right(), y);
         const QString text = numberText(tick);
@@ -54,7 +54,7 @@ CurveLabel dateLabel(const CurveDay& day, const CurveLayout& made, const CurveMa
     return {QRectF(left, made.frame.bottom() + 0.7 * made.textPixels, width, metrics.height()), text};
 }
 
-/// The newest day is always named; the ones before it as far as there is room.
+/// The newest day always gets a label; earlier days get one while there is room.
 void addDays(CurveLayout& made, const CurveSteps& steps, const CurveMapping& mapping, const CurveStyle& style,
              const QFontMetricsF& metrics) {
     const double dayWidth = made.frame.width() / static_cast<double>(steps.days.size());
@@ -84,7 +84,7 @@ bool covers(const CurveLayout& made, const QRectF& box) {
     return false;
 }
 
-/// Above the line at the right if nothing is there, else above at the left, below, or in the middle.
+/// Above the line at the right if that space is free; otherwise above at the left, below, or in the middle.
 void placeTargetLabel(CurveLayout& made, const CurveSteps& steps, const CurveStyle& style,
                       const QFontMetricsF& metrics) {
     const QString text = style.targetWord + QLatin1Char(' ') + numberText(steps.target);

@@ -13,26 +13,26 @@
 
 namespace piolo::plots {
 
-/// Words in their place. No two labels of a layout touch.
+/// A piece of text and its position. No two labels of a layout overlap.
 struct CurveLabel {
     QRectF box;
     QString text;
 };
 
 struct CurveMark {
-    QPointF at; ///< the tip of a miss, the middle of a try
+    QPointF at; ///< the tip of a miss, the centre of a try
     StepMark kind = StepMark::miss;
 };
 
-/// All lengths in device-independent pixels from the picture's top left corner.
+/// All lengths are in device-independent pixels, measured from the picture's top left corner.
 struct CurveLayout {
     double textPixels = 12;
     double markSize = 8;
-    double lineWidth = 2;           ///< finer where runs crowd
+    double lineWidth = 2;           ///< thinner where runs are dense
     QRectF frame;                   ///< where the curve is
-    QPolygonF line;                 ///< at most four points to a pixel column
-    std::vector<CurveMark> marks;   ///< those that would hide each other stand once
-    std::vector<QLineF> grid;       ///< at the round numbers
+    QPolygonF line;                 ///< at most four points per pixel column
+    std::vector<CurveMark> marks;   ///< marks that would hide each other are drawn once
+    std::vector<QLineF> grid;       ///< at round numbers
     std::vector<CurveLabel> tempi;  ///< beside the grid
     std::vector<QLineF> separators; ///< between days
     std::vector<CurveLabel> dates;  ///< below the days, as many as fit
@@ -44,7 +44,7 @@ struct CurveLayout {
 [[nodiscard]] double textPixelsFor(QSizeF size);
 /// The font of a picture, `textPixels` high.
 [[nodiscard]] QFont curveFont(const CurveStyle& style, double textPixels);
-/// Lays out at least one step.
+/// `steps` must contain at least one step.
 [[nodiscard]] CurveLayout layOut(const CurveSteps& steps, QSizeF size, const CurveStyle& style);
 
 } // namespace piolo::plots

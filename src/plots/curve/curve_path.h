@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The line and the marks of a tempo curve, thinned to what the eye can tell apart.
+// The line and the marks of a tempo curve, thinned to what the eye can distinguish.
 #pragma once
 
 #include "plots/curve/curve_layout.h"
 
 namespace piolo::plots {
 
-/// From steps to pixels.
+/// Maps steps to pixels.
 struct CurveMapping {
     QRectF frame;
     CurveScale scale;
@@ -18,10 +18,10 @@ struct CurveMapping {
     }
 };
 
-/// Level at each step's tempo, upright between steps. Where steps are narrower than a pixel, each column
-/// keeps its first, lowest, highest and last.
+/// Horizontal at each step's tempo, vertical between steps. Where steps are narrower than a pixel, each
+/// column keeps only its first, lowest, highest and last point.
 [[nodiscard]] QPolygonF pathOf(const CurveSteps& steps, const CurveMapping& mapping);
-/// A miss stands at the end of its step, a try in the middle of it.
+/// A miss is drawn at the end of its step, a try in the middle of it.
 [[nodiscard]] std::vector<CurveMark> marksOf(const CurveSteps& steps, const CurveMapping& mapping,
                                              double markSize);
 

@@ -62,7 +62,7 @@ std::vector<SeriesPoint> byDays(const PassageRecord& record) {
         addToDay(points.back(), entry, record);
     }
     std::erase_if(points, [](const SeriesPoint& day) { return day.runs == 0; });
-    // Merged logs may bring a day's entries after a later day's.
+    // Merging logs may bring in a day's entries after those of a later day.
     std::stable_sort(points.begin(), points.end(),
                      [](const SeriesPoint& a, const SeriesPoint& b) { return a.x < b.x; });
     return points;

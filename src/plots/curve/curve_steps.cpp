@@ -38,7 +38,7 @@ CurveSteps stepsOf(const PassageRecord& record, const CurveView& view) {
     for (const Entry& entry : record.entries) {
         const Date date = entry.at.date();
         if (!inView(date, view)) continue;
-        // Only the newest entry of all leads to the present standing.
+        // Only the newest entry of all leads to the current standing.
         const bool newest = &entry == &record.entries.back();
         made.last = bpmOf(newest ? record.standing.tempo : entry.after.tempo);
         if (!isStep(entry)) continue;

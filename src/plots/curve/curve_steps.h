@@ -11,7 +11,7 @@
 
 namespace piolo::plots {
 
-/// What stands beside a step.
+/// The mark drawn at a step.
 enum class StepMark : std::uint8_t { none, miss, cleanTry, missedTry };
 
 /// One run or try. Tempi in BPM.
@@ -21,7 +21,7 @@ struct CurveStep {
     double markBpm = 0; ///< the height of the mark: a try's own tempo
 };
 
-/// A day on which something was played: steps first … first + count - 1.
+/// A day with at least one run or try: steps first … first + count - 1.
 struct CurveDay {
     Date date;
     std::size_t first = 0;
@@ -31,11 +31,11 @@ struct CurveDay {
 struct CurveSteps {
     std::vector<CurveStep> steps;
     std::vector<CurveDay> days;
-    double last = 0;   ///< where the tempo stands after the last step
-    double target = 0; ///< of the passage as it is now
+    double last = 0;   ///< the tempo after the last step
+    double target = 0; ///< the passage's current target
 };
 
-/// The steps of the view: void runs left out, tempi set by hand seen in the runs after them.
+/// The steps in the view. Void runs are left out; a manual tempo change shows in the runs after it.
 [[nodiscard]] CurveSteps stepsOf(const PassageRecord& record, const CurveView& view);
 
 } // namespace piolo::plots

@@ -16,9 +16,9 @@ namespace piolo::plots {
 namespace {
 
 constexpr int mostTempi = 7;
-/// Of the picture's width, for the names at the lines' ends.
+/// Share of the picture's width available for the names at the ends of the lines.
 constexpr double mostForNames = 0.3;
-/// So far ahead a due date is shown before anyone asks.
+/// Due dates up to this many days ahead are shown by default.
 constexpr double dueSoonDays = 28;
 
 using Series = std::span<const CurveSeries>;
@@ -107,7 +107,7 @@ SheetLine lineOf(const CurveSeries& series, SheetLayout& made, bool alone) {
     if (seen.first == seen.end) return line;
     line.path = sheetPath(series, seen, made);
     addSheetMarks(series, seen, made, line);
-    // The last seen point may be the one beyond the edge.
+    // The last point in the range may be the one beyond the edge.
     const bool beyond = series.points[seen.end - 1].x > made.view.to && seen.end - seen.first > 1;
     const SeriesPoint& last = series.points[seen.end - (beyond ? 2 : 1)];
     if (last.x >= made.view.from) line.end = made.at(last);
@@ -115,7 +115,7 @@ SheetLine lineOf(const CurveSeries& series, SheetLayout& made, bool alone) {
     return line;
 }
 
-/// One below the other at the right edge, each as near to its line's end as the others let it.
+/// One below the other at the right edge, each as close to the end of its line as the others allow.
 void nameLines(SheetLayout& made, Series series, double width, const QFontMetricsF& metrics) {
     std::vector<std::size_t> order;
     for (std::size_t i = 0; i < made.lines.size(); ++i)

@@ -10,7 +10,7 @@
 
 namespace piolo::plots {
 
-/// The part of the x axis that is seen; from < to. In days since 1970, or in runs from 0.
+/// The visible part of the x axis; from < to. In days since 1970, or in runs counted from 0.
 struct SheetView {
     double from = 0;
     double to = 1;
@@ -19,15 +19,16 @@ struct SheetView {
 
 /// One passage on the sheet.
 struct SheetLine {
-    QPolygonF path;               ///< at most four points to a pixel column
-    std::vector<CurveMark> marks; ///< misses and tries; those that would hide each other stand once
-    std::vector<QPointF> secures; ///< the middles of the diamonds
-    std::optional<QPointF> end;   ///< where the last seen point is
-    CurveLabel label;             ///< the passage's name, beside its line's end; elided when too long
-    QLineF target;                ///< across the sheet for a passage alone, else a stroke at its edge
+    QPolygonF path;               ///< at most four points per pixel column
+    std::vector<CurveMark> marks; ///< misses and tries; marks that would hide each other are drawn once
+    std::vector<QPointF> secures; ///< the centres of the diamonds
+    std::optional<QPointF> end;   ///< the last visible point
+    CurveLabel label;             ///< the passage's name, beside the end of its line; elided if too long
+    QLineF target;                ///< across the sheet for a single passage, otherwise a short line at its
+                                  ///< edge
 };
 
-/// All lengths in device-independent pixels from the picture's top left corner.
+/// All lengths are in device-independent pixels, measured from the picture's top left corner.
 struct SheetLayout {
     double textPixels = 12;
     double markSize = 8;
@@ -40,14 +41,15 @@ struct SheetLayout {
     std::vector<CurveLabel> places; ///< dates or run numbers below the frame
     std::vector<QLineF> dues;
     std::vector<CurveLabel> dueLabels;
-    CurveLabel targetLabel; ///< of a passage alone
+    CurveLabel targetLabel; ///< for a single passage only
 
     [[nodiscard]] QPointF at(const SeriesPoint& point) const;
 };
 
-/// Everything there is: from the first point to the last, and by days on to `today` and to dates due soon.
+/// The whole range: from the first point to the last and, by days, on to `today` and to due dates in the near
+/// future.
 [[nodiscard]] SheetView wholeView(std::span<const CurveSeries> series, Date today);
-/// Lays out what is seen in the view; reads no point outside it but one on either side.
+/// Lays out what is visible in the view. Reads no points outside it except one on either side.
 [[nodiscard]] SheetLayout layOutSheet(std::span<const CurveSeries> series, const SheetView& view, QSizeF size,
                                       const CurveStyle& style);
 
@@ -57,7 +59,7 @@ struct SheetPlace {
     std::size_t point = 0;
     bool operator==(const SheetPlace&) const = default;
 };
-/// The seen point nearest to `where`, at most `reach` pixels away from it to the left or right.
+/// The visible point nearest to `where`, at most `reach` pixels to the left or right of it.
 [[nodiscard]] std::optional<SheetPlace> pointNear(std::span<const CurveSeries> series,
                                                   const SheetLayout& layout, QPointF where, double reach);
 

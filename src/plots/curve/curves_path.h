@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One of several tempo curves in its place: its line and its marks, thinned to what the eye can tell apart.
+// One of several tempo curves in pixels: its line and its marks, thinned to what the eye can distinguish.
 #pragma once
 
 #include "plots/curve/curves_layout.h"
 
 namespace piolo::plots {
 
-/// By days from point to point; by runs level at each run's tempo, upright between runs. Where points are
-/// closer than a pixel each column keeps its first, lowest, highest and last.
+/// By days, straight from point to point; by runs, horizontal at each run's tempo and vertical between runs.
+/// Where points are closer than a pixel, each column keeps only its first, lowest, highest and last point.
 [[nodiscard]] QPolygonF sheetPath(const CurveSeries& series, PointRange seen, const SheetLayout& layout);
-/// Misses, tries and secures of the points inside the frame, into `line`.
+/// Adds the misses, tries and secure points inside the frame to `line`.
 void addSheetMarks(const CurveSeries& series, PointRange seen, const SheetLayout& layout, SheetLine& line);
 
 } // namespace piolo::plots

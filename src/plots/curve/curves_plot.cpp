@@ -14,7 +14,7 @@ namespace {
 
 struct Dash {
     std::array<qreal, 4> lengths{};
-    qsizetype count = 0; ///< 0: a whole line
+    qsizetype count = 0; ///< 0: solid
 };
 constexpr std::array dashes{
     Dash{{}, 0}, Dash{{5, 2.5}, 2}, Dash{{1, 1.8}, 2}, Dash{{6, 2, 1, 2}, 4}, Dash{{2.5, 1.5}, 2},
@@ -41,7 +41,7 @@ QColor withAlpha(QColor colour, double alpha) {
 }
 
 void drawLabel(QPainter& painter, const CurveLabel& label, int flags = Qt::AlignCenter) {
-    // A box a little wider than its text: rounding must not break the line.
+    // The box is slightly wider than its text, so that rounding does not wrap the line.
     painter.drawText(label.box.adjusted(-2, 0, 2, 0), flags, label.text);
 }
 

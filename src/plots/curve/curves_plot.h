@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Tempo curves of several passages in one picture: the same on the screen, in a file, and in print.
+// Tempo curves of several passages in one picture: the same on the screen, in a file and in print.
 #pragma once
 
 #include "plots/curve/curves_layout.h"
@@ -9,9 +9,9 @@ class QPainter;
 
 namespace piolo::plots {
 
-/// Draws the sheet into 0,0 … size: each line in a dash of its own with its name at its end, a triangle at a
-/// miss, a diamond where the target is secure, targets and due dates dashed. `pointed` gets a ring. Needs a
-/// QGuiApplication for its text; the same input gives the same picture.
+/// Draws the sheet into 0,0 … size. Each line has its own dash pattern and its name at its end; a triangle is
+/// a miss, a diamond means secure, targets and due dates are dashed. `pointed` gets a ring. Text needs a
+/// QGuiApplication. The same input gives the same picture.
 void drawSheet(QPainter& painter, QSizeF size, const SheetLayout& layout, const CurveStyle& style,
                std::optional<QPointF> pointed = std::nullopt);
 

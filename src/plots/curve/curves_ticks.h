@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The round numbers and dates below several curves.
+// The round numbers or dates below several curves.
 #pragma once
 
 #include "plots/curve/curve_series.h"
@@ -15,8 +15,9 @@ struct PlaceTick {
     QString text;
 };
 
-/// At most `most` (2 or more) of them inside from … to. By days: dates a round number of days apart, counted
-/// back from the last; years are told when more than one is seen. By runs: round numbers, the first run is 1.
+/// At most `most` (2 or more) ticks inside from … to. By days: dates a round number of days apart, counted
+/// back from the last; they show the year if more than one year is visible. By runs: round numbers; the first
+/// run is 1.
 [[nodiscard]] std::vector<PlaceTick> placeTicks(CurveBy by, double from, double to, int most,
                                                 const QLocale& locale);
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What thins a curve to what the eye can tell apart: the points of one pixel column, and places taken by
-// marks.
+// Thins a curve to what the eye can distinguish: the points of one pixel column, and the cells that already
+// hold a mark.
 #pragma once
 
 #include <QPolygonF>
@@ -12,7 +12,7 @@
 
 namespace piolo::plots {
 
-/// The points of one pixel column: its first, lowest, highest and last are kept.
+/// The points of one pixel column. Only the first, lowest, highest and last are kept.
 struct PixelColumn {
     double x = 0;
     double first = 0, low = 0, high = 0, last = 0;
@@ -31,11 +31,11 @@ struct PixelColumn {
     }
 };
 
-/// Which cells have a mark already; marks nearer than 0.7 of their size hide each other.
+/// Which cells already hold a mark. Marks closer than 0.7 of their size hide each other.
 class MarkCells {
 public:
     explicit MarkCells(double markSize) : cell_(0.7 * markSize) {}
-    /// False when the cell at that place was taken before.
+    /// False if the cell at that position was already taken.
     bool take(QPointF at) {
         const auto cellOf = [this](double place) { return static_cast<int>(std::floor(place / cell_)); };
         return cells_.insert({cellOf(at.x()), cellOf(at.y())}).second;

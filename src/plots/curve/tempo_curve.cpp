@@ -42,7 +42,7 @@ void drawEmpty(QPainter& painter, QSizeF size, const CurveStyle& style) {
 }
 
 void drawLabel(QPainter& painter, const CurveLabel& label) {
-    // A box a little wider than its text: rounding must not break the line.
+    // The box is slightly wider than its text, so that rounding does not wrap the line.
     painter.drawText(label.box.adjusted(-2, 0, 2, 0), static_cast<int>(Qt::AlignCenter), label.text);
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A passage's tempo curve: the same picture on the screen, in a file, and in print.
+// A passage's tempo curve: the same picture on the screen, in a file and in print.
 #pragma once
 
 #include "core/history/notebook.h"
@@ -14,30 +14,30 @@ class QPainter;
 
 namespace piolo::plots {
 
-/// Colours and words of a plot; the words come from outside, translated.
+/// Colours and texts of a plot. The caller supplies the texts, translated.
 struct CurveStyle {
     QColor paper, ink, faint, line, miss, clean;
     QFont font;
     QString targetWord;            ///< "target"
     QString dueWord;               ///< "due"
-    QString emptyWords;            ///< shown when there is nothing to draw yet
-    QLocale locale = QLocale::c(); ///< of the dates under the curve
+    QString emptyWords;            ///< shown if there is nothing to draw yet
+    QLocale locale = QLocale::c(); ///< for the dates under the curve
 };
-/// Ink on paper, with English words. A transparent `paper` leaves the ground as it is.
+/// Ink on paper, with English texts. A transparent `paper` leaves the background unchanged.
 [[nodiscard]] CurveStyle lightCurveStyle();
 /// The same in light ink on dark paper.
 [[nodiscard]] CurveStyle darkCurveStyle();
 
-/// What is drawn: a passage's entries of the last `days` up to `today` (0 days: all).
+/// What to draw: a passage's entries of the last `days` days up to `today` (0 days: all entries).
 struct CurveView {
     Date today;
     int days = 14;
 };
 
-/// Draws the curve into 0,0 … size (device-independent pixels): steps over played days, run by run, thinned
-/// to pixel columns; a triangle (not colour alone) at a miss; the target as a dashed line with its number;
-/// days told apart. A try is an open circle, or an open triangle when missed. Void runs are not drawn. Needs
-/// a QGuiApplication for its text; the same input gives the same picture.
+/// Draws the curve into 0,0 … size (device-independent pixels): run by run, grouped by day, thinned to pixel
+/// columns, with separators between days. A miss is a triangle, so that colour is not the only cue; a try is
+/// an open circle, or an open triangle if missed; the target is a dashed line with its number. Void runs are
+/// not drawn. Text needs a QGuiApplication. The same input gives the same picture.
 void drawTempoCurve(QPainter& painter, QSizeF size, const PassageRecord& record, const CurveView& view,
                     const CurveStyle& style);
 

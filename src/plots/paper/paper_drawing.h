@@ -18,14 +18,15 @@ struct PaperSheet {
     QFont font;
 };
 
-/// An SVG or PNG holds at most so many pages, one below the other.
+/// The most pages that an SVG or PNG holds, one below the other.
 inline constexpr std::size_t mostPagesInPicture = 10;
 
-/// Draws one page of the layout into 0,0 … its size. Needs a QGuiApplication for its text. Titles and lines
-/// that are too long are elided.
+/// Draws one page of the layout into 0,0 … its size. Titles and lines that are too long are elided. Text
+/// needs a QGuiApplication.
 void drawPaperPage(QPainter& painter, const PaperSheet& sheet, const PaperLayout& layout, std::size_t page);
 
-// The bytes of a file. Empty when nothing could be drawn; pictures also when there are too many pages.
+// The bytes of a file. Empty if nothing could be drawn; SVG and PNG are also empty if there are too many
+// pages.
 
 [[nodiscard]] QByteArray paperPdf(const PaperSheet& sheet);
 [[nodiscard]] QByteArray paperSvg(const PaperSheet& sheet);

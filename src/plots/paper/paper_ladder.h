@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a practice sheet on paper says of one passage, and the words around it, translated elsewhere.
+// The text of a practice sheet on paper: one passage's ladder, and the words around it. The caller translates
+// them.
 #pragma once
 
 #include <QString>
@@ -20,7 +21,7 @@ struct PaperLadder {
     QString title;
     QStringList lines; ///< below the title, at most four: piece and bars, tempi, the rule
     std::vector<PaperRungText> rungs;
-    int circles = 5; ///< to a rung, 1…100
+    int circles = 5; ///< per rung, 1…100
 };
 
 struct PaperWords {
@@ -28,7 +29,7 @@ struct PaperWords {
     QString misses;    ///< "misses"
     QString target;    ///< "target"
     QString notes;     ///< "Notes"
-    QString howTo;     ///< how the sheet is filled in
+    QString howTo;     ///< how to fill in the sheet
     QString continued; ///< "%1, continued"
     QString page;      ///< "page %1 of %2"
 };

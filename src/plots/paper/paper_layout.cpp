@@ -16,7 +16,7 @@ constexpr double notesHeight = 84;
 constexpr double blockGap = 20;
 constexpr double columnGap = 24;
 constexpr double tempoWidth = 78;
-constexpr double circle = 22; // 6 mm: to be ticked in pencil
+constexpr double circle = 22; // 6 mm: large enough to tick in pencil
 constexpr double circlePitch = 27;
 constexpr double linePitch = 30;
 constexpr double rowPadding = 10;
@@ -24,7 +24,7 @@ constexpr double leastMisses = 84;
 constexpr double cellGap = 12;
 constexpr std::size_t rungsInOneColumn = 8;
 
-/// How the rungs of one ladder are set on pages of that width.
+/// How the rungs of one ladder are arranged on pages of that width.
 struct Setting {
     std::size_t columns = 1;
     double columnWidth = 0;
@@ -42,7 +42,7 @@ Setting settingOf(const PaperLadder& ladder, double width) {
     const double room = made.columnWidth - tempoWidth - cellGap - leastMisses;
     made.circlesToLine = std::max(1, static_cast<int>(room / circlePitch));
     const int lines = (ladder.circles + made.circlesToLine - 1) / made.circlesToLine;
-    // How it is filled in stands below its own lines.
+    // The instructions for filling in the sheet go below the passage's own lines.
     made.headingHeight =
         titleHeight + (static_cast<double>(ladder.lines.size()) + 1) * lineHeight + headingGap;
     made.rowHeight = std::max(1, lines) * linePitch + rowPadding;
@@ -64,7 +64,7 @@ PaperRow rowOf(std::size_t rung, const QRectF& box, int circles, const Setting& 
     return row;
 }
 
-/// Sets ladders on pages, from the top down.
+/// Puts ladders on pages from the top down.
 class Press {
 public:
     explicit Press(PaperSize paper) {
@@ -93,7 +93,7 @@ private:
     }
     [[nodiscard]] double room() const { return made_.pages.empty() ? 0 : made_.content.bottom() - top_; }
     void turnPage() {
-        // A page on which nothing stands yet is as good as a new one.
+        // A page that is still empty will do.
         if (!made_.pages.empty() && made_.pages.back().blocks.empty()) return;
         made_.pages.emplace_back();
         top_ = made_.content.top();

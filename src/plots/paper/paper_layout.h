@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where everything on the pages of a practice sheet goes, before anything is drawn.
+// Where everything goes on the pages of a practice sheet, before anything is drawn.
 #pragma once
 
 #include "plots/paper/paper_ladder.h"
@@ -11,7 +11,7 @@
 
 namespace piolo::plots {
 
-/// One rung's line. Circles stand in lines of at most `PaperBlock::circlesToLine`.
+/// One rung. Its circles fill lines of at most `PaperBlock::circlesToLine`.
 struct PaperRow {
     std::size_t rung = 0;
     QRectF box;
@@ -20,13 +20,13 @@ struct PaperRow {
     QRectF misses;
 };
 
-/// A passage, or as much of it as a page holds.
+/// A passage, or as much of it as fits on a page.
 struct PaperBlock {
     std::size_t ladder = 0;
-    bool continued = false; ///< its first rungs are on a page before
+    bool continued = false; ///< its first rungs are on an earlier page
     QRectF heading;
     std::vector<QRectF> columns; ///< of rungs, from left to right
-    std::vector<PaperRow> rows;  ///< lowest rung first; in each column the lowest is at the bottom
+    std::vector<PaperRow> rows;  ///< lowest rung first; within a column, the lowest is at the bottom
     QRectF notes;
 };
 
@@ -35,14 +35,14 @@ struct PaperPage {
 };
 
 struct PaperLayout {
-    QSize size; ///< of a page, 96 device-independent pixels to the inch
+    QSize size; ///< of a page; 96 device-independent pixels per inch
     QRectF content;
     std::vector<PaperPage> pages;
 };
 
 /// 210 × 297 mm, or 8½ × 11 inches.
 [[nodiscard]] QSize pixelsOf(PaperSize paper);
-/// Short ladders share a page; a long one goes on in columns, then on the next page. Needs no font.
+/// Short ladders share a page; a long one continues in more columns, then on the next page. Needs no font.
 [[nodiscard]] PaperLayout layOutPaper(std::span<const PaperLadder> ladders, PaperSize paper);
 
 } // namespace piolo::plots

@@ -10,7 +10,7 @@ namespace piolo::plots {
 
 namespace {
 
-constexpr double tieBelow = 0.62; // of a head's middle: clear of the head
+constexpr double tieBelow = 0.62; // from a head's middle, so that the tie clears the head
 constexpr double offMiddle = 0.35;
 constexpr double slurGap = 0.45;
 constexpr double shortSlur = 0.9; // how far the flattest slur rises
@@ -20,7 +20,7 @@ double pointOf(double a, double b, double c, double d, double t) {
     return u * u * u * a + 3 * u * u * t * b + 3 * u * t * t * c + t * t * t * d;
 }
 
-/// `side`: -1 above, 1 below. A curve as high as `rise` at its pulling points.
+/// `side`: -1 above, 1 below. The curve's control points rise `rise` above its ends.
 StaffArc arcOf(StaffPart part, QPointF from, QPointF to, double rise, int side) {
     const QPointF along = to - from;
     const QPointF out(0, side * rise);
@@ -42,7 +42,7 @@ void keep(StaffDraft& draft, const StaffArc& arc) {
     draft.system.arcs.push_back(arc);
 }
 
-/// Of one head: away from the stem; in a chord the upper half up, the lower half down.
+/// For one head: away from the stem; in a chord, the upper half curves up and the lower half down.
 int tieSide(const StaffColumn& column, std::size_t head) {
     if (column.heads.size() < 2) return column.stemUp ? 1 : -1;
     return 2 * head < column.heads.size() ? 1 : -1;
@@ -54,8 +54,8 @@ std::optional<std::size_t> headOf(const StaffColumn& column, std::size_t note) {
     return std::nullopt;
 }
 
-/// Where a tie leaves a head or comes to it: between two single heads it hangs below or above them, between
-/// chords it lies in the gap.
+/// Where a tie leaves or reaches a head: between single heads it hangs below or above them, between chords it
+/// lies in the gap.
 struct TieEnd {
     double x = 0;
     double y = 0;
@@ -77,7 +77,7 @@ void addTie(StaffDraft& draft, const TieEnd& from, const TieEnd& to, int side) {
     keep(draft, arcOf(StaffPart::tie, {from.x, from.y}, {to.x, to.y}, rise, side));
 }
 
-/// From the event before, or from the system's beginning.
+/// From the previous event, or from the beginning of the system.
 void tieTo(StaffDraft& draft, std::size_t event, std::size_t note) {
     const auto from = tiedFrom(draft.scene.music, draft.scene.rhythm, event, note);
     const auto head = headOf(draft.column(event), note);
@@ -92,7 +92,7 @@ void tieTo(StaffDraft& draft, std::size_t event, std::size_t note) {
            to, side);
 }
 
-/// What goes on in the next system.
+/// A tie that continues in the next system.
 void tieOut(StaffDraft& draft, std::size_t event) {
     if (event >= draft.scene.rhythm.events.size()) return;
     const StaffColumn& column = draft.column(event - 1);
@@ -111,7 +111,7 @@ struct Slur {
     std::size_t to = 0;
 };
 
-/// The slurs of the whole music, by events. A slur that never ends, or never began, is not drawn.
+/// The slurs of the whole music, by events. A slur without an end or a beginning is not drawn.
 std::vector<Slur> slursOf(const StaffScene& scene) {
     std::vector<Slur> slurs;
     std::vector<std::size_t> open;
@@ -132,7 +132,7 @@ std::vector<Slur> slursOf(const StaffScene& scene) {
     return slurs;
 }
 
-/// Below when all stems point up.
+/// Below if all stems point up.
 int slurSide(const StaffDraft& draft, const Slur& slur) {
     for (std::size_t i = slur.from; i <= slur.to; ++i)
         if (!draft.event(i).isRest() && !draft.column(i).stemUp) return -1;
@@ -170,7 +170,8 @@ void addSlur(StaffDraft& draft, const Slur& slur) {
     if (!ends) to.setX(draft.right);
     double rise = std::min(2.5, shortSlur + 0.05 * (to.x() - from.x()));
     StaffArc arc = arcOf(StaffPart::slur, from, to, rise, side);
-    // A slur over a wide stretch may have to begin higher, too: only so much bend looks like a slur.
+    // If a slur spans a wide stretch, its ends may have to rise too: beyond a certain bend it no longer looks
+    // like a slur.
     for (int i = 0; i < 60 && !isClear(draft, arc, side); ++i) {
         rise += 0.25;
         if (rise > 4) {

@@ -10,11 +10,11 @@ namespace piolo::plots {
 
 namespace {
 
-constexpr double gap = 0.45;      // between the signs of two moments
-constexpr double tieGap = 1.2;    // so that a tie can be seen
+constexpr double gap = 0.45;      // between the signs of two consecutive moments
+constexpr double tieGap = 1.2;    // so that a tie is visible
 constexpr double lead = 0.7;      // after a bar line
-constexpr double tail = 0.7;      // before one
-constexpr double finalTail = 1.6; // before the thick one
+constexpr double tail = 0.7;      // before a bar line
+constexpr double finalTail = 1.6; // before the final bar line
 constexpr double wholeRest = 4;   // a bar without notes
 
 std::vector<StaffBreak> filled(const std::vector<double>& widths, double firstHead, double head,
@@ -42,7 +42,8 @@ StaffSpacing::StaffSpacing(const StaffMusic& music, const StaffRhythm& rhythm,
             tied_[i] = tied_[i] || tiedFrom(music, rhythm, i, note).has_value();
 }
 
-/// Twice as long takes about half as much room again (common practice), so that even notes stand evenly.
+/// Doubling the duration adds about half as much room again (common practice), so that even notes are evenly
+/// spaced.
 double StaffSpacing::wished(std::size_t event, double stretch) const {
     const StaffEvent& of = rhythm_.events[event];
     if (of.wholeBar) return std::max(wholeRest, stretch);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How much room bars take, and where a staff is broken.
+// How much room bars take, and where to break a staff into systems.
 #pragma once
 
 #include "plots/staff/staff_columns.h"
@@ -9,20 +9,20 @@
 
 namespace piolo::plots {
 
-/// Distances in staff spaces; `stretch`: what a quarter note is given, 0 for the least that keeps signs
-/// apart.
+/// Distances in staff spaces. `stretch` is the room given to a quarter note; 0 gives the least that keeps
+/// signs apart.
 class StaffSpacing {
 public:
-    /// A quarter note's usual room.
+    /// The usual room for a quarter note.
     static constexpr double usual = 3.4;
-    /// No system that stands alone is pulled wider than this, and none of several than that; it then ends
+    /// The widest stretch of a single system, and of one of several. A system that this does not fill ends
     /// before the edge.
     static constexpr double mostAlone = 9;
     static constexpr double most = 18;
 
     StaffSpacing(const StaffMusic& music, const StaffRhythm& rhythm, const std::vector<StaffColumn>& columns);
 
-    /// Where the bar's columns stand (their x = 0), counted from the bar's left edge.
+    /// The positions of the bar's columns (their x = 0), measured from the bar's left edge.
     [[nodiscard]] std::vector<double> columnsIn(std::size_t bar, double stretch) const;
     [[nodiscard]] double widthOf(std::size_t bar, double stretch) const;
 
@@ -32,7 +32,7 @@ private:
     const StaffRhythm& rhythm_;
     const std::vector<StaffColumn>& columns_;
     bool endsHere_;
-    std::vector<bool> tied_; ///< to the event before
+    std::vector<bool> tied_; ///< to the previous event
 };
 
 /// The bars of a system: first … end.
@@ -40,8 +40,8 @@ struct StaffBreak {
     std::size_t first = 0;
     std::size_t end = 0;
 };
-/// As few systems as hold bars of those widths, and then as even as that number allows. `firstHead` and
-/// `head`: what clef and signature take in the first system and in the others.
+/// As few systems as can hold bars of those widths, then as even as that number allows. `firstHead` and
+/// `head` are the room that clef and signature take in the first system and in the others.
 [[nodiscard]] std::vector<StaffBreak> breaksOf(const std::vector<double>& widths, double firstHead,
                                                double head, double width);
 

@@ -29,14 +29,14 @@ StaffGlyph restOf(NoteValue value) {
     return static_cast<StaffGlyph>(static_cast<int>(StaffGlyph::wholeRest) + value.flags);
 }
 
-/// Down when the outermost head is above the middle line, or as far above as below.
+/// Down if the outermost head is above the middle line, or if the heads extend as far above it as below.
 bool pointsUp(int lowest, int highest) { return 4 - lowest > highest - 4; }
 
-/// Heads a step apart stand on either side of the stem.
+/// Heads a step apart go on opposite sides of the stem.
 void spreadHeads(StaffColumn& column) {
     const double side = (column.stemUp ? 1 : -1) * (column.headWidth - stemWidth);
     const auto place = [&](auto from, auto to) {
-        std::vector<int> last; // in each place beside each other, the position taken last
+        std::vector<int> last; // the last position taken in each column of heads
         for (auto head = from; head != to; ++head) {
             std::size_t at = 0;
             while (at < last.size() && std::abs(head->position - last[at]) < 2) ++at;
@@ -65,7 +65,7 @@ double headsRight(const StaffColumn& column) {
     return right;
 }
 
-/// Each as near to the heads as the others let it, the highest first.
+/// The highest first, each as close to the heads as the others allow.
 void placeAccidentals(StaffColumn& column, const StaffGlyphs& glyphs) {
     const bool ledger = std::any_of(column.heads.begin(), column.heads.end(), hasLedger);
     const double edge = headsLeft(column) - (ledger ? ledgerReach + 0.1 : accidentalGap);

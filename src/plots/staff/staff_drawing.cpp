@@ -92,7 +92,7 @@ void drawSystem(QPainter& painter, const StaffSystem& system, const StaffGlyphs&
     if (marks.note) markNote(painter, system, *marks.note, style);
 }
 
-/// The same as the curves'.
+/// The same colours as the curves.
 StaffStyle inksOf(const CurveStyle& curve) { return {curve.paper, curve.ink, curve.faint, curve.line}; }
 
 class Scaled {

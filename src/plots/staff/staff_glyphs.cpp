@@ -13,12 +13,12 @@ namespace piolo::plots {
 
 namespace {
 
-/// Where the font's own y = 0 lies, seen from the sign's y = 0 here.
+/// Where the font's own y = 0 is, as seen from the y = 0 used here.
 enum class Anchor { space, middleLine, second, fourth, top, middle };
 
 struct FontSign {
     StaffGlyph glyph;
-    char32_t letter; // Unicode's block of musical symbols
+    char32_t letter; // in Unicode's Musical Symbols block
     Anchor anchor;
 };
 
@@ -47,15 +47,14 @@ constexpr FontSign fontSigns[] = {
     {StaffGlyph::accent, 0x1D17B, Anchor::middle},
 };
 
-/// The font's staff, as its sign for five lines shows: the lowest line's middle, and a space.
+/// The font's staff, measured from its five-line staff sign: the middle of the lowest line, and a space.
 struct FontStaff {
     double lowest = 0;
     double space = 1;
 };
 
 FontStaff staffOf(const QRectF& fiveLines) {
-    constexpr double thickness =
-        0.12; // of a space: four spaces and one line's thickness are the sign's height
+    constexpr double thickness = 0.12; // of a space: the sign is four spaces and one line thickness high
     const double space = fiveLines.height() / (4 + thickness);
     return {fiveLines.bottom() - thickness * space / 2, space};
 }
@@ -109,7 +108,7 @@ void StaffGlyphs::take(StaffGlyph glyph, const QPainterPath& path) {
     boxes_[index(glyph)] = box.translated(-box.left(), 0);
 }
 
-/// A font that lacks one of the signs is not used at all: shapes of two hands do not go together.
+/// A font that lacks any of the signs is not used at all: shapes from two designs do not go together.
 void StaffGlyphs::takeFont() {
     QFont wanted(QLatin1String(family), -1);
     wanted.setStyleStrategy(QFont::NoFontMerging);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The signs of music as outlines, so that a picture needs no font where it is looked at.
+// The signs of music notation as outlines, so that a picture does not depend on the fonts where it is viewed.
 #pragma once
 
 #include <QPainterPath>
@@ -31,7 +31,7 @@ enum class StaffGlyph : std::uint8_t {
     thirtySecondRest,
     sixtyFourthRest,
     hundredTwentyEighthRest,
-    eighthFlag, ///< at an upward stem's end; turned over at a downward one's
+    eighthFlag, ///< at the end of an upward stem; flipped for a downward one
     sixteenthFlag,
     thirtySecondFlag,
     sixtyFourthFlag,
@@ -41,15 +41,16 @@ enum class StaffGlyph : std::uint8_t {
 };
 inline constexpr std::size_t staffGlyphs = 25;
 
-/// Lengths in staff spaces, y downward. Each sign begins at x = 0; its y = 0 is the middle of a head, an
-/// accidental's note, the middle line for rests, the line that a clef names, a flag's end of the stem.
+/// Lengths in staff spaces, y downward. Each sign begins at x = 0. Its y = 0 is the middle of a head, the
+/// middle of an accidental's note, the middle line for rests, the line that a clef names, or the stem end of
+/// a flag.
 class StaffGlyphs {
 public:
-    /// From the music font when it is installed, else simple shapes of our own. Needs a QGuiApplication.
+    /// Uses the music font if it is installed, otherwise simple shapes of our own. Needs a QGuiApplication.
     StaffGlyphs();
-    /// Our own shapes, whatever is installed.
+    /// Our own shapes, whether or not the font is installed.
     [[nodiscard]] static StaffGlyphs ownShapes();
-    /// Those that every staff is drawn with; made once. Window's thread.
+    /// The glyphs for every staff, made once. Window thread.
     [[nodiscard]] static const StaffGlyphs& usual();
 
     /// Debian's package fonts-oflb-euterpe.
@@ -59,7 +60,7 @@ public:
     [[nodiscard]] const QPainterPath& path(StaffGlyph glyph) const { return paths_[index(glyph)]; }
     [[nodiscard]] QRectF box(StaffGlyph glyph) const { return boxes_[index(glyph)]; }
     [[nodiscard]] double width(StaffGlyph glyph) const { return box(glyph).width(); }
-    /// Digits and letters, `height` tall, from x = 0 on the line y = 0.
+    /// Outlines of digits and letters, `height` tall, from x = 0 on the line y = 0.
     [[nodiscard]] static QPainterPath text(const QString& text, double height);
 
 private:

@@ -11,7 +11,7 @@ namespace piolo::plots {
 namespace {
 
 constexpr double margin = StaffLayout::margin;
-constexpr double betweenSystems = 2; // what stands lowest in one, and highest in the next
+constexpr double betweenSystems = 2; // between the lowest sign of one system and the highest of the next
 constexpr double lineWidth = 0.12;
 constexpr double barLineWidth = 0.16;
 constexpr double thickWidth = 0.5;
@@ -23,7 +23,7 @@ void addBarLine(StaffDraft& draft, double x, double width) {
     draft.add(StaffStroke{StaffPart::barLine, QLineF(x, 0, x, 4), width, noEvent});
 }
 
-/// The last bar is drawn as far as its notes go: a landing note is not filled up with rests.
+/// The last bar is drawn only as far as its notes go: a landing note is not filled up with rests.
 bool isOpen(const StaffRhythm& rhythm) {
     if (rhythm.events.empty()) return false;
     const StaffEvent& last = rhythm.events.back();
@@ -59,7 +59,7 @@ private:
         return all;
     }
 
-    /// What fills the width, or as much as looks well.
+    /// The stretch that fills the width, or the largest that looks good.
     [[nodiscard]] double stretchFor(const StaffBreak& bars, double room, double high) const {
         double low = 0;
         if (sum(bars, high) <= room) return high;
@@ -116,7 +116,7 @@ private:
     StaffDraft draft_;
 };
 
-/// The least width, in spaces, in which every bar can stand in a system of its own.
+/// The least width, in spaces, at which every bar fits in a system of its own.
 double leastWidth(const StaffScene& scene, const StaffSpacing& spacing) {
     double most = 0;
     for (std::size_t bar = 0; bar < scene.rhythm.bars.size(); ++bar)
@@ -124,7 +124,7 @@ double leastWidth(const StaffScene& scene, const StaffSpacing& spacing) {
     return most + 2 * margin + 0.01;
 }
 
-/// The next system's widest: the last is not pulled apart beside those before it.
+/// The widest stretch of the next system; the last one is only a little wider than the one before it.
 double mostFor(const StaffLayout& before, bool last) {
     if (!last) return StaffSpacing::most;
     return before.systems.empty() ? StaffSpacing::mostAlone : 1.25 * before.systems.back().stretch;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where every sign of a passage stands, before anything is drawn.
+// Where every sign of a passage goes, before anything is drawn.
 #pragma once
 
 #include "plots/staff/staff_glyphs.h"
@@ -63,15 +63,15 @@ struct StaffStroke {
 
     [[nodiscard]] QRectF box() const;
 };
-/// One beam of however many a group has.
+/// One beam; a group may have several.
 struct StaffBeamShape {
     QPolygonF shape;
     std::size_t beam = 0; ///< of the rhythm
 };
-/// A tie or slur: a cubic curve, thicker in its middle.
+/// A tie or slur: a cubic curve, thicker in the middle.
 struct StaffArc {
     StaffPart part = StaffPart::tie;
-    QPointF from, over, back, to; ///< the ends, and the two points that pull it
+    QPointF from, over, back, to; ///< the ends, and the two control points
 };
 struct StaffBarPlace {
     std::size_t bar = 0; ///< of the rhythm
@@ -79,11 +79,11 @@ struct StaffBarPlace {
     double right = 0;
 };
 
-/// y = 0 is the highest line of the staff, 4 the lowest; x = 0 where its lines begin.
+/// y = 0 is the highest line of the staff, 4 the lowest; its lines begin at x = 0.
 struct StaffSystem {
-    double staffTop = 0; ///< where y = 0 lies in the picture; x = 0 lies at StaffLayout::margin
-    QRectF extent;       ///< of everything in it
-    double stretch = 0;  ///< the room that a quarter note has in it
+    double staffTop = 0; ///< the picture's y for y = 0; x = 0 is at StaffLayout::margin
+    QRectF extent;       ///< of everything in the system
+    double stretch = 0;  ///< the room given to a quarter note
     std::vector<StaffBarPlace> bars;
     std::vector<StaffSign> signs;
     std::vector<StaffWord> words;
@@ -92,26 +92,26 @@ struct StaffSystem {
     std::vector<StaffArc> arcs;
 };
 
-/// All lengths in staff spaces but `space` itself.
+/// All lengths are in staff spaces except `space` itself.
 struct StaffLayout {
     static constexpr double margin = 0.5; ///< around the whole picture
 
-    double space = 8; ///< device-independent pixels to a staff space
+    double space = 8; ///< device-independent pixels per staff space
     double width = 0;
     double height = 0;
     StaffRhythm rhythm;
     std::vector<StaffSystem> systems;
 
-    /// The system and bar in which that bar of the rhythm stands.
+    /// The system that contains this bar of the rhythm.
     [[nodiscard]] std::size_t systemOf(std::size_t bar) const;
-    /// How much wider the same notes stand in one system than in another: 1 when all are alike.
+    /// How much wider the same notes are in one system than in another; 1 if all systems are alike.
     [[nodiscard]] double unevenness() const;
-    /// Where a note's first head stands; nothing for a note that is not drawn.
+    /// The system and box of a note's first head; nothing if the note is not drawn.
     [[nodiscard]] std::optional<std::pair<std::size_t, QRectF>> headOf(std::size_t note) const;
 };
 
-/// Breaks the music into systems of `width` pixels with staff spaces of `space` pixels, or of fewer where one
-/// bar alone would not fit. As many bars to a system as stand well in it; each is filled to its width.
+/// Breaks the music into systems of `width` pixels with staff spaces of `space` pixels, or smaller if even a
+/// single bar would not fit. Each system holds as many bars as look good in it and is stretched to its width.
 [[nodiscard]] StaffLayout layOutStaff(const StaffMusic& music, double width, double space,
                                       const StaffGlyphs& glyphs);
 

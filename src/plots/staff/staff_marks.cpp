@@ -25,7 +25,7 @@ NoteArticulation articulationOf(const StaffDraft& draft, std::size_t index) {
     return all;
 }
 
-/// Marks stand on the side of the heads: one after the other outward, in spaces, the accent outside the
+/// Marks go on the side of the heads, one after the other outward, in spaces; the accent is outside the
 /// staff.
 class MarkColumn {
 public:
@@ -62,7 +62,7 @@ public:
 
 private:
     [[nodiscard]] double middle() const { return draft_.middleOf(event_); }
-    /// The next space outward that the head, or the mark before, leaves free: never on a line.
+    /// The next free space outward from the head or the previous mark, never on a line.
     double nextPlace() {
         const int step = down_ ? -1 : 1;
         position_ += position_ % 2 == 0 ? 3 * step : 2 * step;
@@ -102,7 +102,7 @@ void addNumber(StaffDraft& draft, const StaffTuplet& tuplet, double middle, doub
                         QRectF(middle - width / 2, top, width, tupletHeight)});
 }
 
-/// Beside the beam's middle.
+/// Beside the middle of the beam.
 void addBesideBeam(StaffDraft& draft, const StaffTuplet& tuplet, const TupletPlace& place) {
     const double left = draft.xOf(tuplet.first) + draft.column(tuplet.first).stemX();
     const double right = draft.xOf(tuplet.last) + draft.column(tuplet.last).stemX();

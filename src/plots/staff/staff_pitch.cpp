@@ -19,7 +19,7 @@ int staffPosition(WrittenPitch pitch, Clef clef) noexcept {
 }
 
 std::vector<int> signaturePositions(int fifths, Clef clef) {
-    // Common practice; tests/plots holds it beside LilyPond's.
+    // Common practice; tests/plots compares it with LilyPond's.
     constexpr std::array sharps{8, 5, 9, 6, 3, 7, 4};
     constexpr std::array flats{4, 7, 3, 6, 2, 5, 1};
     std::vector<int> positions;

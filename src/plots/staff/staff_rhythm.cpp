@@ -9,7 +9,7 @@ namespace piolo::plots {
 
 namespace {
 
-/// A note value and how many of a cell's units it takes.
+/// A note value, and how many of a cell's units it takes.
 struct Part {
     NoteValue value;
     StaffTicks units = 1;
@@ -24,7 +24,7 @@ std::optional<Part> single(StaffTicks units, int unitFlags, bool dots) {
     return std::nullopt;
 }
 
-/// What a length is tied together from: the longest first on a beat, last off it.
+/// Splits a length into tied values: the longest first on a beat, last off it.
 std::vector<Part> partsOf(StaffTicks units, int unitFlags, bool dots, bool onBeat) {
     if (const auto whole = single(units, unitFlags, dots)) return {*whole};
     StaffTicks big = 1;
@@ -44,7 +44,7 @@ public:
         for (const StaffSpan& span : spans) {
             moments.push_back(span.start - bar_.start);
             moments.push_back(span.end - bar_.start);
-            // Silence may be cut at every beat; a note is tied only where it must be.
+            // Rests may be split at every beat; notes only where they must be.
             for (StaffTicks at = 0; span.notes.empty() && at < length(); at += beat)
                 if (bar_.start + at > span.start && bar_.start + at < span.end) moments.push_back(at);
         }
@@ -89,7 +89,7 @@ private:
         }
     }
 
-    /// The one value of a note or rest that goes on over the end of its cell, when there is one.
+    /// The single value of a note or rest that extends beyond its cell, if there is one.
     [[nodiscard]] std::optional<NoteValue> across(const StaffSpan& span, StaffTicks at,
                                                   StaffTicks end) const {
         if (span.notes.empty()) return restAcross(at, end);
@@ -102,7 +102,8 @@ private:
         return isSyncopation(at, end) ? value : std::nullopt;
     }
 
-    /// A beat's length from the middle of one beat to the middle of the next, not over the middle of the bar.
+    /// One beat long, from the middle of one beat to the middle of the next, but not across the middle of the
+    /// bar.
     [[nodiscard]] bool isSyncopation(StaffTicks at, StaffTicks end) const {
         const StaffCell& from = cells_[cellAt(at)];
         const StaffCell& to = cells_[cellAt(end - 1)];
@@ -110,7 +111,7 @@ private:
                at - from.start == from.length / 2 && to.start == from.end() && 2 * to.start != length();
     }
 
-    /// Rests have no dots over a beat, and begin on a multiple of their length.
+    /// Rests longer than a beat have no dots and begin on a multiple of their length.
     [[nodiscard]] std::optional<NoteValue> restAcross(StaffTicks at, StaffTicks end) const {
         for (int flags = 0; flags <= 2; ++flags) {
             const StaffTicks rest = ticksOf(NoteValue{flags, 0});
@@ -185,10 +186,10 @@ private:
     StaffBar bar_;
     const std::vector<StaffSpan>& spans_;
     std::vector<StaffCell> cells_;
-    std::vector<std::optional<std::size_t>> cellOf_; // of the bar's events; none: longer than its cell
+    std::vector<std::optional<std::size_t>> cellOf_; // of the bar's events; nothing: longer than its cell
 };
 
-/// The spans that sound in a bar; `from` goes on to the first of them.
+/// The spans that sound in a bar. Advances `from` to the first of them.
 std::vector<StaffSpan> spansIn(const StaffBar& bar, const std::vector<StaffSpan>& spans, std::size_t& from) {
     while (from < spans.size() && spans[from].end <= bar.start) ++from;
     std::vector<StaffSpan> found;

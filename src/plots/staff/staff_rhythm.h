@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The written values of a passage: notes and rests with flags, dots, ties, beams and tuplets.
+// The notation of a passage's rhythm: notes and rests with flags, dots, ties, beams and tuplets.
 #pragma once
 
 #include "plots/staff/staff_time.h"
@@ -12,21 +12,21 @@
 
 namespace piolo::plots {
 
-/// One sign of time: a head or a chord with its value, or a rest.
+/// One rhythmic sign: a note or chord with its value, or a rest.
 struct StaffEvent {
-    StaffTicks onset = 0; ///< from the passage's first moment, as drawn
+    StaffTicks onset = 0; ///< from the beginning of the passage, as drawn
     StaffTicks length = 0;
     std::size_t bar = 0;
     NoteValue value;
-    bool wholeBar = false;          ///< a rest that stands for the bar, whatever its meter
-    std::vector<std::size_t> notes; ///< of the music, a chord's all; none: a rest
-    bool begins = true;             ///< false: tied to the event before it
-    bool ends = true;               ///< false: tied to the event after it
+    bool wholeBar = false;          ///< a rest for the whole bar, whatever its meter
+    std::vector<std::size_t> notes; ///< of the music, all notes of a chord; empty for a rest
+    bool begins = true;             ///< false: tied to the previous event
+    bool ends = true;               ///< false: tied to the next event
 
     [[nodiscard]] bool isRest() const noexcept { return notes.empty(); }
 };
 
-/// Events that stand together, all in one bar.
+/// Events under one beam, all in one bar.
 struct StaffBeam {
     std::size_t first = 0;
     std::size_t last = 0;
@@ -40,9 +40,9 @@ struct StaffTuplet {
 };
 
 struct StaffBar {
-    int number = 1; ///< the part's own
+    int number = 1; ///< as in the part
     bool pickup = false;
-    StaffTicks start = 0; ///< of the whole bar: below 0 for a pick-up
+    StaffTicks start = 0; ///< of the full bar: negative for a pick-up
     StaffTicks end = 0;
     std::size_t first = 0; ///< its events: first … end
     std::size_t endEvent = 0;
@@ -53,11 +53,11 @@ struct StaffRhythm {
     std::vector<StaffEvent> events;
     std::vector<StaffBeam> beams;
     std::vector<StaffTuplet> tuplets;
-    /// Notes that are not drawn exactly as long or where they are: no notation here can say it.
+    /// Notes whose drawn length or position is not exact, because no notation here can express it.
     std::vector<std::size_t> inexact;
 };
 
-/// Every note once, in the order of time; docs/staff.md has the rules. At most Passage::mostNotes notes and
+/// Every note once, in order of time; docs/staff.md has the rules. At most Passage::mostNotes notes and
 /// Music::mostBars bars are drawn.
 [[nodiscard]] StaffRhythm rhythmOf(const StaffMusic& music);
 

@@ -153,7 +153,7 @@ QPainterPath upright(StaffGlyph glyph) {
 
 QPainterPath plainShape(StaffGlyph glyph) {
     QPainterPath path = upright(glyph);
-    // Strokes may cross each other; a head's hole stays open.
+    // Strokes may cross each other; the hole in a head stays open.
     const bool head = glyph == StaffGlyph::wholeHead || glyph == StaffGlyph::halfHead;
     path.setFillRule(head ? Qt::OddEvenFill : Qt::WindingFill);
     return path;

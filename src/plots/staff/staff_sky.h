@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What stands on a system already, so that what comes next can stand above or below it.
+// What a system already contains, so that the next sign can go above or below it.
 #pragma once
 
 #include <QRectF>
@@ -16,7 +16,7 @@ public:
         boxes_.push_back(box);
         all_ = all_.isNull() ? box : all_.united(box);
     }
-    /// The highest and the lowest y taken between two x, or `otherwise`.
+    /// The highest and the lowest y taken between two x; `otherwise` if nothing reaches beyond it.
     [[nodiscard]] double top(double left, double right, double otherwise) const {
         for (const QRectF& box : boxes_)
             if (box.right() > left && box.left() < right) otherwise = std::min(otherwise, box.top());

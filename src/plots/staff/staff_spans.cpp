@@ -68,8 +68,8 @@ std::vector<StaffBar> barsOf(const Music& music, StaffTicks pickup, StaffTicks e
 
 StaffTicks roundedUp(StaffTicks ticks, StaffTicks unit) { return (ticks + unit - 1) / unit * unit; }
 
-/// A passage of known length may have its landing note in one bar more, which is left open after its last
-/// beat. One of unknown length ends with the bar of its last note.
+/// A passage of known length may have its landing note in one extra bar, which is left open after its last
+/// beat. A passage of unknown length ends with the bar of its last note.
 StaffTicks endOf(const Music& music, StaffTicks pickup, StaffTicks last) {
     const StaffTicks length = barLength(music);
     if (music.bars == 0) return pickup + std::max(length, roundedUp(last - pickup, length));

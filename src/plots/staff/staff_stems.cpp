@@ -16,13 +16,13 @@ constexpr double mostSlant = 1;
 constexpr double slantToWidth = 0.12;
 constexpr double hookLength = 1.1;
 
-/// Of a group with so many beams: the heads stay clear of the innermost.
+/// For a group with this many beams: the heads must clear the innermost beam.
 double leastStem(int beams) { return 2.4 + beamStep * beams; }
 
-/// Toward the stem's end: -1 up, 1 down.
+/// Toward the end of the stem: -1 up, 1 down.
 double outward(const StaffColumn& column) { return column.stemUp ? -1 : 1; }
 
-/// The head from which a stem's length counts: the one nearest to its end.
+/// The y of the head from which the stem length is measured: the one nearest to the stem's end.
 double nearHeadY(const StaffColumn& column) {
     return staffY(column.stemUp ? column.highest() : column.lowest());
 }
@@ -30,7 +30,7 @@ double nearHeadY(const StaffColumn& column) {
 void addStem(StaffDraft& draft, std::size_t event) {
     const StaffColumn& column = draft.column(event);
     const double x = draft.xOf(event) + column.stemX();
-    // A little off the far head's middle, where the head is widest on that side.
+    // Slightly off the middle of the far head, where the head is widest on that side.
     const double from = staffY(column.stemUp ? column.lowest() : column.highest()) + 0.16 * outward(column);
     draft.add(StaffStroke{StaffPart::stem, QLineF(x, from, x, draft.stemEnd(event)), stemWidth, event});
 }
@@ -84,7 +84,7 @@ private:
     [[nodiscard]] double headY(std::size_t event) const { return nearHeadY(draft_.column(event)); }
     [[nodiscard]] double yAt(double x) const { return at_ + slope_ * (x - stemX(beam_.first)); }
 
-    /// A head between stands nearer to the beam than both outer ones: the beam is flat.
+    /// If an inner head is closer to the beam than both outer ones, the beam is flat.
     [[nodiscard]] bool bulges() const {
         const double outer = std::max(out_ * headY(beam_.first), out_ * headY(beam_.last));
         for (std::size_t i = beam_.first + 1; i < beam_.last; ++i)
@@ -114,7 +114,7 @@ private:
         QPolygonF shape;
         shape << QPointF(left, yAt(left) + inward) << QPointF(right, yAt(right) + inward)
               << QPointF(right, yAt(right) + inward + thick) << QPointF(left, yAt(left) + inward + thick);
-        constexpr int slices = 8; // a slanting beam's box would claim what is free
+        constexpr int slices = 8; // the bounding box of a slanting beam would claim free space
         for (int i = 0; i < slices; ++i) {
             const double from = left + (right - left) * i / slices;
             const double to = left + (right - left) * (i + 1) / slices;
@@ -125,7 +125,7 @@ private:
         draft_.system.beams.push_back({shape, index_});
     }
 
-    /// A hook points to the neighbour that has as many beams as can be shared.
+    /// A partial beam points to the neighbour with which it can share the most beams.
     void addHook(std::size_t event, int level) {
         const bool before =
             event == beam_.last || (event > beam_.first && beamsOf(event - 1) >= beamsOf(event + 1));

@@ -69,7 +69,7 @@ void addDots(StaffDraft& draft, std::size_t event) {
     }
 }
 
-/// In the middle of its bar when it stands for all of it.
+/// In the middle of its bar if it is a whole-bar rest.
 double restX(const StaffDraft& draft, std::size_t event) {
     if (!draft.event(event).wholeBar) return draft.xOf(event);
     for (const StaffBarPlace& place : draft.system.bars)

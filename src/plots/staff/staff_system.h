@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One system as it is put together: every step adds signs, and sees what the steps before it have taken.
+// One system under construction: every step adds signs and sees the room that earlier steps have taken.
 #pragma once
 
 #include "plots/staff/staff_columns.h"
@@ -18,7 +18,7 @@ struct StaffScene {
     const StaffGlyphs& glyphs;
 };
 
-/// A system in the making. `x`, of events first … end: where their columns stand.
+/// A system under construction. `x` holds the column positions of events first … end.
 struct StaffDraft {
     const StaffScene& scene;
     StaffSystem system;
@@ -26,7 +26,7 @@ struct StaffDraft {
     std::size_t first = 0;
     std::size_t end = 0;
     std::vector<double> x;
-    std::vector<double> stemEnds; ///< y, of the same events
+    std::vector<double> stemEnds; ///< y, for the same events
     double right = 0;             ///< where the staff ends
 
     [[nodiscard]] bool holds(std::size_t event) const { return event >= first && event < end; }
@@ -34,7 +34,7 @@ struct StaffDraft {
     [[nodiscard]] double& stemEnd(std::size_t event) { return stemEnds[event - first]; }
     [[nodiscard]] const StaffColumn& column(std::size_t event) const { return scene.columns[event]; }
     [[nodiscard]] const StaffEvent& event(std::size_t index) const { return scene.rhythm.events[index]; }
-    /// Where an event's heads are: their middle.
+    /// The middle of an event's heads.
     [[nodiscard]] double middleOf(std::size_t event) const {
         return xOf(event) + column(event).headWidth / 2;
     }
@@ -47,7 +47,7 @@ struct StaffDraft {
 /// The y of a position: steps above the lowest line.
 [[nodiscard]] constexpr double staffY(int position) noexcept { return 4 - position / 2.0; }
 
-/// What clef, key signature and, in the first system, the meter take from the left edge to the first bar.
+/// The width of clef, key signature and, in the first system, meter: from the left edge to the first bar.
 [[nodiscard]] double headWidth(const StaffMusic& music, const StaffGlyphs& glyphs, bool first);
 void addHead(StaffDraft& draft, bool first);
 /// Heads, accidentals, dots, ledger lines, rests.
@@ -55,7 +55,7 @@ void addColumns(StaffDraft& draft);
 /// Stems, beams and flags.
 void addStems(StaffDraft& draft);
 void addTies(StaffDraft& draft);
-/// Staccato, tenuto, accent: beside the heads, away from the stem.
+/// Staccato, tenuto and accent: next to the heads, away from the stem.
 void addArticulations(StaffDraft& draft);
 void addTuplets(StaffDraft& draft);
 void addSlurs(StaffDraft& draft);

@@ -13,14 +13,14 @@ using Moments = std::vector<StaffTicks>;
 constexpr StaffTicks quarter = ticksToWhole / 4;
 constexpr StaffTicks sixtyFourth = ticksToWhole / 64;
 
-/// Of 1/2ⁿ of a whole note; nothing for other lengths.
+/// The flags for 1/2ⁿ of a whole note; nothing for other lengths.
 std::optional<int> flagsOf(StaffTicks ticks) noexcept {
     for (int flags = 0; flags <= NoteValue::shortest; ++flags)
         if (ticks << flags == ticksToWhole) return flags;
     return std::nullopt;
 }
 
-/// As many as a tuplet of `count` stands against: the next lower number of the beat's own parts (common
+/// The number that a tuplet of `count` is set against: the next lower number of the beat's own parts (common
 /// practice: 3:2, 5:4, 6:4, 7:4, 9:8; in dotted beats 2:3, 4:3, 5:3, 7:6, 8:6, 9:6).
 int againstOf(int count, bool plain) noexcept {
     int against = plain ? 2 : 3;
@@ -39,7 +39,7 @@ bool allOn(const Moments& moments, StaffTicks unit) {
     return std::all_of(moments.begin(), moments.end(), [unit](StaffTicks at) { return at % unit == 0; });
 }
 
-/// The cell with its notes cut in `count`, and each of them in `parts`; nothing when that cannot be written.
+/// The cell split into `count` notes, and each of those into `parts`; nothing if that cannot be written.
 std::optional<StaffCell> cut(StaffCell cell, int count, int parts, const Moments& moments) {
     if (cell.length % (StaffTicks{count} * parts) != 0) return std::nullopt;
     const int against = againstOf(count, cell.isPlain());
@@ -60,7 +60,7 @@ StaffCell withoutTuplet(StaffCell cell, bool fits) {
     return cell;
 }
 
-/// With the plainest tuplet that holds all its notes.
+/// With the simplest tuplet that holds all its notes.
 StaffCell fitted(const StaffCell& cell, const Moments& moments) {
     if (moments.empty()) return withoutTuplet(cell, true);
     if (!cell.isPlain())
@@ -75,7 +75,7 @@ StaffCell fitted(const StaffCell& cell, const Moments& moments) {
 }
 
 void appendGroup(std::vector<StaffTicks>& lengths, int group, StaffTicks unit) {
-    // Five and seven are no note values: 3 + 2, 2 + 2 + 3.
+    // There are no note values for five and seven: 3 + 2, 2 + 2 + 3.
     while (group > 4 && group != 6) {
         const int part = group == 5 ? 3 : 2;
         lengths.push_back(part * unit);
@@ -95,8 +95,8 @@ std::vector<StaffTicks> lengthsOf(const Meter& meter) {
     return std::vector<StaffTicks>(static_cast<std::size_t>(bar / beat), beat);
 }
 
-/// The cell cut in parts of that length; nothing when their notes cannot be written, or a tuplet would be
-/// cut.
+/// The cell split into parts of that length; nothing if their notes cannot be written or a tuplet would be
+/// split.
 std::vector<StaffCell> partsOf(const StaffCell& whole, StaffTicks length, const Moments& moments) {
     const Moments all = inside(whole, moments);
     std::vector<StaffCell> parts;
@@ -114,8 +114,8 @@ std::vector<StaffCell> partsOf(const StaffCell& whole, StaffTicks length, const 
     return parts;
 }
 
-/// The quarters of a longer cell when shorter notes need them, or its beats when nothing else can be written;
-/// nothing when the cell is better off whole.
+/// A longer cell split into quarters if shorter notes need it, or into beats if nothing else can be written;
+/// nothing if the cell is better left whole.
 std::vector<StaffCell> cutOf(const StaffCell& whole, StaffTicks beat, const Moments& moments) {
     const bool inTwos = whole.tuplet != 0 && !whole.isPlain() && whole.tuplet % 2 == 0;
     if (!inTwos && !allOn(inside(whole, moments), quarter / 2)) {

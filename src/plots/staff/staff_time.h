@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Time on a staff in whole ticks, and the parts of a bar in which notes are written together.
+// Time on a staff in whole ticks, and the parts of a bar whose notes are written together.
 #pragma once
 
 #include "core/time/meter.h"
@@ -12,12 +12,12 @@ namespace piolo::plots {
 
 using StaffTicks = std::int64_t;
 
-/// 2⁸·3²·5·7 to a whole note: 128ths, and 3, 5, 6, 7 and 9 in any beat, are whole numbers of them.
+/// 2⁸·3²·5·7 per whole note: 128ths, and 3, 5, 6, 7 and 9 in any beat, are whole numbers of ticks.
 inline constexpr StaffTicks ticksToWhole = 80'640;
 
 /// A moment or a length in ticks.
 struct StaffMoment {
-    StaffTicks ticks = 0; ///< the nearest
+    StaffTicks ticks = 0; ///< rounded to the nearest
     bool exact = true;
 };
 [[nodiscard]] StaffMoment ticksOf(Fraction time) noexcept;
@@ -32,27 +32,27 @@ struct NoteValue {
 };
 /// Without a tuplet.
 [[nodiscard]] StaffTicks ticksOf(NoteValue value) noexcept;
-/// The value without dots, or with one, that has that length; nothing when there is none.
+/// The value with that length, without dots or with one; nothing if there is none.
 [[nodiscard]] std::optional<NoteValue> valueOf(StaffTicks ticks) noexcept;
 
-/// A part of a bar: a beat, or a group of the meter. Its notes share a beam, and a tuplet when it has one.
+/// A part of a bar: a beat, or a group of the meter. Its notes share a beam and, if they need one, a tuplet.
 struct StaffCell {
-    StaffTicks start = 0; ///< from the bar's beginning
+    StaffTicks start = 0; ///< from the beginning of the bar
     StaffTicks length = 0;
-    int tuplet = 0; ///< 5: five notes in the time of `against`; 0: none
+    int tuplet = 0; ///< for example 5: five notes in the time of `against`; 0: no tuplet
     int against = 0;
     StaffTicks unit = 0; ///< of its shortest note
-    int unitFlags = 0;   ///< how that is written
+    int unitFlags = 0;   ///< how that note is written
     bool fits = true;    ///< all its notes can be written exactly
 
     [[nodiscard]] StaffTicks end() const noexcept { return start + length; }
-    /// Half, quarter … and not three eighths.
+    /// Half, quarter and so on, but not three eighths.
     [[nodiscard]] bool isPlain() const noexcept;
 };
 
-/// The cells of a bar in which notes begin or end at `moments` (from the bar's beginning, ascending). Groups
-/// of the meter, or its beats; a beat below a quarter in a meter of quarters is felt, not written. Longer
-/// cells are cut in quarters where shorter notes need that.
+/// The cells of a bar whose notes begin or end at `moments` (measured from the beginning of the bar,
+/// ascending). Cells are the groups of the meter, or its beats; a felt beat below a quarter is not written as
+/// such in a meter of quarters. Longer cells are split into quarters where shorter notes need it.
 [[nodiscard]] std::vector<StaffCell> cellsOf(const Meter& meter, const std::vector<StaffTicks>& moments);
 
 } // namespace piolo::plots
