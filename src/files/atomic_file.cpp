@@ -19,7 +19,7 @@ namespace piolo::files {
 
 namespace {
 
-/// Leaves room in a name of 255 bytes for what is added to it.
+/// A file name has at most 255 bytes; this leaves room for the affixes.
 constexpr std::size_t longestStem = 200;
 constexpr int mostNames = 100;
 
@@ -44,7 +44,7 @@ std::string partName(const std::string& path) {
     return folderOf(path) + "/." + name.substr(0, longestStem) + "." + randomLetters() + ".part";
 }
 
-/// A link is followed, so that what it points at is replaced and the link stays.
+/// Follows a symbolic link, so that its target is replaced and the link stays.
 std::string linkFollowed(const std::string& path) {
     struct stat found {};
     if (::lstat(path.c_str(), &found) != 0 || !S_ISLNK(found.st_mode)) return path;
@@ -54,8 +54,7 @@ std::string linkFollowed(const std::string& path) {
 }
 
 bool isStraight(const std::string& path) {
-    // /dev/stdout may lead to a regular file that something else holds open. /dev/shm is a folder as any
-    // other.
+    // /dev/stdout may lead to a regular file that another process has open. /dev/shm is an ordinary folder.
     const bool isDevice = path.starts_with("/dev/") && !path.starts_with("/dev/shm/");
     if (isDevice || path.starts_with("/proc/")) return true;
     struct stat found {};
@@ -66,7 +65,7 @@ bool isStraight(const std::string& path) {
 
 struct AtomicFile::Body {
     std::string path;
-    std::string part; ///< empty: written straight to `path`
+    std::string part; ///< empty: writing directly to `path`
     Descriptor file;
 
     Body() = default;
@@ -77,7 +76,7 @@ struct AtomicFile::Body {
     }
 
     int openPart() {
-        // Renaming would also replace a file that is protected against writing.
+        // rename() would also replace a write-protected file.
         if (::access(path.c_str(), W_OK) != 0 && errno != ENOENT) return errno;
         for (int attempt = 0; attempt < mostNames; ++attempt) {
             const std::string name = partName(path);

@@ -11,8 +11,8 @@
 
 namespace piolo::files {
 
-/// Written beside its final name, then renamed over it. Dropped before commit(), it leaves nothing behind and
-/// the old file untouched.
+/// Written to a temporary file beside the final name, then renamed over it. If destroyed before commit(), it
+/// removes the temporary file and leaves the old file untouched.
 class AtomicFile {
 public:
     /// Fault cannotWrite.
@@ -23,7 +23,7 @@ public:
 
     /// Appends. Faults: cannotWrite, diskFull.
     Done write(std::span<const std::byte> bytes);
-    /// fsync, rename, sync of the folder. Faults as write().
+    /// Syncs the file, renames it and syncs its folder. Faults: as write().
     Done commit();
 
 private:
@@ -32,7 +32,7 @@ private:
     std::unique_ptr<Body> body_;
 };
 
-/// The whole file at once, in place of an old one. Faults as AtomicFile's.
+/// Writes the whole file at once, replacing an old one. Faults: as AtomicFile's.
 Done replaceFile(const std::string& path, std::span<const std::byte> bytes);
 
 } // namespace piolo::files

@@ -42,7 +42,7 @@ int syncFolder(const std::string& folder) noexcept {
     const Descriptor opened(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
     if (!opened.isOpen()) return errno;
     if (::fsync(opened.number()) == 0) return 0;
-    // Some network file systems have no such thing as a synced folder.
+    // Some network file systems cannot sync folders.
     return errno == EINVAL || errno == ENOTSUP || errno == EROFS ? 0 : errno;
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// An open file that closes itself.
+// A file descriptor that closes itself.
 #pragma once
 
 #include <cstddef>
@@ -19,16 +19,17 @@ public:
 
     [[nodiscard]] bool isOpen() const noexcept { return number_ >= 0; }
     [[nodiscard]] int number() const noexcept { return number_; }
-    /// Closes at once; 0 or the errno of close.
+    /// Closes the file now. Returns 0 or the errno value of close().
     int close() noexcept;
 
 private:
     int number_ = -1;
 };
 
-/// Writes all of it, going on after short writes: 0 or an errno value.
+/// Writes all bytes, continuing after short writes. Returns 0 or an errno value.
 [[nodiscard]] int writeAll(int descriptor, std::span<const std::byte> bytes) noexcept;
-/// Makes the entries of a folder durable: 0 or an errno value. Folders that cannot be synced count as synced.
+/// Makes the entries of a folder durable. Returns 0 or an errno value; 0 also for folders that cannot be
+/// synced.
 [[nodiscard]] int syncFolder(const std::string& folder) noexcept;
 
 } // namespace piolo::files

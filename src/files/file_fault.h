@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a failed system call is called.
+// Which fault a failed system call leads to.
 #pragma once
 
 #include "core/base/fault.h"
@@ -8,10 +8,10 @@
 
 namespace piolo::files {
 
-/// The fault of a write that failed with `error` (an errno value): diskFull for a full disk or quota, else
-/// cannotWrite. The argument is the system's own text.
+/// The fault for a write that failed with `error` (an errno value): diskFull for a full disk or an exceeded
+/// quota, otherwise cannotWrite. The fault's argument is the system's own error text.
 [[nodiscard]] Fault writeFault(const std::string& path, int error);
-/// cannotRead with the system's own text.
+/// The fault cannotRead with the system's own error text.
 [[nodiscard]] Fault readFault(const std::string& path, int error);
 
 } // namespace piolo::files

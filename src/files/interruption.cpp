@@ -16,7 +16,7 @@ Interruption::Interruption() {
     ours.sa_handler = remember;
     for (std::size_t i = 0; i < signals.size(); ++i) {
         sigaction(signals.at(i), nullptr, &before_.at(i));
-        // What is ignored (under nohup, say) stays ignored.
+        // Signals that were ignored (under nohup, for example) stay ignored.
         if (before_.at(i).sa_handler != SIG_IGN) sigaction(signals.at(i), &ours, nullptr);
     }
 }

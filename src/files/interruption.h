@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Holds back SIGINT, SIGTERM and SIGHUP while a file is written, so that nothing half-written stays behind.
+// Defers SIGINT, SIGTERM and SIGHUP while a file is written, so that no partial file is left behind.
 #pragma once
 
 #include <array>
@@ -7,8 +7,8 @@
 
 namespace piolo::files {
 
-/// One at a time, on the main thread. The destructor puts the old handling back and then lets a signal that
-/// came take its usual effect.
+/// One instance at a time, on the main thread. The destructor restores the previous handlers and then raises
+/// a signal that arrived meanwhile.
 class Interruption {
 public:
     Interruption();
@@ -16,7 +16,7 @@ public:
     Interruption(const Interruption&) = delete;
     Interruption& operator=(const Interruption&) = delete;
 
-    /// A signal came: stop, tidy up and leave.
+    /// A signal arrived: stop writing, clean up and return.
     [[nodiscard]] static bool came() noexcept;
 
 private:

@@ -14,7 +14,7 @@ namespace piolo::files {
 namespace {
 
 constexpr std::uint32_t clocksPerWhole = 96;
-constexpr std::uint32_t clicksToTheQuarter = 16; // a click is at most so long
+constexpr std::uint32_t clicksToTheQuarter = 16; // the longest click, as a fraction of a quarter: 1/16
 constexpr std::uint8_t noteOn = 0x99;            // channel 10
 constexpr std::uint8_t noteOff = 0x89;
 constexpr std::uint8_t channel1 = 0;
@@ -29,7 +29,7 @@ void putVariable(Bytes& out, std::uint32_t value) {
     out.push_back(static_cast<std::uint8_t>(value & 0x7F));
 }
 
-/// One track's events in the order of their ticks.
+/// The events of one track in ascending order of ticks.
 class TrackBytes {
 public:
     void at(std::uint64_t tick, std::initializer_list<std::uint8_t> event) {
@@ -92,7 +92,7 @@ struct Touch {
     std::uint8_t velocity;
 };
 
-/// At one tick, what ends comes before what begins.
+/// At the same tick, notes end before others begin.
 void putNotes(Bytes& out, const MidiTrack& track) {
     std::vector<Touch> touches;
     for (const auto& note : track.notes) {

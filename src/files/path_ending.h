@@ -7,7 +7,8 @@
 
 namespace piolo::files {
 
-/// Whether something stands before `ending` (in small letters) in `path`, whose end may be in capitals.
+/// True if `path` ends in `ending`, in any case, with at least one character before it. `ending` must be in
+/// lower case.
 [[nodiscard]] inline bool endsIn(std::string_view path, std::string_view ending) noexcept {
     if (path.size() <= ending.size()) return false;
     const auto isSame = [](char a, char b) { return (a >= 'A' && a <= 'Z' ? a - 'A' + 'a' : a) == b; };

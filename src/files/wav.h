@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// RIFF/WAVE, float32 mono: header of 58 bytes with a fact chunk, as docs/time.md has it.
+// RIFF/WAVE, float32 mono, with a 58-byte header including a fact chunk, as described in docs/time.md.
 #pragma once
 
 #include "core/base/result.h"
@@ -13,10 +13,10 @@
 
 namespace piolo::files {
 
-/// The most frames that fit a 4 GiB file.
+/// The largest number of frames in a 4 GiB file.
 [[nodiscard]] std::uint64_t mostWavFrames() noexcept;
 
-/// Streams frames into an atomic file whose length is known in advance.
+/// Streams frames into an atomic file. The number of frames is known in advance.
 class WavWriter {
 public:
     /// Faults: tooLarge, cannotWrite, diskFull.
@@ -25,7 +25,7 @@ public:
     WavWriter& operator=(WavWriter&&) noexcept;
     ~WavWriter();
     Done write(std::span<const float> samples);
-    /// Puts the file in place. Exactly the announced number of frames must have been written.
+    /// Puts the file in place. Exactly the number of frames given to create() must have been written.
     Done commit();
 
 private:
@@ -39,7 +39,7 @@ struct Wav {
     std::vector<float> samples; ///< mono
 };
 
-/// Reads float32 mono. Faults: cannotRead, badWav when it is anything else.
+/// Reads float32 mono. Faults: cannotRead; badWav for anything else.
 Result<Wav> readWav(const std::string& path);
 
 } // namespace piolo::files

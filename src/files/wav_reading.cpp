@@ -21,7 +21,7 @@ std::string_view nameAt(View bytes, std::size_t at) {
     return {reinterpret_cast<const char*>(bytes.data()) + at, 4};
 }
 
-/// The content of the first chunk of that name, when it is there whole.
+/// The content of the first chunk with that name, if it is complete.
 std::optional<View> chunk(View bytes, std::string_view name) {
     std::size_t at = 12;
     while (bytes.size() - at >= 8) {
@@ -34,7 +34,7 @@ std::optional<View> chunk(View bytes, std::string_view name) {
     return std::nullopt;
 }
 
-/// Empty when the format is float32 mono, else what is wrong.
+/// Empty if the format is float32 mono; otherwise what is wrong.
 std::string_view wrongFormat(View format) {
     if (format.size() < 16) return "fmt";
     std::uint32_t tag = getLittle(format, 0, 2);

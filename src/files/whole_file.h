@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A small file read at once.
+// Reads a small file at once.
 #pragma once
 
 #include "core/base/result.h"
@@ -9,9 +9,9 @@
 
 namespace piolo::files {
 
-/// All bytes of a regular file (or of a pipe, to its end). Fault cannotRead.
+/// All bytes of a regular file, or of a pipe up to its end. Fault: cannotRead.
 Result<std::string> wholeFile(const std::string& path);
-/// The same, but only the first `most` bytes of a longer file.
+/// The same, but at most the first `most` bytes.
 Result<std::string> wholeFile(const std::string& path, std::size_t most);
 
 } // namespace piolo::files

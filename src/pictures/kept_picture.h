@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Pictures in the practice folder, each named by what it holds.
+// Pictures in the practice folder, named after a hash of their content.
 #pragma once
 
 #include "pictures/picture_file.h"
@@ -9,12 +9,12 @@
 
 namespace piolo::pictures {
 
-/// Where a picture of that name is; "" for a name that no picture may have.
+/// The path of the picture with that name; "" if the name is not valid for a picture.
 [[nodiscard]] std::string picturePath(const std::string& folder, std::string_view name);
 
-/// Any thread; waits for the disk. Puts a PNG or JPEG, which was checked, into the folder's pictures/, whole
-/// or not at all, and gives its name: the first 32 digits of its SHA-256. What is there already is not
-/// written again. Faults: cannotMakeFolder, cannotWrite, diskFull.
+/// Any thread; waits for the disk. Saves a PNG or JPEG that has passed checkPicture() in the folder's
+/// pictures/, whole or not at all, and returns its name: the first 32 hexadecimal digits of its SHA-256. An
+/// existing picture is not written again. Faults: cannotMakeFolder, cannotWrite, diskFull.
 Result<std::string> keepPicture(const std::string& folder, const PictureFile& picture);
 
 } // namespace piolo::pictures

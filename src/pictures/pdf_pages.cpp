@@ -31,7 +31,7 @@ bool isOver(const QVariant& closure) {
 }
 
 Result<std::unique_ptr<Poppler::Document>> opened(const PictureFile& pdf) {
-    // What Poppler thinks of a damaged file is told in one line of our own.
+    // Suppresses Poppler's own messages about damaged files; we report one fault instead.
     Poppler::setDebugErrorFunction([](const QString&, const QVariant&) {}, {});
     auto document = Poppler::Document::loadFromData(
         QByteArray::fromRawData(pdf.bytes.data(), static_cast<qsizetype>(pdf.bytes.size())));
@@ -43,7 +43,7 @@ Result<std::unique_ptr<Poppler::Document>> opened(const PictureFile& pdf) {
     return document;
 }
 
-/// Pixels to the inch; 0 for a page of no size.
+/// Pixels per inch; 0 for a page without a size.
 double resolution(QSizeF points) {
     const double shorter = std::min(points.width(), points.height());
     const double longer = std::max(points.width(), points.height());

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The pages of a PDF, as pictures. The only file that sees Poppler.
+// The pages of a PDF as pictures. The only file that uses Poppler.
 #pragma once
 
 #include "pictures/picture_file.h"
@@ -8,15 +8,16 @@
 
 namespace piolo::pictures {
 
-/// Asked now and then while a page is drawn: true gives it up.
+/// Called from time to time while a page is drawn; return true to stop.
 using GiveUp = std::function<bool()>;
 
-/// Any thread, takes as long as the file makes it. How many pages it has, at least 1. Faults: brokenPicture,
+/// Any thread; takes as long as the file needs. The number of pages, at least 1. Faults: brokenPicture,
 /// pdfLocked.
 Result<int> pageCount(const PictureFile& pdf);
 
-/// Any thread; up to mostMillisAPage. That page (from 1) on white paper, as a PNG; the same page gives the
-/// same bytes. Faults: as pageCount(), noSuchPage, pageTooSlow (given up, too).
+/// Any thread; takes up to mostMillisAPage. Draws the page (counted from 1) on white paper, as a PNG; the
+/// same page gives the same bytes. Faults: those of pageCount(), noSuchPage, pageTooSlow (also if `giveUp`
+/// stopped it).
 Result<PictureFile> pageAsPicture(const PictureFile& pdf, int page, const GiveUp& giveUp);
 
 } // namespace piolo::pictures

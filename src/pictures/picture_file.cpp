@@ -19,7 +19,8 @@ namespace {
 
 using namespace std::string_view_literals;
 
-/// A PDF may have other bytes before its head (Adobe's PDF Reference 1.7, appendix H, note 13; from memory).
+/// A PDF may have other bytes before its header (Adobe's PDF Reference 1.7, appendix H, note 13; from
+/// memory).
 constexpr std::size_t pdfHeadWithin = 1024;
 
 std::optional<PictureKind> kindOf(std::string_view bytes) {
@@ -29,8 +30,8 @@ std::optional<PictureKind> kindOf(std::string_view bytes) {
     return std::nullopt;
 }
 
-/// Qt's reader draws a JPEG that was cut short with grey in place of the rest. What a scan holds never looks
-/// like a mark, so the last mark of an end stands behind the last of a scan when the file is whole.
+/// Qt fills the missing part of a truncated JPEG with grey. Scan data never contains the bytes of a marker,
+/// so in a complete file the last end marker comes after the last start-of-scan marker.
 bool isCutShort(std::string_view jpeg) {
     const auto end = jpeg.rfind("\xff\xd9"sv);
     const auto scan = jpeg.rfind("\xff\xda"sv);
@@ -58,7 +59,7 @@ Result<PictureFile> readPictureFile(const std::string& path) {
     const QFileInfo info(QString::fromStdString(path));
     if (!info.exists()) return files::readFault(path, ENOENT);
     if (info.isDir()) return files::readFault(path, EISDIR);
-    if (!info.isFile()) return files::readFault(path, EINVAL); // a pipe or device may never end
+    if (!info.isFile()) return files::readFault(path, EINVAL); // reading a pipe or device might never end
     auto bytes = files::wholeFile(path, mostBytes + 1);
     if (!bytes) return bytes.fault();
     if (bytes->size() > mostBytes) return tooLarge(path, "over 64 MiB");

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A file with a picture of music, as it is taken in: read whole, told what it is by its first bytes.
+// Reads a file with a picture of music; its first bytes tell the format.
 #pragma once
 
 #include "core/base/result.h"
@@ -16,11 +16,11 @@ struct PictureFile {
     PictureKind kind = PictureKind::png;
 };
 
-/// Any thread; waits for the disk. Whatever the name ends in, the first bytes decide. Faults: cannotRead
-/// (also for what is no regular file), pictureTooLarge, notAPicture.
+/// Any thread; waits for the disk. The first bytes decide the format, whatever the file name. Faults:
+/// cannotRead (also if it is not a regular file), pictureTooLarge, notAPicture.
 Result<PictureFile> readPictureFile(const std::string& path);
 
-/// Any thread. Holds a PNG or JPEG against the limits and decodes it once, whole. Faults: pictureTooLarge,
+/// Any thread. Checks a PNG or JPEG against the limits and decodes all of it once. Faults: pictureTooLarge,
 /// brokenPicture.
 Done checkPicture(const PictureFile& file);
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where pictures of music come to an end.
+// Limits for pictures of music.
 #pragma once
 
 #include <cstddef>
@@ -7,17 +7,17 @@
 
 namespace piolo::pictures {
 
-/// Bytes of a file that is taken in.
+/// The largest file accepted, in bytes.
 inline constexpr std::size_t mostBytes = 64U * 1024 * 1024;
-/// Pixels of a picture: a page of 21 by 29.7 cm scanned at 600 to the inch has 35 million.
+/// The most pixels of a picture: a page of 21 by 29.7 cm scanned at 600 dpi has 35 million.
 inline constexpr std::int64_t mostPixels = 40'000'000;
-/// Bytes of a picture in memory, which is also Qt's own limit for reading one.
+/// The largest decoded picture, in bytes; also Qt's own limit for reading one.
 inline constexpr std::int64_t mostDecoded = 128LL * 1024 * 1024;
-/// A page becomes so many pixels along its shorter side, fewer when the longer side would have more than
-/// pageLongSide: one line of it fills a screen 3840 wide.
+/// The shorter side of a drawn page in pixels, reduced if the longer side would exceed pageLongSide: one line
+/// of music fills a screen 3840 pixels wide.
 inline constexpr int pageShortSide = 3300;
 inline constexpr int pageLongSide = 6000;
-/// A page that takes longer to draw is given up.
+/// Drawing a page stops after this time.
 inline constexpr std::int64_t mostMillisAPage = 20'000;
 
 } // namespace piolo::pictures

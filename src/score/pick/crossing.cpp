@@ -7,7 +7,7 @@ namespace piolo::score {
 
 namespace {
 
-/// True when nothing is crossed: the sign stands at the outer edge of the stretch.
+/// True if the sign is at the outer edge of the stretch, where it has no effect.
 bool standsAtEdge(SignKind sign, std::size_t bar, Stretch stretch) {
     switch (sign) {
     case SignKind::repeatBegins:

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What stands inside a stretch of bars and keeps it from being played straight through.
+// What prevents a stretch of bars from being played straight through.
 #pragma once
 
 #include "core/base/fault.h"
@@ -10,9 +10,9 @@
 
 namespace piolo::score {
 
-/// The first repeat, ending or jump that the stretch goes across: barsGoRound.
+/// barsGoRound for the first repeat, ending or jump that the stretch crosses.
 [[nodiscard]] std::optional<Fault> goesRound(const Part& part, Stretch stretch);
-/// The first change of meter or tempo after the beginning: barsChange.
+/// barsChange for the first change of meter or tempo after the beginning of the stretch.
 [[nodiscard]] std::optional<Fault> changes(const Score& score, const Part& part, Stretch stretch);
 
 } // namespace piolo::score

@@ -18,7 +18,8 @@ namespace {
 constexpr std::size_t mostWholeBars = 999;
 constexpr std::int32_t mostInFraction = 999'999'999;
 
-/// The beat that the tempo mark prints, else the meter's usual one, else any in which the bar can be counted.
+/// The beat printed in the tempo mark; otherwise the meter's usual beat; otherwise any in which the bar can
+/// be counted.
 Result<Meter> meterOf(const Bar& bar, const TempoMark* mark) {
     const TimeSignature& time = bar.time;
     const Fault refusal{FaultNumber::meterNotCounted, {}, {bar.number, time.text()}};
@@ -36,14 +37,14 @@ Result<Meter> meterOf(const Bar& bar, const TempoMark* mark) {
     return refusal;
 }
 
-/// A pick-up: a first bar that is shorter than its meter, at the beginning of the part or said to be no whole
-/// bar.
+/// True for a pick-up: a first bar shorter than its meter, at the beginning of the part or marked as
+/// implicit.
 bool isPickUp(const Part& part, std::size_t bar) {
     const Bar& it = part.bars[bar];
     return (bar == 0 || it.implicit) && !it.length.isZero() && std::is_lt(order(it.length, it.time.length()));
 }
 
-/// A bar that is not filled is whole all the same: the rest of it is left blank.
+/// A bar with missing notes counts as whole: the rest of it stays empty.
 std::optional<Fault> notWhole(const Bar& bar) {
     const auto against = order(bar.length, bar.time.length());
     if (std::is_eq(against) || (std::is_lt(against) && !bar.implicit)) return std::nullopt;
@@ -55,7 +56,7 @@ struct Line {
     std::int32_t voice = 0;
 };
 
-/// Voice 1 of staff 1 where it sounds, else the first that does.
+/// Voice 1 of staff 1 if it has notes, otherwise the first voice that has any.
 Line lineOf(const Part& part, Stretch stretch) {
     const auto one = std::ranges::find(part.voices, "1") - part.voices.begin();
     std::optional<Line> first;
@@ -68,7 +69,7 @@ Line lineOf(const Part& part, Stretch stretch) {
     return first.value_or(Line{});
 }
 
-/// Where the notes of each bar begin, and that the bars are whole.
+/// Collects the notes of each bar and checks that the bars are whole.
 class Gathering {
 public:
     Gathering(const Part& part, Stretch stretch)
@@ -124,7 +125,8 @@ private:
     Line line_;
 };
 
-/// A pulse grid begins on a beat of the first whole bar: onsets are counted from one before the pick-up.
+/// A pulse grid begins on a beat of a whole bar, so onsets are measured from where the pick-up's bar would
+/// begin.
 std::vector<Fraction> onsetsFromBeat(const Excerpt& from) {
     std::vector<Fraction> onsets;
     const Fraction bar{from.music.meter.numerator(), from.music.meter.denominator()};

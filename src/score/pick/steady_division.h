@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Into how many equal pulses a beat is best divided for the notes of a stretch.
+// The number of equal pulses per beat that fits the notes of a stretch best.
 #pragma once
 
 #include "core/time/fraction.h"
@@ -10,12 +10,12 @@
 namespace piolo::score {
 
 struct Division {
-    std::int32_t pulses = 1; ///< to the beat, 1…8
+    std::int32_t pulses = 1; ///< per beat, 1…8
     bool holdsAll = true;    ///< every onset falls on a pulse
 };
 
-/// The fewest pulses on which all onsets fall; where no division up to eight holds them all, the fewest that
-/// hold the most. Onsets are counted from a beat.
+/// The fewest pulses that include all onsets; if no division up to eight does, the fewest that include the
+/// most onsets. Onsets are measured from a beat.
 [[nodiscard]] Division steadyDivision(std::span<const Fraction> onsets, Fraction beat);
 
 } // namespace piolo::score

@@ -8,8 +8,8 @@ namespace piolo::score {
 namespace {
 
 struct Speed {
-    std::int64_t perMinute = 0; ///< thousandths of …
-    Fraction beat;              ///< … such notes
+    std::int64_t perMinute = 0; ///< thousandths
+    Fraction beat;              ///< the note value that is counted
 };
 
 std::optional<Speed> speedOf(const TempoMark& mark) {
@@ -18,7 +18,7 @@ std::optional<Speed> speedOf(const TempoMark& mark) {
     return std::nullopt;
 }
 
-/// A speed has at most nine digits and note values are small: the products fit.
+/// A speed has at most nine digits and note values are small, so the products fit.
 std::int64_t scaled(const Speed& speed, Fraction beat) {
     const Fraction times = ratio(speed.beat, beat);
     return (2 * speed.perMinute * times.numerator + times.denominator) /

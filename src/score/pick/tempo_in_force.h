@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which tempo mark counts where, and what it is in a meter's beat.
+// Which tempo mark applies where, and its tempo in a meter's beat.
 #pragma once
 
 #include "core/time/meter.h"
@@ -11,16 +11,17 @@
 
 namespace piolo::score {
 
-/// The last mark at or before the beginning of a bar. Null: none.
+/// The last mark at or before the beginning of a bar; null if there is none.
 [[nodiscard]] const TempoMark* markInForce(const Score& score, std::size_t bar);
-/// After the first moment of the stretch, and before its end.
+/// After the first moment of the stretch and before its end.
 [[nodiscard]] bool isInside(const TempoMark& mark, Stretch stretch);
-/// The same speed, or no speed at all (a mark that only says how two beats meet never is).
+/// True if both marks have the same speed. A mark without a speed (one that only relates two beats) never
+/// equals another.
 [[nodiscard]] bool isSameTempo(const TempoMark* before, const TempoMark& mark);
-/// The beat that the mark prints, where a passage can be counted in it.
+/// The beat printed in the mark, if a passage can be counted in it.
 [[nodiscard]] std::optional<BeatUnit> printedBeat(const TempoMark& mark);
-/// In beats of `beat`, to the nearest thousandth; what is printed counts before what sounds. Nothing when the
-/// mark has no number, or one that is no Tempo.
+/// The tempo in beats of `beat`, rounded to thousandths; a printed tempo takes precedence over the sounding
+/// one. Nothing if the mark has no number or its number is not a valid tempo.
 [[nodiscard]] std::optional<Tempo> tempoIn(const TempoMark& mark, BeatUnit beat);
 
 } // namespace piolo::score

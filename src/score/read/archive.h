@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The packed form of a score (.mxl): a zip archive whose META-INF/container.xml names the score in it.
+// The compressed form of a score (.mxl): a zip archive whose META-INF/container.xml names the score inside
+// it.
 #pragma once
 
 #include "core/base/result.h"
@@ -9,10 +10,10 @@
 
 namespace piolo::score {
 
-/// True when the bytes begin as a zip archive does.
+/// True if the bytes begin like a zip archive.
 [[nodiscard]] bool isArchive(std::string_view bytes) noexcept;
-/// The XML of the score. Nothing is written anywhere, and no more is unpacked than a score may have. Faults,
-/// with `file`: brokenArchive, archivePath, scoreTooLarge, and those of the container's XML.
+/// The XML of the score. Writes nothing to disk and unpacks no more than a score may have. Faults, with
+/// `file`: brokenArchive, archivePath, scoreTooLarge, and those of the container's XML.
 [[nodiscard]] Result<std::string> unpackedScore(std::string_view bytes, const std::string& file);
 
 } // namespace piolo::score

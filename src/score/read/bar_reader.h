@@ -11,14 +11,14 @@
 
 namespace piolo::score {
 
-/// What goes on from bar to bar of a part. One object reads one part.
+/// State that carries over from bar to bar of a part. Use one object per part.
 class BarReader {
 public:
-    /// `notesLeft` is what may still be read of the whole score; it is counted down.
+    /// `notesLeft` is the number of notes that may still be read in the whole score; it is counted down.
     BarReader(Source& source, Part& part, std::vector<TempoMark>& tempi, std::size_t& notesLeft)
         : source_(source), part_(part), tempi_(tempi), notesLeft_(notesLeft) {}
 
-    /// Adds a bar to the part. Faults go into the source.
+    /// Adds a bar to the part. Faults are added to the source.
     void read(pugi::xml_node measure);
 
 private:
@@ -40,12 +40,12 @@ private:
     Part& part_;
     std::vector<TempoMark>& tempi_;
     std::size_t& notesLeft_;
-    std::optional<Fraction> divisions_; ///< of a quarter
+    std::optional<Fraction> divisions_; ///< per quarter
     TimeSignature time_;
     std::int32_t fifths_ = 0;
     Transposition transposition_;
-    Fraction at_;        ///< from the bar's beginning
-    Fraction lastOnset_; ///< where a chord's further notes stand
+    Fraction at_;        ///< from the beginning of the bar
+    Fraction lastOnset_; ///< the onset of further notes of a chord
 };
 
 } // namespace piolo::score

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In which encoding bytes of XML are written.
+// The encoding of XML bytes.
 #pragma once
 
 #include <cstdint>
@@ -10,9 +10,9 @@ namespace piolo::score {
 
 enum class Encoding : std::uint8_t { utf8, utf16, latin1, other };
 
-/// From the byte order mark, the first bytes or the XML declaration.
+/// Determined from the byte order mark, the first bytes or the XML declaration.
 [[nodiscard]] Encoding encodingOf(std::string_view bytes);
-/// No longer than `most` bytes, cut between two characters.
+/// The text cut to at most `most` bytes, between two characters.
 [[nodiscard]] std::string cutText(std::string_view text, std::size_t most);
 
 } // namespace piolo::score

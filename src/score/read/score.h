@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A score as it was read: parts, bars, notes, tempo marks. Plain values; all times are exact.
+// A score as read: parts, bars, notes, tempo marks. Plain values; all times are exact.
 #pragma once
 
 #include "core/music/note.h"
@@ -13,7 +13,7 @@
 
 namespace piolo::score {
 
-/// What is added to the written pitch to get the sounding one; chromatic and octaves add up.
+/// The interval from the written to the sounding pitch; chromatic and octaves add up.
 struct Transposition {
     std::int32_t chromatic = 0;
     std::int32_t diatonic = 0;
@@ -22,26 +22,26 @@ struct Transposition {
     bool operator==(const Transposition&) const = default;
 };
 
-/// beats/beatType as written; "3+2/8" has the groups 3 and 2 and five beats.
+/// beats/beatType as written; "3+2/8" has the groups 3 and 2, five beats in all.
 struct TimeSignature {
     std::int32_t beats = 4;
     std::int32_t beatType = 4;
     std::vector<int> groups;
-    bool counted = true; ///< false: none at all, or several side by side
+    bool counted = true; ///< false: no time signature, or several side by side
     [[nodiscard]] std::string text() const;
     [[nodiscard]] Fraction length() const noexcept { return {beats, beatType}; }
     bool operator==(const TimeSignature&) const = default;
 };
 
-/// A note, or a rest (no pitch). Cue notes are not kept.
+/// A note, or a rest (no pitch). Cue notes are left out.
 struct ScoreNote {
-    Fraction onset; ///< from the bar's beginning
+    Fraction onset; ///< from the beginning of the bar
     Fraction length;
     std::optional<WrittenPitch> written;
-    std::int32_t sounding = 0; ///< MIDI number, when there is a pitch
-    std::int32_t voice = 0;    ///< place in Part::voices
+    std::int32_t sounding = 0; ///< MIDI note number, if there is a pitch
+    std::int32_t voice = 0;    ///< index into Part::voices
     std::int32_t staff = 1;
-    std::int32_t actual = 1; ///< actual notes in the time of normal ones
+    std::int32_t actual = 1; ///< this many notes in the time of `normal` ones
     std::int32_t normal = 1;
     bool grace = false; ///< takes no time of its own
     bool chord = false;
@@ -50,16 +50,16 @@ struct ScoreNote {
     NoteArticulation articulation;
 };
 
-/// What sends the player elsewhere than to the next bar, or receives them there.
+/// Signs that send the player to another bar than the next one, or that mark where such a jump lands.
 enum class SignKind : std::uint8_t { repeatBegins, repeatEnds, endingBegins, endingEnds, jump, codaBegins };
 
 struct Bar {
     std::string number;    ///< as printed
-    bool implicit = false; ///< not counted: a pick-up, the rest of a split bar
+    bool implicit = false; ///< not counted: a pick-up or the rest of a split bar
     TimeSignature time;
-    std::int32_t fifths = 0; ///< of the written key: sharps, or flats when negative
+    std::int32_t fifths = 0; ///< of the written key: number of sharps, negative for flats
     Transposition transposition;
-    Fraction length; ///< of what stands in it
+    Fraction length; ///< of its content
     std::vector<SignKind> signs;
     std::vector<ScoreNote> notes;
 };
@@ -68,24 +68,24 @@ struct Part {
     std::string id;
     std::string name;
     std::vector<Bar> bars;
-    std::vector<std::string> voices; ///< their names, in the order of appearance
+    std::vector<std::string> voices; ///< voice names in order of appearance
 };
 
-/// A tempo mark: printed, sounding, or both.
+/// A tempo mark: printed, sounding or both.
 struct TempoMark {
-    std::size_t bar = 0; ///< place in Part::bars
+    std::size_t bar = 0; ///< index into Part::bars
     Fraction onset;
     std::optional<Fraction> beat;          ///< the printed note value
-    std::optional<std::int64_t> perMinute; ///< thousandths of such beats, when a number is printed
+    std::optional<std::int64_t> perMinute; ///< thousandths of such beats per minute, if a number is printed
     std::string text;                      ///< what is printed after the note: "c. 108"
-    std::optional<std::int64_t> quarters;  ///< thousandths of quarters a minute (the sounding tempo)
+    std::optional<std::int64_t> quarters;  ///< thousandths of quarters per minute (the sounding tempo)
 };
 
 struct Score {
     std::string title;
     std::string composer;
     std::vector<Part> parts;
-    std::vector<TempoMark> tempi; ///< of all parts, in the order of time
+    std::vector<TempoMark> tempi; ///< of all parts, in order of time
 };
 
 } // namespace piolo::score

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A score in a file: MusicXML, packed or not.
+// A score file: MusicXML, compressed or not.
 #pragma once
 
 #include "score/read/score_reader.h"
@@ -9,12 +9,12 @@
 
 namespace piolo::score {
 
-/// True when `path` ends in .musicxml, .xml or .mxl, in any case of letters.
+/// True if `path` ends in .musicxml, .xml or .mxl, in any case.
 [[nodiscard]] bool isScoreFile(std::string_view path) noexcept;
-/// Packed or not, whatever the file is called.
+/// Reads MusicXML, compressed or not, whatever the file is called.
 [[nodiscard]] Reading readScore(std::string_view bytes, const std::string& file);
-/// Of a file, of which no more is read than a score may hold. Faults: those of readMusicXml() and
-/// unpackedScore(), cannotRead.
+/// Reads a file, but no more bytes than a score may have. Faults: cannotRead and those of readMusicXml() and
+/// unpackedScore().
 [[nodiscard]] Reading readScoreFile(const std::string& path);
 
 } // namespace piolo::score

@@ -11,15 +11,15 @@
 
 namespace piolo::score {
 
-/// What was read, and everything that is wrong with it. With faults the score is not to be used.
+/// The score and everything wrong with it. If there are faults, do not use the score.
 struct Reading {
     Score score;
     std::vector<Fault> faults;
 };
 
-/// Whatever the bytes are; does not throw (but for want of memory). `file` goes into the faults, with the
-/// line of the element. Faults: scoreTooLarge, scoreEncoding, brokenXml, ownEntities, notAScore, scoreByBars,
-/// scoreElement, scoreValue.
+/// Accepts any bytes; does not throw, except when out of memory. Faults carry `file` and the line of the
+/// element: scoreTooLarge, scoreEncoding, brokenXml, ownEntities, notAScore, scoreByBars, scoreElement,
+/// scoreValue.
 [[nodiscard]] Reading readMusicXml(std::string_view bytes, const std::string& file);
 
 } // namespace piolo::score

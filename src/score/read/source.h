@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Elements of a score turned into values; what is wrong with them is kept, with the line.
+// Converts elements of a score to values and collects faults with their lines.
 #pragma once
 
 #include "core/time/fraction.h"
@@ -17,22 +17,22 @@ struct Whole {
     int most = 0;
 };
 
-/// Reading goes on after a fault, so that all are told; of many, the first `mostFaults`.
+/// Reading continues after a fault, so that all faults are reported, up to the first `mostFaults`.
 class Source {
 public:
     Source(const XmlText& text, std::string file) : text_(text), file_(std::move(file)) {}
 
-    /// scoreValue: `node` holds what cannot be; `why` may be empty.
+    /// Adds scoreValue: `node` has an invalid value; `why` may be empty.
     void wrong(pugi::xml_node node, const std::string& why);
-    /// scoreElement: `name` is not in `node`.
+    /// Adds scoreElement: `name` is missing in `node`.
     void missing(pugi::xml_node node, const std::string& name);
     void add(pugi::xml_node node, FaultNumber number, std::vector<std::string> arguments);
 
-    /// A whole number in range, or nothing and a fault.
+    /// An integer in range; otherwise nothing, and a fault is added.
     std::optional<int> whole(pugi::xml_node node, Whole range);
-    /// The same of the child `name`; missing is `fallback`.
+    /// The same for the child `name`; `fallback` if it is missing.
     int wholeOr(pugi::xml_node parent, const char* name, Whole range, int fallback);
-    /// A decimal that is not negative, with at most three places, up to `mostDivisions`.
+    /// A non-negative decimal with at most three decimal places, up to `mostDivisions`.
     std::optional<Fraction> amount(pugi::xml_node node);
 
     [[nodiscard]] const std::vector<Fault>& faults() const { return faults_; }
@@ -44,10 +44,10 @@ private:
     std::vector<Fault> faults_;
 };
 
-/// The text of an element without white space around it, cut at `longestText`.
+/// The text of an element without surrounding white space, cut to `longestText`.
 [[nodiscard]] std::string textOf(pugi::xml_node node);
-/// Reads a decimal in thousandths ("72.5" is 72500); nothing when it is none, negative, above `most`, or has
-/// more than three places.
+/// Reads a decimal as thousandths ("72.5" is 72500). Nothing if it is not a number, is negative, above
+/// `most`, or has more than three decimal places.
 [[nodiscard]] std::optional<std::int64_t> thousandthsIn(std::string_view text, std::int64_t most);
 
 } // namespace piolo::score

@@ -51,8 +51,8 @@ std::optional<std::int64_t> numberIn(std::string_view text) {
     return thousandthsIn(number, fastest);
 }
 
-// <metronome> with a second beat unit says how two tempi meet: a beat without a number. One made of
-// <metronome-note> has no beat unit and says no tempo.
+// A <metronome> with a second beat unit relates two tempi: it has a beat but no number. One made of
+// <metronome-note> has no beat unit and states no tempo.
 void readMetronome(Source& source, pugi::xml_node metronome, TempoMark& mark) {
     if (!metronome.child("beat-unit")) return;
     mark.beat = beatOf(source, metronome);
@@ -64,7 +64,7 @@ void readSound(Source& source, pugi::xml_node sound, TempoMark& mark) {
     const auto tempo = sound.attribute("tempo");
     if (!tempo) return;
     std::string text = tempo.value();
-    // The thousandth is exact enough for any ear; files carry long tails of digits.
+    // Files may have many decimal places; thousandths are precise enough for any ear.
     if (const auto point = text.find('.'); point != std::string::npos)
         text.resize(std::min(text.size(), point + 4));
     mark.quarters = thousandthsIn(text, fastest);

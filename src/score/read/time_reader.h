@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Reads <time>, <direction> and <sound>, <barline>: what stands between the notes.
+// Reads <time>, <direction>, <sound> and <barline>: what is between the notes.
 #pragma once
 
 #include "score/read/score.h"
@@ -10,9 +10,9 @@
 
 namespace piolo::score {
 
-/// A time signature; with a fault in the source when it is none.
+/// A time signature; if it is not valid, a fault is added to the source.
 [[nodiscard]] TimeSignature readTime(Source& source, pugi::xml_node time);
-/// A tempo mark in a <direction> or a <sound>; its place is left to the caller. Nothing when there is none.
+/// A tempo mark in a <direction> or a <sound>; nothing if there is none. The caller sets its position.
 [[nodiscard]] std::optional<TempoMark> readTempoMark(Source& source, pugi::xml_node element);
 /// Repeats, endings and jumps in a <barline>, <direction> or <sound>.
 [[nodiscard]] std::vector<SignKind> readSigns(pugi::xml_node element);

@@ -37,7 +37,7 @@ pugi::xml_encoding parserEncoding(Encoding encoding) {
     }
 }
 
-/// An entity can only be declared in the brackets of the DOCTYPE.
+/// Entities can only be declared in the internal subset of the DOCTYPE.
 bool hasOwnEntities(const pugi::xml_document& document) {
     return std::ranges::any_of(document.children(), [](const pugi::xml_node& node) {
         return node.type() == pugi::node_doctype &&

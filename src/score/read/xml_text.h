@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// XML that came from somewhere else: checked, bounded, parsed, with the lines of its elements.
+// XML from outside: size-checked, parsed, with the line of each element.
 #pragma once
 
 #include "core/base/result.h"
@@ -12,15 +12,15 @@
 
 namespace piolo::score {
 
-/// Holds the parsed document. Nodes are valid as long as this lives.
+/// Holds the parsed document. Nodes are valid only while this object lives.
 class XmlText {
 public:
-    /// UTF-8, UTF-16 or ISO-8859-1. Faults, with `file` and where possible a line: scoreTooLarge,
-    /// scoreEncoding, brokenXml, ownEntities.
+    /// UTF-8, UTF-16 or ISO-8859-1. Faults, with `file` and if possible a line: scoreTooLarge, scoreEncoding,
+    /// brokenXml, ownEntities.
     Done load(std::string_view bytes, const std::string& file);
 
     [[nodiscard]] pugi::xml_node root() const { return document_.document_element(); }
-    /// Counted from 1; 0 when it is not known (UTF-16).
+    /// Counted from 1; 0 if unknown (UTF-16).
     [[nodiscard]] long lineOf(pugi::xml_node node) const;
 
 private:

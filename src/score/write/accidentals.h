@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which sharps, flats and naturals stand before the notes of a part.
+// Which accidentals the notes of a part need.
 #pragma once
 
 #include "core/music/note.h"
@@ -11,14 +11,15 @@
 
 namespace piolo::score {
 
-/// Signs count to the end of their bar, each for its own line or space. Of one part, note by note.
+/// An accidental is valid to the end of its bar, for its own line or space only. Use one object per part and
+/// ask note by note.
 class Accidentals {
 public:
     explicit Accidentals(std::int32_t fifths) noexcept : fifths_(fifths) { beginBar(); }
 
     void beginBar() noexcept;
-    /// accidental-value of MusicXML ("sharp", "flat-flat"); nothing when no sign is needed. `tied`: the note
-    /// goes on from the one before, whose sign counts for it alone.
+    /// MusicXML's accidental-value ("sharp", "flat-flat"); nothing if no accidental is needed. `tied`: the
+    /// note continues the previous one, so it needs no accidental and does not affect later notes.
     [[nodiscard]] std::optional<std::string_view> before(WrittenPitch pitch, bool tied) noexcept;
 
 private:

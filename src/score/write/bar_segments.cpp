@@ -11,7 +11,7 @@ class Filling {
 public:
     explicit Filling(const TickGrid& grid) : grid_(grid) {}
 
-    /// All times from the bar's line.
+    /// All times are measured from the bar line.
     void silence(TickRange gap) {
         if (gap.length() <= 0) return;
         const TickRange beats{(gap.begin + grid_.beat - 1) / grid_.beat * grid_.beat,

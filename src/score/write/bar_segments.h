@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Notes cut at the bar lines, with the gaps between them.
+// Notes split at the bar lines, with the gaps between them.
 #pragma once
 
 #include "core/music/note.h"
@@ -13,20 +13,20 @@ namespace piolo::score {
 /// Notes that begin and end together.
 struct Chord {
     std::vector<const Note*> heads;
-    TickRange range; ///< from where the first bar would begin if it were whole
+    TickRange range; ///< from where the first bar would begin if it were full
 };
 
-/// A chord or a part of one; without heads, silence.
+/// A chord or part of one; silence if it has no heads.
 struct BarPiece {
     std::vector<const Note*> heads;
-    TickRange range; ///< from where its bar would begin if it were whole
+    TickRange range; ///< from where its bar would begin if it were full
     bool fromBefore = false;
     bool goesOn = false;
 };
 
-/// What fills `bar`, from its begin to its end. `chords` are in the order of time and do not overlap; `bar`
-/// counts as they do, and begins later than its grid's line only in a pick-up. Silence is cut at beats where
-/// it begins or ends inside a tuplet.
+/// The pieces that fill `bar` from beginning to end. `chords` are in order of time and do not overlap. `bar`
+/// uses the same time base; only a pick-up begins later than its grid's bar line. Silence that begins or ends
+/// inside a tuplet is split at beats.
 [[nodiscard]] std::vector<BarPiece> barPieces(std::span<const Chord> chords, TickRange bar,
                                               const TickGrid& grid);
 

@@ -8,7 +8,7 @@ namespace piolo::score {
 
 namespace {
 
-/// Flags of a note value: one for an eighth. Rests have none here: beams end at them.
+/// The flags of a note value: one for an eighth. Rests count as having none, because beams end at them.
 std::size_t flagsOf(const NotatedNote& note) {
     const auto* const eighth = std::ranges::find(noteValues, std::string_view("eighth"), &NoteValue::name);
     const auto* const own = std::ranges::find(noteValues, note.shape.type, &NoteValue::name);
@@ -16,7 +16,7 @@ std::size_t flagsOf(const NotatedNote& note) {
     return static_cast<std::size_t>(eighth - own) + 1;
 }
 
-/// The moments in a bar at which beams end.
+/// The moments of a bar at which beams end.
 std::vector<std::int64_t> edgesOf(const Meter& meter, std::int64_t ticksPerWhole) {
     std::vector<std::int64_t> edges{0};
     if (!meter.groups().empty())

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which notes of a bar hang on common beams.
+// Which notes of a bar share beams.
 #pragma once
 
 #include "score/write/notation.h"
@@ -9,10 +9,10 @@
 
 namespace piolo::score {
 
-/// For each note of the bar its beams from the first (eighths) on, in the words of MusicXML's beam-value;
-/// none for a note without a beam. Beams join what begins in the same beat, or group of beats of a meter that
-/// has groups. A rest ends them, and so does the edge of a tuplet: readers lose their place where a beam
-/// stands half in one.
+/// For each note of the bar, its beams from the first (eighths) on, as MusicXML beam-values; empty for a note
+/// without a beam. Beams join notes that begin in the same beat or, if the meter has groups, in the same
+/// group. A rest ends them, and so does the edge of a tuplet: other programs misread a beam that is partly
+/// inside one.
 [[nodiscard]] std::vector<std::vector<std::string_view>> beamsOf(const NotatedBar& bar, const Meter& meter,
                                                                  std::int64_t ticksPerWhole);
 

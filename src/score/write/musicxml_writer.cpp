@@ -16,10 +16,11 @@ namespace piolo::score {
 
 namespace {
 
-// Steps to the usual interval of so many semitones: a second, a third …; six are an augmented fourth.
+// Diatonic steps of the usual interval for each number of semitones: a second, a third and so on; six are an
+// augmented fourth.
 constexpr std::array<std::int32_t, 12> diatonicSteps{0, 1, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6};
 
-/// Ten thousandths with no more places than needed: "162.0005".
+/// Ten-thousandths as a decimal with no more places than needed: "162.0005".
 std::string decimal(std::int64_t tenThousandths) {
     std::string text = std::to_string(tenThousandths + 10'000);
     const std::string whole = std::to_string(tenThousandths / 10'000);
@@ -35,7 +36,7 @@ std::int64_t ticksPerDivision(const Notation& notation) {
     return ticks;
 }
 
-/// The first bar with a duration that no reader of ours takes.
+/// notesTooFine for the first bar with a duration that our own reader would not accept.
 std::optional<Fault> tooFine(const Notation& notation) {
     const std::int64_t most = ticksPerDivision(notation) * mostDivisions;
     for (const NotatedBar& bar : notation.bars)
@@ -87,7 +88,7 @@ private:
         if (part_.tempo) addTempo(measure, *part_.tempo);
     }
 
-    /// Groups are written where they are not the usual ones of the meter.
+    /// Groups are written only if they differ from the meter's usual ones.
     [[nodiscard]] std::string beats() const {
         const Meter& meter = part_.music.meter;
         const auto usual = Meter::make(meter.numerator(), meter.denominator(), meter.beat());
@@ -128,7 +129,7 @@ private:
     std::int64_t ticksPerDivision_;
 };
 
-/// XML has no room for control characters.
+/// XML does not allow control characters.
 std::string printable(std::string text) {
     std::ranges::replace_if(
         text, [](char c) { return static_cast<unsigned char>(c) < ' '; }, ' ');

@@ -10,13 +10,13 @@
 
 namespace piolo::score {
 
-/// MusicXML 4.0, partwise, UTF-8. The same part gives the same bytes. Reading it gives the notes back as they
-/// are, but for those that are no single note value: they come back in parts that are tied. Faults, without a
-/// place: those of notationOf(), and notesTransposed when a note does not sound `transposition` from where it
-/// is written.
+/// MusicXML 4.0, partwise, UTF-8. The same part gives the same bytes. Reading it back gives the same notes,
+/// except that a note that is not a single note value comes back as several tied ones. Faults, without a
+/// location: those of notationOf(), and notesTransposed if the interval between a note's written and sounding
+/// pitch is not `transposition`.
 [[nodiscard]] Result<std::string> musicXmlOf(const WrittenPart& part);
 
-/// For so many semitones: whole octaves as octave-change, the rest as the usual interval.
+/// The transposition by that many semitones: whole octaves as octave-change, the rest as the usual interval.
 [[nodiscard]] Transposition transpositionOf(std::int32_t semitones) noexcept;
 
 } // namespace piolo::score

@@ -17,8 +17,8 @@ namespace {
 
 constexpr std::int64_t mostTicks = std::int64_t{4} * mostDivisions;
 constexpr std::int32_t mostActual = 999;
-/// So that tuplets of the shortest notes still have whole ticks. A fraction's numerator has 31 bits: with
-/// mostTicks and these its ticks fit 63.
+/// A factor that keeps ticks of the shortest tuplets whole. A fraction's numerator has 31 bits: with
+/// mostTicks and this factor, its ticks fit into 63.
 constexpr std::int64_t halves = 1024;
 
 Fault faultAt(FaultNumber number, std::int32_t bar) { return {number, {}, {std::to_string(bar)}}; }
@@ -66,7 +66,7 @@ private:
         return std::nullopt;
     }
 
-    /// Without a grid.
+    /// Works before the grid exists.
     [[nodiscard]] std::int32_t numberOf(const Note& note, Fraction bar) const {
         const auto after = difference(note.onset, music_.pickup);
         if (!after) return music_.firstBar - (hasPickUp() ? 1 : 0);
@@ -100,7 +100,7 @@ private:
     [[nodiscard]] std::int64_t wholeBars(std::int64_t bars) const {
         return (bars + (hasPickUp() ? 1 : 0)) * grid_.bar;
     }
-    /// The end of the bar after the last one.
+    /// The end of the one bar allowed after the last.
     [[nodiscard]] std::int64_t latestEnd() const {
         return wholeBars((music_.bars > 0 ? music_.bars : Music::mostBars) + 1);
     }
@@ -176,7 +176,7 @@ private:
     const Music& music_;
     const std::vector<Note>& notes_;
     TickGrid grid_;
-    std::int64_t lead_ = 0; ///< from the line of the first bar to the first moment
+    std::int64_t lead_ = 0; ///< from the first bar line to the first moment
     std::vector<Chord> chords_;
 };
 

@@ -7,9 +7,9 @@ namespace piolo::score {
 
 namespace {
 
-/// One head of a note as it stands here: a part of a long note has a tie of its own.
+/// One head of a note symbol. A part of a long note has ties of its own.
 struct Head {
-    const Note* note = nullptr; ///< null: a rest
+    const Note* note = nullptr; ///< null for a rest
     bool tiedBefore = false;
     bool tiedAfter = false;
 };
@@ -55,7 +55,7 @@ void addSlur(pugi::xml_node notations, const char* type) {
     slur.append_attribute("number") = 1;
 }
 
-/// Marks stand at the first part of a long note.
+/// Articulations go on the first part of a long note.
 void addArticulations(pugi::xml_node notations, const NoteArticulation& marks) {
     if (!marks.staccato && !marks.accent && !marks.tenuto) return;
     auto list = notations.append_child("articulations");
@@ -78,7 +78,7 @@ void addNotations(pugi::xml_node element, const NotatedNote& symbol, const Head&
     if (!notations.first_child()) element.remove_child(notations);
 }
 
-/// A head, or a rest, in the order of the schema.
+/// Builds a head or a rest, with child elements in the order of the schema.
 class Element {
 public:
     Element(pugi::xml_node measure, const NotatedNote& symbol, const Head& head, bool isFirst)

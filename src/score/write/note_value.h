@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Note values and dots, as MusicXML names them.
+// Note values and dots with their MusicXML names.
 #pragma once
 
 #include "core/time/fraction.h"
@@ -30,9 +30,10 @@ struct NoteShape {
     bool operator==(const NoteShape&) const = default;
 };
 
-/// With n dots a note is 2 - 1/2^n times as long. Nothing for more than four.
+/// The length of a note with dots: with n dots it is 2 - 1/2^n times as long. Nothing for more than four
+/// dots.
 [[nodiscard]] std::optional<Fraction> dotted(Fraction value, long dots) noexcept;
-/// The one value with at most two dots that is so long, if there is one.
+/// The single note value of that length, with at most two dots, if there is one.
 [[nodiscard]] std::optional<NoteShape> shapeOf(Fraction length) noexcept;
 
 } // namespace piolo::score

@@ -12,8 +12,8 @@ std::int64_t oddPart(std::int64_t number) {
     return number;
 }
 
-/// The most notes of one plain value that fill the span and are fewer than `actual`; where even the fewest
-/// are more, those.
+/// The largest number of equal plain notes that fill the span and are fewer than `actual`; if even the
+/// smallest such number is larger, that number.
 std::int64_t normalFor(std::int64_t length, std::int64_t actual, const TickGrid& grid) {
     std::int64_t normal = oddPart(length / std::gcd(length, grid.whole));
     while (2 * normal < actual) normal *= 2;
@@ -31,7 +31,7 @@ void measure(TupletSpan& span, std::span<const TickRange> pieces, const TickGrid
     span.normal = static_cast<std::int32_t>(normal);
 }
 
-/// Two triplets that fill a beat of a quarter or less: a sextuplet.
+/// True if two triplets fill one beat of a quarter or less: they become a sextuplet.
 bool makeSextuplet(const TupletSpan& a, const TupletSpan& b, const TickGrid& grid) {
     const std::int64_t both = b.range.end - a.range.begin;
     return a.last + 1 == b.first && a.actual == 3 && b.actual == 3 && a.unit == b.unit && both == grid.beat &&

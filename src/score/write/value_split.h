@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A stretch of time as the note values that fill it.
+// Splits a stretch of time into note values.
 #pragma once
 
 #include "score/write/note_value.h"
@@ -18,8 +18,8 @@ struct ShapedTicks {
 
 /// The whole range as one value with at most two dots, if there is one.
 [[nodiscard]] std::optional<NoteShape> oneShape(const TickRange& range, const TickGrid& grid);
-/// The longest values that begin where they would in a bar of nothing but them, and whole beats. Nothing when
-/// no note value is short enough.
+/// At each point the longest value that would begin there in a bar filled with that value alone, or a whole
+/// beat. Nothing if no note value is short enough.
 [[nodiscard]] std::optional<std::vector<ShapedTicks>> split(TickRange range, const TickGrid& grid);
 
 } // namespace piolo::score

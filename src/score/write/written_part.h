@@ -16,14 +16,14 @@ namespace piolo::score {
 
 struct WrittenPart {
     std::string title;
-    std::string composer;   ///< empty: none is written
+    std::string composer;   ///< empty: not written
     std::string instrument; ///< the part's name
     Clef clef = Clef::treble;
-    std::int32_t fifths = 0;        ///< of the written key: sharps, or flats when negative; -7…7
+    std::int32_t fifths = 0;        ///< of the written key: -7…7, number of sharps, negative for flats
     std::int32_t transposition = 0; ///< semitones from the written to the sounding note
     Music music;
-    std::optional<Tempo> tempo; ///< of the meter's beat; none: no mark is written
-    std::vector<Note> notes;    ///< from the first moment, pick-up included; in the order of time
+    std::optional<Tempo> tempo; ///< of the meter's beat; nothing: no tempo mark is written
+    std::vector<Note> notes;    ///< in order of time, measured from the first moment, pick-up included
 };
 
 } // namespace piolo::score
