@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The system's MIDI inputs, as far as switches are heard through them. Tests put a fake in their place.
+// The system's MIDI inputs, as far as needed to receive switches. Tests replace them with a fake.
 #pragma once
 
 #include <cstdint>
@@ -11,28 +11,28 @@
 
 namespace piolo::device {
 
-/// An open input; closed when it goes, and nothing is heard of it after that.
+/// An open input. Destroying it closes it; nothing is received from it after that.
 class MidiInput {
 public:
     virtual ~MidiInput() = default;
 };
 
-/// Window's thread.
+/// Window thread.
 class MidiBackend {
 public:
-    /// Called on a thread of the input's own, a whole message at a time.
+    /// Called on the input's own thread with one complete message.
     using Heard = std::function<void(std::span<const std::uint8_t>)>;
 
     virtual ~MidiBackend() = default;
-    /// The system can hear MIDI at all.
+    /// True if the system supports MIDI.
     [[nodiscard]] virtual bool isThere() = 0;
-    /// What is plugged in now. Each name is another.
+    /// The inputs that are plugged in now, with unique names.
     [[nodiscard]] virtual std::vector<std::string> inputs() = 0;
-    /// Nothing when that input cannot be opened.
+    /// Null if that input cannot be opened.
     [[nodiscard]] virtual std::unique_ptr<MidiInput> open(const std::string& name, Heard heard) = 0;
 };
 
-/// The system's own: the sequencer of ALSA, through RtMidi.
+/// The system's implementation: the ALSA sequencer, through RtMidi.
 [[nodiscard]] std::unique_ptr<MidiBackend> systemMidi();
 
 } // namespace piolo::device

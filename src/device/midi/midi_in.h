@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// MIDI in: every input that is plugged in, its messages in the order they came.
+// MIDI in: opens every input that is plugged in and queues its messages in the order of arrival.
 #pragma once
 
 #include "device/midi/midi_backend.h"
@@ -17,17 +17,17 @@
 
 namespace piolo::device {
 
-/// The first three bytes: no switch sends more.
+/// The first three bytes; no switch sends more.
 struct MidiMessage {
     std::array<std::uint8_t, 3> bytes{};
-    std::size_t size = 0;   ///< of the whole message
-    std::int64_t nanos = 0; ///< when it came, as monotonicNanos()
+    std::size_t size = 0;   ///< of the complete message
+    std::int64_t nanos = 0; ///< time of arrival, from monotonicNanos()
 };
 
-/// Window's thread, but for what the inputs' own threads hand over. Never touches the sound threads.
+/// Window thread, except that the inputs' own threads add messages. Never touches the sound threads.
 class MidiIn {
 public:
-    /// Messages that wait; more are let go, the newest first.
+    /// The most messages that wait in the queue. When it is full, new messages are dropped.
     static constexpr std::size_t mostWaiting = 1024;
 
     MidiIn(std::unique_ptr<MidiBackend> door, std::function<std::int64_t()> clock);
@@ -35,15 +35,17 @@ public:
     MidiIn(const MidiIn&) = delete;
     MidiIn& operator=(const MidiIn&) = delete;
 
-    /// Opens the inputs that came, lets go of those that went. False where the system has no MIDI.
+    /// Opens inputs that were plugged in and closes those that were unplugged. False if the system has no
+    /// MIDI.
     bool look();
-    /// Lets go of all inputs and of what waits.
+    /// Closes all inputs and discards the queued messages.
     void close();
-    /// The inputs that are open.
+    /// The names of the open inputs.
     [[nodiscard]] std::vector<std::string> inputs() const;
-    /// `heard` is called on an input's thread when something waits again. Before the first look().
+    /// `heard` is called on an input's thread when a message arrives in an empty queue. Set it before the
+    /// first look().
     void onMessage(std::function<void()> heard) { heard_ = std::move(heard); }
-    /// The oldest message that waits. False when there is none.
+    /// Takes the oldest message from the queue. False if the queue is empty.
     bool take(MidiMessage& message);
 
 private:
@@ -52,9 +54,9 @@ private:
     std::unique_ptr<MidiBackend> door_;
     std::function<std::int64_t()> clock_;
     std::function<void()> heard_ = [] {};
-    std::mutex mutex_; // of waiting_ alone
+    std::mutex mutex_; // guards only waiting_
     std::deque<MidiMessage> waiting_;
-    std::map<std::string, std::unique_ptr<MidiInput>> open_; // last: its threads use the rest
+    std::map<std::string, std::unique_ptr<MidiInput>> open_; // last: its threads use the other members
 };
 
 } // namespace piolo::device

@@ -13,7 +13,7 @@ namespace {
 
 constexpr const char* clientName = "Piolo";
 
-/// Its words would go to standard error; what cannot be opened is told by the screen.
+/// RtMidi would write to standard error; the screen reports inputs that cannot be opened.
 void beQuiet(RtMidiError::Type /*type*/, const std::string& /*words*/, void* /*user*/) {}
 
 class RtInput final : public MidiInput {
@@ -39,12 +39,12 @@ private:
     }
 
     MidiBackend::Heard heard_;
-    RtMidiIn in_; // last: its thread ends before what it calls is gone
+    RtMidiIn in_; // last: its thread ends before the members it uses are destroyed
 };
 
 class RtDoor final : public MidiBackend {
 public:
-    // RtMidi and ALSA complain on standard error where there is no sequencer: they are not asked.
+    // Without a sequencer, RtMidi and ALSA would write complaints to standard error, so they are not asked.
     bool isThere() override { return ::access("/dev/snd/seq", R_OK | W_OK) == 0; }
 
     std::vector<std::string> inputs() override {
@@ -68,7 +68,7 @@ public:
             auto input = std::make_unique<RtInput>(std::move(heard));
             if (input->open(name)) return input;
         } catch (const RtMidiError&) {
-            return nullptr; // as what is not there
+            return nullptr; // as if it were not there
         }
         return nullptr;
     }

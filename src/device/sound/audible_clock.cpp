@@ -8,11 +8,11 @@ namespace piolo::device {
 namespace {
 
 constexpr double nanosPerSecond = 1e9;
-constexpr double stepSeconds = 0.1;  // how far ahead a correction is spread
-constexpr int quickCorrections = 10; // the first second
-constexpr double quickShare = 0.3;   // of the error, taken away in one step
+constexpr double stepSeconds = 0.1;  // the time over which a correction is spread
+constexpr int quickCorrections = 10; // during the first second
+constexpr double quickShare = 0.3;   // of the error, removed in one step
 constexpr double slowShare = 0.03;
-constexpr double steepest = 0.25; // of the rate, so that the line never turns back
+constexpr double steepest = 0.25; // of the rate, so that the line never runs backwards
 constexpr double anchorBeyondSeconds = 0.1;
 
 } // namespace

@@ -8,18 +8,20 @@
 
 namespace piolo::device {
 
-/// One thread writes at a time, any thread reads. Lock-free and real-time-safe.
+/// One writer thread at a time; any thread reads. Lock-free and real-time-safe.
 class AudibleClock {
 public:
-    /// Writer. Stands still at `sample` until the first correct(); nothing before it is ever told again.
+    /// Writer. Stops the clock at `sample` until the first correct(). at() never returns less than `sample`
+    /// after that.
     void park(double sample, std::int32_t rate) noexcept;
-    /// Writer. `sample` is audible at `nanos`, and the line goes on from there at `rate` samples a second.
+    /// Writer. `sample` is audible at `nanos`; from there the line continues at `rate` samples per second.
     void anchor(std::int64_t nanos, double sample, std::int32_t rate) noexcept;
-    /// Writer. A measurement: takes the line towards `measured` without a step, quickly at first and slowly
-    /// later, as single measurements are off by several milliseconds. Error beyond 100 ms: anchors anew.
+    /// Writer. Takes in a measurement: moves the line towards `measured` without a jump, quickly at first and
+    /// slowly later, because single measurements are off by several milliseconds. If the error exceeds 100
+    /// ms, the line restarts at the measurement.
     void correct(std::int64_t nanos, double measured) noexcept;
 
-    /// Any thread. The place on the line, never below what was parked at.
+    /// Any thread. The position on the line, never less than the sample at which it was last parked.
     [[nodiscard]] double at(std::int64_t nanos) const noexcept;
 
 private:
@@ -30,7 +32,7 @@ private:
         double floor = 0;
         [[nodiscard]] double at(std::int64_t when) const noexcept;
     };
-    // Four slots in turn: a reader's copy is whole unless the writer has come round to it meanwhile.
+    // Four slots in turn: a reader's copy is consistent unless the writer reaches that slot again meanwhile.
     struct Slot {
         std::atomic<std::int64_t> nanos{0};
         std::atomic<double> sample{0};
@@ -45,10 +47,10 @@ private:
 
     std::array<Slot, slotCount> slots_;
     std::atomic<std::uint64_t> latest_{0};
-    Line line_;             // writer's
-    std::int32_t rate_ = 0; // writer's
-    int corrections_ = 0;   // writer's: since the last anchor
-    bool parked_ = true;    // writer's
+    Line line_;             // writer only
+    std::int32_t rate_ = 0; // writer only
+    int corrections_ = 0;   // writer only: since the last anchor
+    bool parked_ = true;    // writer only
 };
 
 } // namespace piolo::device

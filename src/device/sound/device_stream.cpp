@@ -23,7 +23,7 @@ void DeviceStream::take() {
 }
 
 void DeviceStream::close() {
-    // Taken out first: destroying a sink runs the thread's other work in between.
+    // Moved out first, because destroying a sink may run other work of this thread.
     auto sink = std::move(sink_);
     sink.reset();
     become(Status::closed);

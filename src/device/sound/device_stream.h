@@ -13,18 +13,18 @@
 
 namespace piolo::device {
 
-/// Shared by the window's thread, which watches, and the sound thread, which opens and closes. If the sound
-/// thread hangs inside it, it is left to that thread.
+/// Shared by the window thread, which watches it, and the sound thread, which opens and closes it. If the
+/// sound thread hangs in it, it stays with that thread.
 class DeviceStream {
 public:
-    /// proving: it gets silence until it has shown that it drinks.
+    /// proving: the device gets silence until it has shown that it keeps asking for samples.
     enum class Status { opening, proving, playing, noServer, noDevice, refused, ended, closed };
 
     DeviceStream(const std::shared_ptr<RenderHost>& stage, std::string deviceId);
 
     /// Sound thread.
     void open(const SinkMaker& maker);
-    /// Sound thread. The device has proved itself: it gets sound from now on.
+    /// Sound thread. The device has proved itself and gets sound from now on.
     void take();
     /// Sound thread. Destroys the sink.
     void close();
@@ -35,9 +35,9 @@ public:
     [[nodiscard]] std::uint64_t underruns() const noexcept {
         return underruns_.load(std::memory_order_relaxed);
     }
-    /// Any thread, once status() is not opening any more. What it opened with.
+    /// Any thread, once status() is no longer `opening`. The result of opening the device.
     [[nodiscard]] const Opening& opening() const noexcept { return opening_; }
-    /// Any other thread. True when closed within that time.
+    /// Any thread but the sound thread. True if closed within `limit`.
     [[nodiscard]] bool waitClosed(std::chrono::milliseconds limit) const;
 
 private:
@@ -45,8 +45,8 @@ private:
 
     std::string deviceId_;
     Feed feed_;
-    std::unique_ptr<Sink> sink_; // sound thread's
-    Opening opening_;            // written before status_ leaves opening
+    std::unique_ptr<Sink> sink_; // sound thread only
+    Opening opening_;            // written before status_ leaves `opening`
     std::atomic<Status> status_{Status::opening};
     std::atomic<std::uint64_t> underruns_{0};
     mutable std::mutex mutex_;

@@ -12,7 +12,7 @@ namespace piolo::device {
 struct OutputList::Answer {
     std::mutex mutex;
     std::vector<Output> outputs;
-    std::optional<std::int64_t> askedAt; // while a question is on its way
+    std::optional<std::int64_t> askedAt; // while a query is pending
 };
 
 OutputList::OutputList(SoundThread& thread, Asking asking)

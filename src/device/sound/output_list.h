@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The outputs there are, asked for on the sound thread without waiting for it.
+// The available outputs, queried on the sound thread without waiting for it.
 #pragma once
 
 #include "device/sound/sound_out.h"
@@ -11,23 +11,23 @@
 
 namespace piolo::device {
 
-/// Window's thread. A question that the sound thread never answers is put again after a while, as that one
-/// may have been given up.
+/// Window thread. If the sound thread does not answer a query, it is repeated after a while, because that
+/// thread may have been abandoned.
 class OutputList {
 public:
     using Asking = std::function<std::vector<Output>()>;
     /// `thread` must outlive this.
     OutputList(SoundThread& thread, Asking asking);
-    /// The one of the process.
+    /// The single instance of this process.
     [[nodiscard]] static OutputList& ofProcess();
 
-    /// What is known; asks anew unless a question is on its way.
+    /// The outputs known so far. Starts a new query unless one is pending.
     [[nodiscard]] std::vector<Output> known(std::int64_t now);
 
     static constexpr std::int64_t askAgainAfter = 5'000'000'000;
 
 private:
-    struct Answer; // outlives the list, for a thread that was given up
+    struct Answer; // outlives the list, for a sound thread that was abandoned
     SoundThread& thread_;
     Asking asking_;
     std::shared_ptr<Answer> answer_;

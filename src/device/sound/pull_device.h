@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The QIODevice a QAudioSink reads from: mono float from a Feed, in the sink's own sample format.
+// The QIODevice that a QAudioSink reads from: mono float from a Feed, converted to the sink's own sample
+// format.
 #pragma once
 
 #include "device/sound/feed.h"
@@ -10,14 +11,14 @@
 
 namespace piolo::device {
 
-/// How the sink wants its frames.
+/// The frame format of the sink.
 struct FrameFormat {
-    bool floats = true; ///< float32, else int16
-    int channels = 1;   ///< each gets the same sound
+    bool floats = true; ///< true: float32, false: int16
+    int channels = 1;   ///< all channels get the same sound
     [[nodiscard]] int bytesPerFrame() const noexcept { return channels * (floats ? 4 : 2); }
 };
 
-/// Never runs out: a read of no bytes would stop the sink for good.
+/// Never runs out: reading zero bytes would stop the sink for good.
 class PullDevice final : public QIODevice {
 public:
     PullDevice(Feed& feed, FrameFormat format);

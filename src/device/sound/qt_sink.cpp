@@ -20,8 +20,8 @@ namespace {
 constexpr int lowestRate = 8'000;
 constexpr int highestRate = 192'000;
 constexpr int usualRate = 48'000;
-// Asked for; about three fifths of it become the queue in front of the device. Half of this runs dry on a
-// busy machine.
+// The size we ask for; about three fifths of it become the queue in front of the device. Half of this causes
+// underruns on a busy machine.
 constexpr int bufferMillis = 200;
 constexpr int measureEveryMillis = 100;
 
@@ -55,7 +55,7 @@ public:
 private:
     void listen(Feed& feed, Ears ears);
 
-    // In the order of their making: the sink goes first.
+    // Destroyed in reverse order: the sink goes first.
     std::unique_ptr<PullDevice> source_;
     std::unique_ptr<QAudioSink> sink_;
     QTimer measuring_;
@@ -79,7 +79,8 @@ Opening QtSink::open(const std::string& deviceId, Feed& feed, Ears ears) {
 }
 
 void QtSink::listen(Feed& feed, Ears ears) {
-    // The sink tells of a dry run from a thread of the sound server's client: the context brings it here.
+    // The sink reports underruns from a thread of the sound server's client; the context object moves them to
+    // this thread.
     QObject::connect(sink_.get(), &QAudioSink::stateChanged, source_.get(),
                      [&feed, ears = std::move(ears)](QAudio::State state) {
                          if (state == QAudio::StoppedState) ears.ended();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The sink that Qt Multimedia gives.
+// The sink of Qt Multimedia.
 #pragma once
 
 #include "device/sound/sink.h"
@@ -10,10 +10,10 @@
 
 namespace piolo::device {
 
-/// A QAudioSink in pull mode. Sound thread only, as every Sink.
+/// A QAudioSink in pull mode. Sound thread only, like every Sink.
 [[nodiscard]] std::unique_ptr<Sink> makeQtSink();
 
-/// The outputs Qt knows of now; none while no sound server answers. Sound thread only: the first call
+/// The outputs that Qt knows now; empty while no sound server answers. Sound thread only: the first call
 /// connects to the server.
 [[nodiscard]] std::vector<Output> qtOutputs();
 

@@ -18,7 +18,7 @@ std::optional<std::int32_t> RenderHost::takeSilently(RenderOwnership::Number num
     return turn ? std::optional{rate_} : std::nullopt;
 }
 
-/// `rate` 0: the one before.
+/// `rate` 0 keeps the previous rate.
 bool RenderHost::claim(RenderOwnership::Number number, std::int32_t rate, bool heard) {
     if (!ownership_.claim(number)) return false;
     for (;;) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Who may render: at most one thread at a time, and never again a thread that was overtaken.
+// Who may render: at most one thread at a time, and never again a thread that has been superseded.
 #pragma once
 
 #include <atomic>
@@ -7,27 +7,28 @@
 
 namespace piolo::device {
 
-/// Numbers are allotted once each; the gate belongs to the highest number that claimed it. A holder that was
-/// overtaken while inside finishes its turn, and until then the new holder stays outside. Any thread;
+/// Each number is allotted once; the ownership belongs to the highest number that has claimed it. A holder
+/// that is superseded during its turn finishes that turn; until then the new holder cannot enter. Any thread;
 /// lock-free and real-time-safe.
 class RenderOwnership {
 public:
     using Number = std::uint64_t;
 
-    /// A number above all that were allotted before.
+    /// A number higher than all allotted before.
     [[nodiscard]] Number allot() noexcept { return next_.fetch_add(1, std::memory_order_relaxed); }
-    /// Makes the gate `number`'s own. False when a later number has claimed it.
+    /// Gives the ownership to `number`. False if a later number has claimed it.
     bool claim(Number number) noexcept;
     [[nodiscard]] bool holds(Number number) const noexcept {
         return (word_.load(std::memory_order_acquire) >> 1) == number;
     }
-    /// True when a later number has claimed: `number` will never be inside again.
+    /// True if a later number has claimed the ownership: `number` will never get a turn again.
     [[nodiscard]] bool overtaken(Number number) const noexcept {
         return (word_.load(std::memory_order_acquire) >> 1) > number;
     }
-    /// True while somebody is inside.
+    /// True while any holder is inside a turn.
     [[nodiscard]] bool busy() const noexcept { return (word_.load(std::memory_order_acquire) & inside) != 0; }
-    /// True: `number` is inside until leave(). False: it was overtaken, or the one before has not left yet.
+    /// True: `number` is inside until leave(). False: it was superseded, or the previous holder has not left
+    /// yet.
     [[nodiscard]] bool enter(Number number) noexcept;
     void leave() noexcept { word_.fetch_and(~inside, std::memory_order_release); }
 
@@ -36,10 +37,10 @@ private:
     static_assert(std::atomic<std::uint64_t>::is_always_lock_free);
 
     std::atomic<Number> next_{1};
-    std::atomic<std::uint64_t> word_{0}; // the holder's number, then one bit: somebody is inside
+    std::atomic<std::uint64_t> word_{0}; // the holder's number, then one bit: a turn is in progress
 };
 
-/// One stay inside the gate.
+/// Enters the ownership for the lifetime of this object, if possible.
 class Turn {
 public:
     Turn(RenderOwnership& gate, RenderOwnership::Number number) noexcept

@@ -23,7 +23,7 @@ namespace fs = std::filesystem;
 constexpr int looks = 20;
 constexpr int lookEveryMillis = 10;
 
-/// The sockets in a list such as "unix:/run/a {machine}unix:/run/b"; none when one of them is no local
+/// The sockets in a list such as "unix:/run/a {machine}unix:/run/b"; empty if any of them is not a local
 /// socket.
 std::vector<std::string> socketsIn(const std::string& servers) {
     std::vector<std::string> sockets;
@@ -37,7 +37,7 @@ std::vector<std::string> socketsIn(const std::string& servers) {
     return sockets;
 }
 
-/// True when a line of the file sets what makes the socket's place, or its absence, say nothing.
+/// True if a line of the file has a setting that makes the socket's presence or absence meaningless.
 bool decides(const fs::path& file) {
     std::ifstream lines{file};
     for (std::string line; std::getline(lines, line);) {
@@ -60,8 +60,8 @@ bool anyDecides(const std::vector<std::string>& configurations) {
     return false;
 }
 
-/// True when the byte that is sent is read soon: a server that listens and does not run yet, or hangs, leaves
-/// it lying, and a crowd of such callers would even keep Qt out.
+/// True if the byte we send is read soon. A server that listens but is not running yet, or hangs, does not
+/// read it, and many pending connections could even block Qt's own.
 bool isRead(int line) noexcept {
     if (::send(line, "", 1, MSG_NOSIGNAL | MSG_DONTWAIT) != 1) return false;
     for (int look = 0; look < looks; ++look) {

@@ -12,7 +12,8 @@ namespace piolo::device {
 namespace {
 
 constexpr std::chrono::milliseconds nap{10};
-// Rendered this far ahead of what is told as audible, so that a late wake-up does not stop the beat.
+// How far rendering is ahead of the audible position, as a fraction of a second, so that a late wake-up does
+// not interrupt the beat.
 constexpr std::int64_t leadsPerSecond = 25;
 constexpr std::int64_t nanosPerSecond = 1'000'000'000;
 
@@ -24,7 +25,7 @@ constexpr std::int64_t nanosPerSecond = 1'000'000'000;
 
 SilentClock::SilentClock(std::shared_ptr<RenderHost> stage)
     : host_{std::move(stage)}, number_{host_->gate().allot()} {
-    // Claimed before anything else goes on, so that nobody with an earlier number can slip in.
+    // Claimed before anything else happens, so that no holder of an earlier number can get in between.
     host_->gate().claim(number_);
     thread_ = std::thread{[this] { run(); }};
 }
@@ -48,7 +49,7 @@ void SilentClock::run() {
     if (!taken) return;
     const std::int64_t rate = *taken;
     const auto lead = rate / leadsPerSecond;
-    // After a longer sleep of the whole machine or process, time goes on from where it stood.
+    // After a longer sleep of the machine or the process, time continues from where it stopped.
     const auto longestCatchUp = rate;
     std::array<float, RenderHost::maxBlock> discarded{};
     auto began = monotonicNanos();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Time goes on without a device: renders and discards, paced by the monotonic clock.
+// Keeps time without a device: renders and discards, paced by the monotonic clock.
 #pragma once
 
 #include "device/sound/render_host.h"
@@ -11,8 +11,8 @@
 
 namespace piolo::device {
 
-/// Runs from construction to destruction, or until another takes the gate. Destruction waits for one block at
-/// most.
+/// Runs from construction until destruction, or until another number claims the render ownership. Destruction
+/// waits for at most one block.
 class SilentClock {
 public:
     explicit SilentClock(std::shared_ptr<RenderHost> stage);
@@ -20,7 +20,7 @@ public:
     SilentClock(const SilentClock&) = delete;
     SilentClock& operator=(const SilentClock&) = delete;
 
-    /// False once another has taken the gate: it will not render again.
+    /// False once another number has claimed the ownership: this clock will not render again.
     [[nodiscard]] bool current() const noexcept { return !host_->gate().overtaken(number_); }
 
 private:
@@ -31,7 +31,7 @@ private:
     RenderOwnership::Number number_;
     std::mutex mutex_;
     std::condition_variable wake_;
-    bool over_ = false; // under mutex_
+    bool over_ = false; // guarded by mutex_
     std::thread thread_;
 };
 

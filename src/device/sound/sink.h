@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The port to a sound device, so that the watchdog can be tested with devices that hang.
+// The port to a sound device, which lets tests use devices that hang.
 #pragma once
 
 #include "device/sound/feed.h"
@@ -11,30 +11,30 @@
 
 namespace piolo::device {
 
-/// How an attempt to open a device ended.
+/// The result of opening a device.
 struct Opening {
-    /// noServer: nobody answers who could have a device.
+    /// noServer: no sound server answers that could offer a device.
     enum class Kind { opened, noServer, noDevice, refused };
     Kind kind = Kind::noDevice;
     std::string deviceName;
-    std::int32_t rate = 0; ///< at which the device asks for frames
+    std::int32_t rate = 0; ///< the rate at which the device asks for frames
 };
 
-/// One open device. Made, used and destroyed on the sound thread; any call may hang there for good.
+/// One open device. Created, used and destroyed on the sound thread; any call may hang there forever.
 class Sink {
 public:
-    /// What a sink tells, on the sound thread.
+    /// What a sink reports, on the sound thread.
     struct Ears {
         std::function<void()> underrun;
-        std::function<void()> ended; ///< it will never ask again
+        std::function<void()> ended; ///< it will never ask for samples again
     };
     Sink() = default;
     virtual ~Sink() = default;
     Sink(const Sink&) = delete;
     Sink& operator=(const Sink&) = delete;
 
-    /// Opens `deviceId` ("" or one that is not there: the default) and starts to drink from `feed`, which
-    /// outlives the sink.
+    /// Opens `deviceId` (the default device if it is "" or not available) and starts to read from `feed`,
+    /// which must outlive the sink.
     virtual Opening open(const std::string& deviceId, Feed& feed, Ears ears) = 0;
 };
 

@@ -54,7 +54,7 @@ SoundOut::~SoundOut() = default;
 
 void SoundOut::start(const std::string& deviceId) {
     body_->keeper.start(deviceId, monotonicNanos());
-    (void)outputs(); // asks, so that they are known when somebody wants to see them
+    (void)outputs(); // starts a query, so that the outputs are known when they are needed
     body_->looking.start(lookEveryMillis);
 }
 

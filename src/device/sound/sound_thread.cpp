@@ -22,7 +22,7 @@ namespace {
 constexpr unsigned long endWithinMillis = 1000;
 constexpr std::chrono::milliseconds askEvery{200};
 
-// Threads that hang are kept reachable and never destroyed: destroying a running QThread ends the program.
+// Hanging threads stay reachable and are never destroyed: destroying a running QThread ends the program.
 struct Left {
     std::mutex mutex;
     std::vector<QThread*> threads;
@@ -34,8 +34,7 @@ Left& left() {
 
 } // namespace
 
-/// Where work is handed over. The queue has a lock of its own, which the thread sanitizer can see; Qt's has
-/// one that it cannot.
+/// The work queue. It has its own lock, which the thread sanitizer can see; it cannot see Qt's.
 class SoundThread::Desk final : public QObject {
 public:
     explicit Desk(std::function<bool()> qtMayTurn) : qtMayTurn_{std::move(qtMayTurn)} {}
@@ -57,7 +56,9 @@ public:
 
 protected:
     void customEvent(QEvent* /*bell*/) override {
-        if (working_) return; // work that turns Qt's events inside: whoever called it goes on with the queue
+        if (working_)
+            return; // work that runs Qt's event loop itself: the outer call continues with the
+                    // queue
         working_ = true;
         do {
             workOff();
@@ -76,7 +77,7 @@ private:
         works_.pop_front();
         return work;
     }
-    /// For a moment only. False at the end.
+    /// Waits for a moment at most. False if the thread is to end.
     bool waitForWork() {
         std::unique_lock lock{mutex_};
         arrived_.wait_for(lock, askEvery, [this] { return over_ || !works_.empty(); });
@@ -84,11 +85,11 @@ private:
     }
 
     std::function<bool()> qtMayTurn_;
-    bool working_ = false; // the thread's
+    bool working_ = false; // the thread's own
     std::mutex mutex_;
     std::condition_variable arrived_;
     std::deque<std::function<void()>> works_;
-    bool over_ = false; // under mutex_
+    bool over_ = false; // guarded by mutex_
 };
 
 SoundThread::~SoundThread() {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The thread on which everything happens that may hang inside the sound system.
+// The thread for everything that may hang inside the sound system.
 #pragma once
 
 #include <functional>
@@ -9,36 +9,36 @@ class QThread;
 
 namespace piolo::device {
 
-/// A thread with an event loop that is given work, and may be given up. Qt Multimedia is first touched on it
-/// and stays on it: its connection to the sound server belongs to the thread that touched it first, and what
-/// it does when the server goes away may never return.
+/// A thread with an event loop that accepts work and can be abandoned. Qt Multimedia is first touched on it
+/// and stays on it: its connection to the sound server belongs to the thread that first touched it, and calls
+/// may never return if the server goes away.
 class SoundThread {
 public:
-    /// `qtMayTurn` is asked on the thread after each piece of work; while it says no, only work that is
-    /// posted is done there and none of Qt's own events, timers included. Null: it always may.
+    /// `qtMayTurn` is called on the thread after each piece of work. While it returns false, only posted work
+    /// runs on the thread, and none of Qt's own events, not even timers. Null means always true.
     explicit SoundThread(std::function<bool()> qtMayTurn = {}) : qtMayTurn_{std::move(qtMayTurn)} {}
-    /// Ends the thread if it answers within a second, else leaves it behind.
+    /// Ends the thread if it answers within a second; otherwise abandons it.
     ~SoundThread();
     SoundThread(const SoundThread&) = delete;
     SoundThread& operator=(const SoundThread&) = delete;
 
-    /// Any one thread at a time. Runs `work` on the thread, after all that was posted before. Does not wait.
+    /// One thread at a time, but any. Runs `work` on the thread after all work posted before. Does not wait.
     void post(std::function<void()> work);
-    /// Leaves the present thread, which hangs, alone for ever, with all that it keeps alive; the next post()
-    /// makes a new one.
+    /// Abandons the current thread, which hangs, with everything that it keeps alive; the next post() starts
+    /// a new one.
     void abandon();
-    /// Any thread. How many threads of this process were left behind.
+    /// Any thread. The number of threads of this process that were abandoned.
     [[nodiscard]] static int leftBehind() noexcept;
 
-    /// The one of the process, where Qt may turn while a sound server answers. Never destroyed, so that the
-    /// end of the program does not wait for it.
+    /// The single instance of this process, in which Qt's events run only while a sound server answers. Never
+    /// destroyed, so that the program can end without waiting for it.
     [[nodiscard]] static SoundThread& ofProcess();
 
 private:
     class Desk;
     std::function<bool()> qtMayTurn_;
     QThread* thread_ = nullptr;
-    Desk* desk_ = nullptr; // lives on the thread
+    Desk* desk_ = nullptr; // lives on that thread
 };
 
 } // namespace piolo::device

@@ -94,7 +94,7 @@ void Supervisor::lookAtSession(std::int64_t now) {
         lookAtPlaying(now);
         break;
     case DeviceStream::Status::noServer:
-        lostAt_ = now; // Qt's time to come back counts from the server's return
+        lostAt_ = now; // the time that Qt has to come back counts from the server's return
         close();
         goSilent(now + retryAfterLoss);
         break;
@@ -152,7 +152,8 @@ void Supervisor::giveUpThread(std::int64_t now) {
     stream_ = nullptr;
     ++threadsGivenUp_;
     needsRestart_ = needsRestart_ || threadsGivenUp_ >= threadLimit;
-    // Begins again with a later number, so that the session finds the gate closed if it ever wakes.
+    // Restarts the silent clock with a later number, so that the abandoned stream cannot render if it ever
+    // wakes up.
     silence_.reset();
     goSilent(now + retryAfterLoss);
 }

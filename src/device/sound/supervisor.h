@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Keeps time going: opens the device, watches it, lets the silent clock step in, tries again.
+// Keeps time running: opens the device, watches it, falls back to the silent clock, and tries again.
 #pragma once
 
 #include "device/sound/device_stream.h"
@@ -14,8 +14,8 @@
 
 namespace piolo::device {
 
-/// Belongs to the window's thread. Time is given, so that tests need not wait. Nothing here waits for the
-/// sound thread without a bound.
+/// Window thread. Callers pass the time, so that tests need not wait. Never waits for the sound thread
+/// without a time limit.
 class Supervisor {
 public:
     /// `thread` must outlive this.
@@ -25,30 +25,31 @@ public:
     Supervisor& operator=(const Supervisor&) = delete;
 
     void start(const std::string& deviceId, std::int64_t now);
-    /// Changes over to `deviceId`.
+    /// Switches to `deviceId`.
     void choose(const std::string& deviceId, std::int64_t now);
-    /// Nobody renders any more when this returns.
+    /// After this returns, nothing renders any more.
     void stop();
-    /// To be called about twenty times a second: sees what became of the device and acts.
+    /// Call this about twenty times a second: checks the state of the device and acts on it.
     void look(std::int64_t now);
     [[nodiscard]] SoundState state() const;
-    /// True while the sound thread is at work on a device: opens it, or hands it the sound.
+    /// True while the sound thread is opening a device or handing over the sound to it.
     [[nodiscard]] bool isOpening() const;
 
     static constexpr std::int64_t second = 1'000'000'000;
-    /// Opening may take so long, and a device that has just been opened may be quiet so long.
+    /// How long opening may take, and how long a device that was just opened may be quiet.
     static constexpr std::int64_t openingLimit = 3 * second;
-    /// A device that has asked for sound `coldFills` times may be quiet so long.
+    /// How long a device may be quiet once it has asked for samples `coldFills` times.
     static constexpr std::int64_t quietLimit = second;
     static constexpr std::uint64_t coldFills = 50;
-    /// So often it must ask before it gets sound: more than its buffer holds, as a device that has stopped
-    /// asks until that is full. Until then whoever rendered before goes on undisturbed.
+    /// How often a device must ask for samples before it gets sound: more often than it takes to fill its
+    /// buffer, because a stopped device asks until its buffer is full. Until then, the previous holder
+    /// renders on.
     static constexpr std::uint64_t provenFills = 15;
     static constexpr std::int64_t retryAfterLoss = second;
     static constexpr std::int64_t retryWhenSilent = 2 * second;
-    /// Where a server answers, a lost device comes back within this, or only a restart helps.
+    /// If a server answers, a lost device comes back within this time or needs a restart of the program.
     static constexpr std::int64_t backWithin = 6 * second;
-    /// So many threads are given up before the sound system is.
+    /// How many threads are abandoned before giving up on the sound system.
     static constexpr int threadLimit = 3;
 
 private:
@@ -71,12 +72,13 @@ private:
     std::optional<SilentClock> silence_;
     Watchdog watchdog_;
     bool running_ = false;
-    bool proven_ = false; // the session was told to take
+    bool proven_ = false; // the stream has been asked to take over the sound
     bool needsRestart_ = false;
-    int threadsGivenUp_ = 0;             // since sound last came through
-    std::optional<std::int64_t> lostAt_; // when a device that played was lost, or no server answered last
+    int threadsGivenUp_ = 0;             // since sound last played
+    std::optional<std::int64_t> lostAt_; // when a playing device was lost, or when a server last failed to
+                                         // answer
     std::int64_t retryAt_ = 0;
-    std::uint64_t pastUnderruns_ = 0; // of sessions that are over
+    std::uint64_t pastUnderruns_ = 0; // of earlier streams
 };
 
 } // namespace piolo::device

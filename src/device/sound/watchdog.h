@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Notices that a sign of life has stopped coming.
+// Notices when a sign of life stops changing.
 #pragma once
 
 #include <cstdint>
@@ -7,14 +7,15 @@
 
 namespace piolo::device {
 
-/// Counts only time in which it was looking: when the watcher itself was held up, what is watched may have
-/// been too. Pure; time is given.
+/// Counts only time in which it was called regularly: if the watcher itself was held up, the watched thread
+/// may have been, too. Has no clock of its own; callers pass the time.
 class Watchdog {
 public:
-    /// `sign` is any number that changes while there is life. Returns the nanoseconds of quiet so far.
+    /// `sign` is any number that changes while the watched thread is alive. Returns the nanoseconds since its
+    /// last change.
     std::int64_t look(std::int64_t nanos, std::uint64_t sign) noexcept;
 
-    /// One look adds at most this much quiet.
+    /// The most that one call adds to the quiet time.
     static constexpr std::int64_t longestStep = 250'000'000;
 
 private:
