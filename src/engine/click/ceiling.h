@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What keeps a sum of sounds below full scale.
+// Keeps a sum of sounds below full scale.
 #pragma once
 
 #include <cmath>
 
 namespace piolo::engine {
 
-/// Up to here a sum is left as it is.
+/// Up to this level a sum is left unchanged.
 inline constexpr float knee = 0.9F;
 
-/// Leaves what lies inside ±0.9 as it is and bends what is beyond towards ±1, which it never reaches.
+/// Leaves values within ±0.9 unchanged and compresses larger ones towards ±1, which they never reach.
 /// Real-time-safe.
 [[nodiscard]] inline float bent(float value) noexcept {
     const float beyond = std::abs(value) - knee;

@@ -83,7 +83,7 @@ bool ClickChoice::isHere(std::int32_t beat, std::int32_t part) const noexcept {
     return true;
 }
 
-/// A pick-up always does.
+/// A pick-up always sounds.
 bool ClickChoice::barSounds(std::uint64_t run, std::int64_t bar) const noexcept {
     if (bar < 0) return true;
     const Chance chance{static_cast<std::uint64_t>(seed), saltOfBars};

@@ -18,8 +18,8 @@ struct Partial {
 };
 
 struct Recipe {
-    double beatHertz;    // the beat's pitch; the other strokes are ratios of it
-    double decaySeconds; // to 1/e
+    double beatHertz;    // the pitch of a beat; the other strokes are multiples of it
+    double decaySeconds; // time to decay to 1/e
     double lengthSeconds;
     std::span<const Partial> partials;
 };
@@ -29,14 +29,14 @@ struct Accent {
     double peak;
 };
 
-// Far enough apart that a saxophone's line never covers them all (docs/sound.md has the measure).
+// Far enough apart that a saxophone's line never masks all of them (docs/sound.md has the measurement).
 constexpr std::array woodPartials{Partial{1.0, 1.0}, Partial{1.95, 0.35}, Partial{2.45, 0.6}};
 constexpr std::array metalPartials{Partial{1.0, 1.0}, Partial{1.5037, 0.8}, Partial{1.78, 0.4},
                                    Partial{2.31, 0.35}};
 constexpr std::array reedPartials{Partial{1.0, 1.0}, Partial{2.0, 0.75}, Partial{3.0, 0.55},
                                   Partial{4.0, 0.3}};
-// Neighbours that begin in step and fall out of it within a millisecond: a tick with hardly a tone. It is
-// over before they can fall into step again, which would sound like a second tick.
+// Neighbouring partials that start in phase and drift apart within a millisecond: a tick with hardly any
+// pitch. It ends before they are in phase again, which would sound like a second tick.
 constexpr std::array dryPartials{Partial{1.0, 1.0}, Partial{1.31, 0.75}, Partial{1.46, 0.8},
                                  Partial{1.6, 0.55}};
 
@@ -78,7 +78,7 @@ constexpr float impulseOf(Stroke stroke) {
     return stroke == Stroke::subdivision ? 0.5F : 0.75F;
 }
 
-/// Rises from 0 within `attack` and falls to 0 at the end, both as half a cosine.
+/// Rises from 0 during `attack` and falls to 0 at the end, both along half a cosine.
 double edges(double at, double attack, double length) {
     const double up = std::min(1.0, at / attack);
     const double down = std::min(1.0, (length - at) / (0.3 * length));
@@ -93,7 +93,7 @@ double partialsAt(double at, double hertz, std::span<const Partial> partials, do
     return sum;
 }
 
-/// Adds one tone to `table` from `from` on and brings that tone's own peak to `peak`.
+/// Adds one tone to `table` starting at `from`, scaled to the peak `peak`.
 void addTone(std::vector<float>& table, SampleRate rate, std::size_t from, const Recipe& recipe,
              Accent accent) {
     const double hertz = std::min(recipe.beatHertz * accent.pitch, 0.42 * rate.hertz);
@@ -101,7 +101,7 @@ void addTone(std::vector<float>& table, SampleRate rate, std::size_t from, const
     std::vector<double> tone(count);
     double highest = 0.0;
     for (std::size_t i = 0; i < count; ++i) {
-        const double at = static_cast<double>(i + 1) / rate.hertz; // the first sample sounds already
+        const double at = static_cast<double>(i + 1) / rate.hertz; // the first sample already sounds
         tone[i] = partialsAt(at, hertz, recipe.partials, 0.45 * rate.hertz) *
                   std::exp(-at / recipe.decaySeconds) * edges(at, 0.0006, recipe.lengthSeconds);
         highest = std::max(highest, std::abs(tone[i]));

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How each click is made: a few decaying tones, written into a table once for each rate.
+// How each click is made: a few decaying tones, written into a table once per rate.
 #pragma once
 
 #include "engine/click/click_voice.h"
@@ -10,14 +10,14 @@
 
 namespace piolo::engine {
 
-/// The kinds of click in one voice: the five layers of the beat, and the first beat of a count-in's bar.
+/// The kinds of click in one voice: the five layers of the beat, and the first beat of a count-in bar.
 enum class Stroke : std::uint8_t { downbeat, group, beat, subdivision, countIn, countInBar };
 inline constexpr int strokeCount = 6;
 
-/// One click of a voice. Short (at most 60 ms), from and to silence, its peak below 1. `impulse` is one
-/// sample. Takes memory.
+/// One click of a voice. Short (at most 60 ms), starts and ends in silence, peak below 1. `impulse` is a
+/// single sample. Allocates memory.
 [[nodiscard]] std::vector<float> clickTable(Voice voice, Stroke stroke, SampleRate rate);
-/// One cue: at most 300 ms. Takes memory.
+/// One cue, at most 300 ms long. Allocates memory.
 [[nodiscard]] std::vector<float> cueTable(Cue cue, SampleRate rate);
 
 } // namespace piolo::engine

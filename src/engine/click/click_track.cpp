@@ -27,7 +27,7 @@ std::int64_t beatsIn(const Stretch& stretch, const DrillPlan& plan) noexcept {
                            : beats + plan.breaths.beatsIn(stretch.bars, plan.beatsPerBar, stretch.tempo);
 }
 
-/// A stretch from `start` on, in the track's measure.
+/// A stretch that begins at `start`, in the track's measure.
 Section sectionOf(const Stretch& stretch, const DrillPlan& plan, const DrillMeasure& measure,
                   std::uint64_t start) noexcept {
     Section section;
@@ -38,8 +38,8 @@ Section sectionOf(const Stretch& stretch, const DrillPlan& plan, const DrillMeas
     return section;
 }
 
-/// Walks through the pulses of a track. Stretches of one tempo in a row share their origin, so that nothing
-/// is rounded between them.
+/// Steps through the pulses of a track. Consecutive stretches with the same tempo share their origin, so that
+/// nothing is rounded between them.
 class Walk {
 public:
     Walk(const ClickTrack& track, SampleRate rate)
@@ -50,7 +50,7 @@ public:
     }
 
     [[nodiscard]] bool atEnd() const noexcept { return stretch_ == stretches_.size(); }
-    /// The pulse the walk stands on. Not at the end.
+    /// The current pulse. Not at the end.
     [[nodiscard]] TrackPulse pulse() const noexcept {
         const auto place = section_.placeOf(tick_, measure_);
         const auto click = section_.phase == Phase::countIn
@@ -64,7 +64,7 @@ public:
                                                  : section_.nextPulse(tick_ + 1, measure_);
         if (tick_ >= section_.end) leave();
     }
-    /// To the beginning of the next stretch.
+    /// Moves to the beginning of the next stretch.
     void leave() noexcept { enter(stretch_ + 1); }
     /// At the end: the sample nearest to it.
     [[nodiscard]] std::uint64_t endSample() const noexcept { return grid_.sampleOf(tick_); }
@@ -91,7 +91,7 @@ private:
     PulseGrid grid_;
     Section section_{.end = 0};
     std::uint64_t tick_ = 0;
-    std::uint64_t run_ = 0; // from 1; count-ins are none
+    std::uint64_t run_ = 0; // counted from 1; count-ins do not count
     std::size_t stretch_ = 0;
 };
 

@@ -16,7 +16,7 @@ constexpr std::size_t mostSounding = 64;
 constexpr std::size_t cueCount = 3;
 constexpr std::size_t voiceCount = voices.size();
 
-/// A finished click and the highest it reaches.
+/// A rendered click and its peak.
 struct Table {
     std::vector<float> samples;
     float peak = 0.0F;
@@ -27,16 +27,16 @@ struct Table {
     }
 };
 
-/// One click on its way: its gain was settled when it was struck.
+/// A sounding click; its gain was fixed when it was struck.
 struct Sounding {
     std::span<const float> rest;
     float gain = 0.0F;
-    float peak = 0.0F; // times the gain
+    float peak = 0.0F; // including the gain
     std::size_t delay = 0;
     bool impulse = false;
 };
 
-/// In steps of a fixed length, which become one instruction for several samples.
+/// In steps of a fixed length, so that the compiler can vectorise them.
 void addScaled(float* __restrict out, const float* __restrict in, std::size_t count, float gain) noexcept {
     constexpr std::size_t step = 16;
     for (; count >= step; count -= step, out += step, in += step)
@@ -75,19 +75,19 @@ Stroke strokeOf(Layer layer, bool barBegins) noexcept {
 struct ClickBank::State {
     std::array<std::array<Table, strokeCount>, voiceCount> clicks;
     std::array<Table, cueCount> cues;
-    std::array<Sounding, mostSounding> sounding{}; // the oldest first
+    std::array<Sounding, mostSounding> sounding{}; // oldest first
     std::size_t count = 0;
 
     void begin(const Sounding& click) noexcept {
-        // No sounding click is ever cut: with no place left the new one stays silent.
+        // A sounding click is never cut off: if there is no room, the new one stays silent.
         if (!(click.gain > 0.0F) || click.rest.empty() || count == mostSounding) return;
         sounding[count++] = click;
     }
     void begin(const Table& table, float gain, std::size_t delay, bool impulse) noexcept {
         begin({table.samples, gain, gain * table.peak, delay, impulse});
     }
-    /// Adds the tones, or the impulses. Returns the highest that their sum can have reached: the bounds are
-    /// added and rounded as the samples are, so no sample passes it.
+    /// Adds the tones, or the impulses. Returns an upper bound of their sum: the bounds are added and rounded
+    /// like the samples, so no sample exceeds it.
     float add(std::span<float> out, bool impulses) noexcept {
         float bound = 0.0F;
         for (auto& click : std::span(sounding).first(count)) {

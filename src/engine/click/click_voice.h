@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One click, sample by sample.
+// Clicks, sample by sample.
 #pragma once
 
 #include "engine/click/mix.h"
@@ -11,25 +11,25 @@
 
 namespace piolo::engine {
 
-/// Short tones that ride along with the click: rising after a climb, falling after a drop, and the
-/// announcement of the run that would complete the streak.
+/// Short tones that accompany the click: rising after a climb, falling after a drop, and the announcement of
+/// the run that would complete the streak.
 enum class Cue : std::uint8_t { rise, fall, lastOfStreak };
 
-/// All clicks that may sound, rendered ahead into tables; each sounding click plays its table to its end
-/// whatever follows. Mixed clicks never pass ±1. Clicks mix in the order in which they were struck, so the
-/// sum does not depend on how mix() is cut into blocks.
+/// All clicks that may sound, rendered into tables in advance; each sounding click plays its table to the
+/// end, whatever follows. The mix never exceeds ±1. Clicks are mixed in the order in which they were struck,
+/// so the sum does not depend on how mix() is split into blocks.
 class ClickBank {
 public:
     ClickBank();
     ~ClickBank();
-    /// Builds the tables of `wanted`; other voices are silent. Not real-time-safe.
+    /// Builds the tables of `wanted`; all other voices are silent. Not real-time-safe.
     void prepare(SampleRate rate, std::span<const Voice> wanted = voices);
-    /// Begins a click at `offset` samples into the next mix() call. `barBegins` raises the first beat of a
-    /// count-in's bar; other layers do not look at it. Real-time-safe.
+    /// Starts a click `offset` samples into the next mix() call. `barBegins` emphasises the first beat of a
+    /// count-in bar; other layers ignore it. Real-time-safe.
     void strike(const Mix& mix, Layer layer, std::uint32_t offset, bool barBegins = false) noexcept;
-    /// Begins a cue. Silent in the voice `impulse`. Real-time-safe.
+    /// Starts a cue. Silent in the voice `impulse`. Real-time-safe.
     void cue(const Mix& mix, Cue cue, std::uint32_t offset) noexcept;
-    /// Overwrites `out` with what sounds. Real-time-safe.
+    /// Overwrites `out` with the mix. Real-time-safe.
     void mix(std::span<float> out) noexcept;
 
 private:

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the click sounds like: voice, and level and mute per layer.
+// What the click sounds like: voice, and level and mute for each layer.
 #pragma once
 
 #include <array>
@@ -9,27 +9,27 @@
 
 namespace piolo::engine {
 
-/// Click voices of our own synthesis. `impulse`: one sample a pulse, for measurement.
+/// Click voices, all of our own synthesis. `impulse` is one sample per pulse, for measurement.
 enum class Voice : std::uint8_t { impulse, wood, metal, reed, dry };
 inline constexpr std::array voices{Voice::impulse, Voice::wood, Voice::metal, Voice::reed, Voice::dry};
 
 [[nodiscard]] std::string_view nameOf(Voice voice) noexcept;
 [[nodiscard]] std::optional<Voice> voiceNamed(std::string_view name) noexcept;
 
-/// What a pulse is, told apart by pitch and level; and what sounds beside the pulses: short signals, and the
-/// notes of a playback.
+/// The kinds of pulse, which differ in pitch and level, and what sounds besides pulses: cues and the notes of
+/// a playback.
 enum class Layer : std::uint8_t { downbeat, group, beat, subdivision, countIn, cue, playback };
 inline constexpr int layerCount = 7;
 
-/// Linear gains 0…1; a muted layer keeps its level for later.
+/// Linear gains 0…1; a muted layer keeps its level for when it is unmuted.
 struct Mix {
     Voice voice = Voice::wood;
-    float level = 0.35F; ///< of the whole; sessions start low
+    float level = 0.35F; ///< overall level; sessions start low
     std::array<float, layerCount> layerLevel{1.0F, 1.0F, 1.0F, 1.0F, 1.0F, 1.0F, 1.0F};
     std::array<bool, layerCount> muted{};
     bool operator==(const Mix&) const = default;
 
-    /// What a layer's sound is multiplied by: 0…1, 0 when it is muted. Real-time-safe.
+    /// The gain of a layer: 0…1, and 0 if it is muted. Real-time-safe.
     [[nodiscard]] float gainOf(Layer layer) const noexcept;
 };
 

@@ -37,14 +37,14 @@ std::uint64_t Drill::nextSample() const noexcept {
     return pending_ ? std::min(next, pending_->sample) : next;
 }
 
-/// One thing that is due at this sample; false when there is none left.
+/// Does one thing that is due at this sample; false if nothing is due.
 bool Drill::happensNow() noexcept {
     if (const auto cue = cues_.take(now_)) {
         if (!muted_) bank_.cue(mix_, *cue, 0);
         return true;
     }
     if (mode_ != Mode::running || nextSample() > now_) return false;
-    // At the end of a run the run comes first: it was played to its end.
+    // At the end of a run, the run comes first: it was played to its end.
     const bool endsRun = timeline_.inRun() && pending_ && pending_->tick == timeline_.section().end;
     if (pending_ && pending_->sample <= now_ && !endsRun)
         applyPendingTempo();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drill's cycle and what the commands do to it. Lives on the audio thread.
+// The drill's cycle and how commands affect it. Lives on the audio thread.
 #pragma once
 
 #include "engine/click/click_voice.h"
@@ -15,21 +15,21 @@
 
 namespace piolo::engine {
 
-/// Everything but prepare() is real-time-safe. Whatever happens depends on the count of rendered samples
-/// alone, never on where a block begins.
+/// Everything except prepare() is real-time-safe. What happens depends only on the number of rendered
+/// samples, never on where a block begins.
 class Drill {
 public:
     explicit Drill(EventSender& sender) : sender_(sender) {}
 
-    /// Not real-time-safe. Another rate while it runs: a run inside is void and the count-in comes again with
-    /// the next bar.
+    /// Not real-time-safe. If the rate changes while the drill runs, the current run becomes void and the
+    /// count-in starts again with the next bar.
     void prepare(SampleRate rate);
     void obey(const Command& command) noexcept;
     void render(std::span<float> out) noexcept;
     /// As Renderer::setHeard().
     void setHeard(bool heard) noexcept;
     [[nodiscard]] std::uint64_t now() const noexcept { return now_; }
-    /// Neither a run nor a pause.
+    /// True if neither a run nor a pause is in progress.
     [[nodiscard]] bool isIdle() const noexcept { return mode_ == Mode::idle; }
 
 private:
@@ -56,7 +56,7 @@ private:
     void setTempo(Tempo tempo, Boundary boundary) noexcept;
     [[nodiscard]] bool isInPresentRun(std::uint64_t sample) const noexcept;
 
-    // drill_cycle.cpp: what follows what
+    // drill_cycle.cpp: the order of the sections
     void startAgain(std::uint64_t tick) noexcept;
     void enterGap(std::uint64_t tick, std::uint64_t ticks) noexcept;
     void enterCountIn(std::uint64_t tick) noexcept;
@@ -74,7 +74,7 @@ private:
     void soundLost() noexcept;
     void changeRate(SampleRate rate) noexcept;
 
-    // drill.cpp: what sounds when
+    // drill.cpp: what sounds and when
     [[nodiscard]] std::uint64_t nextSample() const noexcept;
     bool happensNow() noexcept;
     void sectionBegins() noexcept;
@@ -89,7 +89,7 @@ private:
     SampleRate rate_;
     bool prepared_ = false;
     bool heard_ = true;
-    bool muted_ = false; // not heard, or heard again and waiting for a bar to begin
+    bool muted_ = false; // not heard, or heard again and waiting for the beginning of a bar
     std::uint64_t now_ = 0;
 
     Mix mix_;
@@ -101,12 +101,12 @@ private:
     std::optional<PendingTempo> pending_;
 
     Tally tally_;
-    RunRecord run_; // the present one, while timeline_.inRun()
+    RunRecord run_; // the current run, while timeline_.inRun()
     RunHistory history_;
     std::uint64_t runs_ = 0;
     std::uint64_t runsEnded_ = 0;
     std::int32_t runsWithoutKey_ = 0;
-    std::uint64_t press_ = 0;    // the one that is judged now
+    std::uint64_t press_ = 0;    // the press being judged now
     std::uint64_t pausedBy_ = 0; // the press that led to the pause, or 0
 };
 

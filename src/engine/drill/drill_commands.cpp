@@ -35,7 +35,7 @@ void Drill::obey(const Command& command) noexcept {
         mix_ = command.mix;
         break;
     case Command::Kind::hear:
-        break; // the playback's
+        break; // handled by the playback
     }
 }
 
@@ -63,7 +63,7 @@ void Drill::resume() noexcept {
     if (mode_ != Mode::paused) return;
     mode_ = Mode::running;
     tally_.forgetMisses();
-    history_.close(); // the pause asked about the runs before it
+    history_.close(); // the pause already asked about the earlier runs
     timeline_.begin({now_, 0}, tally_.standing.tempo, rate_, measure_);
     startAgain(0);
     sender_.tell(event(Event::Kind::resumed, now_));
@@ -88,7 +88,7 @@ void Drill::miss(std::uint64_t sample) noexcept {
     }
     auto* run = history_.ownerOf(sample);
     if (run == nullptr || run->mark != Mark::clean || run->closed) return;
-    // In silence only what was still audible when the key was pressed can be missed.
+    // While stopped or paused, a press counts only for what was still audible when the key was pressed.
     if (mode_ == Mode::running || sample < run->endedAt) missLate(*run, sample);
 }
 
@@ -104,7 +104,7 @@ void Drill::missInside(std::uint64_t sample) noexcept {
         follow(tick, true);
         return;
     }
-    // A gap follows now, so the landing note cannot be the next run's.
+    // A gap follows now, so the landing note cannot be the next run's first note.
     const auto& section = timeline_.section();
     const bool landsInTheNext = plan_.bars > 0 && section.landing == section.end;
     if (landsInTheNext) {
@@ -161,7 +161,7 @@ void Drill::withdraw(std::uint64_t press) noexcept {
     if (press > 0 && mode_ == Mode::paused && pausedBy_ == press) resume();
 }
 
-/// The newest press inside the present run was none.
+/// Withdraws the newest press inside the current run.
 void Drill::unmark() noexcept {
     run_.lastPress = 0;
     if (--run_.presses > 0) return;

@@ -3,7 +3,7 @@
 
 namespace piolo::engine {
 
-/// The count-in and a run, from `tick` on in the present tempo.
+/// The count-in and a run, starting at `tick` in the current tempo.
 void Drill::startAgain(std::uint64_t tick) noexcept {
     cues_.clear();
     announce(timeline_.sampleOf(tick));
@@ -48,7 +48,7 @@ void Drill::enterRun(std::uint64_t tick) noexcept {
     timeline_.enter(run);
 }
 
-/// One beat, unless the landing note is the next run's first downbeat.
+/// One beat, unless the landing note is the first downbeat of the next run.
 std::uint64_t Drill::landingTicks() const noexcept {
     if (!plan_.landing) return 0;
     const bool pausesAfter = plan_.pauseAfterRuns > 0 && runsWithoutKey_ + 1 >= plan_.pauseAfterRuns;
@@ -79,14 +79,14 @@ void Drill::endRun(Mark mark, VoidReason reason, std::uint64_t sample) noexcept 
     if (outcome.climbed || outcome.dropped) sender_.tell(event(Event::Kind::tempoMoved, sample));
 }
 
-/// The present run is void. False when that was the end, as it was the only one.
+/// Ends the current run as void. False if that ends the drill because it was the only run.
 bool Drill::goesOnWithout(VoidReason reason, std::uint64_t sample) noexcept {
     endRun(Mark::voided, reason, sample);
     if (plan_.once) halt(sample);
     return !plan_.once;
 }
 
-/// What comes at `tick` after a run that ended clean or missed.
+/// What follows at `tick` after a run that ended clean or missed.
 void Drill::follow(std::uint64_t tick, bool missed) noexcept {
     const auto sample = timeline_.sampleOf(tick);
     if (plan_.once) {
@@ -146,7 +146,7 @@ void Drill::moveStanding(Standing standing, std::uint64_t sample) noexcept {
     sender_.tell(told);
 }
 
-/// The run that comes would complete the streak. Told at once, or a little later when another cue sounds.
+/// Announces that the next run would complete the streak: at once, or a little later if another cue sounds.
 void Drill::announce(std::uint64_t sample) noexcept {
     if (plan_.apart || tally_.standing.streak + 1 != plan_.rule.cleanRuns) return;
     const bool another = cues_.nextSample() == sample;
@@ -154,7 +154,7 @@ void Drill::announce(std::uint64_t sample) noexcept {
     cues_.add(another ? sample + later : sample, Cue::lastOfStreak);
 }
 
-/// On the same grid: a run that could not be heard is void, all else goes on.
+/// Keeps the grid: a run that could not be heard is void, everything else continues.
 void Drill::soundLost() noexcept {
     if (!timeline_.inRun()) return;
     const auto bar = timeline_.boundary(Boundary::bar);
@@ -163,7 +163,7 @@ void Drill::soundLost() noexcept {
     startAgain(bar);
 }
 
-/// The way to the next bar is measured anew; from there on nothing is rounded.
+/// The time to the next bar is converted to the new rate; from there on nothing is rounded.
 void Drill::changeRate(SampleRate rate) noexcept {
     const auto bar = timeline_.sampleOf(timeline_.boundary(Boundary::bar));
     if (timeline_.inRun() && !goesOnWithout(VoidReason::soundLost, now_)) return;

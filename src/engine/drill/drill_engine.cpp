@@ -18,7 +18,7 @@ struct DrillEngine::State {
     Drill drill{teller};
     std::array<PlaybackSlot, 2> sheets;
     Playback playback{teller};
-    std::uint64_t playbacks = 0; // the sender's
+    std::uint64_t playbacks = 0; // sender thread only
     SampleRate rate;
     bool prepared = false;
     std::atomic<std::uint64_t> rendered{0};

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drill, sample by sample: count-in, run, breath, and the rule at the boundary.
+// The drill, sample by sample: count-in, run, breath, and the rule between runs.
 #pragma once
 
 #include "engine/playback/playback_score.h"
@@ -12,32 +12,33 @@
 
 namespace piolo::engine {
 
-/// One drill at a time, or the playback of a passage. Three threads may touch it at once, each with its own
-/// functions: the one that renders, the one that sends, the one that reads.
+/// One drill or one playback at a time. Three threads may use it concurrently, each with its own functions:
+/// the one that renders, the one that sends commands, the one that reads events.
 class DrillEngine final : public Renderer {
 public:
     DrillEngine();
     ~DrillEngine() override;
 
-    /// Window side, before the device starts. Not real-time-safe.
+    /// As Renderer::prepare(): any thread, while nobody renders. Not real-time-safe.
     void prepare(SampleRate rate, int maxBlock) override;
-    /// Audio thread. Real-time-safe. Any split into blocks gives the same samples and events, bit for bit,
-    /// when the commands reach it at the same samples.
+    /// Audio thread. Real-time-safe. Any split into blocks gives the same samples and events, bit for bit, if
+    /// the commands arrive at the same samples.
     void render(std::span<float> out) noexcept override;
     void setHeard(bool heard) noexcept override;
 
-    /// Sender's thread (one). Lock-free. False when the queue is full: nothing was sent.
+    /// Sender thread (one). Lock-free. False if the queue is full; the command was not sent.
     bool send(const Command& command) noexcept;
-    /// Sender's thread. Lock-free, takes no memory. Plays the playback when the drill is idle by then; else
-    /// playbackEnded is told at once. Returns the number, from 1 on, that playbackBegan and playbackEnded
-    /// have as their run; 0 when the queue is full or two playbacks wait already: nothing was sent.
+    /// Sender thread. Lock-free, allocates no memory. Starts a playback if the drill is idle by then;
+    /// otherwise playbackEnded follows at once. Returns the number, counted from 1, that playbackBegan and
+    /// playbackEnded carry as their run; 0 if the queue is full or two playbacks are already waiting: nothing
+    /// was sent.
     std::uint64_t hear(const PlaybackScore& playback) noexcept;
-    /// Reader's thread (one). Lock-free. False when there is nothing to read.
+    /// Reader thread (one). Lock-free. False if there is nothing to read.
     bool read(Event& event) noexcept;
-    /// Any thread. Samples rendered since the first prepare().
+    /// Any thread. The number of samples rendered since the first prepare().
     [[nodiscard]] std::uint64_t rendered() const noexcept;
-    /// Any thread. Pulse events that found the queue full; events that decide a run's mark are never lost
-    /// (the engine holds them back and tells them later).
+    /// Any thread. The number of pulse events dropped because the queue was full. Events that decide the mark
+    /// of a run are never lost: the engine keeps them and sends them later.
     [[nodiscard]] std::uint64_t pulsesNotTold() const noexcept;
 
 private:

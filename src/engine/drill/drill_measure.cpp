@@ -14,7 +14,7 @@ bool fits(Fraction pickup, std::int32_t beats) noexcept {
            pickup.numerator < std::int64_t{beats} * pickup.denominator;
 }
 
-/// The waits that lie inside the run: after its first note, up to the landing note.
+/// The waits inside the run: after its first note, up to the landing note.
 Waits waitsOf(const DrillPlan& plan, const DrillMeasure& measure) noexcept {
     const std::int64_t barsBefore = measure.pickup > 0 ? 1 : 0;
     const auto last = ticks(barsBefore) * measure.bar + measure.bars;
@@ -76,7 +76,8 @@ bool isGapless(const DrillPlan& plan) noexcept {
 
 std::uint64_t gapBarsAfterMiss(const DrillPlan& plan, Tempo tempo) noexcept {
     const std::int64_t beats = plan.beatsPerBar;
-    const std::int64_t barTimesTempo = beats * 60'000'000; // a bar's milliseconds, times thousandths of a BPM
+    const std::int64_t barTimesTempo = beats * 60'000'000; // a bar in milliseconds, times thousandths of a
+                                                           // BPM
     const std::int64_t wanted = std::int64_t{plan.gapMillisAfterMiss} * tempo.thousandths();
     const std::int64_t forSetting = (wanted + barTimesTempo - 1) / barTimesTempo;
     const std::int64_t forBreath = plan.countInBars + (plan.breathBeats + beats - 1) / beats;

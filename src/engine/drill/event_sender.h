@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The way out for events: pulses may be left out when nobody reads, what decides a run's mark never is.
+// Sends events: pulses may be dropped if nobody reads, but never events that decide the mark of a run.
 #pragma once
 
 #include "engine/queue/event.h"
@@ -14,16 +14,16 @@ namespace piolo::engine {
 
 class EventSender {
 public:
-    /// Audio thread, real-time-safe. Told in order; kept back here while the queue is full. Not when
-    /// isCrowded().
+    /// Audio thread, real-time-safe. Sends in order; keeps events back while the queue is full. Do not call
+    /// if isCrowded().
     void tell(const Event& event) noexcept;
-    /// Audio thread, real-time-safe. Left out and counted when the reader is far behind.
+    /// Audio thread, real-time-safe. Drops and counts the pulse if the reader is far behind.
     void tellPulse(const Event& event) noexcept;
-    /// Audio thread, real-time-safe. Moves what was kept back into the queue.
+    /// Audio thread, real-time-safe. Moves events that were kept back into the queue.
     void flush() noexcept;
-    /// Audio thread. The reader has stalled for so long that the drill must wait for it.
+    /// Audio thread. True if the reader has stalled for so long that the drill must wait for it.
     [[nodiscard]] bool isCrowded() const noexcept { return count_ + margin > backlog_.size(); }
-    /// Reader's thread. Lock-free.
+    /// Reader thread. Lock-free.
     bool read(Event& event) noexcept { return ring_.pop(event); }
     /// Any thread.
     [[nodiscard]] std::uint64_t pulsesNotTold() const noexcept {
@@ -31,11 +31,12 @@ public:
     }
 
 private:
-    static constexpr std::size_t keptForDeciding = 512; // places that pulses leave free
-    static constexpr std::size_t margin = 64;           // more than one block's commands can cause
+    static constexpr std::size_t keptForDeciding = 512; // slots that pulses leave free
+    static constexpr std::size_t margin = 64;           // more events than the commands of one block can
+                                                        // cause
 
     Ring<Event, 4096> ring_;
-    std::array<Event, 512> backlog_{}; // a ring: `first_` is the oldest
+    std::array<Event, 512> backlog_{}; // a ring buffer; `first_` is the oldest
     std::size_t first_ = 0;
     std::size_t count_ = 0;
     std::atomic<std::uint64_t> pulsesNotTold_{0};

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where the drill stands after its runs, and what would make it pause.
+// The standing after each run, and what would make the drill pause.
 #pragma once
 
 #include "engine/drill/drill_plan.h"
@@ -14,11 +14,12 @@ namespace piolo::engine {
 struct Tally {
     Standing standing;
     std::int32_t misses = 0;          ///< since the last clean run or pause
-    std::int32_t dropsBelowStart = 0; ///< drops that ended below the start since the last climb or pause
+    std::int32_t dropsBelowStart = 0; ///< drops to below the start tempo since the last climb or pause
 
-    /// One run more, by the rule of `plan`. A run that stands apart moves nothing.
+    /// Adds a run by the rule of `plan`. A plan with `apart` changes nothing.
     Outcome add(Tempo played, Mark mark, const DrillPlan& plan) noexcept;
-    /// Why to pause now. `runsWithoutKey` in a row were ended without a key.
+    /// The reason to pause now, if there is one. `runsWithoutKey`: how many runs in a row ended without a key
+    /// press.
     [[nodiscard]] std::optional<Pause> pauseDue(std::int32_t runsWithoutKey,
                                                 const DrillPlan& plan) const noexcept;
     void forgetMisses() noexcept;

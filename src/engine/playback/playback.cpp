@@ -66,7 +66,7 @@ std::uint64_t Playback::nextSample() const noexcept {
     return std::min({pulse_, noteSample(), end_});
 }
 
-/// One thing that is due; false when there is none left. The notes of the last moment come before the end.
+/// Does one thing that is due; false if nothing is due. Notes at the last moment come before the end.
 bool Playback::happensAt(std::uint64_t now) noexcept {
     if (sheet_ == nullptr || nextSample() > now) return false;
     if (pulse_ <= now)

@@ -47,7 +47,7 @@ bool PlaybackPulses::isTold() const noexcept {
     return !at.waits || at.part == 0;
 }
 
-/// The first pulse at or after `from`: beats in the count-in, every pulse of the run.
+/// Finds the first pulse at or after `from`: beats in the count-in, every pulse in the run.
 void PlaybackPulses::find(std::uint64_t from) noexcept {
     if (counting()) {
         tick_ = present().nextBeat(from, measure_);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The pulses of a playback, one after the other: those of the drill's count-in, of one run, and its landing
-// note.
+// The pulses of a playback, one after the other: those of the drill's count-in, of one run, and of its
+// landing note.
 #pragma once
 
 #include "engine/click/click_choice.h"
@@ -12,25 +12,25 @@
 
 namespace piolo::engine {
 
-/// Ticks are counted from the playback's beginning. Real-time-safe.
+/// Ticks are counted from the beginning of the playback. Real-time-safe.
 class PlaybackPulses {
 public:
     PlaybackPulses() = default;
-    /// `plan` in range. Without `click` only the count-in sounds.
+    /// `plan` must be in range. Without `click`, only the count-in sounds.
     PlaybackPulses(const DrillPlan& plan, bool click) noexcept;
 
     [[nodiscard]] bool atEnd() const noexcept { return tick_ > last_; }
-    // Of the present pulse. Not at the end.
+    // Of the current pulse. Not at the end.
     [[nodiscard]] std::uint64_t tick() const noexcept { return tick_; }
     [[nodiscard]] BarPlace place() const noexcept { return present().placeOf(tick_, measure_); }
     [[nodiscard]] Click click() const noexcept;
-    /// A wait is told by its beats alone.
+    /// During a wait, only beats are sent.
     [[nodiscard]] bool isTold() const noexcept;
     void advance() noexcept { find(tick_ + 1); }
 
     [[nodiscard]] Phase phase() const noexcept { return present().phase; }
     [[nodiscard]] std::uint64_t perBeat() const noexcept { return measure_.perBeat; }
-    /// The tick at which the playback ends, landing beat included.
+    /// The tick at which the playback ends, including the landing beat.
     [[nodiscard]] std::uint64_t end() const noexcept { return sections_[1].end; }
 
 private:

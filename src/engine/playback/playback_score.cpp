@@ -14,8 +14,8 @@ namespace {
 
 using Wide = unsigned __int128;
 
-/// A length or a place as an exact fraction of something. Nothing here passes 2^110: a passage's lengths are
-/// fractions of 31 bits, a beat is at most three quarters of a whole note and has below 2^24 ticks.
+/// A length or position as an exact fraction. Nothing here exceeds 2^110: the lengths of a passage are
+/// fractions of 31 bits, and a beat is at most three quarters of a whole note and has fewer than 2^24 ticks.
 struct Exact {
     Wide above = 0;
     Wide below = 1;
@@ -40,7 +40,7 @@ PlaybackMoment momentOf(Exact beats) noexcept {
     return {beats.whole() * finest + static_cast<std::uint64_t>(parts), finest};
 }
 
-/// Where the written moments of a passage lie in its playback.
+/// Maps the written moments of a passage to its playback.
 class Layout {
 public:
     Layout(const DrillPlan& plan, Fraction beat)
@@ -48,13 +48,13 @@ public:
           waits_(plan.standing.tempo < plan.breaths.below && !measure_.waits.none()),
           last_(measure_.lead + measure_.pickup + measure_.bars + (plan.landing ? measure_.perBeat : 0)) {}
 
-    /// Of a moment that is counted from the passage's first; nothing when it is not before the end.
+    /// `written` is measured from the first moment of the passage. Nothing if it is not before the end.
     [[nodiscard]] std::optional<PlaybackMoment> onset(Fraction written) const noexcept {
         const auto ticks = ticksTo(written);
         if (!ticks.isBefore(last_)) return std::nullopt;
         return placed(ticks, ticks.whole());
     }
-    /// What ends where a wait begins ends before it.
+    /// A note that ends where a wait begins ends before the wait.
     [[nodiscard]] PlaybackMoment end(Fraction written) const noexcept {
         auto ticks = ticksTo(written);
         if (!ticks.isBefore(last_)) ticks = {last_, 1};
@@ -63,7 +63,8 @@ public:
     }
 
 private:
-    /// From the beginning of the bar that has the first moment. Between two pulses time goes on evenly.
+    /// Measured from the beginning of the first bar, including the part before a pick-up. Time is even
+    /// between two pulses.
     [[nodiscard]] Exact ticksTo(Fraction written) const noexcept {
         const Wide perBeat = measure_.perBeat;
         const Exact beats = Exact{wide(written.numerator) * wide(beat_.denominator) * perBeat +
@@ -71,7 +72,7 @@ private:
                                   wide(written.denominator) * wide(beat_.numerator) * perBeat}
                                 .reduced();
         const auto& parts = measure_.parts;
-        if (beats.below == 0) return beats; // no written fraction has nothing below its stroke
+        if (beats.below == 0) return beats; // never true for a written fraction, whose denominator is not 0
         const auto scaled = beats.above % beats.below * wide(parts.count);
         const auto part = static_cast<std::size_t>(scaled / beats.below);
         const auto from = parts.at[part];
@@ -81,7 +82,7 @@ private:
                      beats.below}
             .reduced();
     }
-    /// From the playback's beginning, with the waits up to the tick `waitedTo`.
+    /// Measured from the beginning of the playback, including the waits up to the tick `waitedTo`.
     [[nodiscard]] PlaybackMoment placed(Exact ticks, std::uint64_t waitedTo) const noexcept {
         const auto before = measure_.countIn - measure_.lead + (waits_ ? measure_.waits.before(waitedTo) : 0);
         return momentOf({ticks.above + Wide{before} * ticks.below, ticks.below * measure_.perBeat});
@@ -90,12 +91,12 @@ private:
     DrillMeasure measure_;
     Fraction beat_;
     bool waits_;
-    std::uint64_t last_; // the tick at which all ends
+    std::uint64_t last_; // the tick at which everything ends
 };
 
-/// A note of the passage with those that are tied to it.
+/// A note of the passage joined with those tied to it.
 struct Joined {
-    Note note; // the last of them, with the onset and the length of all
+    Note note; // the last of them, with the onset and length of all together
     bool held = false;
 };
 
@@ -109,7 +110,7 @@ Joined* heldBefore(std::vector<Joined>& joined, const Note& note) {
     return found == joined.rend() ? nullptr : &*found;
 }
 
-/// Slurs are followed from note to note: a chord's slur stands at its first note.
+/// Slurs are followed from note to note: the slur of a chord is on its first note.
 std::vector<Joined> joined(const std::vector<Note>& notes) {
     std::vector<Joined> found;
     bool slurred = false;

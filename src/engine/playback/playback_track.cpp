@@ -8,7 +8,7 @@
 namespace piolo::engine {
 
 struct PlaybackTrack::State {
-    EventSender teller; // nobody listens
+    EventSender teller; // nobody reads its events
     Playback playback{teller};
     PlaybackSlot sheet;
     std::uint64_t now = 0;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A playback written down in advance, for the `model` verb, offline.
+// Renders a playback in advance, for the `model` verb, offline.
 #pragma once
 
 #include "engine/click/mix.h"
@@ -11,18 +11,18 @@
 
 namespace piolo::engine {
 
-/// Renders a playback from its first to its last sample; silence after that.
+/// Renders a playback from its first to its last sample, then silence.
 class PlaybackTrack final : public Renderer {
 public:
-    /// Takes memory.
+    /// Allocates memory.
     PlaybackTrack(const PlaybackScore& score, const Mix& mix);
     ~PlaybackTrack() override;
     /// Before the first render(). Not real-time-safe.
     void prepare(SampleRate rate, int maxBlock) override;
     /// Real-time-safe.
     void render(std::span<float> out) noexcept override;
-    /// The sample nearest to the end of the last beat, and a tenth of a second in which all fades. After
-    /// prepare().
+    /// The sample nearest to the end of the last beat, plus a tenth of a second in which everything fades.
+    /// Call after prepare().
     [[nodiscard]] std::uint64_t length() const noexcept;
 
 private:

@@ -12,14 +12,15 @@ namespace {
 constexpr int waveBits = 12;
 constexpr std::size_t waveLength = std::size_t{1} << waveBits;
 constexpr double edgeSeconds = 0.015;
-constexpr double highest = 0.45; // of the rate
+constexpr double highest = 0.45; // of the sample rate
 
-// Odd harmonics stronger than the even ones beside them, as in a reed's tone, and all of them weaker upwards.
+// Odd harmonics are stronger than the even ones next to them, as in the tone of a reed, and all become weaker
+// upwards.
 constexpr std::array harmonicGains{1.0, 0.42, 0.58, 0.24, 0.30, 0.13, 0.15, 0.07, 0.07, 0.04};
 
 double hertzOf(std::int32_t key) { return 440.0 * std::exp2((key - 69) / 12.0); }
 
-/// One turn, its peak 1, and its first sample again at the end, for reading between two samples.
+/// One period with a peak of 1, plus its first sample again at the end for interpolation.
 std::vector<float> waveOf(std::size_t harmonics) {
     std::vector<double> turn(waveLength);
     double peak = 0.0;
@@ -38,7 +39,7 @@ std::vector<float> waveOf(std::size_t harmonics) {
 
 float read(const float* wave, std::uint64_t phase) noexcept {
     const auto place = static_cast<std::size_t>(phase >> (64 - waveBits));
-    constexpr float scale = 1.0F / 16'777'216.0F; // 24 bits of what lies between two samples
+    constexpr float scale = 1.0F / 16'777'216.0F; // 24 bits for the interpolation between two samples
     const float between = static_cast<float>(phase << waveBits >> 40U) * scale;
     return wave[place] + between * (wave[place + 1] - wave[place]);
 }
@@ -75,7 +76,7 @@ void ReedVoice::release() noexcept {
     for (auto& note : std::span(sounding_).first(count_)) note.gate = std::min(note.gate, note.at);
 }
 
-/// The first sample sounds already.
+/// The first sample already sounds.
 float ReedVoice::envelope(const Sounding& note) const noexcept {
     const auto rise = edge_[static_cast<std::size_t>(std::min(note.at + 1, fade()))];
     if (note.at < note.gate) return rise;

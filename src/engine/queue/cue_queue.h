@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Cues that are to sound at a given sample.
+// Cues waiting to sound at a given sample.
 #pragma once
 
 #include "engine/click/click_voice.h"
@@ -12,18 +12,18 @@
 
 namespace piolo::engine {
 
-/// Room for what one gap can need. Real-time-safe.
+/// Has room for the most cues of one gap. Real-time-safe.
 class CueQueue {
 public:
     void clear() noexcept { count_ = next_ = 0; }
-    /// In the order of their samples; one too many is left out.
+    /// Add in order of samples; when full, further cues are dropped.
     void add(std::uint64_t sample, Cue cue) noexcept {
         if (count_ < entries_.size()) entries_[count_++] = {sample, cue};
     }
     [[nodiscard]] std::uint64_t nextSample() const noexcept {
         return next_ < count_ ? entries_[next_].sample : std::numeric_limits<std::uint64_t>::max();
     }
-    /// The next cue, when its sample has come.
+    /// The next cue, once its sample is reached.
     std::optional<Cue> take(std::uint64_t now) noexcept {
         if (nextSample() > now) return std::nullopt;
         return entries_[next_++].cue;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the engine tells: facts with their sample index, plain values through a fixed queue.
+// Events from the engine: plain values with their sample index, in a fixed queue.
 #pragma once
 
 #include "core/rule/rule.h"
@@ -16,10 +16,10 @@ enum class Pause : std::uint8_t { noKey, threeMisses, belowStart };
 /// Why a run was void.
 enum class VoidReason : std::uint8_t { none, stopped, tempoChanged, soundLost };
 
-/// Stands for a bar where there is none.
+/// The value of `bar` where there is no bar.
 inline constexpr std::int32_t noBar = -2;
 
-/// Where the drill is.
+/// The current phase of the drill.
 enum class Phase : std::uint8_t { idle, gap, countIn, run, paused };
 
 struct Event {
@@ -27,31 +27,33 @@ struct Event {
         started,      ///< the drill began
         pulse,        ///< a pulse: layer, bar, beat, part, phase; whether it `sounds`, or `waits`
         runBegan,     ///< the first note of a run; `run` counts from 1
-        runEnded,     ///< mark, standing before and after; never told for a run that was cancelled. Of a
+        runEnded,     ///< mark, standing before and after; never sent for a run that was cancelled. For a
                       ///< missed run: bar and beat of the (first) press
-        runCancelled, ///< a run that had been rendered but not heard was overtaken by a late miss: it never
-                      ///< was
-        lateMiss,     ///< run `run`, told as clean before, was missed after all; bar and beat when the press
-                      ///< was made inside it. `before`: as before that run; `after`: where it stands now
+        runCancelled, ///< a run that was rendered but not heard yet was overtaken by a late miss: it does not
+                      ///< exist
+        lateMiss,     ///< run `run`, reported as clean before, was missed after all; bar and beat if the
+                      ///< press was made inside it. `before`: the standing before that run; `after`: the
+                      ///< current standing
         missMarked,   ///< playing on: a press inside the run, at bar and beat; the run ends later
-        withdrawn,    ///< press `press` was withdrawn; `run`: the present run, when a mark of it was, or 0
-        tempoMoved,   ///< the standing changed: `after`
-        adopted,      ///< an adopt was followed
-        adoptRefused, ///< an adopt came too late: fold again
-        paused,       ///< `pause` says why
+        withdrawn,    ///< press `press` was withdrawn; `run`: the current run if a mark of it was withdrawn,
+                      ///< otherwise 0
+        tempoMoved,   ///< the standing changed to `after`
+        adopted,      ///< an adopt command was carried out
+        adoptRefused, ///< an adopt command came too late: fold again
+        paused,       ///< `pause` has the reason
         resumed,
         stopped,       ///< silence from here on
-        playbackBegan, ///< playback number `run` is played, from its count-in; its pulses have no run
-        playbackEnded, ///< by itself, or because it was stopped
+        playbackBegan, ///< playback number `run` begins with its count-in; its pulses have no run
+        playbackEnded, ///< at its end, or because it was stopped
     };
     Kind kind = Kind::stopped;
-    /// When it sounds, in the engine's own count of rendered samples. A run ended by a key ends with the next
-    /// pulse: that is told at once, with a sample up to one pulse ahead of rendered().
+    /// When it sounds, in the engine's own count of rendered samples. A run ended by a key press ends with
+    /// the next pulse; that event is sent at once, with a sample up to one pulse ahead of rendered().
     std::uint64_t sample = 0;
     std::uint64_t run = 0;
-    std::uint64_t press = 0;      ///< of a missed run, a lateMiss, a withdrawn: the press that made it
-    std::uint64_t runsEnded = 0;  ///< runEnded and lateMiss events told so far, this one included
-    Tempo tempo = Tempo::bpm(60); ///< of the pulse, or at which the run was played
+    std::uint64_t press = 0;      ///< for a missed run, lateMiss and withdrawn: the press that caused it
+    std::uint64_t runsEnded = 0;  ///< runEnded and lateMiss events sent so far, including this one
+    Tempo tempo = Tempo::bpm(60); ///< of the pulse or of the run
     Standing before;
     Standing after;
     Mark mark = Mark::clean;
@@ -59,16 +61,18 @@ struct Event {
     Pause pause = Pause::noKey;
     Phase phase = Phase::idle;
     Layer layer = Layer::beat;
-    std::int32_t bar = noBar;    ///< of the run from 0; a pick-up is bar -1; in a count-in from 0; or noBar
-    std::int32_t beat = 0;       ///< from 0
-    std::int32_t part = 0;       ///< pulse inside the beat, from 0
-    std::int32_t thousandth = 0; ///< of a miss: how much of its beat had gone by, 0…999
-    std::uint64_t beganAt = 0;   ///< of runEnded: the sample of the run's first note
+    std::int32_t bar = noBar;    ///< of the run, counted from 0; a pick-up is bar -1; in a count-in also from
+                                 ///< 0; or noBar
+    std::int32_t beat = 0;       ///< counted from 0
+    std::int32_t part = 0;       ///< pulse inside the beat, counted from 0
+    std::int32_t thousandth = 0; ///< for a miss: the elapsed part of its beat, 0…999
+    std::uint64_t beganAt = 0;   ///< for runEnded: the sample of the run's first note
     bool sounds = true;          ///< false: the click pattern leaves this pulse out
-    bool waits = false;          ///< a beat of breath before `bar` and `beat`: nothing sounds, the bars stand
+    bool waits = false;          ///< a beat of breath before `bar` and `beat`: nothing sounds, the bars do
+                                 ///< not advance
     bool fullStreak = false;
     bool secure = false;
-    bool apart = false; ///< the run moves nothing
+    bool apart = false; ///< the run does not change the standing
 };
 static_assert(std::is_trivially_copyable_v<Event>);
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a sound device (or a file, or the silent clock) asks of whatever makes the sound.
+// The interface between whatever makes the sound and a sound device, a file or the silent clock.
 #pragma once
 
 #include <cstdint>
@@ -13,19 +13,19 @@ struct SampleRate {
     constexpr bool operator==(const SampleRate&) const noexcept = default;
 };
 
-/// Mono float32 sound, one sample a frame.
+/// Mono float32 sound, one sample per frame.
 class Renderer {
 public:
     virtual ~Renderer() = default;
-    /// Takes all the memory render() will need. Any thread, while nobody renders. Not real-time-safe. Called
-    /// again with another rate, what runs goes on from the next bar at a new origin.
+    /// Allocates all memory that render() will need. Any thread, while nobody renders. Not real-time-safe. If
+    /// called again with another rate, whatever runs continues from the next bar at a new origin.
     virtual void prepare(SampleRate rate, int maxBlock) = 0;
-    /// Fills `out` (any length) with the next samples. Audio thread. Real-time-safe: no memory, lock, system
-    /// call or log.
+    /// Fills `out` (any length) with the next samples. Audio thread. Real-time-safe: no allocation, lock,
+    /// system call or logging.
     virtual void render(std::span<float> out) noexcept = 0;
-    /// Whether what is rendered from now on is heard; true at first. The thread that renders, between blocks.
-    /// Real-time-safe. No longer heard: the run inside is void and the count-in comes again with the next
-    /// bar. Heard again: what runs is silent up to the beginning of a bar.
+    /// Whether the output is audible from now on; initially true. Called on the rendering thread, between
+    /// blocks. Real-time-safe. When it is no longer heard, the current run becomes void and the count-in
+    /// starts again with the next bar. When it is heard again, whatever runs stays silent until a bar begins.
     virtual void setHeard(bool /*heard*/) noexcept {}
 };
 

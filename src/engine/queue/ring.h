@@ -18,7 +18,7 @@ class Ring {
     static_assert(std::atomic<std::size_t>::is_always_lock_free);
 
 public:
-    /// Producer. False when full: nothing is stored.
+    /// Producer. False if full; nothing is stored.
     bool push(const T& value) noexcept {
         const auto tail = tail_.load(std::memory_order_relaxed);
         const auto next = (tail + 1) & (Capacity - 1);
@@ -27,7 +27,7 @@ public:
         tail_.store(next, std::memory_order_release);
         return true;
     }
-    /// Consumer. False when empty.
+    /// Consumer. False if empty.
     bool pop(T& value) noexcept {
         const auto head = head_.load(std::memory_order_relaxed);
         if (head == tail_.load(std::memory_order_acquire)) return false;
@@ -43,8 +43,8 @@ public:
     }
 
 private:
-    alignas(64) std::atomic<std::size_t> head_{0}; // consumer's
-    alignas(64) std::atomic<std::size_t> tail_{0}; // producer's
+    alignas(64) std::atomic<std::size_t> head_{0}; // consumer only
+    alignas(64) std::atomic<std::size_t> tail_{0}; // producer only
     alignas(64) std::array<T, Capacity> slots_{};
 };
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Chance without a state: the same place always draws the same.
+// Random choices without state: the same place always gives the same result.
 #pragma once
 
 #include <cstdint>
 
 namespace piolo::engine {
 
-/// 64 bits in which every bit of `value` has a say: the mixing step of splitmix64 (Steele, Lea and Flood,
+/// 64 bits that all depend on every bit of `value`: the mixing step of splitmix64 (Steele, Lea and Flood,
 /// "Fast splittable pseudorandom number generators", OOPSLA 2014). Real-time-safe.
 [[nodiscard]] constexpr std::uint64_t mixed(std::uint64_t value) noexcept {
     value += 0x9E37'79B9'7F4A'7C15ULL;
@@ -15,12 +15,12 @@ namespace piolo::engine {
     return value ^ (value >> 31U);
 }
 
-/// A draw for each place: `salt` keeps draws for different questions apart. Real-time-safe.
+/// One draw per place; `salt` keeps draws for different purposes independent. Real-time-safe.
 struct Chance {
     std::uint64_t seed = 0;
     std::uint64_t salt = 0;
 
-    /// True at `percent` of a hundred places.
+    /// True at `percent` % of all places.
     [[nodiscard]] constexpr bool hits(std::int32_t percent, std::uint64_t run, std::int64_t bar,
                                       std::int32_t beat) const noexcept {
         if (percent <= 0) return false;

@@ -19,7 +19,7 @@ BarPlace Section::placeOf(std::uint64_t tick, const DrillMeasure& measure) const
 }
 
 std::uint64_t Section::nextPulse(std::uint64_t tick, const DrillMeasure& measure) const noexcept {
-    // Waits are whole beats: the pulses inside a beat do not know of them.
+    // Waits are whole beats, so they do not affect the pulses inside a beat.
     const auto inBeat = sinceBar(tick) % measure.perBeat;
     return tick - inBeat + measure.parts.next(inBeat);
 }
@@ -38,7 +38,7 @@ std::uint64_t Section::nextBar(std::uint64_t tick, const DrillMeasure& measure) 
 
 namespace {
 
-/// How much of the beat has gone by at `sample`, which lies in `tick`.
+/// The elapsed thousandths of the beat at `sample`, which is in `tick`.
 std::int32_t thousandthAt(std::uint64_t sample, std::uint64_t tick, std::uint64_t inBeat,
                           const PulseGrid& grid, const DrillMeasure& measure) noexcept {
     const auto begins = grid.sampleOf(tick);
@@ -51,7 +51,7 @@ std::int32_t thousandthAt(std::uint64_t sample, std::uint64_t tick, std::uint64_
 
 BarPlace placeAt(std::uint64_t sample, const Section& section, const PulseGrid& grid,
                  const DrillMeasure& measure) noexcept {
-    // The last tick that is not after the sample: doubling, then halving.
+    // Finds the last tick at or before the sample: doubling, then halving.
     std::uint64_t width = 1;
     while (grid.sampleOf(section.start + width) <= sample) width *= 2;
     std::uint64_t tick = section.start;

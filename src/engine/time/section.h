@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A stretch of the drill of one kind (gap, count-in, run), and where a tick of it lies in its bars.
+// A section of the drill of one kind (gap, count-in, run), and where each of its ticks is in its bars.
 #pragma once
 
 #include "engine/drill/drill_measure.h"
@@ -11,13 +11,13 @@
 
 namespace piolo::engine {
 
-/// A place in the bars of a section.
+/// A position in the bars of a section.
 struct BarPlace {
-    std::int32_t bar = noBar;    ///< from 0; a pick-up is bar -1
-    std::int32_t beat = 0;       ///< from 0
-    std::int32_t part = 0;       ///< pulse inside the beat, from 0
-    std::int32_t thousandth = 0; ///< of the beat, 0…999: only placeAt() knows it
-    bool waits = false;          ///< it is the place before which the run waits to breathe
+    std::int32_t bar = noBar;    ///< counted from 0; a pick-up is bar -1
+    std::int32_t beat = 0;       ///< counted from 0
+    std::int32_t part = 0;       ///< pulse inside the beat, counted from 0
+    std::int32_t thousandth = 0; ///< of the beat, 0…999; set by placeAt() only
+    bool waits = false;          ///< the run is waiting, before this position, for the player to breathe
 };
 
 /// Ticks of a grid from `start` to `end`. Real-time-safe.
@@ -27,10 +27,10 @@ struct Section {
     Phase phase = Phase::gap;
     std::uint64_t start = 0;
     std::uint64_t end = never;     ///< `never`: open-ended
-    std::uint64_t offset = 0;      ///< the first tick's place in its bar
+    std::uint64_t offset = 0;      ///< the position of the first tick in its bar
     std::uint64_t landing = never; ///< the tick of the landing note
     std::int32_t firstBar = 0;
-    bool breathes = false; ///< the measure's waits lie inside
+    bool breathes = false; ///< includes the measure's waits
 
     [[nodiscard]] BarPlace placeOf(std::uint64_t tick, const DrillMeasure& measure) const noexcept;
     /// The first pulse, beat or beginning of a bar at or after `tick`.
@@ -39,12 +39,12 @@ struct Section {
     [[nodiscard]] std::uint64_t nextBar(std::uint64_t tick, const DrillMeasure& measure) const noexcept;
 
 private:
-    /// From the beginning of the first bar, waits included.
+    /// Measured from the beginning of the first bar, including waits.
     [[nodiscard]] std::uint64_t sinceBar(std::uint64_t tick) const noexcept { return tick - start + offset; }
     [[nodiscard]] Waits::Stand standAt(std::uint64_t tick, const DrillMeasure& measure) const noexcept;
 };
 
-/// The place that sounds at `sample`, inside `section` on `grid`.
+/// The position that sounds at `sample`, inside `section` on `grid`.
 [[nodiscard]] BarPlace placeAt(std::uint64_t sample, const Section& section, const PulseGrid& grid,
                                const DrillMeasure& measure) noexcept;
 

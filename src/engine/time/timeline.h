@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where the drill is: the present section on the present grid, and the samples of what comes next.
+// The position of the drill: the current section on the current grid, and the samples of what comes next.
 #pragma once
 
 #include "engine/queue/command.h"
@@ -9,22 +9,22 @@
 
 namespace piolo::engine {
 
-/// All of it is for the audio thread and real-time-safe.
+/// All functions: audio thread, real-time-safe.
 class Timeline {
 public:
-    /// A new grid: its tick 0 lies at `origin`.
+    /// Starts a new grid whose tick 0 is at `origin`.
     void begin(Origin origin, Tempo tempo, SampleRate rate, const DrillMeasure& measure) noexcept;
-    /// From `tick` on in `tempo`. Returns the tick's number from now on; the same grid goes on when the tempo
-    /// is the same.
+    /// Continues in `tempo` from `tick` on. Returns the number of that tick from now on; the grid stays the
+    /// same if the tempo does.
     std::uint64_t turn(std::uint64_t tick, Tempo tempo) noexcept;
-    /// The next section. It has not begun until setBegun() is called.
+    /// Moves to the next section. It has not begun until setBegun() is called.
     void enter(const Section& section) noexcept;
     void setBegun() noexcept { begun_ = true; }
-    /// The present section lasts `ticks` longer.
+    /// Makes the current section `ticks` longer.
     void extend(std::uint64_t ticks) noexcept;
-    /// Takes that back.
+    /// Undoes extend().
     void shorten(std::uint64_t ticks) noexcept;
-    /// The next pulse has sounded.
+    /// Moves past a pulse that has sounded.
     void passPulse() noexcept;
 
     [[nodiscard]] const PulseGrid& grid() const noexcept { return grid_; }
@@ -34,11 +34,11 @@ public:
     [[nodiscard]] bool inRun() const noexcept { return begun_ && section_.phase == Phase::run; }
     [[nodiscard]] std::uint64_t sampleOf(std::uint64_t tick) const noexcept;
     [[nodiscard]] std::uint64_t endSample() const noexcept { return endSample_; }
-    /// The next pulse of the grid that is not rendered, sounding or not; it may lie beyond the section.
+    /// The next pulse of the grid to be rendered, sounding or not; it may be beyond the section.
     [[nodiscard]] std::uint64_t nextPulse() const noexcept { return pulse_; }
     [[nodiscard]] bool pulseIsInside() const noexcept { return pulse_ < section_.end; }
     [[nodiscard]] std::uint64_t pulseSample() const noexcept { return pulseSample_; }
-    /// The tick of the next pulse, beat or bar, or the section's end when that comes first.
+    /// The tick of the next pulse, beat or bar, or the end of the section if that comes first.
     [[nodiscard]] std::uint64_t boundary(Boundary kind) const noexcept;
     /// The sample of the next thing to happen.
     [[nodiscard]] std::uint64_t nextSample() const noexcept;

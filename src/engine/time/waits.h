@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where a run waits, in ticks: the bars stand still while time goes on.
+// Where a run waits, in ticks: the bars stop while time continues.
 #pragma once
 
 #include "core/passage/click_pattern.h"
@@ -10,29 +10,29 @@
 
 namespace piolo::engine {
 
-/// A wait of `ticks` before the place `at`, counted in the bars.
+/// A wait of `ticks` before position `at` in the bars.
 struct Wait {
     std::uint64_t at = 0;
     std::uint64_t ticks = 0;
 };
 
-/// The waits of one run, in their order. Real-time-safe.
+/// The waits of one run, in order. Real-time-safe.
 class Waits {
 public:
-    /// Where a run stands.
+    /// A run's position.
     struct Stand {
-        std::uint64_t place = 0; ///< in the bars; while it waits, the place before which it does
+        std::uint64_t place = 0; ///< in the bars; during a wait, the position that it precedes
         bool waits = false;
     };
 
-    /// One too many is left out.
+    /// If full, further waits are dropped.
     void add(Wait wait) noexcept;
     [[nodiscard]] bool none() const noexcept { return count_ == 0; }
-    /// Of all waits together.
+    /// The total length of all waits.
     [[nodiscard]] std::uint64_t total() const noexcept { return before(UINT64_MAX); }
-    /// Of the waits up to `place`, one before the place itself included.
+    /// The length of the waits up to `place`, including one right before it.
     [[nodiscard]] std::uint64_t before(std::uint64_t place) const noexcept;
-    /// After `ticks` of bars and waits together.
+    /// The position after `ticks` of bars and waits together.
     [[nodiscard]] Stand after(std::uint64_t ticks) const noexcept;
 
 private:
