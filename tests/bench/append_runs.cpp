@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Runs of a passage made durable one by one: `append_runs journal|wal|delete|bare COUNT FOLDER`. `journal` is
-// the practice log, `wal` and `delete` SQLite with that journal mode, `bare` the same lines by write() and
-// fdatasync() alone. Prints the count and the nanoseconds.
+// Saves runs of a passage durably one by one: `append_runs journal|wal|delete|bare COUNT FOLDER`. `journal`
+// is the practice log, `wal` and `delete` are SQLite with that journal mode, `bare` writes the same lines
+// with write() and fdatasync() only. Prints the count and the nanoseconds.
 #include "journal/folder/journal.h"
 #include "journal/lines/fact_line.h"
 #include "sqlite_log.h"
@@ -34,7 +34,7 @@ RunFact runNumbered(unsigned number) {
     return run;
 }
 
-/// The same facts for those who have no journal to number and date them.
+/// Numbers and dates the same facts for the variants that have no journal to do so.
 class Scribe {
 public:
     Fact fact(unsigned number) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Makes a click track in memory, block by block, and throws it away: `click_in_memory ours|copy|same BARS
-// VOICE`. Prints the frames and the nanoseconds they took. `copy` copies the finished clicks to their places
-// and clears what lies between, and nothing else: what no program can do without. `same` says whether both
-// make the same samples.
+// Makes a click track in memory, block by block, and discards it: `click_in_memory ours|copy|same BARS
+// VOICE`. Prints the frames and the nanoseconds they took. `copy` only copies the finished clicks to their
+// places and clears the space between them, which no program can avoid. `same` reports whether both make the
+// same samples.
 #include "engine/click/click_table.h"
 #include "engine/click/click_track.h"
 #include "stopwatch.h"
@@ -20,7 +20,7 @@ using namespace piolo::engine;
 constexpr std::size_t blockFrames = 1024;
 constexpr SampleRate rate{48'000};
 
-/// Septuplets at 137 BPM in 4/4. No click reaches into the next one.
+/// Septuplets at 137 BPM in 4/4. No click overlaps the next one.
 ClickTrack septuplets(std::int64_t bars, Voice voice) {
     ClickTrack track;
     track.subdivision = 7;
@@ -35,7 +35,7 @@ Stroke strokeOf(Layer layer) {
     return layer == Layer::subdivision ? Stroke::subdivision : Stroke::beat;
 }
 
-/// Every click and the silence up to the next, ready to be copied.
+/// Every click with the silence up to the next, ready to be copied.
 class Copies {
 public:
     Copies(const ClickTrack& track, std::uint64_t length) {
@@ -47,7 +47,7 @@ public:
             steps_.push_back({static_cast<std::size_t>(strokeOf(pulses[i].layer)), end - pulses[i].sample});
         }
     }
-    /// Hands each piece to `take`.
+    /// Passes each piece to `take`.
     template <typename Take>
     void each(Take take) {
         std::vector<float> piece;
@@ -80,7 +80,7 @@ void render(TrackPlayer& player, Take take) {
     }
 }
 
-/// Keeps the compiler from leaving the work out.
+/// Keeps the compiler from optimising the work away.
 void keep(const std::vector<float>& piece) { asm volatile("" : : "r"(piece.data()) : "memory"); }
 
 int compare(TrackPlayer& player, Copies& copies) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The least that Qt Quick can show: one empty window of the practice window's size.
+// The least that Qt Quick can show: one empty window of the size of the practice window.
 #include <QGuiApplication>
 #include <QQuickWindow>
 

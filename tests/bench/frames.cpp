@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How long the window takes to answer, screen by screen, on a practice folder: frames FOLDER [ROUNDS].
-// Prints "what,median,worst" in milliseconds. An answer is a whole frame: events handled, the scene drawn (in
-// software).
+// Measures how long the window takes to respond, screen by screen, on a practice folder: frames FOLDER
+// [ROUNDS]. Prints "what,median,worst" in milliseconds. A response is a whole frame: events handled and the
+// scene drawn (in software).
 #include "models/room/practice_room.h"
 #include "practice/log/practice_book.h"
 
@@ -73,7 +73,7 @@ public:
         room_->session().poll();
         room_->drill()->tick();
     }
-    /// `ready` runs before each round, outside the time.
+    /// `ready` runs before each round and is not timed.
     void measure(const std::string& what, const std::function<void()>& ready,
                  const std::function<void(int)>& act) {
         std::vector<double> took;
@@ -159,7 +159,7 @@ void playDrill(Desk& desk) {
         for (int block = 0; block < blocks; ++block) desk.step();
     };
     play(100);
-    // Long enough for a beat to be heard in it.
+    // Long enough to contain an audible beat.
     desk.measure(
         "a beat of the running drill", [] {}, [&](int) { play(110); });
     desk.room().drill()->stop();

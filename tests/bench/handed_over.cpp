@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Loaded in front of the sound server's library: writes down when a block with sound in it is handed over to
-// the server, before the server's buffer. One line "NANOSECONDS FRAMES FIRST" (of the monotonic clock; the
-// block's length and its first sample that is not silent; float32 mono) into the file that HANDED_OVER names.
+// Preloaded before the sound server's client library: records when a block that contains sound is handed to
+// the server, before the server's own buffer. Writes one line "NANOSECONDS FRAMES FIRST" per block to the
+// file that HANDED_OVER names (time of the monotonic clock; length of the block; its first sample that is not
+// silent; float32 mono).
 #include <cstdint>
 #include <cstdio>
 #include <cstdlib>

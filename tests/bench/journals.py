@@ -12,8 +12,8 @@ COUNTS = (100, 300, 1000, 3000)
 COUNTED = 100
 APPENDERS = {"Piolo": "journal", "SQLite, WAL": "wal", "SQLite, rollback journal": "delete", "write and fdatasync": "bare"}
 OPENERS = {"Piolo": "journal", "SQLite": "sqlite", "reading the bytes": "bytes"}
-RUNS = (36_500, 121_667, 365_000)  # a tenth, a third and the whole of ten years
-APPEND_ROUNDS = 3  # a round of 3000 takes its time
+RUNS = (36_500, 121_667, 365_000)  # a tenth, a third and all of ten years
+APPEND_ROUNDS = 3  # a round of 3000 is slow
 
 
 def append(where, how, count):

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Opens a practice log and folds it: `open_journal journal|bytes FOLDER` or `open_journal sqlite|fill FOLDER
-// BASE`. `fill` puts the folder's facts into a new SQLite base, `sqlite` opens that one, `bytes` only reads
-// the journal's bytes. Prints the facts (or bytes) and the nanoseconds.
+// BASE`. `fill` puts the folder's facts into a new SQLite database, `sqlite` opens that database, `bytes`
+// only reads the journal's bytes. Prints the number of facts (or bytes) and the nanoseconds.
 #include "core/history/notebook.h"
 #include "journal/folder/own_file.h"
 #include "journal/folder/practice_folder.h"
@@ -26,13 +26,13 @@ using namespace piolo;
 }
 
 std::vector<Fact> factsOf(const std::string& folder) {
-    constexpr std::int64_t farAhead = 4'000'000'000'000; // every order of the folder counts
+    constexpr std::int64_t farAhead = 4'000'000'000'000; // no order in the folder counts as too far ahead
     auto read = journal::readFolder(folder, {}, farAhead);
     if (!read || !read->faults.empty()) fail("the folder has faults");
     return std::move(std::move(read).value().facts);
 }
 
-/// What a program must do to stand where the window stands: the records of all passages.
+/// The work that the window does when it opens: the records of all passages.
 std::size_t folded(const std::vector<Fact>& facts) {
     const Notebook notebook = fold(facts);
     std::size_t entries = 0;

@@ -28,7 +28,7 @@ class Scale:
 class Panel:
     title: str
     work: str
-    lines: dict  # name: [(work, time as a multiple of the smallest of ours)]
+    lines: dict  # name: [(work, time as a multiple of our smallest)]
 
     def drawn(self):
         points = [point for line in self.lines.values() for point in line]

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Key presses between the blocks of a device, in virtual time: `press_in_blocks BLOCK PRESSES SEED`. Each
-// press falls on a random sample while a block sounds; the engine hears of it with the next one. Prints, in
-// samples: the mean and the longest wait from a press that starts the drill to its first click; how many
-// presses for a miss did not take hold at the first pulse of the grid that was still to be rendered; and the
+// press falls on a random sample of the sounding block, and the engine receives it with the next block.
+// Prints, in samples: the mean and the longest wait from a press that starts the drill to its first click;
+// the number of presses for a miss that did not take effect at the first pulse not yet rendered; and the
 // longest wait for that pulse beyond the block.
 #include "engine/drill/drill_engine.h"
 
@@ -31,7 +31,7 @@ DrillPlan septuplets() {
     return plan;
 }
 
-/// An engine whose blocks are taken one by one.
+/// An engine whose blocks are pulled one by one.
 class Device {
 public:
     explicit Device(std::size_t block) : block_(block) {
@@ -43,14 +43,14 @@ public:
     void send(const Command& command) { engine_.send(command); }
     [[nodiscard]] std::uint64_t now() const { return engine_.rendered(); }
     [[nodiscard]] std::size_t blockFrames() const { return block_.size(); }
-    /// The next block; its events are kept.
+    /// Renders the next block and keeps its events.
     std::span<const float> take() {
         engine_.render(block_);
         Event event;
         while (engine_.read(event)) events_.push_back(event);
         return block_;
     }
-    /// Blocks up to the first sound: its sample.
+    /// Renders blocks up to the first sound and returns its sample.
     std::uint64_t takeToSound() {
         for (;;) {
             const auto begin = now();
@@ -60,7 +60,7 @@ public:
             if (found != block.end()) return begin + static_cast<std::uint64_t>(found - block.begin());
         }
     }
-    /// The sample at which the run ended that the last press ended.
+    /// The sample at which the most recent run ended by a press ended.
     [[nodiscard]] std::uint64_t runEnd() const {
         const auto ended = std::find_if(events_.rbegin(), events_.rend(), [](const Event& event) {
             return event.kind == Event::Kind::runEnded;
@@ -85,7 +85,7 @@ struct Waits {
     }
 };
 
-/// A press on a random sample of the block that sounds.
+/// A press on a random sample of the sounding block.
 std::uint64_t pressIn(const Device& device, std::mt19937& random) {
     return device.now() - device.blockFrames() + random() % device.blockFrames();
 }

@@ -17,7 +17,7 @@ from private_sound import PrivateSound, RATE
 BLOCKS = (64, 240, 480, 960, 1920, 4096)
 PRESSES, SEED = 2000, 1851
 REAL_PRESSES = 24
-QUIET = 0.7  # seconds without a sound after Esc, longer than any beat, so that the next sound is the next start's
+QUIET = 0.7  # seconds of silence after Esc, longer than any beat, so that the next sound belongs to the next start
 QT_BLOCK = 960  # docs/sound.md: the device pulls 20 ms at a time
 
 

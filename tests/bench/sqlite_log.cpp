@@ -37,7 +37,7 @@ enum Column {
 };
 enum Kind : int { runKind, tempoKind, backKind, otherKind };
 
-/// A row on its way in.
+/// A row being written.
 struct Row {
     sqlite3_stmt* into;
 
@@ -76,7 +76,7 @@ struct Row {
     }
 };
 
-/// A row on its way out.
+/// A row being read.
 struct Read {
     sqlite3_stmt* from;
 

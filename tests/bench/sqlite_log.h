@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A practice log in SQLite, as lean as it can be: one table without a second index, whole numbers and blobs;
-// the kinds of fact that come often have columns of their own, the others are kept as their line.
+// A practice log in SQLite, as lean as possible: one table without a second index, integers and blobs;
+// frequent kinds of fact have columns of their own, all others are stored as their JSON line.
 #pragma once
 
 #include "core/history/fact.h"
@@ -14,7 +14,7 @@ struct sqlite3_stmt;
 
 namespace piolo::bench {
 
-/// Ends the program with SQLite's own words when anything fails.
+/// If anything fails, ends the program with SQLite's error message.
 class SqliteLog {
 public:
     /// `journalMode`: wal or delete. Every commit is durable: synchronous=FULL.
@@ -25,9 +25,9 @@ public:
 
     void begin() { run("BEGIN"); }
     void commit() { run("COMMIT"); }
-    /// Outside begin() and commit() a transaction of its own.
+    /// Outside begin() and commit(), each add() is a transaction of its own.
     void add(const Fact& fact);
-    /// Every fact, in the order in which they were added.
+    /// All facts in the order in which they were added.
     [[nodiscard]] std::vector<Fact> all();
 
 private:

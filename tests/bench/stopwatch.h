@@ -6,7 +6,7 @@
 
 namespace piolo::bench {
 
-/// Does the work and prints how much it was and the nanoseconds it took.
+/// Runs the work and prints `amount` and the nanoseconds it took.
 template <typename Work>
 void timed(unsigned long long amount, Work work) {
     const auto begin = std::chrono::steady_clock::now();

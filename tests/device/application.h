@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The application object that event loops ask for, without a sound server to find.
+// The application object that event loops need, without a sound server to find.
 #pragma once
 
 #include <QCoreApplication>
 
 namespace piolo::device {
 
-/// Makes it at the first call.
+/// Creates it at the first call.
 inline void needApplication() {
     qputenv("PULSE_SERVER", "unix:/nowhere/native");
     static int count = 1;

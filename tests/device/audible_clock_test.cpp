@@ -76,7 +76,7 @@ TEST_CASE("an error beyond a tenth of a second starts the line anew") {
 TEST_CASE("a reader never sees a line that is half written") {
     AudibleClock clock;
     std::atomic<bool> over{false};
-    // Every line written goes through (0, 1000), a mixture of two hardly ever does.
+    // Every line written passes through (0, 1000); a mixture of two lines almost never does.
     clock.anchor(0, 1000, 1);
     std::thread writer{[&] {
         for (int turn = 0; turn < 200'000; ++turn) {

@@ -16,11 +16,11 @@ using Bytes = std::vector<std::uint8_t>;
 
 namespace {
 
-/// What is plugged in, and who listens to it.
+/// What is plugged in, and who receives from it.
 struct Plugs {
     std::map<std::string, MidiBackend::Heard> listening;
     std::vector<std::string> there;
-    std::vector<std::string> stuck; // cannot be opened
+    std::vector<std::string> stuck; // inputs that cannot be opened
     bool sequencer = true;
     int opened = 0;
 
@@ -82,7 +82,7 @@ TEST_CASE("all inputs are heard, in the order and with the moments their message
     listener.plugs.send("right", {0x90, 60, 1});
     listener.now = 6'000;
     listener.plugs.send("left", {0xC0, 5});
-    CHECK(listener.woken == 1); // the second waits with the first
+    CHECK(listener.woken == 1); // the second message waits together with the first
     MidiMessage message;
     REQUIRE(listener.in.take(message));
     CHECK(message.nanos == 5'000);

@@ -30,7 +30,7 @@ TEST_CASE("an output that is plugged in later is known soon after, without waiti
     SoundThread thread;
     OutputList list{thread,
                     [&plugged] { return std::vector<Output>(static_cast<std::size_t>(plugged.load())); }};
-    CHECK(list.known(now).empty()); // nobody has answered yet
+    CHECK(list.known(now).empty()); // no answer yet
     CHECK(until([&] { return list.known(now).size() == 1; }));
     plugged = 3;
     CHECK(until([&] { return list.known(now).size() == 3; }));

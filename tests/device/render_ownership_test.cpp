@@ -57,7 +57,7 @@ TEST_CASE("four threads that overtake one another all the time are never inside 
     std::atomic<int> inside{0};
     std::atomic<int> together{0};
     std::atomic<std::uint64_t> turns{0};
-    std::uint64_t counted = 0; // guarded by the gate alone
+    std::uint64_t counted = 0; // guarded by the render ownership alone
     const auto work = [&] {
         for (int round = 0; round < 20'000; ++round) {
             const auto number = gate.allot();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a sound device's read sets in motion, down to the last sample, trips no wire.
+// Everything that a sound device's read triggers, down to the last sample, trips no tripwire.
 #ifndef PIOLO_SANITIZED
 
 #include "device/sound/pull_device.h"

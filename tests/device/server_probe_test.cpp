@@ -20,7 +20,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// A folder that is gone with the test.
+/// A folder that is removed after the test.
 struct Folder {
     Folder() {
         std::string name = (fs::temp_directory_path() / "door-XXXXXX").string();
@@ -32,8 +32,8 @@ struct Folder {
     fs::path path;
 };
 
-/// Somebody who listens on a socket and, when `awake`, reads what callers send. Leaves the file behind, as a
-/// killed server does.
+/// Listens on a socket and, while `awake`, reads what callers send. Leaves the socket file behind, like a
+/// killed server.
 class Listener {
 public:
     Listener(const fs::path& path, bool awake) : line_{::socket(AF_UNIX, SOCK_STREAM, 0)} {
@@ -46,7 +46,7 @@ public:
         if (awake) reader_ = std::thread{[this] { read(); }};
     }
     ~Listener() {
-        ::shutdown(line_, SHUT_RDWR); // wakes the reader
+        ::shutdown(line_, SHUT_RDWR); // wakes the reading thread
         if (reader_.joinable()) reader_.join();
         ::close(line_);
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The whole room where there is no sound server.
+// The whole sound output where there is no sound server.
 #include "device/sound/sound_out.h"
 
 #include "application.h"

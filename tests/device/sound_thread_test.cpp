@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The sound thread while Qt may not turn there: the order of things decides, not the time they take.
+// The sound thread while Qt's events may not run on it. The tests check the order of things, not their
+// timing.
 #include "device/sound/sound_thread.h"
 
 #include "application.h"
@@ -16,7 +17,7 @@ using namespace piolo::device;
 
 namespace {
 
-/// Waits until the thread has done all that was posted before.
+/// Waits until the thread has finished everything posted before.
 void settle(SoundThread& thread) {
     const auto done = std::make_shared<std::promise<void>>();
     auto over = done->get_future();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The keeper with devices that hang, refuse, vanish and come back. Time is given; only threads are real.
+// The supervisor with devices that hang, refuse, vanish and come back. The tests set the time; only the
+// threads are real.
 #include "device/sound/supervisor.h"
 
 #include "application.h"
@@ -19,10 +20,11 @@ namespace {
 using Kind = SoundState::Kind;
 constexpr std::int64_t look = 100'000'000;
 
-/// What the next sinks do, and what they met. Outlives threads that are left behind.
+/// What the next sinks do, and what happened to them. Outlives threads that are abandoned.
 struct Script {
     std::atomic<Opening::Kind> opens{Opening::Kind::opened};
-    std::atomic<int> asks{static_cast<int>(Supervisor::provenFills)}; // for sound, once it is open
+    std::atomic<int> asks{static_cast<int>(Supervisor::provenFills)}; // how often it asks for samples once it
+                                                                      // is open
     std::atomic<bool> hangsInOpen{false};
     std::atomic<bool> hangsInClose{false};
     std::atomic<int> rate{48'000};
@@ -78,7 +80,7 @@ struct House {
     Supervisor keeper{stage, thread, [script = script] { return std::make_unique<ScriptedSink>(script); }};
     std::int64_t now = 0;
 
-    /// Lets the threads work, with time standing still, until it is so.
+    /// Lets the threads work, while the test's time stands still, until `so` is true.
     bool until(const std::function<bool()>& so) {
         const auto limit = std::chrono::steady_clock::now() + std::chrono::seconds{20};
         while (!so() && std::chrono::steady_clock::now() < limit) {
@@ -93,14 +95,14 @@ struct House {
     void pass(std::int64_t nanos) {
         for (const auto end = now + nanos; now < end;) keeper.look(now += look);
     }
-    /// The same, the threads being given their time at every look.
+    /// The same, but gives the threads real time at every step.
     void passSettled(std::int64_t nanos) {
         for (const auto end = now + nanos; now < end;) {
             keeper.look(now += look);
             REQUIRE(until([&] { return !keeper.isOpening(); }));
         }
     }
-    /// With a device that has drunk for a while.
+    /// With a device that has been asking for samples for a while.
     void playWarm() {
         keeper.start("", now);
         REQUIRE(untilState(Kind::playing));
@@ -232,7 +234,7 @@ TEST_CASE("however long the sound server is away, its return needs no restart") 
     REQUIRE(house.untilState(Kind::silent));
     house.passSettled(3600 * Supervisor::second);
     CHECK(house.keeper.state().kind == Kind::silent);
-    // There again, it needs a moment before it has a device.
+    // The server answers again but does not have a device yet.
     house.script->opens = Opening::Kind::refused;
     house.passSettled(Supervisor::backWithin - Supervisor::second);
     CHECK(house.keeper.state().kind == Kind::silent);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A renderer that knows when two threads are inside it.
+// A renderer that notices when two threads are inside it.
 #pragma once
 
 #include "engine/queue/renderer.h"
@@ -10,8 +10,8 @@
 
 namespace piolo::device {
 
-/// Renders ones. Its plain members are written without a lock on purpose: the thread sanitizer sees a second
-/// renderer at once.
+/// Renders ones. Its plain members are deliberately written without a lock, so that the thread sanitizer sees
+/// two concurrent renderers.
 class TestRenderer final : public engine::Renderer {
 public:
     void prepare(engine::SampleRate rate, int maxBlock) override {
@@ -34,11 +34,11 @@ public:
         leave();
     }
 
-    bool isHeard = true;      // by whoever has the gate
-    std::vector<int> rates;   // by whoever has the gate
-    std::uint64_t frames = 0; // by whoever has the gate
-    bool tooLong = false;     // by whoever has the gate
-    int longest = 0;          // by whoever has the gate
+    bool isHeard = true;      // written only by the holder of the render ownership
+    std::vector<int> rates;   // written only by the holder of the render ownership
+    std::uint64_t frames = 0; // written only by the holder of the render ownership
+    bool tooLong = false;     // written only by the holder of the render ownership
+    int longest = 0;          // written only by the holder of the render ownership
     std::atomic<int> overlaps{0};
 
 private:

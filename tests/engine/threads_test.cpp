@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Three threads at one engine: one renders, one sends, one reads. Worth most under the thread sanitizer.
+// Three threads use one engine: one renders, one sends, one reads. Most useful under the thread sanitizer.
 #include "engine/drill/drill_engine.h"
 
 #include <doctest/doctest.h>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// render() takes no memory and no lock, calls no system, writes no log and throws nothing.
+// render() allocates no memory, takes no lock, makes no system call, logs nothing and throws nothing.
 #ifndef PIOLO_SANITIZED
 
 #include "drill/drill_script.h"
@@ -28,7 +28,7 @@ using namespace piolo::tripwire;
 
 namespace {
 
-/// A drill that is asked everything, all the time, by one who does not always listen.
+/// A drill that constantly gets every kind of command while its reader does not always read.
 class Ordeal {
 public:
     explicit Ordeal(std::uint64_t seed) : random_(seed) {
@@ -42,7 +42,7 @@ public:
         for (int block = 0; block < count; ++block) {
             sendSome();
             engine_.render(std::span(out_).first(anySize()));
-            if (block % 250'000 < 100'000) listen(); // now and then nobody reads for minutes
+            if (block % 250'000 < 100'000) listen(); // sometimes nobody reads for minutes
         }
         listen();
     }
@@ -61,7 +61,7 @@ private:
     }
 
     void sendSome() noexcept {
-        const auto count = random_() % 4096 == 0 ? 300 : random_() % 3; // more than the queue takes, at times
+        const auto count = random_() % 4096 == 0 ? 300 : random_() % 3; // sometimes more than the queue holds
         for (std::uint64_t i = 0; i < count; ++i) send();
     }
 
@@ -70,7 +70,7 @@ private:
         command.kind = anyKind();
         command.plan = anyPlan(random_);
         command.runsEnded = runsEnded_;
-        command.press = 1; // each is withdrawn by the next withdraw
+        command.press = 1; // the next withdraw command withdraws it
         const bool hears = command.kind == Command::Kind::hear;
         if (hears ? engine_.hear(playback_) != 0 : engine_.send(command))
             ++sent.at(static_cast<std::size_t>(command.kind));
@@ -78,7 +78,7 @@ private:
             ++refused;
     }
 
-    /// The mix moves all the time, and the rest seldom enough for runs to come to their end.
+    /// Changes the mix all the time, and everything else rarely enough for runs to reach their end.
     Command::Kind anyKind() noexcept {
         using enum Command::Kind;
         const auto choice = random_() % 10'000;
@@ -117,7 +117,7 @@ TEST_CASE("each wire trips, and only the one that was touched") {
     ::sem_init(&semaphore, 0, 1);
     CHECK(tripsOf([] {}) == Trips{});
     CHECK(tripsOf([] { delete new std::vector<int>(10); }).of(Trip::memory) == 4);
-    void* volatile kept = nullptr; // or the compiler leaves the pair out
+    void* volatile kept = nullptr; // otherwise the compiler removes the pair
     CHECK(tripsOf([&] { kept = std::malloc(8); }).of(Trip::memory) == 1);
     CHECK(tripsOf([&] { kept = std::realloc(kept, 80'000); }).of(Trip::memory) == 1);
     CHECK(tripsOf([&] { std::free(kept); }).of(Trip::memory) == 1);

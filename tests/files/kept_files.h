@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Keeps what tests wrote, where PIOLO_KEPT names a folder for it: a later test holds the schemas against it.
+// Keeps the files that tests wrote if PIOLO_KEPT names a folder for them: a later test checks them against
+// the schemas.
 #pragma once
 
 #include <atomic>
@@ -13,7 +14,8 @@
 
 namespace piolo::test {
 
-/// Copies the journals and passage files under `folder`, before it goes. Does nothing without PIOLO_KEPT.
+/// Copies the journals and passage files under `folder` before they are deleted. Does nothing without
+/// PIOLO_KEPT.
 inline void keepWritten(const std::filesystem::path& folder) {
     static std::atomic<int> count{0};
     const char* kept = std::getenv("PIOLO_KEPT"); // NOLINT(concurrency-mt-unsafe)
@@ -25,12 +27,13 @@ inline void keepWritten(const std::filesystem::path& folder) {
         const std::string name = entries->path().filename().string();
         if (!name.ends_with(".jsonl") && !name.ends_with(".piolo.json")) continue;
         const auto own = std::to_string(::getpid()) + '-' + std::to_string(++count) + '-' + name;
-        std::error_code refused; // a folder of that name, a file that may not be read: not a file to judge
+        std::error_code refused; // a folder of that name or an unreadable file: not a file to check
         std::filesystem::copy_file(entries->path(), std::filesystem::path(kept) / own, refused);
     }
 }
 
-/// Does that when it goes: to be declared right after the folder, so that it goes before it.
+/// Calls keepWritten() when destroyed: declare it right after the folder object, so that it is destroyed
+/// first.
 struct KeptFiles {
     explicit KeptFiles(std::string under) : folder(std::move(under)) {}
     KeptFiles(const KeptFiles&) = delete;

@@ -30,7 +30,7 @@ Bytes withTempo(Tempo tempo, Fraction beat) {
     return midiBytes(track);
 }
 
-/// The tempo event of `micros` as its six bytes.
+/// The tempo event for `micros` as its six bytes.
 Bytes tempoEvent(std::uint32_t micros) {
     return {0xFF,
             0x51,
@@ -40,7 +40,7 @@ Bytes tempoEvent(std::uint32_t micros) {
             static_cast<std::uint8_t>(micros)};
 }
 
-/// The ticks of all note-ons, read back from the second track by the format's own rules.
+/// The ticks of all note-ons in the second track, read back by the rules of the format.
 std::vector<std::uint64_t> noteOnTicks(const Bytes& file) {
     const Bytes name{'M', 'T', 'r', 'k'};
     auto at = std::search(file.begin(), file.end(), name.begin(), name.end());
@@ -62,8 +62,8 @@ std::vector<std::uint64_t> noteOnTicks(const Bytes& file) {
 } // namespace
 
 TEST_CASE("a whole file, byte by byte") {
-    // Source: Standard MIDI Files 1.0: MThd 00000006, format 1, two tracks, ticks to the quarter; FF 58 04,
-    // FF 51 03, FF 2F 00; variable-length quantities; status 9n with n = 9 for channel 10.
+    // Source: Standard MIDI Files 1.0: MThd 00000006, format 1, two tracks, ticks per quarter; FF 58 04, FF
+    // 51 03, FF 2F 00; variable-length quantities; status 9n with n = 9 for channel 10.
     MidiTrack track;
     track.tempi = {{0, Tempo::bpm(120)}};
     track.clicks = {{0, 76, 127}, {3360, 77, 100}};
@@ -81,8 +81,8 @@ TEST_CASE("a whole file, byte by byte") {
 }
 
 TEST_CASE("tempi are microseconds to the quarter") {
-    // Source: 60000000 / BPM, computed; 07A120 for 120 as published for the format (FF 51 03 07 A1 20, the
-    // default).
+    // Source: 60000000 / BPM, computed; 07A120 for 120 BPM as published for the format (FF 51 03 07 A1 20,
+    // the default).
     struct Row {
         int bpm;
         std::uint32_t micros;
@@ -119,8 +119,8 @@ TEST_CASE("a written tempo reads back within a thousandth of a BPM") {
 }
 
 TEST_CASE("the time signature carries the metronome's clocks: 6/8 in dotted quarters is 06 03 24 08") {
-    // Source: the format's FF 58 with cc in clocks of 24 to the quarter; 6/8 clicked in dotted quarters is
-    // the standard's own example, cited from memory.
+    // Source: the format's FF 58 with cc in clocks, 24 per quarter; 6/8 clicked in dotted quarters is the
+    // standard's own example, cited from memory.
     MidiTrack track;
     track.numerator = 6;
     track.denominator = 8;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A folder of a test's own, gone when the test is.
+// A test's own folder, removed after the test.
 #pragma once
 
 #include "kept_files.h"
@@ -34,7 +34,7 @@ public:
     [[nodiscard]] std::string operator/(std::string_view name) const {
         return path_ + "/" + std::string(name);
     }
-    /// Names of all that is in it, sorted.
+    /// The names of everything in it, sorted.
     [[nodiscard]] std::vector<std::string> names() const {
         std::vector<std::string> found;
         for (const auto& entry : std::filesystem::directory_iterator(path_))

@@ -40,7 +40,7 @@ std::string format(std::uint32_t tag, std::uint32_t channels, std::uint32_t bits
 
 std::string riff(const std::string& chunks) { return chunk("RIFF", "WAVE" + chunks); }
 
-/// Writes the bytes, reads them as a WAV and gives the fault's number and first argument.
+/// Writes the bytes to a file, reads it as WAV and returns the number and first argument of the fault.
 std::string refusal(const std::string& content) {
     const ScratchFolder folder;
     put(folder / "x.wav", content);
@@ -54,16 +54,16 @@ std::string refusal(const std::string& content) {
 } // namespace
 
 TEST_CASE("the header is the 58 bytes that a general sound program writes for float32 mono") {
-    // Source: the layout SoX 14.4.2 writes for one second of 48 kHz mono float32 (`sox -n -r 48000 -c 1 -e
-    // float -b 32 x.wav trim 0 1`), noted byte by byte; tag 3 and the fact chunk as the RIFF/WAVE format text
-    // asks of formats other than PCM.
+    // Source: the layout that SoX 14.4.2 writes for one second of 48 kHz mono float32 (`sox -n -r 48000 -c 1
+    // -e float -b 32 x.wav trim 0 1`), copied byte by byte; tag 3 and the fact chunk as the RIFF/WAVE format
+    // requires for formats other than PCM.
     constexpr std::array<std::uint8_t, 58> expected{
         'R',  'I',  'F',  'F',  0x32, 0xEE, 0x02, 0x00, // 192050
         'W',  'A',  'V',  'E',  'f',  'm',  't',  ' ',
         0x12, 0x00, 0x00, 0x00, // 18
         0x03, 0x00, 0x01, 0x00, 0x80, 0xBB, 0x00, 0x00,
-        0x00, 0xEE, 0x02, 0x00,             // 48000, 192000 bytes a second
-        0x04, 0x00, 0x20, 0x00, 0x00, 0x00, // 4 bytes a frame, 32 bits
+        0x00, 0xEE, 0x02, 0x00,             // 48000, 192000 bytes per second
+        0x04, 0x00, 0x20, 0x00, 0x00, 0x00, // 4 bytes per frame, 32 bits
         'f',  'a',  'c',  't',  0x04, 0x00, 0x00, 0x00,
         0x80, 0xBB, 0x00, 0x00,                          // 48000 frames
         'd',  'a',  't',  'a',  0x00, 0xEE, 0x02, 0x00}; // 192000
@@ -109,7 +109,7 @@ TEST_CASE("a sound of no length is a header alone") {
 
 TEST_CASE("more than 4 GiB is refused before anything is written") {
     const ScratchFolder folder;
-    // The sizes in the header are 32 bits: 58 - 8 bytes and 4 a frame must stay within 4294967295.
+    // The sizes in the header have 32 bits: 58 - 8 bytes plus 4 per frame must not exceed 4294967295.
     CHECK(mostWavFrames() == (4'294'967'295ULL - 50) / 4);
     const auto writer = WavWriter::create(folder / "x.wav", 48'000, mostWavFrames() + 1);
     REQUIRE_FALSE(writer.ok());

@@ -5,8 +5,8 @@ import numpy
 from critical_bands import EDGES, energies
 
 WINDOW = 0.020
-LEAST_SHARE = 0.01  # of the click's energy: a band with less of it is not the click
-HIGHEST = 5300  # Hz: beyond, small loudspeakers and older ears are no witnesses
+LEAST_SHARE = 0.01  # of the click's energy: a band with less does not count as the click
+HIGHEST = 5300  # Hz: small loudspeakers and older ears miss what is above
 
 
 class Line:

@@ -2,8 +2,8 @@
 """Scores in MusicXML made at random: tuplets, dots, ties, chords, rests, accidentals, transposed parts."""
 import random
 
-DIVISIONS = 840  # 3, 4, 5, 7 and 8 divide it
-# One beat of a quarter: (type, dots, actual, normal, how many, divisions of each).
+DIVISIONS = 840  # divisible by 3, 4, 5, 7 and 8
+# Ways to fill one quarter beat: (type, dots, actual, normal, how many, divisions of each).
 BEATS = [[("quarter", 0, 1, 1, 840)], [("eighth", 0, 1, 1, 420)] * 2, [("16th", 0, 1, 1, 210)] * 4,
          [("eighth", 1, 1, 1, 630), ("16th", 0, 1, 1, 210)], [("16th", 0, 1, 1, 210), ("eighth", 1, 1, 1, 630)],
          [("eighth", 0, 3, 2, 280)] * 3, [("16th", 0, 5, 4, 168)] * 5, [("16th", 0, 6, 4, 140)] * 6,
@@ -63,7 +63,7 @@ def score(seed, bars=8):
                      f"</diatonic><chromatic>{chromatic}</chromatic><octave-change>{octave}</octave-change></transpose>"
                      "</attributes>\n")
         for place in range(1 if bar == 0 else beats):
-            if bar == bars and place == beats - 1:  # nothing is tied into what does not come
+            if bar == bars and place == beats - 1:  # no tie into a note that does not follow
                 text += element(held or pitch(chance), BEATS[0][0], False, None, ["stop"] if held else [])
             else:
                 more, held = beat(chance, held)

@@ -15,7 +15,7 @@ from program import run, stop
 SKIPPED = 77
 TRIES = 3
 LISTS = pathlib.Path(__file__).resolve().parent / "npm"
-MARK = "whole"  # written last, with what it was made of
+MARK = "whole"  # written last, with what it was made from
 
 
 def made_of():

@@ -5,7 +5,7 @@ from fractions import Fraction
 from midi_notes import midi_file
 
 SOUNDFONT = "/usr/share/sounds/sf2/TimGM6mb.sf2"
-SHORT_KEY = 33  # of the percussion bank of that soundfont: its shortest sound
+SHORT_KEY = 33  # of the soundfont's percussion bank: its shortest sound
 
 
 class SteadyClick:

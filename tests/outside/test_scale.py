@@ -34,7 +34,7 @@ PLAYED = [(ListedScale("Eb", "major", "alto saxophone", 1), "60"), (ListedScale(
           (ListedScale("F#", "harmonic minor", "clarinet in B flat", 2, "whole range"), "83.257")]
 TEMPO = "83.257"
 CENTS, EARLY, LATE = 6, 0.0, 0.065
-# Written B flat 3, F 6 and F sharp 6, and what sounds.
+# Written B flat 3, F 6 and F sharp 6 as they sound.
 SAXOPHONES = {"soprano saxophone": (207.65, 1244.51, 1318.51), "alto saxophone": (138.59, 830.61, 880.00),
               "tenor saxophone": (103.83, 622.25, 659.26), "baritone saxophone": (69.30, 415.30, 440.00)}
 

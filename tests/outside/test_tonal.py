@@ -18,8 +18,8 @@ from concurrent.futures import ThreadPoolExecutor
 import registry
 from program import finish, held, run
 
-# The kind in Piolo: what it is called in Tonal, and whose signature it has. A signature of a kind that is no key or mode is a
-# choice: of the major or minor key, or mode, whose notes it mostly has; 0 where there is none.
+# Piolo's kind: its name in Tonal, and whose signature it has. For a kind that is not a key or mode, the signature is a
+# choice: that of the major or minor key or mode with which it shares most notes; 0 if there is none.
 SCALES = {
     "major": ("major", "major"), "natural minor": ("minor", "minor"), "harmonic minor": ("harmonic minor", "minor"),
     "melodic minor": ("melodic minor", "minor"), "jazz minor": ("melodic minor", "minor"), "dorian": ("dorian", "dorian"),
@@ -34,7 +34,7 @@ CHORDS = {
     "major arpeggio": ("M", "major"), "minor arpeggio": ("m", "minor"), "dominant arpeggio": ("7", "mixolydian"),
     "diminished arpeggio": ("dim7", None), "half-diminished arpeggio": ("m7b5", "locrian"),
     "augmented arpeggio": ("aug", "major")}
-# Tonal's interval: the one that Piolo writes instead, which sounds the same. Why: see WHY.
+# Tonal's interval: the enharmonic one that Piolo writes instead. For the reasons, see WHY.
 INSTEAD = {"altered": {"2A": "3m", "4A": "5d"}, "whole tone": {"6A": "7m"}}
 WHY = {
     "altered": "one letter for each note: third, fifth, sixth and seventh flat, as the seventh mode of a melodic minor scale",

@@ -84,7 +84,7 @@ def judged(made, read):
     yield "meter", f"{meter.get('count')}/{meter.get('unit')}" == made.meter
     yield "clef", (read.one("clef").get("shape"), read.one("clef").get("line")) == ("G", "2")
     yield "tempo", Fraction(read.one("tempo").get("midi.bpm")) == TARGET * 4 * Fraction(made.beat)
-    if int(made.name.split()[1]) % 3:  # notes of one scale alone
+    if int(made.name.split()[1]) % 3:  # the notes of a single scale
         yield "key", key_of(read.one("keySig").get("sig")) == made.fifths
 
 

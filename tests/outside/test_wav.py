@@ -43,7 +43,7 @@ def by_sox(path, rate, frames):
     yield held(said == [str(rate), "1", str(frames), "32", "Floating Point PCM"], f"{rate} Hz: soxi says {', '.join(said)}")
     raw = numpy.frombuffer(run("sox", "-D", path, "-t", "raw", "-e", "floating-point", "-b", "32", "-L", "-"), "<f4")
     ours = sound_file.read(path)[1]
-    # SoX works in 32-bit integers: 1.0 becomes the greatest of them, and so on to 2^-31.
+    # SoX works with 32-bit integers: samples are rounded to 2^-31, and 1.0 becomes the largest integer.
     yield held(len(raw) == len(ours) and numpy.abs(raw - ours).max() <= 2.0**-24, f"{rate} Hz: SoX reads the same samples")
 
 

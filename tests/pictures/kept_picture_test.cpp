@@ -40,7 +40,7 @@ TEST_CASE("a picture is kept byte for byte, once, under a name made of what it h
 
 TEST_CASE("a picture's name is the beginning of its SHA-256, as Secure Hash Standard FIPS 180-4 has it") {
     const test::ScratchFolder scratch;
-    // The sum of "abc": FIPS 180-2, appendix B.1.
+    // The SHA-256 of "abc": FIPS 180-2, appendix B.1.
     CHECK(keepPicture(scratch.path(), {"", "abc", PictureKind::jpeg}).value() ==
           "ba7816bf8f01cfea414140de5dae2223.jpg");
 }
@@ -75,7 +75,7 @@ TEST_CASE("where pictures cannot be made or written it is one fault, and nothing
     fs::create_directories(scratch / "pictures/" + name + "/in the way");
     CHECK(keepPicture(scratch.path(), picture()).fault().number == FaultNumber::cannotWrite);
     CHECK(std::distance(fs::directory_iterator(scratch / "pictures"), {}) == 1);
-    if (::geteuid() == 0) return; // nothing is read-only for root
+    if (::geteuid() == 0) return; // root may write everywhere
     fs::permissions(scratch / "pictures", fs::perms::owner_read | fs::perms::owner_exec);
     CHECK(keepPicture(scratch.path(), picture(3)).fault().number == FaultNumber::cannotWrite);
     fs::permissions(scratch / "pictures", fs::perms::owner_all);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Drawing test pages needs fonts, but no screen.
+// Drawing test pages needs fonts but no screen.
 #define DOCTEST_CONFIG_IMPLEMENT
 #include <doctest/doctest.h>
 

@@ -73,7 +73,7 @@ TEST_CASE("a page that is given up is told as too slow") {
 }
 
 TEST_CASE("a PDF with a password is told as such") {
-    // The standard security handler's dictionary, with sums that no empty password fits.
+    // The dictionary of the standard security handler, with hashes that no empty password matches.
     const std::string zeros(64, '0');
     const std::string bytes = "%PDF-1.4\n1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n"
                               "2 0 obj<</Type/Pages/Kids[]/Count 0>>endobj\n"

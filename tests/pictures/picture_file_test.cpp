@@ -15,7 +15,7 @@ using namespace piolo::pictures;
 
 namespace {
 
-/// The number of the fault with which a file of these bytes is refused; 0 when it is taken.
+/// The number of the fault with which a file with these bytes is refused; 0 if it is accepted.
 int refusal(const std::string& bytes) {
     const test::ScratchFolder scratch;
     test::write(scratch / "page", bytes);
@@ -27,7 +27,7 @@ int refusal(const std::string& bytes) {
     return static_cast<int>(checked.fault().number);
 }
 
-/// A PNG's head with another size in it and the CRC that belongs to it (PNG, ISO/IEC 15948: 5.3, annex D).
+/// A PNG header with another size and the matching CRC (PNG, ISO/IEC 15948: 5.3, annex D).
 std::string withSize(std::string png, std::uint32_t width, std::uint32_t height) {
     const auto put = [&](std::size_t at, std::uint32_t value) {
         for (int byte = 0; byte < 4; ++byte)

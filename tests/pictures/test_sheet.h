@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Invented sheets of music, as pictures and as PDF: staves with filled ovals on them.
+// Invented sheet music, as pictures and as PDF: staves with filled ovals.
 #pragma once
 
 #include <QBuffer>
@@ -14,7 +14,7 @@
 
 namespace piolo::test {
 
-/// `staves` lines of five, notes that climb, and a black square in the top left corner.
+/// `staves` staves with notes that climb, and a black square in the top left corner.
 inline void drawSheet(QPainter& painter, const QSize& size, int staves) {
     painter.fillRect(QRect(QPoint(), size), Qt::white);
     painter.fillRect(QRect(0, 0, size.width() / 10, size.width() / 10), Qt::black);
@@ -48,7 +48,7 @@ inline std::string encoded(const QImage& image, const char* format) {
     return bytes.toStdString();
 }
 
-/// Pages of 21 by 29.7 cm with one staff more on each.
+/// Pages of 21 by 29.7 cm, each with one more staff than the previous.
 inline std::string pdf(int pages) {
     QByteArray bytes;
     QBuffer buffer(&bytes);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A paint device that keeps the shapes drawn on it.
+// A paint device that records the shapes drawn on it.
 #pragma once
 
 #include <QPaintDevice>
@@ -19,7 +19,7 @@ struct DrawnLine {
 
 /// What was drawn, in order.
 struct Shapes {
-    std::vector<QPolygonF> polygons; ///< filled ones
+    std::vector<QPolygonF> polygons; ///< filled polygons
     std::vector<QPolygonF> polylines;
     std::vector<DrawnLine> lines;
     std::vector<QRectF> ellipses;

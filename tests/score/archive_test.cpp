@@ -18,14 +18,14 @@ const std::string good = scoreOf(barsOf({signature(1, "4", "4") + note(4)}));
 
 std::string wellPacked() { return packed({{container, containerFor("score.xml")}, {"score.xml", good}}); }
 
-/// The one fault of an archive.
+/// The only fault of an archive.
 Fault faultOf(const std::string& archive) {
     const auto reading = score::readScore(archive, "a.mxl");
     REQUIRE(reading.faults.size() == 1);
     return reading.faults.front();
 }
 
-/// Deflated by libzip itself: a file of this many equal bytes.
+/// This many equal bytes, deflated by libzip itself.
 std::string squeezed(std::size_t bytes) {
     zip_source_t* into = zip_source_buffer_create(nullptr, 0, 0, nullptr);
     zip_source_keep(into);

@@ -13,13 +13,13 @@ const std::string whole = note(4);
 
 std::string barline(const std::string& inside) { return "<barline>" + inside + "</barline>"; }
 
-/// The fault of bars 1 to 3 with this in the second; number 0: none.
+/// The fault of bars 1 to 3 with `second` as the second; number 0 if there is none.
 Fault inMiddle(const std::string& second) {
     const auto made = score::excerpt(readWell(scoreOf(barsOf({four + whole, second, whole}))), 0, {0, 2});
     return made ? Fault{} : made.fault();
 }
 
-/// The same of any stretch of three bars.
+/// True if this stretch of three bars becomes an excerpt.
 bool isMade(const std::vector<std::string>& bars, score::Stretch stretch) {
     return score::excerpt(readWell(scoreOf(barsOf(bars))), 0, stretch).ok();
 }

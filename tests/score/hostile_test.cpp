@@ -18,7 +18,7 @@ Fault onlyFault(const std::string& xml) {
 
 Fault onlyFaultOfBar(const std::string& content) { return onlyFault(scoreOf(barsOf({content}))); }
 
-/// The element named by the one fault of a bar.
+/// The element named by the only fault of a bar.
 std::string wrongElement(const std::string& content) {
     const Fault fault = onlyFaultOfBar(content);
     CHECK(fault.number == FaultNumber::scoreValue);
@@ -53,7 +53,7 @@ TEST_CASE("numbers that cannot be are told with their element and line") {
     CHECK(wrongElement(four + note(4, pitch('H', 4))) == "step");
     CHECK(wrongElement(four + note(4, pitch('C', 10))) == "octave");
     CHECK(wrongElement(four + note(4, pitch('C', 4, 4))) == "alter");
-    CHECK(wrongElement(four + note(4, pitch('B', 9))) == "pitch"); // would be MIDI number 131
+    CHECK(wrongElement(four + note(4, pitch('B', 9))) == "pitch"); // it would be MIDI note 131
     CHECK(wrongElement(signature(1, "0", "4")) == "beats");
     CHECK(wrongElement(signature(1, "100", "4")) == "beats");
     CHECK(wrongElement(signature(1, "3+", "4")) == "beats");
@@ -108,7 +108,7 @@ TEST_CASE("what is not in the encoding it says is told with the line") {
 
 TEST_CASE("elements lie sixty-four deep and no deeper") {
     const auto nested = [](int depth) {
-        // score-partwise, part, measure and note are four.
+        // score-partwise, part, measure and note are four levels.
         const std::string inside = repeated(depth - 4, "<a>") + repeated(depth - 4, "</a>");
         return scoreOf(barsOf({four + "<note><rest/><duration>4</duration>" + inside + "</note>"}));
     };

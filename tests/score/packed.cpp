@@ -20,7 +20,7 @@ std::uint32_t crcOf(const std::string& bytes) {
     return ~crc;
 }
 
-/// What local and central headers have in common: version, flags, method, time, sums, sizes, length of the
+/// The common part of local and central headers: version, flags, method, time, CRC, sizes, length of the
 /// name.
 std::string description(const PackedFile& file) {
     const std::uint64_t size = file.claimed != 0 ? file.claimed : file.bytes.size();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Zip archives made byte by byte, so that they can lie. Stored entries, as in PKWARE's APPNOTE 6.3.
+// Zip archives made byte by byte, so that their headers can lie. Stored entries, as in PKWARE's APPNOTE 6.3.
 #pragma once
 
 #include <cstdint>
@@ -12,7 +12,7 @@ namespace piolo::test {
 struct PackedFile {
     std::string name;
     std::string bytes;
-    std::uint32_t claimed = 0; ///< the size that is written down; 0: the true one
+    std::uint32_t claimed = 0; ///< the size in the header; 0: the true size
 };
 
 /// An archive of these files.

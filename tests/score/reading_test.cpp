@@ -29,7 +29,7 @@ TEST_CASE("the sample march is read as it is written") {
     CHECK(part.bars[0].implicit);
     CHECK(part.bars[0].length == Fraction{1, 4});
     CHECK(part.bars[0].fifths == 2);
-    CHECK(part.bars[0].notes.at(0).sounding == 65); // D5 on an alto is F4
+    CHECK(part.bars[0].notes.at(0).sounding == 65); // D5 on an alto saxophone sounds as F4
     CHECK(part.bars[1].notes.at(0).articulation.accent);
     CHECK(part.bars[3].notes.at(1).onset == Fraction{1, 12});
     CHECK(part.bars[7].notes.at(1).onset == Fraction{1, 20});

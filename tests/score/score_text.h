@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Small scores, written where they are read.
+// Small scores as text.
 #pragma once
 
 #include "score/read/score_reader.h"
@@ -10,7 +10,7 @@
 
 namespace piolo::test {
 
-/// A score of one part around its bars.
+/// A score with one part and the given bars.
 inline std::string scoreOf(const std::string& bars) {
     return "<?xml version=\"1.0\"?>\n<score-partwise version=\"4.0\">\n"
            "<part-list><score-part id=\"P1\"><part-name>Flute</part-name></score-part></part-list>\n"
@@ -18,7 +18,7 @@ inline std::string scoreOf(const std::string& bars) {
            bars + "</part>\n</score-partwise>\n";
 }
 
-/// Bars are numbered from 1, each on a line of its own that begins at line 5.
+/// Bars are numbered from 1; each is on a line of its own, the first on line 5.
 inline std::string barsOf(const std::vector<std::string>& contents) {
     std::string bars;
     for (std::size_t i = 0; i < contents.size(); ++i)
@@ -26,7 +26,7 @@ inline std::string barsOf(const std::vector<std::string>& contents) {
     return bars;
 }
 
-/// Divisions of a quarter, and a meter.
+/// Divisions per quarter, and a time signature.
 inline std::string signature(int divisions, const std::string& beats, const std::string& type) {
     return "<attributes><divisions>" + std::to_string(divisions) + "</divisions><time><beats>" + beats +
            "</beats><beat-type>" + type + "</beat-type></time></attributes>";
@@ -37,7 +37,7 @@ inline std::string pitch(char step, int octave, int alter = 0) {
            "</alter><octave>" + std::to_string(octave) + "</octave></pitch>";
 }
 
-/// `more` goes between the duration and the end of the note.
+/// `more` goes after the duration.
 inline std::string note(int duration, const std::string& what = pitch('C', 5), const std::string& more = {}) {
     return "<note>" + what + "<duration>" + std::to_string(duration) + "</duration>" + more + "</note>";
 }

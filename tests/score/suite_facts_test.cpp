@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Facts of the LilyPond MusicXML test suite (MIT; kept at github.com/cuthbertLab/musicxmlTestSuite), in files
-// of our own: 23a-Tuplets, 31c-MetronomeMarks, 72a-TransposingInstruments. And of the standard: w3c/musicxml,
-// schema/musicxml.xsd 4.0.
+// Facts from the LilyPond MusicXML test suite (MIT; maintained at github.com/cuthbertLab/musicxmlTestSuite),
+// in files of our own: 23a-Tuplets, 31c-MetronomeMarks, 72a-TransposingInstruments. And from the standard:
+// w3c/musicxml, schema/musicxml.xsd 4.0.
 #include "score_text.h"
 
 #include "core/time/fraction_sum.h"
@@ -31,7 +31,7 @@ std::string transposed(const std::string& transpose) {
 } // namespace
 
 TEST_CASE("tuplets of 84 divisions fall where their ratios put them, to the last (23a)") {
-    // 3:2 ×9, 4:2 ×4, 4:1 ×4, 7:3 ×7, 6:2 ×6: quarters, 84 to the quarter.
+    // 3:2 ×9, 4:2 ×4, 4:1 ×4, 7:3 ×7, 6:2 ×6: quarters, with 84 divisions each.
     const std::string bar =
         "<attributes><divisions>84</divisions><time><beats>14</beats><beat-type>4</beat-type></time>"
         "</attributes>" +
@@ -43,7 +43,7 @@ TEST_CASE("tuplets of 84 divisions fall where their ratios put them, to the last
     Fraction at;
     for (const auto& it : notes) {
         CHECK(it.onset == at.reduced());
-        // A quarter, normal notes in the time of actual ones.
+        // A quarter, with `actual` notes in the time of `normal` ones.
         CHECK(it.length == Fraction{it.normal, 4 * it.actual}.reduced());
         at = *sum(at, it.length);
     }
@@ -84,8 +84,8 @@ TEST_CASE("a trumpet in B flat sounds a tone lower, a horn in E flat a sixth (72
 }
 
 TEST_CASE("the four saxophones sound where they should, octaves added to semitones") {
-    // Written B flat 3 and F 6 by name; the frequencies 207.65, 1244.51 … Hz are these MIDI numbers at A4 =
-    // 440. Semitones: music21, instrument.py; octave-change as in the text of musicxml.xsd 4.0.
+    // Written B flat 3 and F 6; the frequencies 207.65, 1244.51 … Hz are these MIDI notes at A4 = 440.
+    // Semitones: music21, instrument.py; octave-change as described in musicxml.xsd 4.0.
     struct Horn {
         const char* transpose;
         int low, high;

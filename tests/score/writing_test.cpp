@@ -28,7 +28,7 @@ Note noteAt(Fraction onset, Fraction length, WrittenPitch pitch = {'C', 0, 5},
     return {pitch, midiNumber(pitch) + transposition, onset.reduced(), length.reduced(), false, false, {}};
 }
 
-/// So many notes of one length, one after the other.
+/// `count` notes of one length, one after the other.
 std::vector<Note> evenly(std::int32_t count, Fraction each, Fraction from = {}) {
     std::vector<Note> notes;
     for (std::int32_t i = 0; i < count; ++i)
@@ -99,8 +99,8 @@ TEST_CASE("control characters of a title become spaces") {
     CHECK(readWell(written(part)).title == "Letter  C slow");
 }
 
-// The four saxophones: music21, music21/instrument.py, for the semitones; the MusicXML 4.0 schema's text for
-// octave-change.
+// The saxophones: semitones from music21, music21/instrument.py; octave-change as described in the MusicXML
+// 4.0 schema.
 TEST_CASE("whole octaves of a transposition are octave-change, the rest a usual interval") {
     using score::Transposition;
     CHECK(score::transpositionOf(0) == Transposition{0, 0, 0});
@@ -135,7 +135,7 @@ TEST_CASE("groups are written where they are not the usual ones") {
     CHECK(readBack(part).music.meter == part.music.meter);
 }
 
-// Common practice, no source: as docs/musicxml.md says.
+// Common practice, no source: see docs/musicxml.md.
 TEST_CASE("equal parts of a beat are tuplets of the next longer plain value") {
     struct Case {
         const char* meter;
@@ -325,7 +325,7 @@ public:
 private:
     std::uint32_t below(std::uint32_t bound) { return static_cast<std::uint32_t>(chance_() % bound); }
 
-    /// The beat in 1 to 8 equal pulses, some of them silent, some of them two long.
+    /// A beat in 1 to 8 equal pulses; some are silent, some are two pulses long.
     void addBeat(score::WrittenPart& part, std::int32_t at, Fraction beat) {
         const auto pulses = static_cast<std::int32_t>(below(8)) + 1;
         for (std::int32_t pulse = 0; pulse < pulses; ++pulse) {

@@ -14,7 +14,7 @@ class CountedPlayer:
         self.program, self.sound = program, sound
 
     def __enter__(self):
-        self.states = []  # [kind, rate, breaks], in the order they were told
+        self.states = []  # [kind, rate, breaks], in the order reported
         self.process = subprocess.Popen([self.program, "900"], env=self.sound.env, stdout=subprocess.PIPE,
                                         stderr=subprocess.DEVNULL, text=True)
         self._reader = threading.Thread(target=self._read, daemon=True)

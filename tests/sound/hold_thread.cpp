@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Runs a program and, at every SIGUSR1, holds its first thread (the window's) still for two seconds while all
-// its other threads go on: `hold_thread PROGRAM ARGUMENT…`. It is the program's parent, which is what tracing
-// asks for. SIGTERM ends the program.
+// Runs a program and, at every SIGUSR1, stops its first thread (the window's) for two seconds while all its
+// other threads continue: `hold_thread PROGRAM ARGUMENT…`. It is the program's parent, which tracing
+// requires. SIGTERM ends the program.
 #include <cerrno>
 #include <csignal>
 #include <cstdio>

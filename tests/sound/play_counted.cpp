@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Plays samples that say their own number, through the default device, and writes what it believes to be
-// audible: `play_counted SECONDS [BLOCK_MILLIS]`. With BLOCK_MILLIS the window's thread is blocked that long,
-// three times.
+// Plays samples that encode their own number through the default device, and writes which one it believes is
+// audible: `play_counted SECONDS [BLOCK_MILLIS]`. With BLOCK_MILLIS, the window thread is blocked for that
+// long, three times.
 #include "device/sound/sound_out.h"
 
 #include <QCoreApplication>

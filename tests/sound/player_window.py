@@ -90,7 +90,7 @@ class Window:
         for _ in range(times):
             self._xdotool("key", key)
             if times > 1:
-                time.sleep(0.08)  # or it would look like a key that repeats
+                time.sleep(0.08)  # otherwise it would look like a repeating key
 
     def heard(self):
         return onsets(self.sound.samples())

@@ -4,7 +4,7 @@ import threading
 import time
 
 NAP = 0.005
-# Sound is rendered at least this far ahead (docs/sound.md): a machine that stands still for longer has gaps in its sound.
+# Sound is rendered at least this far ahead (docs/sound.md): if the machine stops for longer, the sound has gaps.
 AHEAD = 0.04
 
 

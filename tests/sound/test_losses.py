@@ -15,7 +15,7 @@ from waiting import Gone, wait
 PIPE = ("module-pipe-sink", "sink_name=pipe", "format=float32le", f"rate={RATE}", "channels=1",
         "use_system_clock_for_timing=yes")
 
-HALL = ("module-null-sink", "sink_name=hall", "format=float32le", f"rate={RATE}", "channels=1")  # nothing to resample
+HALL = ("module-null-sink", "sink_name=hall", "format=float32le", f"rate={RATE}", "channels=1")  # no resampling
 
 
 class Stuck(Exception):
@@ -126,7 +126,7 @@ def suspended(program):
         sound.pactl("suspend-sink", "pipe", "0")
         back(player, told)
         after = player.heard()
-        # What stood in the suspended stream may be heard first: it is older, and ends at the join.
+        # What the suspended stream still contained may be heard first: it is older and ends at the join.
         joins = [number for _, number in breaks(after[len(before) - 1:])]
         assert (after[-1][1] - before[-1][1]) % WRAP > 4 * RATE, f"time stood still; joins at {joins}"
 

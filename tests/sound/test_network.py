@@ -13,7 +13,7 @@ from player_window import Display, Window
 from private_sound import PrivateSound, require
 from waiting import Gone, wait
 
-NAME_CACHE = "/var/run/nscd/"  # the C library asks it for the user's home, where it runs
+NAME_CACHE = "/var/run/nscd/"  # the C library asks it for the user's home folder where it is running
 TRACE = ["strace", "-f", "-qq", "-e", "trace=network", "-o"]
 SOCKET = re.compile(r"\bsocket(?:pair)?\(([A-Z_0-9]+)")
 CALL = re.compile(r"\b(?:connect|bind|sendto|sendmsg)\(.*?sa_family=([A-Z_0-9]+)(?:, sun_path=@?\"([^\"]*)\")?")
@@ -77,7 +77,7 @@ def window_trace(piolo):
             window.press("Escape")
             wait("silence after Escape", window.is_silent)
         finally:
-            for child in window.children():  # strace leaves a signal for itself alone
+            for child in window.children():  # strace ignores a signal that is sent to strace itself
                 os.kill(int(child), signal.SIGTERM)
             said = window.close()
         told = trace.read()
@@ -90,7 +90,7 @@ def window_trace(piolo):
 def verb_trace(piolo, arguments, home):
     trace = os.path.join(home, "trace")
     words = [word.format(home) for word in arguments]
-    # A program built with the leak sanitizer cannot look for leaks while it is traced.
+    # A program built with the leak sanitizer cannot look for leaks while it is being traced.
     env = dict(os.environ, HOME=home, XDG_CONFIG_HOME=home, XDG_STATE_HOME=home, XDG_DATA_HOME=home,
                ASAN_OPTIONS=os.environ.get("ASAN_OPTIONS", "") + ":detect_leaks=0")
     done = subprocess.run([*TRACE, trace, piolo, *words], input="clean\nmiss\n", text=True, capture_output=True, check=False,

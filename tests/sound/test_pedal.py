@@ -11,7 +11,7 @@ from player_window import Display, Window
 from private_sound import PrivateSound, require
 from waiting import Gone, wait
 
-KEY = "Next"  # PageDown, as the window system calls it
+KEY = "Next"  # the window system's name for PageDown
 OTHER = "March, letter C"
 
 
@@ -71,7 +71,7 @@ def drill(window):
     pedal.tap()
     wait("a missed run", lambda: window.runs() == [(practice.START, "missed")])
     in_a_run(window)
-    pedal.twice()  # the first press is a miss of its own: both are taken back
+    pedal.twice()  # the first press counts as a miss: both are taken back
     wait("two taken back", lambda: kinds(window).count("back") == 2)
     in_a_run(window)
     pedal.hold(1.2)

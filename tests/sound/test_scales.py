@@ -20,9 +20,9 @@ SIZE = "1280x800"
 NOTES = 5
 MUSIC = Music(beats=4, bars=2, parts=NOTES, breath=2, landing=False)
 STREAK, CLIMB = 5, 2  # the usual rule
-PROPOSED, CHOSEN = 48, 84  # no neighbour was played; and so much faster by hand, for the test's sake
+PROPOSED, CHOSEN = 48, 84  # no neighbour was played; the tempo is raised by hand for the test
 EXPECTED = [(CHOSEN, "clean")] * STREAK + [(CHOSEN + CLIMB, "clean")] * STREAK
-E_FLAT, QUINTUPLETS = 3, 4  # columns by fourths, and rows, from 0
+E_FLAT, QUINTUPLETS = 3, 4  # columns by fourths, and rows, both counted from 0
 
 
 class Album:

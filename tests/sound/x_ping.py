@@ -6,7 +6,7 @@ import ctypes.util
 import time
 
 CLIENT_MESSAGE, LONG = 33, ctypes.c_long
-ANSWERS = 1 << 17 | 1 << 19  # StructureNotify, SubstructureNotify; the third, Redirect, would make this a window manager
+ANSWERS = 1 << 17 | 1 << 19  # StructureNotify, SubstructureNotify; the third one, Redirect, would make this a window manager
 
 
 class ClientMessage(ctypes.Structure):

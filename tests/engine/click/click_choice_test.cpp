@@ -12,7 +12,8 @@ namespace {
 
 constexpr std::uint32_t groups223 = 0b0010101; // 7/8 as 2+2+3
 
-/// One letter a pulse: D downbeat, G group, B beat, s subdivision; '.' does not sound. Bars stand apart.
+/// One letter per pulse: D downbeat, G group, B beat, s subdivision; '.' is silent. Bars are separated by
+/// spaces.
 std::string heard(const ClickChoice& choice, int bars, int beats, int parts, std::uint32_t groups = 1,
                   std::uint64_t run = 1) {
     std::string text;

@@ -26,7 +26,7 @@ Mix mixOf(Voice voice, float level = 1.0F) {
     return mix;
 }
 
-/// One click from the bank, 100 ms of it.
+/// 100 ms of the bank with one click.
 std::vector<float> click(Voice voice, Layer layer, int rate, bool barBegins = false) {
     ClickBank bank;
     bank.prepare({rate});
@@ -77,7 +77,7 @@ TEST_CASE("a click is short, and silent at both ends") {
                 CHECK(length > 0);
                 CHECK(length <= static_cast<std::size_t>(rate * 60 / 1000));
                 if (rate < 44'100) continue;
-                // No step: neither the first nor the last sample is more than a hundredth of the peak.
+                // No discontinuity: neither the first nor the last sample exceeds a hundredth of the peak.
                 CHECK(std::abs(sound[0]) < 0.01F * peakOf(sound));
                 CHECK(std::abs(sound[length - 1]) < 0.01F * peakOf(sound));
             }
@@ -111,7 +111,8 @@ TEST_CASE("the layers are told apart by pitch and by level in every voice") {
                 CAPTURE(nameOf(voice));
                 CAPTURE(a);
                 CAPTURE(b);
-                // A whole tone (a ratio of 9:8) and a tenth of the level at least.
+                // At least a whole tone (a ratio of 9:8) apart, and at least a tenth in the spectral
+                // centroid.
                 CHECK(std::max(pitches[a], pitches[b]) / std::min(pitches[a], pitches[b]) > 1.125);
                 CHECK(std::max(centroids[a], centroids[b]) / std::min(centroids[a], centroids[b]) > 1.1);
                 CHECK(std::max(peaks[a], peaks[b]) / std::min(peaks[a], peaks[b]) > 1.1F);

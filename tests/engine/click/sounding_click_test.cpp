@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A click that sounds goes on as it began, whatever is changed: the drill's sound minus the clicks that its
-// events announce is silence.
+// A sounding click continues as it began, whatever changes: subtracting the clicks that the events announce
+// from the drill's sound leaves silence.
 #include "../drill/drill_bench.h"
 
 #include "engine/click/click_voice.h"
@@ -23,12 +23,12 @@ constexpr int rate = 48'000;
 Mix quiet(Voice voice) {
     Mix mix;
     mix.voice = voice;
-    mix.level = 0.3F; // far below where sums are bent
+    mix.level = 0.3F; // far below the level at which sums are compressed
     mix.layerLevel[static_cast<std::size_t>(Layer::cue)] = 0.0F;
     return mix;
 }
 
-/// A whole click by itself.
+/// A single click by itself.
 std::vector<float> alone(const Mix& mix, Layer layer, bool barBegins) {
     ClickBank bank;
     bank.prepare({rate});
@@ -38,7 +38,7 @@ std::vector<float> alone(const Mix& mix, Layer layer, bool barBegins) {
     return out;
 }
 
-/// Takes the clicks of all pulse events away from the sound; `mixAt` says with which mix each was struck.
+/// Subtracts the clicks of all pulse events from the sound; `mixAt` has the mix with which each was struck.
 float leftOver(DrillBench& bench, const std::map<std::uint64_t, Mix>& mixAt) {
     auto rest = bench.sound;
     rest.resize(rest.size() + 4'000, 0.0F);

@@ -26,7 +26,7 @@ struct Played {
     std::vector<Event> events;
 };
 
-/// Plays a script in blocks of the sizes asked for, each cut only where the next command arrives.
+/// Plays a script in blocks of the requested sizes; a block is cut short only where the next command arrives.
 Played play(const std::vector<Timed>& script, SampleRate rate, std::uint64_t length, const NextBlock& next) {
     DrillEngine engine;
     engine.prepare(rate, 4'096);

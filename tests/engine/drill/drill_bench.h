@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A drill engine on a bench: rendered in virtual time, its sound and its events kept.
+// A drill engine rendered in virtual time; keeps its sound and its events.
 #pragma once
 
 #include "engine/drill/drill_engine.h"
@@ -29,10 +29,10 @@ public:
     [[nodiscard]] std::uint64_t now() const { return engine.rendered(); }
     void send(const Command& command) { engine.send(command); }
     void start(const DrillPlan& plan) { send({.kind = Command::Kind::start, .plan = plan}); }
-    /// The key for a miss, heard at `sample`, or at what is rendered last.
+    /// The key for a miss, pressed when `sample`, or the last rendered sample, was heard.
     void miss(std::uint64_t sample) { send({.kind = Command::Kind::miss, .sample = sample}); }
     void miss() { miss(now()); }
-    /// The same with a number, so that it can be withdrawn.
+    /// The same with a press number, so that it can be withdrawn.
     void press(std::uint64_t number) {
         send({.kind = Command::Kind::miss, .sample = now(), .press = number});
     }
@@ -60,7 +60,8 @@ public:
     void renderSeconds(double seconds) {
         renderTo(now() + static_cast<std::uint64_t>(seconds * rate_.hertz));
     }
-    /// Renders in small blocks until one more event of that kind is told; none within ten minutes: nothing.
+    /// Renders in small blocks until another event of that kind arrives; nothing if none arrives within ten
+    /// minutes.
     std::optional<Event> renderUntil(Event::Kind kind) {
         const auto limit = now() + 600ULL * static_cast<std::uint64_t>(rate_.hertz);
         while (now() < limit) {
@@ -84,7 +85,7 @@ public:
     }
     [[nodiscard]] Event last(Event::Kind kind) const { return all(kind).back(); }
     [[nodiscard]] std::size_t count(Event::Kind kind) const { return all(kind).size(); }
-    /// The samples at which the sound is not silent, from `from` on.
+    /// The samples that are not silent, starting at `from`.
     [[nodiscard]] std::vector<std::uint64_t> onsets(std::uint64_t from = 0) const {
         std::vector<std::uint64_t> found;
         for (auto i = from; i < sound.size(); ++i)

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Breath places inside a run: nothing clicks, the bars stand, and the run is longer by what it waits.
+// Breath places inside a run: nothing clicks, the bars stop, and the run is longer by the wait.
 #include "drill_bench.h"
 
 #include <doctest/doctest.h>
@@ -14,7 +14,8 @@ namespace {
 
 constexpr std::uint64_t beat = 24'000; // at 120 BPM and 48 kHz
 
-/// Two bars from beat 4 on; `beats` of waiting before the place, counted from 0.
+/// A run of two bars that starts at beat 4, with `beats` beats of waiting before a place (bar and beat
+/// counted from 0).
 DrillPlan breathing(std::int32_t bar, std::int32_t inBar, std::int32_t beats) {
     auto plan = benchPlan();
     plan.breaths.places[0] = {bar, inBar, beats};
@@ -125,13 +126,13 @@ TEST_CASE("a place in the pick-up's bar waits after the first note of the pick-u
     DrillBench bench;
     bench.start(plan);
     bench.renderTo(20 * beat);
-    // Four beats and two more of count-in, the pick-up's first beat, the wait, its second, bar 1.
+    // Six beats of count-in, the first beat of the pick-up, the wait, its second beat, bar 1.
     CHECK(bench.last(Kind::runBegan).sample == 6 * beat);
     const auto onsets = bench.onsets(6 * beat);
     CHECK(onsets[0] == 6 * beat);
     CHECK(onsets[1] == 8 * beat);
     CHECK(bench.sound[9 * beat] == 1.0F);
-    plan.breaths.places[0].beat = 2; // its first note
+    plan.breaths.places[0].beat = 2; // the first note of the run
     DrillBench first;
     first.start(plan);
     first.renderTo(20 * beat);

@@ -111,9 +111,9 @@ TEST_CASE("a pick-up of half a beat begins between the clicks, to the sample") {
     const PulseGrid triplets{{}, Tempo::bpm(137), {48'000}, 3};
     CHECK(bench.last(Kind::runBegan).sample == halves.sampleOf(15));
     const auto pulses = bench.all(Kind::pulse);
-    CHECK(pulses[7].sample == triplets.sampleOf(21)); // the beat in which it begins is counted in
+    CHECK(pulses[7].sample == triplets.sampleOf(21)); // the count-in includes the beat in which it begins
     CHECK(pulses[7].phase == Phase::countIn);
-    CHECK(pulses[8].sample == triplets.sampleOf(23)); // the next triplet lies inside the pick-up
+    CHECK(pulses[8].sample == triplets.sampleOf(23)); // the next triplet is inside the pick-up
     CHECK(pulses[8].phase == Phase::run);
     CHECK(pulses[8].bar == -1);
 }
@@ -188,7 +188,7 @@ TEST_CASE("an open-ended run goes on until it is marked clean, and ends with the
     const auto ended = bench.last(Kind::runEnded);
     CHECK(ended.mark == Mark::clean);
     CHECK(ended.sample == 51 * beat);
-    CHECK(bench.onsets(50 * beat + 1).front() == 53 * beat); // two beats of breath first
+    CHECK(bench.onsets(50 * beat + 1).front() == 53 * beat); // after two beats of breath
 }
 
 TEST_CASE("an open-ended run ends missed by a miss") {
@@ -226,8 +226,8 @@ TEST_CASE("stop inside a run makes it void, and what sounds rings out") {
     CHECK(ended.after == ended.before);
     CHECK(bench.events.back().kind == Kind::stopped);
     const auto tail = bench.onsets(5 * beat + 96);
-    REQUIRE(tail.size() > 1'000);          // the click struck before went on
-    CHECK(tail.back() < 5 * beat + 3'000); // and then there was silence
+    REQUIRE(tail.size() > 1'000);          // the click that was already sounding continued
+    CHECK(tail.back() < 5 * beat + 3'000); // then silence
 }
 
 TEST_CASE("stop between runs ends no run") {
@@ -274,7 +274,7 @@ TEST_CASE("a press heard inside a try whose end was rendered already is its miss
     CHECK(late.apart);
     CHECK(late.run == 1);
     CHECK(late.after == Standing{Tempo::bpm(120), 4});
-    bench.miss(); // in the silence after it: nothing
+    bench.miss(); // in the silence after it: no effect
     bench.renderTo(15 * beat);
     CHECK(bench.count(Kind::lateMiss) == 1);
 }

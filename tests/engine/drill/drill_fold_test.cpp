@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The engine applies the rule by itself; a reader who folds its events with core's rule gets the same
+// The engine applies the rule itself; a reader that folds its events with core's rule gets the same
 // standings.
 #include "drill_script.h"
 
@@ -18,7 +18,7 @@ using namespace piolo::engine;
 
 namespace {
 
-/// A reader who knows nothing but the events and core's rule.
+/// A reader that knows only the events and core's rule.
 class Reader {
 public:
     Reader(Standing start, Rule rule) : start_(start), rule_(rule) {}
@@ -46,7 +46,7 @@ public:
             ++handSets;
             break;
         case Event::Kind::runCancelled:
-            lastRun_ = event.run; // it was begun: its number is used up
+            lastRun_ = event.run; // it had begun, so its number is taken
             ++cancelled;
             break;
         default:
@@ -61,7 +61,7 @@ private:
     struct Step {
         std::uint64_t run;
         Tempo tempo;
-        std::optional<Mark> mark; // none: set by hand
+        std::optional<Mark> mark; // nothing: set manually
     };
     [[nodiscard]] Standing standing() const {
         Standing standing = start_;
@@ -128,7 +128,7 @@ TEST_CASE("the drill's standings are those of core's fold over its events") {
         CAPTURE(round);
         drillOnce(random, tolls);
     }
-    // The chance met everything that there is to meet.
+    // The random drills covered every case.
     CHECK(tolls.runs > 500);
     CHECK(tolls.lateMisses > 20);
     CHECK(tolls.handSets > 20);

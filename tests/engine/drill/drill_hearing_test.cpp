@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A sound that is lost and comes back while the drill goes on.
+// Sound that is lost and comes back while the drill continues.
 #include "drill_bench.h"
 
 #include <doctest/doctest.h>
@@ -30,7 +30,7 @@ TEST_CASE(
     const auto began = bench.all(Kind::runBegan);
     REQUIRE(began.size() >= 2);
     CHECK(began[0].sample == 4 * beat);
-    CHECK(began[1].sample == 12 * beat); // bar 8…12 is the count-in
+    CHECK(began[1].sample == 12 * beat); // beats 8…12 are the count-in
 }
 
 TEST_CASE("what cannot be heard makes no sound and goes on counting runs by the same rule") {
@@ -61,7 +61,7 @@ TEST_CASE("a sound that is back joins at the beginning of a bar, on the old grid
         REQUIRE_FALSE(onsets.empty());
         CHECK(onsets.front() == 8 * beat);
         CHECK(bench.sound[onsets.front()] == 1.0F);
-        CHECK(bench.all(Kind::runEnded).empty()); // coming back voids nothing
+        CHECK(bench.all(Kind::runEnded).empty()); // coming back makes no run void
     }
 }
 

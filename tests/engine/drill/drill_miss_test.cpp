@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Misses, early, late and playing on. A beat at 120 BPM is 24000 samples at 48 kHz.
+// Misses: early, late and playing on. A beat at 120 BPM is 24000 samples at 48 kHz.
 #include "drill_bench.h"
 
 #include "engine/drill/drill_measure.h"
@@ -18,7 +18,7 @@ namespace {
 constexpr std::uint64_t beat = 24'000;
 constexpr std::uint64_t runEnd = 13 * beat; // of the first run of benchPlan()
 
-/// 84 BPM with four clean in a row and a rule of five: the next clean run climbs.
+/// 84 BPM with four clean runs in a row and a rule of five: the next clean run climbs.
 DrillPlan fourOfFive() { return benchPlan(Tempo::bpm(84), 4); }
 
 std::uint64_t sampleAt84(std::uint64_t k) { return PulseGrid{{}, Tempo::bpm(84), {48'000}, 1}.sampleOf(k); }
@@ -96,7 +96,7 @@ TEST_CASE("with no gap asked for at all a miss still begins the next run with th
     const auto began = bench.last(Kind::runBegan);
     CHECK(began.sample == 3 * beat);
     CHECK(began.tempo == Tempo::bpm(116));
-    // The same key again in its first beat belongs to the missed run and does nothing.
+    // Pressing the key again in its first beat belongs to the missed run and has no effect.
     bench.miss(3 * beat + 100);
     bench.renderTo(4 * beat + 10);
     CHECK(bench.count(Kind::runEnded) == 1);
@@ -121,7 +121,7 @@ TEST_CASE("a press before the first run does nothing") {
     bench.renderTo(2 * beat);
     bench.miss();
     bench.renderTo(5 * beat);
-    bench.miss(3 * beat); // heard in the count-in, though the run is being rendered
+    bench.miss(3 * beat); // heard during the count-in, although the run is already being rendered
     bench.renderTo(6 * beat);
     CHECK(bench.count(Kind::runEnded) == 0);
     CHECK(bench.count(Kind::runCancelled) == 0);
@@ -175,7 +175,7 @@ TEST_CASE("a press heard inside a run whose end was rendered already is a miss o
     DrillBench bench;
     bench.start(benchPlan());
     bench.renderTo(runEnd + 4'000);
-    bench.miss(11 * beat + 300); // heard in the last beat of the second bar
+    bench.miss(11 * beat + 300); // heard during the last beat of the second bar
     bench.renderSeconds(0.1);
     const auto late = bench.last(Kind::lateMiss);
     CHECK(late.run == 1);
@@ -238,9 +238,9 @@ TEST_CASE("a late miss two runs back counts the run between after it") {
     plan.countInBars = 0;
     plan.breathBeats = 0;
     bench.start(plan);
-    bench.renderTo(7'200 * 3 + 100); // runs 1 to 3 have ended, each of one beat
+    bench.renderTo(7'200 * 3 + 100); // runs 1 to 3 have ended, each one beat long
     REQUIRE(bench.count(Kind::runEnded) == 3);
-    bench.miss(7'200 * 2 + 50); // the first beat of run 3: of run 2
+    bench.miss(7'200 * 2 + 50); // the first beat of run 3 belongs to run 2
     bench.renderSeconds(0.01);
     const auto late = bench.last(Kind::lateMiss);
     CHECK(late.run == 2);
@@ -269,7 +269,7 @@ TEST_CASE("playing on, each press is recorded with its place and the run drops o
     CHECK(ended.mark == Mark::missed);
     CHECK(ended.sample == runEnd);
     CHECK(ended.after == Standing{Tempo::bpm(116), 0});
-    bench.miss(); // in the gap, after a missed run: nothing
+    bench.miss(); // in the gap after a missed run: no effect
     bench.renderUntil(Kind::runBegan);
     CHECK(bench.count(Kind::lateMiss) == 0);
     const PulseGrid after{{runEnd, 0}, Tempo::bpm(116), {48'000}, 1};

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The click pattern inside the drill: what is silent, and that all else goes on.
+// The click pattern in the drill: what is silent, and that everything else continues.
 #include "../time/exact.h"
 #include "drill_bench.h"
 #include "drill_script.h"
@@ -197,10 +197,10 @@ TEST_CASE("cues sound in silent bars too") {
     bench.start(plan);
     bench.renderTo(7 * beat);
     const auto announced = bench.onsets();
-    REQUIRE_FALSE(announced.empty()); // the run that would complete the streak of one
+    REQUIRE_FALSE(announced.empty()); // the next run would complete the streak of one
     CHECK(announced.back() < beat);
     bench.renderTo(10 * beat);
-    CHECK(bench.onsets(7 * beat).front() >= 8 * beat); // the rise after the climb
+    CHECK(bench.onsets(7 * beat).front() >= 8 * beat); // the rising cue after the climb
     CHECK(bench.onsets(7 * beat).front() < 8 * beat + 100);
 }
 

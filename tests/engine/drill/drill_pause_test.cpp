@@ -36,7 +36,7 @@ Mix cuesOnly() {
 
 void hearCuesOnly(DrillBench& bench) { bench.send({.kind = Command::Kind::setMix, .mix = cuesOnly()}); }
 
-/// What a cue sounds like when nothing else does.
+/// The sound of a cue by itself.
 std::vector<float> soundOf(Cue cue) {
     ClickBank bank;
     bank.prepare({48'000});
@@ -92,7 +92,7 @@ TEST_CASE("a press in a pause does nothing, also after a clean run") {
     bench.renderSeconds(1);
     bench.resume();
     bench.renderSeconds(1);
-    bench.miss(); // the pause asked about the run before it
+    bench.miss(); // the pause already asked about the run before it
     bench.renderSeconds(0.5);
     CHECK(bench.count(Kind::lateMiss) == 0);
 }
@@ -144,7 +144,7 @@ TEST_CASE("three misses without a clean run pause, and the counting begins anew 
     REQUIRE(bench.count(Kind::paused) == 1);
     CHECK(bench.last(Kind::paused).pause == Pause::threeMisses);
     CHECK(bench.last(Kind::paused).sample == bench.last(Kind::runEnded).sample);
-    bench.miss(); // nothing in a pause
+    bench.miss(); // no effect during a pause
     bench.renderSeconds(5);
     CHECK(bench.count(Kind::runEnded) == 3);
     bench.resume();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Random drills that can be played again: commands at samples, from a seed.
+// Random drills that can be repeated: commands at given samples, from a seed.
 #pragma once
 
 #include "engine/drill/drill_engine.h"
@@ -31,7 +31,7 @@ inline std::int64_t between(Random& random, std::int64_t least, std::int64_t mos
 
 inline Tempo anyTempo(Random& random) { return Tempo::clampedThousandths(between(random, 120'000, 400'000)); }
 
-/// One pattern in three is the usual one.
+/// One pattern in three is the default.
 inline void anyClick(Random& random, DrillPlan& plan) {
     const auto small = [&](std::int64_t least, std::int64_t most) {
         return static_cast<std::int32_t>(between(random, least, most));

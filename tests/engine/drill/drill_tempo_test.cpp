@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Tempi set by hand, standings taken over, and a device that changes its rate.
+// Manual tempo changes, adopted standings, and a device that changes its rate.
 #include "drill_bench.h"
 
 #include "engine/time/pulse_grid.h"
@@ -38,7 +38,7 @@ TEST_CASE("a tempo set by hand takes hold at the next pulse, beat or bar") {
         CHECK(ended.voidReason == VoidReason::tempoChanged);
         CHECK(ended.after == Standing{Tempo::bpm(120), 3});
         CHECK(bench.last(Kind::tempoMoved).after == Standing{Tempo::clampedThousandths(101'500), 0});
-        // The count-in begins again at once.
+        // The count-in starts again at once.
         const PulseGrid after{{one.sample, 0}, Tempo::clampedThousandths(101'500), {48'000}, 1};
         CHECK(bench.onsets(one.sample).front() == one.sample);
         CHECK(bench.last(Kind::runBegan).sample == after.sampleOf(4));
@@ -61,7 +61,7 @@ TEST_CASE("a tempo set by hand in the gap or the count-in ends no run") {
 TEST_CASE("a tempo that waits for the bar does not rob a run of its end") {
     DrillBench bench;
     bench.start(benchPlan());
-    bench.renderTo(12 * beat + 5'000); // the landing beat: the next bar is the run's end
+    bench.renderTo(12 * beat + 5'000); // the landing beat: the next bar is the end of the run
     bench.setTempo(Tempo::bpm(90), Boundary::bar);
     bench.renderTo(14 * beat);
     CHECK(bench.last(Kind::runEnded).mark == Mark::clean);
@@ -187,10 +187,10 @@ TEST_CASE("a pause stays a pause when a standing is taken over or a tempo set") 
 TEST_CASE("a device that changes its rate begins a new origin at the next bar, and the run is void") {
     DrillBench bench;
     bench.start(benchPlan(Tempo::bpm(120), 3));
-    bench.renderTo(5 * beat + 6'000); // three quarters of a beat and two beats before the bar's end
+    bench.renderTo(5 * beat + 6'000); // three quarters of a beat and two beats before the end of the bar
     bench.engine.prepare({44'100}, 512);
     const auto changed = bench.now();
-    CHECK(changed == 5 * beat + 6'000); // the count of samples goes on
+    CHECK(changed == 5 * beat + 6'000); // the sample count continues
     bench.renderTo(changed + 44'100 * 6);
     const auto ended = bench.last(Kind::runEnded);
     CHECK(ended.mark == Mark::voided);

@@ -9,7 +9,7 @@ using Kind = Event::Kind;
 
 namespace {
 
-// benchPlan at 120: a count-in of 4 beats, then a run of 8.
+// benchPlan at 120 BPM: a count-in of 4 beats, then a run of 8.
 constexpr std::uint64_t beat = 24'000;
 
 DrillPlan playingOn() {

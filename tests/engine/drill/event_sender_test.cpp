@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// When nobody reads: pulses are left out and counted, what decides a run's mark is kept.
+// When nobody reads, pulses are dropped and counted; events that decide the mark of a run are kept.
 #include "drill_bench.h"
 
 #include <doctest/doctest.h>
@@ -23,7 +23,7 @@ DrillPlan shortRuns() {
     return plan;
 }
 
-/// Renders without anyone reading.
+/// Renders while nobody reads.
 void renderUnread(DrillEngine& engine, int seconds) {
     std::array<float, 800> out{};
     for (int block = 0; block < seconds * 10; ++block) engine.render(out);
@@ -37,7 +37,7 @@ TEST_CASE("a reader who stalls misses pulses, never the end of a run, and hears 
     renderUnread(bench.engine, 300);
     CHECK(bench.engine.pulsesNotTold() > 1'000);
     bench.collect();
-    bench.renderSeconds(2); // what was kept back follows
+    bench.renderSeconds(2); // the events kept back follow
     const auto ended = bench.all(Kind::runEnded);
     REQUIRE(ended.size() > 300);
     for (std::size_t i = 0; i < ended.size(); ++i) {

@@ -29,7 +29,7 @@ inline Note noteAt(Fraction onset, Fraction length, std::int32_t key = 69) {
     return note;
 }
 
-/// Only the notes, or the whole.
+/// The notes alone, or with the clicks.
 inline std::vector<float> soundOf(const PlaybackScore& score, SampleRate rate, bool clicks = false,
                                   std::size_t block = 4'096) {
     Mix mix;
@@ -52,7 +52,7 @@ struct Sounded {
     std::uint64_t last = 0;
 };
 
-/// Stretches of sound with at least `gap` samples of exact silence between them.
+/// Stretches of sound separated by at least `gap` samples of exact silence.
 inline std::vector<Sounded> stretchesOf(const std::vector<float>& sound, std::uint64_t gap = 64) {
     std::vector<Sounded> found;
     for (std::uint64_t i = 0; i < sound.size(); ++i) {

@@ -12,7 +12,7 @@ using namespace piolo::engine;
 
 namespace {
 
-/// The exact sample of a moment, in beats, worked out beside the engine.
+/// The exact sample of a moment in beats, computed independently of the engine.
 std::uint64_t sampleAt(std::uint64_t above, std::uint64_t below, Tempo tempo, SampleRate rate) {
     return nearestSample(0, above, below, tempo, rate);
 }
@@ -26,7 +26,7 @@ bool sameBits(const std::vector<float>& a, const std::vector<float>& b) {
 } // namespace
 
 TEST_CASE("every note begins on the exact sample of its place, whatever the tempo and the rate") {
-    // Quarters are the beat: onset n/d of a whole note is 4n/d beats.
+    // The beat is a quarter: onset n/d of a whole note is at beat 4n/d.
     const std::array<Fraction, 9> onsets{Fraction{0, 1}, {1, 12},  {5, 28}, {2, 7}, {3, 8},
                                          {9, 16},        {31, 32}, {4, 3},  {13, 7}};
     std::vector<Note> notes;
@@ -52,7 +52,7 @@ TEST_CASE("a pick-up and a count-in come before: the first note follows them exa
     const auto tempo = Tempo::clampedThousandths(77'777);
     const auto found = stretchesOf(soundOf(playbackOf(passage, tempo), usualRate));
     REQUIRE(found.size() == 2);
-    // A bar, and of the next what comes before half a beat: 7.5 beats. Then the downbeat.
+    // A bar, and of the next one the part before the half-beat pick-up: 7.5 beats. Then the downbeat.
     CHECK(found[0].first == sampleAt(15, 2, tempo, usualRate));
     CHECK(found[1].first == sampleAt(8, 1, tempo, usualRate));
 }
@@ -67,7 +67,7 @@ TEST_CASE("a tongued note sounds seven eighths of its length, a staccato one hal
         soundOf(playbackOf(plainPassage({noteAt({0, 1}, {1, 4}), staccato, tenuto}), tempo), usualRate));
     REQUIRE(found.size() == 3);
     const std::uint64_t fade = 720; // 15 ms
-    // Of the fade the last sample is silence.
+    // The last sample of the fade is silence.
     CHECK(found[0].last - found[0].first + 2 == 48'000 * 7 / 8 + fade);
     CHECK(found[1].last - found[1].first + 2 == 48'000 / 2 + fade);
     CHECK(found[2].last - found[2].first + 2 == 48'000 / 2 + fade);
@@ -98,7 +98,7 @@ TEST_CASE("tied notes sound as the one note that they are") {
     const auto tied = soundOf(playbackOf(plainPassage({from, over, to}), tempo), usualRate);
     const auto whole = soundOf(playbackOf(plainPassage({noteAt({1, 8}, {5, 8})}), tempo), usualRate);
     CHECK(sameBits(tied, whole));
-    // What goes on from a note that is not there is played anew.
+    // A tied note whose first part is missing is attacked.
     CHECK(playbackOf(plainPassage({to}), tempo).notes.size() == 1);
 }
 
@@ -111,7 +111,7 @@ TEST_CASE("notes swing with the click, and wait where it waits") {
     const auto score = playbackOf(passage, Tempo::bpm(90));
     REQUIRE(score.notes.size() == 4);
     CHECK(score.notes[1].onset == PlaybackMoment{2, 3});
-    CHECK(score.notes[2].onset == PlaybackMoment{5, 6}); // half-way through the short one
+    CHECK(score.notes[2].onset == PlaybackMoment{5, 6}); // halfway through the short pulse
     CHECK(score.notes[3].onset == PlaybackMoment{6, 1}); // two beats late
 }
 

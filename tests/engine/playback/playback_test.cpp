@@ -14,7 +14,7 @@ namespace {
 
 using Kind = Event::Kind;
 
-/// A passage with a bit of everything, of about four seconds.
+/// A passage with a bit of everything, about four seconds long.
 Passage lively() {
     std::vector<Note> notes;
     for (int i = 0; i < 12; ++i) notes.push_back(noteAt({i, 7}, {1, 7}, 55 + 2 * i));
@@ -112,7 +112,7 @@ TEST_CASE("a drill that starts ends the playback, and while it runs none is play
     CHECK(bench.events.back().run == 2);
     REQUIRE(bench.renderUntil(Kind::runEnded));
     CHECK(bench.events.back().kind != Kind::pulse);
-    // Nothing of the playback is left in the drill's sound: the same drill alone sounds the same.
+    // The playback leaves nothing behind in the drill's sound: the same drill alone sounds the same.
     DrillBench alone;
     alone.start(quickPlan());
     alone.renderSeconds(2);
@@ -129,7 +129,7 @@ TEST_CASE("two playbacks wait at most; those that were played make room again") 
     CHECK(bench.engine.hear(livelyModel()) == 2);
     CHECK(bench.engine.hear(livelyModel()) == 0);
     bench.renderSeconds(0.1);
-    CHECK(bench.engine.hear(livelyModel()) == 3); // the second took the first one's place
+    CHECK(bench.engine.hear(livelyModel()) == 3); // the second one reused the first one's slot
     bench.renderSeconds(0.1);
     bench.stop();
     bench.renderSeconds(0.1);

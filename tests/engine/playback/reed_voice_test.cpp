@@ -23,7 +23,7 @@ std::vector<float> held(std::int32_t key, SampleRate rate, double seconds) {
     return sound;
 }
 
-/// How much of `hertz` there is, by a plain sum under a Hann window.
+/// The amplitude at `hertz`, by a plain sum with a Hann window.
 std::complex<double> amountOf(double hertz, std::span<const float> sound, int rate, std::size_t from = 0) {
     std::complex<double> sum = 0;
     for (std::size_t i = 0; i < sound.size(); ++i) {
@@ -42,8 +42,9 @@ TEST_CASE("notes have the frequencies of equal temperament, and keep their phase
         std::int32_t key;
         double hertz;
     };
-    // f = 440·2^((n-69)/12), as the MIDI Tuning Standard counts notes, with A4 = 440 Hz (ISO 16), to four
-    // decimals; the standard's own examples are note 60 = 261.6256 Hz and note 69 = 440.0000 Hz (midi.org).
+    // f = 440·2^((n-69)/12), with notes numbered as in the MIDI Tuning Standard and A4 = 440 Hz (ISO 16), to
+    // four decimal places; the standard's own examples are note 60 = 261.6256 Hz and note 69 = 440.0000 Hz
+    // (midi.org).
     constexpr std::array pitches{Pitch{60, 261.6256}, Pitch{61, 277.1826}, Pitch{62, 293.6648},
                                  Pitch{63, 311.1270}, Pitch{64, 329.6276}, Pitch{65, 349.2282},
                                  Pitch{66, 369.9944}, Pitch{67, 391.9954}, Pitch{68, 415.3047},
@@ -52,7 +53,7 @@ TEST_CASE("notes have the frequencies of equal temperament, and keep their phase
     for (const auto& [key, hertz] : pitches) {
         CAPTURE(key);
         const auto note = held(key, {48'000}, 2.2);
-        // How far the phase of the tone moves against that of the frequency, between two moments 2 s apart.
+        // The drift of the tone's phase from that of the frequency between two moments 2 s apart.
         const auto early = amountOf(hertz, std::span(note).subspan(1'000, 4'800), 48'000, 1'000);
         const auto late = amountOf(hertz, std::span(note).subspan(97'000, 4'800), 48'000, 97'000);
         const double turns = std::arg(late / early) / (2 * std::numbers::pi);
@@ -61,7 +62,7 @@ TEST_CASE("notes have the frequencies of equal temperament, and keep their phase
 }
 
 TEST_CASE("no harmonic is folded back, at any rate") {
-    constexpr int harmonics = 12; // more than a note has
+    constexpr int harmonics = 12; // more than any note has
     for (const int rate : {8'000, 22'050, 48'000})
         for (const std::int32_t key : {55, 74, 86, 91, 99, 104}) {
             const double base = 440 * std::exp2((key - 69) / 12.0);
@@ -71,7 +72,7 @@ TEST_CASE("no harmonic is folded back, at any rate") {
             for (int harmonic = 2; harmonic <= harmonics; ++harmonic) {
                 const double folded = std::abs(std::remainder(harmonic * base, rate));
                 const double nearest = std::abs(std::remainder(folded, base));
-                if (harmonic * base < 0.5 * rate || nearest < 20) continue; // none, or too near to tell
+                if (harmonic * base < 0.5 * rate || nearest < 20) continue; // no alias, or too close to tell
                 CAPTURE(rate);
                 CAPTURE(key);
                 CAPTURE(harmonic);

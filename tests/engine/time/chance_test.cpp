@@ -8,7 +8,7 @@
 
 using namespace piolo::engine;
 
-// The first outputs of splitmix64 from the seed 1477776061723855037, whose state grows by the same constant
+// The first outputs of splitmix64 for the seed 1477776061723855037; its state grows by the same constant
 // before each. Source: github.com/rust-random/rngs, rand_xoshiro/src/splitmix64.rs, test "reference" (values
 // of the authors' C program), read second-hand.
 TEST_CASE("the mixing step is that of splitmix64, as published") {
@@ -29,8 +29,8 @@ TEST_CASE("a share of none never hits, a share of all always does") {
     }
 }
 
-// Binomial distribution: of n draws with chance p, the hits lie within 4·√(n·p·(1-p)) of n·p but for one case
-// in 15,000.
+// Binomial distribution: of n draws with probability p, the number of hits is within 4·√(n·p·(1-p)) of n·p in
+// all but one case in 15,000.
 TEST_CASE("the share of hits is the share given, run by run, bar by bar, beat by beat") {
     constexpr int draws = 20'000;
     for (const std::int32_t percent : {1, 10, 25, 50, 90}) {

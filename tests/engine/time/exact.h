@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Exact places in samples, worked out as fractions of whole numbers: an arithmetic of its own beside the
-// grid's.
+// Exact positions in samples, computed as fractions of integers, independently of the grid.
 #pragma once
 
 #include "core/time/tempo.h"
@@ -10,8 +9,8 @@
 
 namespace piolo::engine {
 
-/// The sample nearest to `beats` + `numerator`/`denominator` beats from the beginning, halves up. All below
-/// 2^20, so that nothing passes 2^125.
+/// The sample nearest to `beats` + `numerator`/`denominator` beats from the beginning; halves round up. All
+/// arguments are below 2^20, so nothing exceeds 2^125.
 inline std::uint64_t nearestSample(std::uint64_t beats, std::uint64_t numerator, std::uint64_t denominator,
                                    Tempo tempo, SampleRate rate) {
     using Wide = unsigned __int128;

@@ -16,8 +16,8 @@ using namespace piolo::engine;
 
 namespace {
 
-/// numerator·factor/divisor in whole samples and the remainder, worked out digit by digit as on paper: an
-/// arithmetic of its own beside the grid's single wide division.
+/// numerator·factor/divisor in whole samples and the remainder, by long division digit by digit,
+/// independently of the grid's single wide division.
 struct LongDivision {
     std::uint64_t whole = 0;
     std::uint64_t rest = 0;
@@ -30,7 +30,7 @@ struct LongDivision {
     }
 };
 
-/// The sample nearest to k·60·rate/(tempo·n), halves up.
+/// The sample nearest to k·60·rate/(tempo·n); halves round up.
 std::uint64_t nearest(std::uint64_t k, Tempo tempo, SampleRate rate, std::int64_t n) {
     const auto divisor = static_cast<std::uint64_t>(tempo.thousandths()) * static_cast<std::uint64_t>(n);
     const LongDivision exact(k, 60'000ULL * static_cast<std::uint64_t>(rate.hertz), divisor);
@@ -50,7 +50,7 @@ const std::array cases{Case{"137 in septuplets", Tempo::bpm(137), 7},
                        Case{"10.001, one pulse", Tempo::clampedThousandths(10'001), 1},
                        Case{"400 in thirty-seconds", Tempo::bpm(400), 8}};
 
-/// A whole track's pulses against the long division.
+/// Compares all pulses of a track with the long division.
 void checkTrack(const Meter& meter, std::int32_t subdivision, Tempo tempo, std::int64_t bars,
                 SampleRate rate) {
     ClickTrack track;
@@ -79,7 +79,7 @@ TEST_CASE("every pulse falls on the sample nearest to its exact place") {
         }
 }
 
-// floor(k·60000·rate / (thousandths·n) + 1/2), worked out with Python 3.11's `fractions.Fraction`.
+// floor(k·60000·rate / (thousandths·n) + 1/2), computed with Python 3.11's `fractions.Fraction`.
 TEST_CASE("single pulses far out fall where exact fractions of another program put them") {
     struct Far {
         std::int32_t thousandths;
@@ -126,13 +126,12 @@ TEST_CASE("an hour has not drifted by one sample") {
             for (std::uint64_t k = perHour - 50; k <= perHour; ++k)
                 CHECK(grid.sampleOf(k) == nearest(k, one.tempo, {hertz}, one.perBeat));
         }
-    // Whole tempi come back to the hour itself.
+    // Whole tempi return exactly to the hour.
     CHECK(PulseGrid{{}, Tempo::bpm(137), {48'000}, 7}.sampleOf(137U * 60U * 7U) == 48'000ULL * 3600U);
 }
 
 TEST_CASE("a half goes up") {
-    // 44.1 kHz, 400 BPM, 8 to the beat: 826.875 samples a pulse.
-    // pulse.
+    // 44.1 kHz, 400 BPM, 8 pulses per beat: 826.875 samples per pulse.
     const PulseGrid grid{{}, Tempo::bpm(400), {44'100}, 8};
     CHECK(grid.sampleOf(4) == 3308); // 3307.5
     const PulseGrid late{{5, 1ULL << 63U}, Tempo::bpm(120), {48'000}, 1};
@@ -141,8 +140,8 @@ TEST_CASE("a half goes up") {
     CHECK(justBelow.sampleOf(0) == 5);
 }
 
-// Values worked out from the definition and listed with the project's published checks (click grid):
-// 48 kHz, 100 BPM: 28800, 14400, 9600, 7200, 5760, 4800, 4114.2857; 120 BPM: 24000 … 3428.5714 frames.
+// Values computed from the definition and listed with the project's published checks (click grid): 48 kHz,
+// 100 BPM: 28800, 14400, 9600, 7200, 5760, 4800, 4114.2857; 120 BPM: 24000 … 3428.5714 frames.
 TEST_CASE("the frames of a beat and its parts at 100 and 120 BPM") {
     const std::array hundred{28'800.0, 14'400.0, 9'600.0, 7'200.0, 5'760.0, 4'800.0, 28'800.0 / 7};
     for (std::size_t n = 1; n <= hundred.size(); ++n) {
@@ -153,7 +152,7 @@ TEST_CASE("the frames of a beat and its parts at 100 and 120 BPM") {
     }
 }
 
-// The drift of a period rounded to whole samples, in ten minutes: the same list. The grid has none of it.
+// The drift in ten minutes of a period rounded to whole samples, from the same list. The grid has none.
 TEST_CASE("a rounded period would drift as published, the grid does not") {
     struct Drift {
         int hertz;
@@ -186,7 +185,7 @@ TEST_CASE("the beats of a subdivided grid are the beats of the plain one") {
 
 namespace {
 
-/// A number of samples with a binary fraction of 128 bits: room to see what 64 bits lose.
+/// A number of samples with a binary fraction of 128 bits: enough to see what 64 bits lose.
 struct Fine {
     unsigned __int128 whole = 0;
     unsigned __int128 fraction = 0;
@@ -219,11 +218,11 @@ TEST_CASE("a thousand changes of tempo cost less than 2^-54 of a sample") {
     const auto exactTop = static_cast<std::uint64_t>(exact.fraction >> 64U);
     const auto off = std::max(grid.origin.fraction, exactTop) - std::min(grid.origin.fraction, exactTop);
     CHECK(off < (1ULL << 10U)); // 2^-54 is 2^10 units of 2^-64
-    CHECK(off > 0);             // the changes are not so kind as to cost nothing
+    CHECK(off > 0);             // the changes do cost something
 }
 
 TEST_CASE("an origin is rounded once, to the nearest 2^-64, and carries into the samples") {
-    const PulseGrid third{{}, Tempo::bpm(120), {8'000}, 3}; // 1333.333… a pulse
+    const PulseGrid third{{}, Tempo::bpm(120), {8'000}, 3}; // 1333.333… samples per pulse
     CHECK(third.originAt(1).sample == 1333);
     CHECK(third.originAt(1).fraction == 0x5555555555555555ULL);
     CHECK(third.originAt(2).fraction == 0xAAAAAAAAAAAAAAABULL);

@@ -27,7 +27,8 @@ ClickTrack swung(const Meter& meter, std::int32_t subdivision, Fraction swing, S
     return track;
 }
 
-/// Pulse `part` of a beat in `pulses` lies on whole pairs, plus, of an odd one, the long part of a pair.
+/// Pulse `part` of a beat in `pulses` comes after whole pairs plus, if its number is odd, the long part of a
+/// pair.
 std::uint64_t place(std::uint64_t beat, std::int32_t part, std::int32_t pulses, Fraction swing, Tempo tempo,
                     SampleRate rate) {
     const auto sum = static_cast<std::uint64_t>(swing.numerator + swing.denominator);

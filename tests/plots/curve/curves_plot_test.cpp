@@ -47,7 +47,7 @@ SheetLayout laidOut(const std::vector<CurveSeries>& series) {
     return laidOut(series, wholeView(series, {2026, 4, 18}));
 }
 
-/// Runs of a player who gets worse as the tempo rises, on one endless day.
+/// The runs of a player who gets worse as the tempo rises, all on one day.
 PassageRecord manyRuns(int runs, unsigned seed) {
     PassageRecord record = freshRecord();
     std::mt19937 random(seed);
@@ -71,11 +71,11 @@ int mostInAColumn(const QPolygonF& path) {
 TEST_CASE("by days each day played is one point, where the tempo stood at its end") {
     const auto series = two(CurveBy::days).front();
     REQUIRE(series.points.size() == 3);
-    CHECK(series.points[0].bpm == 64); // four clean: two climbs of 2 from 60
+    CHECK(series.points[0].bpm == 64); // four clean runs: two climbs of 2 from 60
     CHECK(series.points[1].bpm == 56); // two misses: two drops of 4
     CHECK(series.points[2].bpm == 62);
     CHECK(series.points[2].x - series.points[0].x == 4);
-    CHECK(series.points[1].mark == StepMark::miss); // not one clean run
+    CHECK(series.points[1].mark == StepMark::miss); // no clean run
     CHECK(series.points[0].mark == StepMark::none);
     CHECK(series.points[0].clean == 4);
     CHECK(series.points[1].runs == 2);
@@ -113,7 +113,7 @@ TEST_CASE("100,000 runs are laid out with at most four points to a pixel column,
         CAPTURE(part);
         CHECK(mostInAColumn(layout.lines[0].path) <= 4);
         CHECK(layout.lines[0].path.size() <= 4 * (layout.frame.width() + 3));
-        CHECK(layout.lines[0].marks.size() < 4'000); // those that would hide each other stand once
+        CHECK(layout.lines[0].marks.size() < 4'000); // marks that would hide each other are drawn once
     }
 }
 
@@ -132,7 +132,7 @@ TEST_CASE("no two names at the lines' ends touch, and each is nearest to its own
         PassageRecord record = freshRecord();
         play(record, 14, "cccc");
         play(record, 18, "c");
-        series.push_back(seriesNamed(record, CurveBy::days, name)); // all end at one tempo
+        series.push_back(seriesNamed(record, CurveBy::days, name)); // all end at the same tempo
     }
     const SheetLayout layout = laidOut(series);
     for (std::size_t a = 0; a < 4; ++a) {

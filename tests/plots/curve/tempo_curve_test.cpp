@@ -34,7 +34,7 @@ PassageRecord twoDays() {
     return record;
 }
 
-/// Runs of a player who gets worse as the tempo rises.
+/// The runs of a player who gets worse as the tempo rises.
 PassageRecord manyDays(int runsADay, unsigned seed) {
     PassageRecord record = freshRecord();
     std::mt19937 random(seed);
@@ -213,7 +213,7 @@ TEST_CASE("light and dark differ in colour and in nothing else") {
 }
 
 TEST_CASE("text and line stand out from the paper in both styles") {
-    // WCAG 2.1, 1.4.3 (text, 4.5 to 1) and 1.4.11 (graphics, 3 to 1); formula of relative luminance there,
+    // WCAG 2.1, 1.4.3 (text, 4.5 to 1) and 1.4.11 (graphics, 3 to 1); its formula for relative luminance,
     // from memory.
     const auto luminance = [](const QColor& colour) {
         const auto part = [](float value) {

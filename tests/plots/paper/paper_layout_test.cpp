@@ -41,7 +41,7 @@ std::size_t rungsOn(const PaperLayout& layout) {
     return rungs;
 }
 
-/// Every box of a page lies in its content, and no two of them touch.
+/// Every box of a page is inside the content, and no two of them touch.
 void checkPage(const PaperLayout& layout, const PaperPage& page) {
     std::vector<QRectF> boxes;
     for (const PaperBlock& block : page.blocks) {
@@ -88,7 +88,7 @@ TEST_CASE("whatever the ladder, every rung has all of its circles once, inside t
                         CHECK(row.circles.size() == static_cast<std::size_t>(circles));
                     }
                 }
-                // All pages are laid alike; the first and the last show it.
+                // All pages have the same layout, so the first and the last are enough.
                 checkPage(layout, layout.pages.front());
                 checkPage(layout, layout.pages.back());
             }

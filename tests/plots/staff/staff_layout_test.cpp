@@ -16,7 +16,7 @@ using namespace piolo::plots;
 
 namespace {
 
-/// What must not lie on anything else.
+/// A sign that nothing else may overlap.
 struct Solid {
     StaffPart part;
     std::size_t event;
@@ -40,7 +40,7 @@ std::vector<Solid> solidsOf(const StaffSystem& system) {
     return solids;
 }
 
-/// Parts of one event that belong on each other: a stem and its head, a head and its ledger line.
+/// Parts of one event that may touch: a stem and its head, a head and its ledger line.
 bool belong(const Solid& a, const Solid& b) {
     if (a.event != b.event) return false;
     if (a.event == noEvent) return a.part == StaffPart::bracket && b.part == StaffPart::bracket;
@@ -64,7 +64,7 @@ void checkApart(const StaffSystem& system) {
             }
 }
 
-/// Heads, accidentals, numbers and rests lie under no beam.
+/// No head, accidental, number or rest is under a beam.
 void checkBeams(const StaffSystem& system) {
     for (const StaffBeamShape& beam : system.beams) {
         QPainterPath shape;
@@ -79,7 +79,7 @@ void checkBeams(const StaffSystem& system) {
     }
 }
 
-/// Ties and slurs run over no head, accidental or number.
+/// No tie or slur crosses a head, an accidental or a number.
 void checkArcs(const StaffSystem& system) {
     for (const StaffArc& arc : system.arcs) {
         QPainterPath path(arc.from);
@@ -126,7 +126,7 @@ void checkOnce(const StaffMusic& music, const StaffLayout& layout) {
     REQUIRE(heads == wanted);
 }
 
-/// As many as the outermost heads need, above and below.
+/// As many ledger lines as the outermost heads need, above and below.
 void checkLedgers(const StaffMusic& music, const StaffLayout& layout) {
     std::map<std::size_t, int> lines;
     for (const StaffSystem& system : layout.systems)

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The staff beside LilyPond 2.24, a program that knows nothing of this one: Debian's package lilypond.
+// The staff compared with LilyPond 2.24 (Debian's package lilypond), which is independent of this program.
 #include "plots/staff/staff_pitch.h"
 #include "staff_passages.h"
 
@@ -20,7 +20,7 @@ using namespace piolo::plots;
 
 namespace {
 
-/// What stands on one of LilyPond's staves, as steps above its lowest line, from left to right.
+/// The signs on one of LilyPond's staves, as steps above the lowest line, from left to right.
 struct Engraved {
     std::vector<int> signature;
     std::vector<int> accidentals;
@@ -38,7 +38,7 @@ std::string listed(const std::vector<int>& positions) {
     return text;
 }
 
-/// Its picture measures in staff spaces; the groups have the names that the file below gives them.
+/// LilyPond's SVG uses staff spaces; the groups have the class names given in the input file below.
 std::vector<Engraved> read(const QString& svg) {
     static const QRegularExpression group(QStringLiteral("<g class=\"(\\w+)\">"));
     static const QRegularExpression place(
@@ -55,7 +55,7 @@ std::vector<Engraved> read(const QString& svg) {
             continue;
         }
         if (inside.trimmed().startsWith(QStringLiteral("</g>"))) continue; // C major has no signs
-        // A group ends before whatever stands after it.
+        // A group ends before whatever comes after it.
         auto places = place.globalMatch(inside.left(inside.indexOf(QStringLiteral("</g>\n</g>"))));
         while (places.hasNext()) {
             const auto at = places.next();
@@ -118,7 +118,7 @@ std::vector<Engraved> engrave(const std::vector<StaffMusic>& staves) {
     return read(QString::fromUtf8(picture.readAll()));
 }
 
-/// Two bars of eighths around the staff; every fourth note has an accidental of its own.
+/// Two bars of eighths near the staff; every fourth note has an accidental of its own.
 StaffMusic twoBars(std::mt19937& random, Clef clef, int fifths) {
     StaffMusic music;
     music.clef = clef;

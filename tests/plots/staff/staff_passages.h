@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Music for the tests of the staff: even scales, and passages from a seed.
+// Music for the tests of the staff: even scales, and random passages from a seed.
 #pragma once
 
 #include "core/music/staff_music.h"
@@ -9,13 +9,13 @@
 
 namespace piolo::plots {
 
-/// The pitch so many letters above C0, with the signature's alteration.
+/// The pitch `letters` letters above C0, altered by the key signature.
 WrittenPitch inKey(int letters, int fifths);
-/// Up and down two octaves from a tonic, `pulses` even notes to the quarter, for two bars of 4/4; a whole
-/// note lands.
+/// Two octaves up and down from a tonic, `pulses` even notes per quarter, for two bars of 4/4; lands on a
+/// whole note.
 StaffMusic evenScale(Clef clef, int fifths, int pulses);
-/// Chords, rests, ties, slurs, marks and accidentals in a random meter, from E1 to C8 at the widest. Every
-/// length can be written.
+/// Chords, rests, ties, slurs, articulations and accidentals in a random meter, between E1 and C8. Every
+/// length can be notated.
 StaffMusic randomPassage(std::mt19937& random);
 
 } // namespace piolo::plots

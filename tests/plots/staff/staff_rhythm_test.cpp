@@ -23,7 +23,7 @@ const StaffTuplet* tupletOf(const StaffRhythm& rhythm, std::size_t event) {
     return nullptr;
 }
 
-/// A quarter, triplet eighths … one note after the other from the first moment.
+/// One note after the other from the first moment, with these lengths.
 StaffMusic line(std::string_view meter, std::string_view beat, const std::vector<Fraction>& lengths) {
     StaffMusic music;
     music.music.meter = *Meter::parse(meter, beat, "");
@@ -39,8 +39,8 @@ StaffMusic line(std::string_view meter, std::string_view beat, const std::vector
     return music;
 }
 
-/// "4 8. 8~" … as written: 4 a quarter, a dot for each dot, ~ when tied on, r for a rest; "3(" … ")" a
-/// tuplet.
+/// The written values, such as "4 8. 8~": 4 for a quarter, a dot for each dot, ~ if tied to the next, r for a
+/// rest, "3(" … ")" for a tuplet.
 std::string written(const StaffRhythm& rhythm) {
     std::string text;
     for (std::size_t i = 0; i < rhythm.events.size(); ++i) {
@@ -191,7 +191,7 @@ TEST_CASE(
         const StaffMusic music = randomPassage(random);
         const StaffRhythm rhythm = rhythmOf(music);
         const auto shown = accidentalsOf(music, rhythm);
-        // A second reckoning, naive: for every head, all the events before it in its bar are read anew.
+        // A second, naive implementation: for every head, it reads all earlier events of the bar again.
         for (std::size_t i = 0; i < rhythm.events.size(); ++i)
             for (std::size_t k = 0; k < rhythm.events[i].notes.size(); ++k) {
                 const std::size_t note = rhythm.events[i].notes[k];
