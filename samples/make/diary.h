@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the simulated player writes down: facts in their place, and the notebook they make.
+// What the simulated player records: the facts, and the notebook folded from them.
 #pragma once
 
 #include "core/history/notebook.h"
@@ -10,10 +10,10 @@
 
 namespace piolo::samples {
 
-/// A wall clock that goes on only when told to.
+/// A wall clock that advances only on request.
 class WallClock {
 public:
-    /// Goes to a local time of day, in central European time with its summer time.
+    /// Moves to a local time of day, in central European time with daylight saving time.
     void turnTo(Date date, std::int64_t millisOfDay);
     void pass(std::int64_t millis) { now_.utcMillis += millis; }
     [[nodiscard]] Timestamp now() const { return now_; }
@@ -28,7 +28,7 @@ public:
     Diary(std::string device, Seeded& random, const WallClock& clock);
 
     Id record(FactBody body);
-    /// From now on ids are drawn from there.
+    /// From now on, ids are drawn from `random`.
     void drawFrom(Seeded& random) { random_ = &random; }
     [[nodiscard]] const Notebook& notebook() const { return notebook_; }
     [[nodiscard]] const std::vector<Fact>& facts() const { return facts_; }

@@ -9,10 +9,11 @@ namespace piolo::samples {
 
 namespace {
 
-/// 1000 / (1 + exp(-x)) at x = 0, 0.5, 1 …: a table, as the last digit of exp() differs between libraries.
+/// 1000 / (1 + exp(-x)) at x = 0, 0.5, 1 and so on: a table, because the last digit of exp() differs between
+/// libraries.
 constexpr std::array<std::int64_t, 13> logistic{500, 622, 731, 818, 881, 924, 953,
                                                 971, 982, 989, 993, 996, 998};
-/// Anyone slips now and then.
+/// Even the best player slips now and then.
 constexpr std::int64_t surest = 988;
 
 std::int64_t logisticPerMille(std::int64_t distance, std::int64_t width) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The player and one passage: how likely a clean run is, and how that grows. Whole numbers only.
+// The player and one passage: how likely a clean run is, and how that improves. Integers only.
 #pragma once
 
 #include "programme.h"
@@ -10,7 +10,7 @@ class Learner {
 public:
     explicit Learner(const Difficulty& difficulty);
 
-    /// Clean runs in a thousand at this tempo. `form`: thousandths of the tempo by which today differs.
+    /// Clean runs per thousand at this tempo. `form`: how far today differs, in thousandths of the tempo.
     [[nodiscard]] std::int64_t cleanPerMille(Tempo tempo, std::int64_t form) const;
     /// One run was played.
     void played(Date date);

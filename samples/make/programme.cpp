@@ -17,7 +17,7 @@ Tempi tempi(int start, int target, int drop, int climb, int cleanRuns) {
     return {Tempo::bpm(start), {StepKind::bpm, drop, climb, cleanRuns, Tempo::bpm(40), Tempo::bpm(target)}};
 }
 
-/// Sixteenths with a pick-up: the hard one, with a long plateau.
+/// Sixteenths with a pick-up: the hardest passage, with a long plateau.
 Lot ferrywake(Seeded& random, Id piece) {
     Lot lot;
     lot.passage = {random.id(), {"Ferrywake Suite, II: bars 41–44", piece}, {}, tempi(60, 96, 4, 2, 5)};
@@ -30,7 +30,7 @@ Lot ferrywake(Seeded& random, Id piece) {
     return lot;
 }
 
-/// The one that becomes secure.
+/// The passage that becomes secure.
 Lot trio(Seeded& random, Id piece) {
     Lot lot;
     lot.passage = {
@@ -47,7 +47,7 @@ Lot trio(Seeded& random, Id piece) {
     return lot;
 }
 
-/// Nearly there from the first day: through all the stages by the end.
+/// Nearly at its target from the first day: through all stages by the end.
 Lot marchBegins(Seeded& random, Id piece) {
     Lot lot;
     lot.passage = {random.id(), {"Tallow Bridge March: bars 1–8", piece}, {}, tempi(96, 112, 4, 4, 5)};
@@ -62,7 +62,7 @@ Lot marchBegins(Seeded& random, Id piece) {
     return lot;
 }
 
-/// A slow movement: tongued lightly, played in its context by the end.
+/// A slow movement: lightly tongued, played in context by the end.
 Lot secondDance(Seeded& random, Id piece) {
     Lot lot;
     lot.passage = {
@@ -110,7 +110,7 @@ Lot thirdDance(Seeded& random, Id piece) {
     return lot;
 }
 
-/// Twelve bars: three clean runs are asked for, not five.
+/// Twelve bars: the rule asks for three clean runs instead of five.
 Lot lanternsLong(Seeded& random, Id piece) {
     Lot lot;
     lot.passage = {random.id(), {"Lanterns over Osterby: bars 23–34", piece}, {}, tempi(76, 104, 4, 4, 3)};
@@ -125,7 +125,7 @@ Lot lanternsLong(Seeded& random, Id piece) {
     return lot;
 }
 
-/// The one just begun.
+/// The passage that was only just begun.
 Lot lanternsEnd(Seeded& random, Id piece) {
     Lot lot;
     lot.passage = {random.id(), {"Lanterns over Osterby: bars 88–91", piece}, {}, tempi(66, 104, 4, 2, 5)};
@@ -137,7 +137,7 @@ Lot lanternsEnd(Seeded& random, Id piece) {
     return lot;
 }
 
-/// An exercise of its own, on the notches of the metronome scale.
+/// A separate exercise, with steps on the metronome scale.
 Lot thirds(Seeded& random) {
     Lot lot;
     lot.passage = {random.id(), {"Thirds in the low register, E to B♭", {}}, {}, {}};

@@ -7,14 +7,14 @@
 
 namespace piolo::samples {
 
-/// The `time`th run-through (from 0) of a piece whose bars and tempo are known. Each time fewer stops are
-/// made outside the passages that are drilled; inside them as many as their learners still make.
+/// Run-through number `time` (from 0) of a piece whose bars and tempo are known. Outside the drilled passages
+/// there are fewer stops each time; inside them, the learners decide.
 class Rehearsal {
 public:
     Rehearsal(const Piece& piece, Diary& diary, WallClock& clock, Seeded& random)
         : piece_(piece), diary_(diary), clock_(clock), random_(random) {}
 
-    /// A stop in that bar, so many times in a thousand.
+    /// A stop in that bar, with a probability of `perMille` per thousand.
     void mayStop(std::int32_t bar, std::int64_t perMille);
     void play(int time);
 

@@ -11,14 +11,14 @@ namespace piolo::samples {
 
 /// One file of the folder.
 struct SampleFile {
-    std::string path; ///< inside the folder: "journal/<device>-2026.jsonl"
+    std::string path; ///< relative to the folder: "journal/<device>-2026.jsonl"
     std::string bytes;
 };
 
 [[nodiscard]] SampleFile sampleFile(std::uint64_t seed);
-/// Writes it below `folder`, which is made. Faults: cannotMakeFolder, cannotWrite, diskFull.
+/// Writes the sample into `folder`, which it creates. Faults: cannotMakeFolder, cannotWrite, diskFull.
 Done writeSample(const std::string& folder, std::uint64_t seed);
-/// True when the folder holds it byte for byte. Fault: cannotRead.
+/// True if the folder contains it byte for byte. Fault: cannotRead.
 Result<bool> sampleIsAsMade(const std::string& folder, std::uint64_t seed);
 
 } // namespace piolo::samples

@@ -14,14 +14,14 @@ namespace {
 constexpr int cellsADay = 4;
 constexpr int runsOfCell = 9;
 
-/// How much harder a key is than C, in thousandths: the more signs, the harder.
+/// How much harder a key is than C, in thousandths: the more accidentals in its signature, the harder.
 std::int64_t harder(int key) {
     constexpr std::array<std::int64_t, keyCount> thousandths{0,   120, 40, 60, 100, 15,
                                                              160, 15,  90, 70, 30,  130};
     return thousandths.at(static_cast<std::size_t>(key));
 }
 
-/// Where half of the first day's runs are clean, by notes to the beat, in thousandths of a BPM.
+/// The tempo at which half the runs of the first day are clean, by notes per beat, in thousandths of a BPM.
 std::int64_t evenFor(std::int32_t notesPerBeat, int key) {
     constexpr std::array<std::int64_t, Scale::mostNotesPerBeat> inC{150'000, 142'000, 118'000, 100'000,
                                                                     78'000,  74'000,  62'000};
@@ -78,7 +78,7 @@ ScaleHour::Practised& ScaleHour::make(std::int32_t notesPerBeat, int key) {
     const ScalePart part = scalePart(scale, player.instrument->transposition, player.range).value();
     const std::int64_t even = evenFor(notesPerBeat, key);
     StartProposal tempi = startFor(grid, notesPerBeat, key);
-    // This player knows scales, and begins where they are easy.
+    // This player knows scales and begins where they are easy.
     tempi.start = std::min(tempi.target, notchBelow(Tempo::clampedThousandths(even * 84 / 100)));
     Lot lot;
     lot.passage = scalePassage(random_.id(), scale, part, tempi);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The scales before the day's passages: what the grid proposes, and now and then what the player fancies.
+// The scales before the day's passages: what the grid suggests, and now and then what the player likes.
 #pragma once
 
 #include "diary.h"
@@ -9,15 +9,15 @@
 
 namespace piolo::samples {
 
-/// Draws from a chance of its own, so that the passages of the season do not depend on it.
+/// Has its own random numbers, so that the season's passages do not depend on it.
 class ScaleHour {
 public:
     ScaleHour(Diary& diary, WallClock& clock, std::uint64_t seed)
         : diary_(diary), clock_(clock), random_(seed) {}
 
-    /// The settings with the instrument, on the first day.
+    /// Records the settings with the instrument, on the first day.
     void choose();
-    /// `form`: thousandths by which today differs.
+    /// `form`: how far today differs, in thousandths.
     void play(std::int64_t form);
     void slept(Date date);
 

@@ -40,7 +40,7 @@ public:
 
 private:
     void practise(Date date) {
-        // Weekends before lunch, other days after supper.
+        // Before lunch on weekends, after supper on other days.
         const bool weekend = (date.daysSince1970() + 4) % 7 == 0 || (date.daysSince1970() + 4) % 7 == 6;
         clock_.turnTo(date, (weekend ? 10 * 60 : 19 * 60) * minute + random_.between(0, 40 * minute));
         if (date == programme_.season.first) writePieces();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Chance that comes out the same everywhere: whole numbers only, from one seed.
+// Random numbers that are the same everywhere: integers only, from one seed.
 #pragma once
 
 #include "core/base/id.h"
@@ -13,13 +13,13 @@ class Seeded {
 public:
     explicit Seeded(std::uint64_t seed) : engine_(seed) {}
 
-    /// 0 … count - 1. The standard's distributions differ between libraries; a remainder does not.
+    /// 0 … count - 1. The standard distributions differ between libraries; a remainder does not.
     std::int64_t below(std::int64_t count) {
         return static_cast<std::int64_t>(engine_() % static_cast<std::uint64_t>(count));
     }
-    /// least … most, both included.
+    /// least … most, both inclusive.
     std::int64_t between(std::int64_t least, std::int64_t most) { return least + below(most - least + 1); }
-    /// True so many times in a thousand.
+    /// True with a probability of `perMille` per thousand.
     bool chance(std::int64_t perMille) { return below(1000) < perMille; }
     Id id() {
         const std::uint64_t high = engine_();

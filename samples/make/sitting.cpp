@@ -11,7 +11,7 @@ namespace piolo::samples {
 namespace {
 
 constexpr std::int64_t gapAfterMiss = 4'000;
-constexpr std::int64_t easy = 960; // clean runs in a thousand
+constexpr std::int64_t easy = 960; // clean runs per thousand
 
 } // namespace
 
@@ -21,7 +21,7 @@ Sitting::Sitting(const Lot& lot, Learner& learner, Diary& diary, WallClock& cloc
 
 void Sitting::play() {
     openDay();
-    // What is past the click needs it less.
+    // A passage past the stages with the click needs less drilling.
     const std::int64_t wanted = stage() > Stage::secure ? lot_.runs / 3 : lot_.runs;
     const std::int64_t runs = random_.between(wanted * 2 / 3, wanted * 4 / 3);
     for (std::int64_t i = 0; i < runs; ++i) run();
@@ -59,7 +59,8 @@ void Sitting::clean(std::int64_t millis) {
     goUp();
 }
 
-/// Two streaks without a miss: if it still feels easy, the player does not wait for the rule.
+/// After two streaks without a miss that still felt easy, the player raises the tempo without waiting for the
+/// rule.
 void Sitting::goUp() {
     const Rule& rule = lot_.passage.tempi.rule;
     const Tempo faster = std::min(rule.target, stepUp(standing().tempo, rule.step, 2 * rule.climb));
@@ -90,7 +91,7 @@ void Sitting::stopInside(std::int64_t millis) {
     clock_.pass(random_.between(8'000, 60'000));
 }
 
-/// The pedal was touched by mistake: the mark is taken back and the run played again.
+/// The player touched the pedal by mistake, takes back the mark and plays the run again.
 void Sitting::wrongKey(std::int64_t millis) {
     const std::int64_t played = millis * random_.between(10, 90) / 100;
     clock_.pass(played);
@@ -99,7 +100,7 @@ void Sitting::wrongKey(std::int64_t millis) {
     diary_.record(BackFact{lot_.passage.id, wrong});
 }
 
-/// Three misses without a clean run: slower by hand, and a breath.
+/// Three misses without a clean run: a short break, then slower by hand.
 void Sitting::comeDown() {
     missesInARow_ = 0;
     const Rule& rule = lot_.passage.tempi.rule;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One sitting with one passage: runs, misses, and what a player does about them.
+// One sitting with one passage: runs, misses, and how the player responds to them.
 #pragma once
 
 #include "diary.h"
@@ -9,10 +9,10 @@ namespace piolo::samples {
 
 class Sitting {
 public:
-    /// `form`: thousandths by which today differs.
+    /// `form`: how far today differs, in thousandths.
     Sitting(const Lot& lot, Learner& learner, Diary& diary, WallClock& clock, Seeded& random,
             std::int64_t form);
-    /// Opens the day, plays about lot.runs runs, and may end with a try at the target.
+    /// Begins the day, plays about lot.runs runs, and may end with a try at the target.
     void play();
 
 private:

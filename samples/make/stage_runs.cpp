@@ -10,7 +10,7 @@ namespace piolo::samples {
 namespace {
 
 constexpr std::int64_t breath = 4'000;
-constexpr std::int64_t harder = -12; // without the click a passage feels so many thousandths slower
+constexpr std::int64_t harder = -12; // without the click, a passage feels slower by this many thousandths
 
 } // namespace
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a passage is played for beyond the rule: without the click, in context, and from stage to stage.
+// What a passage is played for besides the rule: without the click, in context, and from stage to stage.
 #pragma once
 
 #include "diary.h"
@@ -7,8 +7,8 @@
 
 namespace piolo::samples {
 
-/// One sitting's runs of the stage in which the passage is; then the player follows what the log proposes,
-/// most times. `form`: thousandths by which today differs.
+/// The runs of the passage's current stage in one sitting; after them the player usually follows what the log
+/// suggests. `form`: how far today differs, in thousandths.
 class StageRuns {
 public:
     StageRuns(const Lot& lot, Learner& learner, Diary& diary, WallClock& clock, Seeded& random,

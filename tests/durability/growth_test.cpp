@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a longer journal costs, in counts: no times.
+// What a longer journal costs, counted instead of timed.
 #include "../files/scratch_folder.h"
 #include "core/history/notebook.h"
 #include "journal/folder/practice_folder.h"
@@ -41,7 +41,7 @@ Cost costOf(Work work) {
     return {allocations - before.allocations, bytes - before.bytes};
 }
 
-/// A folder of so many runs, read and folded as the window does.
+/// A folder with `runs` runs, read and folded as the window does.
 struct Opened {
     explicit Opened(long runs) {
         const test::TenYears years{runs, 1851};
@@ -55,7 +55,7 @@ struct Opened {
         folding = costOf([&] { passages = notebook.passages(); });
     }
 
-    /// A run that stands last in the passage last made.
+    /// Adds a run at the end of the newest passage.
     Cost oneMore() {
         const Timestamp now{test::endOf({}), 60};
         const RunFact run{passages.back(), Tempo::bpm(80), Mark::clean, {}, RunKind::run, 16'000, {}};
@@ -93,7 +93,7 @@ TEST_CASE(
     const Opened small(5'000);
     const Opened large(20'000);
     CHECK(large.facts > 19'999);
-    // A quarter more for tables that double: which side of a doubling a size falls on is chance.
+    // A quarter more, because tables double: on which side of a doubling a size falls is chance.
     const auto grows = [](long cost, long fourfold) { return fourfold <= 4 * cost + cost; };
     CHECK(grows(small.reading.allocations, large.reading.allocations));
     CHECK(grows(small.reading.bytes, large.reading.bytes));
@@ -109,14 +109,14 @@ TEST_CASE("reading a run takes a few pieces of memory, not a tree of them") {
 TEST_CASE("one more run costs no more in a long journal than in a short one") {
     Opened small(2'000);
     Opened large(20'000);
-    // The vectors of a passage may double at this very run; its number of facts bounds that.
+    // The vectors of a passage may double at this very run; the number of its facts bounds that.
     CHECK(large.oneMore().allocations <= small.oneMore().allocations + 4);
 }
 
 TEST_CASE("passages that were removed are not folded to show the list") {
     Opened opened(20'000);
     const Cost rest = costOf([&] { CHECK(opened.notebook.passages(true).size() > opened.passages.size()); });
-    // Entries of the removed ones are made only now.
+    // The entries of removed passages are only created now.
     CHECK(rest.bytes > static_cast<long>(100 * sizeof(Entry)));
     const Cost again = costOf([&] { CHECK_FALSE(opened.notebook.passages(true).empty()); });
     CHECK(again.bytes < rest.bytes / 4);

@@ -98,7 +98,7 @@ def main():
         os.mkdir(folder)
         saved = []
         for kill in range(1, times + 1):
-            # Most in the middle of the marks, some while the folder is still being read.
+            # Most kills hit while marks are made, some while the folder is still being read.
             early = kill % 5 == 0
             killed_once(program, folder, state, log, chance.getrandbits(32), early, chance.uniform(0.0, 0.04))
             kept, saved = len(saved), told(log)

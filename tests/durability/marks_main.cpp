@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// piolo_marks FOLDER STATE SEED: makes marks in a practice folder until it is killed. On standard output,
-// each line in one write: "open", and "saved ID" for each fact that is told as saved.
+// piolo_marks FOLDER STATE SEED: makes marks in a practice folder until it is killed. Writes to standard
+// output, each line in one write: "open", and "saved ID" for each fact reported as saved.
 #include "journal/folder/journal.h"
 
 #include <chrono>
@@ -24,7 +24,7 @@ FactBody mark(std::mt19937_64& random, Id passage, Id last) {
     const bool clean = random() % 4 != 0;
     RunFact run{passage, Tempo::bpm(80), clean ? Mark::clean : Mark::missed, Reason::none, RunKind::run, 4000,
                 {}};
-    // Some long lines, so that a write is not always over in one page.
+    // Some long lines, so that a write does not always fit in one page.
     for (auto spots = random() % 3 == 0 ? random() % 900 : 0; spots > 0; --spots) run.spots.push_back({4, 2});
     return run;
 }

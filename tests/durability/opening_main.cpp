@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// piolo_opening FOLDER: opens a practice folder as the window does, folds it, and prints what that took:
-// seconds, peak memory in kB, facts, faults.
+// piolo_opening FOLDER: opens a practice folder as the window does, folds it, and prints the cost: seconds,
+// peak memory in kB, facts, faults.
 #include "core/history/notebook.h"
 #include "journal/folder/practice_folder.h"
 #include "ten_years.h"

@@ -19,10 +19,10 @@ namespace {
 constexpr std::int64_t dayMillis = 86'400'000;
 constexpr std::int64_t firstEvening = 1'767'290'400'000; // 2026-01-01 18:00 UTC
 constexpr long runsADay = 100;
-constexpr int atATime = 8;          ///< passages in work
-constexpr long daysOfAPassage = 60; ///< then another takes its place
+constexpr int atATime = 8;          ///< passages being practised
+constexpr long daysOfAPassage = 60; ///< after which another passage takes its place
 
-/// A passage in work and where it stands.
+/// A passage being practised and its standing.
 struct Work {
     Id id;
     Tempi tempi;
@@ -72,7 +72,7 @@ private:
         now_ = firstEvening + day * dayMillis;
         if (day == 0 || day % (daysOfAPassage / atATime) != 0) return;
         auto& oldest = works_[static_cast<std::size_t>(day / (daysOfAPassage / atATime)) % works_.size()];
-        if (below(3) == 0) record(RemovalFact{oldest.id, true}); // most are left in the list
+        if (below(3) == 0) record(RemovalFact{oldest.id, true}); // most stay in the list
         oldest = begun(static_cast<int>(below(9)));
     }
 

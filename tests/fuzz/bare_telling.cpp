@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The targets look at what comes back, not at what is printed: neither output nor Qt is needed.
+// The targets check what is returned, not what is printed, so neither output nor Qt is needed.
 #include "app/output/telling.h"
 #include "app/verbs/score_text.h"
 

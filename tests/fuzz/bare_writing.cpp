@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sound is not made here: the verbs are tried up to the point where they would write.
+// No sound is made here: the verbs run up to the point where they would write.
 #include "practice/sound_files/track_file.h"
 
 namespace piolo::practice {

@@ -13,7 +13,7 @@ namespace piolo::fuzz {
 
 namespace {
 
-/// A practice folder of one passage, and a score: what the words of a verb can be about.
+/// A practice folder with one passage, and a score: what the arguments of a verb can refer to.
 constexpr std::string_view journalLine =
     R"({"v":1,"id":"0000000000000000000000000000d001","device":"0000000000000000000000000000b001","seq":1,)"
     R"("order":1772000000000,"at":"2026-02-25T06:13:20.000+00:00","kind":"passage",)"
@@ -27,12 +27,12 @@ constexpr std::string_view scoreText =
     R"(<beat-type>4</beat-type></time></attributes><note><rest/><duration>2</duration></note></measure>)"
     R"(</part></score-partwise>)";
 
-/// What a verb may touch: where it reads, and a place where no file can ever be made, so that it does all its
-/// work but writing.
+/// What a verb may touch: where it reads, and a place where no file can ever be created, so that it does
+/// everything except write.
 struct Bounds {
     app::Verb verb;
     const char* nowhere;
-    std::vector<std::string> free; ///< put in place of the free words "1", "2"…
+    std::vector<std::string> free; ///< replace the free arguments "1", "2" and so on
 };
 
 std::string practiceFolder() {
@@ -58,7 +58,7 @@ std::vector<Bounds> verbs() {
             {app::exportVerb(), "--out=/dev/null/x.musicxml", {}}};
 }
 
-/// One word a line; where a verb writes and which folder it reads is not for the bytes to say.
+/// One argument per line; the bytes cannot choose where a verb writes and which folder it reads.
 std::vector<std::string> wordsOf(std::string_view bytes) {
     std::vector<std::string> words;
     while (!bytes.empty()) {
@@ -74,7 +74,8 @@ bool takes(const app::Verb& verb, std::string_view option) {
     return std::ranges::any_of(verb.syntax.options, [=](const auto& known) { return known.name == option; });
 }
 
-/// No path but those that stand for a number; what is left is short enough to be no path of this machine.
+/// Allows no path except those that a number stands for; any other argument is too short to be a path on this
+/// machine.
 void bindFree(std::vector<std::string>& words, const std::vector<std::string>& free) {
     for (std::string& word : words) {
         const bool stands = word.size() == 1 && word[0] >= '1' && word[0] < '1' + std::ssize(free);

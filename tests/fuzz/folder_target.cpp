@@ -13,7 +13,7 @@ namespace piolo::fuzz {
 
 namespace {
 
-constexpr char fileEnd = '\x1e'; // the record separator of ASCII stands between two files
+constexpr char fileEnd = '\x1e'; // the ASCII record separator separates two files
 constexpr std::int64_t someday = 1'790'000'000'000;
 
 std::string writeFiles(std::string_view bytes) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The side of libFuzzer: PIOLO_TARGET names the target.
+// The interface to libFuzzer: PIOLO_TARGET names the target.
 #include "target.h"
 
 #include <algorithm>
@@ -21,7 +21,7 @@ const piolo::fuzz::Target& chosen() {
 } // namespace
 
 extern "C" int LLVMFuzzerInitialize(int* /*count*/, char*** /*words*/) {
-    // `piolo ladder` would wait for marks.
+    // `piolo ladder` would wait for marks on standard input.
     return std::freopen("/dev/null", "r", stdin) == nullptr ? 1 : 0;
 }
 

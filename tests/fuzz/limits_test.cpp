@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Each limit of docs/limits.md: what lies at it is taken, what lies just past it is one fault with its
-// number.
+// Each limit in docs/limits.md: what is just within it is accepted, what is just beyond it leads to one fault
+// with that limit's number.
 #include "scratch_file.h"
 #include "target.h"
 
@@ -32,7 +32,7 @@ std::string lineWith(const std::string& device, const std::string& order, const 
            R"(","removed":true)" + more + "}";
 }
 
-/// The number of the fault, or nothing when the line is a fact.
+/// The number of the fault, or nothing if the line is a fact.
 std::optional<FaultNumber> refusalOf(const std::string& line) {
     const auto fact = journal::fromLine(line, {"a.jsonl", 1});
     return fact ? std::nullopt : std::optional(fact.fault().number);
@@ -92,8 +92,8 @@ TEST_CASE("bars, runs, count-in and rate have their ends, and a file its 4 GiB")
     CHECK(click("--bars", "1000000000000") == tooLarge);
     CHECK(click("--bars", "1000000000001") == badRange);
     CHECK(click("--bars", "99999999999999999999999") == badRange);
-    // 400 BPM at 8000 Hz: 1200 samples a bar; a WAV file has room for (2^32 - 1 - 50) / 4 of them, 894784
-    // bars.
+    // 400 BPM at 8000 Hz: 1200 samples per bar; a WAV file has room for (2^32 - 1 - 50) / 4 samples, which is
+    // 894784 bars.
     const auto at8000 = [](const char* bars) {
         return refusalOf(app::clickVerb(), {"--tempo=400", "--meter=1/4", "--rate=8000", "--bars", bars});
     };

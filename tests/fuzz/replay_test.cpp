@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Every find and every seed, played again.
+// Replays every find and every seed.
 #include "target.h"
 
 #include <doctest/doctest.h>
@@ -31,7 +31,7 @@ std::vector<std::string> kept(std::string_view kind, std::string_view target) {
     return all;
 }
 
-/// A byte changed, put in, taken out, or the rest cut off.
+/// Changes, inserts or removes a byte, or cuts off the rest.
 void spoil(std::string& bytes, std::mt19937_64& random) {
     const auto at = bytes.empty() ? 0 : random() % bytes.size();
     const auto byte = static_cast<char>(random());

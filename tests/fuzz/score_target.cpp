@@ -16,7 +16,7 @@ namespace piolo::fuzz {
 
 namespace {
 
-/// Notes that are played anew, as text.
+/// The notes that are attacked, as text.
 std::string struck(const std::vector<Note>& notes) {
     std::string all;
     for (const Note& note : notes)
@@ -26,7 +26,7 @@ std::string struck(const std::vector<Note>& notes) {
     return all;
 }
 
-/// What can be written at all is read again, with every note where it was.
+/// Whatever can be written at all is read back with every note at its place.
 void writeAndRead(const score::Excerpt& made) {
     score::WrittenPart part;
     part.music = made.music;

@@ -15,7 +15,7 @@ namespace {
 struct Scratch {
     fs::path path;
     Scratch() {
-        // In memory where that can be: a disk would be the slowest part.
+        // In memory if possible: a disk would be the slowest part.
         auto name =
             (fs::exists("/dev/shm") ? fs::path("/dev/shm") : fs::temp_directory_path()) / "piolo-fuzz-XXXXXX";
         std::string text = name.string();

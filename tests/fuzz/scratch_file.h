@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Files of one process, gone at its end.
+// Temporary files of one process, removed when it ends.
 #pragma once
 
 #include <string>
@@ -7,9 +7,10 @@
 
 namespace piolo::fuzz {
 
-/// The path of NAME in a folder of this process, holding these bytes; folders above it are made.
+/// The path of the file `name` in a folder of this process, containing these bytes; parent folders are
+/// created.
 std::string scratchFile(const std::string& name, std::string_view bytes);
-/// The folder itself.
+/// That folder.
 std::string scratchFolder();
 
 } // namespace piolo::fuzz

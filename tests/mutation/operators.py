@@ -15,7 +15,7 @@ _SPACED = {
 _TIGHT = {"++": ("--",), "--": ("++",)}
 _WORDS = {"true": "false", "false": "true"}
 _CALLS = {"min": "max", "max": "min", "any_of": "all_of", "all_of": "any_of", "front": "back", "back": "front"}
-_EMPTY = {"{}", "false", "0", "nullptr", "std::nullopt"}  # what `return {};` would give anyway
+_EMPTY = {"{}", "false", "0", "nullptr", "std::nullopt"}  # what `return {};` would return anyway
 _COMPARISONS = {"<", "<=", ">", ">=", "==", "!="}
 
 
@@ -23,9 +23,9 @@ _COMPARISONS = {"<", "<=", ">", ">=", "==", "!="}
 class Mutant:
     file: str
     line: int
-    code: str  # the line as it is, without the blanks around it
-    change: str  # "what -> by what"
-    nth: int  # the same change on an equal line, counted from 1
+    code: str  # the line without leading and trailing blanks
+    change: str  # "old -> new"
+    nth: int  # which of several equal lines has the change, counted from 1
     start: int
     end: int
     by: str
@@ -126,7 +126,7 @@ def _swapped_choice(source, tokens, mark):
 def _statement_changes(source, tokens):
     for body in bodies(tokens):
         found = list(statements(tokens, body.opening, body.end))
-        if found[0].kind != "return":  # else the change of that return is the same
+        if found[0].kind != "return":  # otherwise the change to that return statement is the same
             place = tokens[body.opening].end
             yield place, place, " return;" if body.returns_nothing else " return {};"
         for statement in found:

@@ -10,7 +10,7 @@ _WITH_HEAD = {"if", "while", "for", "switch"}
 
 @dataclass(frozen=True)
 class Body:
-    opening: int  # its braces
+    opening: int  # its opening brace
     end: int
     returns_nothing: bool
 
@@ -19,9 +19,9 @@ class Body:
 class Statement:
     kind: str  # a keyword, "block" or "plain"
     first: int
-    last: int  # the last token, included
+    last: int  # the last token, inclusive
     head: tuple = ()  # of if, while, for, switch: first and last token inside the parentheses
-    alone: bool = False  # all that an if or a loop does: to leave it out is to leave out the whole
+    alone: bool = False  # the only statement of an if or a loop: omitting it means omitting the whole
 
 
 def bodies(tokens):

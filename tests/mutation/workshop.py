@@ -14,8 +14,8 @@ from switchboard import HEADER, VARIABLE, Switchboard
 
 _COPIED = ("CMakeLists.txt", "src", "qml", "tests", "samples", "docs")
 _FLAGS = "-w -O1 -D_GLIBCXX_ASSERTIONS"
-_MEMORY = 2 << 30  # bytes that a test program may take: a loop that only grows ends soon
-_ROUNDS = 8  # of taking out what does not compile
+_MEMORY = 2 << 30  # the memory limit of a test program in bytes: an endlessly growing loop ends soon
+_ROUNDS = 8  # of removing what does not compile
 
 
 class Workshop:

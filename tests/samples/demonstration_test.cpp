@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drill without hands: the script is obeyed by engine, log and fold alike.
+// The drill without hands: engine, log and fold all follow the script.
 #include "app/sample/demonstration.h"
 
 #include "app/output/drill_table.h"
@@ -56,7 +56,7 @@ TEST_CASE("the script is played: marks, the climb, the drop and the late miss fr
     CHECK(drill.runs[7].mark == Mark::missed);
     CHECK_FALSE(drill.runs[7].late);
     CHECK(at(8) == -2'000);
-    // Four clean in a row, then a run that ended clean and was missed after all: down, not up.
+    // Four clean runs in a row, then a run that ended clean but was missed after all: down, not up.
     CHECK(drill.runs[11].after.streak == 4);
     CHECK(drill.runs[12].late);
     CHECK(drill.runs[12].mark == Mark::missed);

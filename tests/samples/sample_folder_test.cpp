@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The sample practice folder is made by a program, and looks like practice.
+// The sample practice folder is made by a program and looks like real practice.
 #include "sample_folder.h"
 
 #include "core/history/misses.h"
@@ -32,7 +32,7 @@ const Notebook& notebook() {
     return folded;
 }
 
-/// Those of pieces and exercises, or the scales.
+/// The records of pieces and exercises, or those of the scales.
 std::vector<const PassageRecord*> recordsOf(const Notebook& from, bool scales) {
     std::vector<const PassageRecord*> all;
     for (const Id id : from.passages())

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A folder of a test's own that goes away with it.
+// A test's own folder, removed together with this object.
 #pragma once
 
 #include "../files/kept_files.h"

@@ -40,7 +40,7 @@ std::vector<Include> allIncludes() {
     return all;
 }
 
-/// What is wrong with an include, or nothing.
+/// What is wrong with an include, or "".
 std::string complaint(const Include& include, const std::map<std::string, std::set<std::string>>& table) {
     static const std::set<std::string> qtRooms{"practice", "device", "plots", "pictures", "models", "app"};
     static const std::regex qt("^(Q[A-Z].*|qt.*|Qt.*)");

@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 cmake_minimum_required(VERSION 3.25)
-# Configures a small project that asks for an arrow from core to engine; it must be refused for that reason.
+# Configures a small project with a dependency of core on engine; it must be refused for that reason.
 set(FOLDER ${CMAKE_CURRENT_BINARY_DIR}/forbidden_arrow)
 file(READ ${SOURCE}/src/rooms.cmake TABLE)
 string(REPLACE "\nadd_room(core)\n" "\nadd_room(core SEES engine)\n" PLANTED "${TABLE}")

@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 cmake_minimum_required(VERSION 3.25)
-# Installs the program, moves what was installed, and runs it there: a verb, and the window's first picture.
+# Installs the program, moves the installation and runs it there: a verb, and the window's first picture.
 set(FOLDER ${BUILD}/moved_binary)
 file(REMOVE_RECURSE ${FOLDER})
 function(must)
@@ -13,7 +13,7 @@ must(${CMAKE_COMMAND} --install ${BUILD} --prefix ${FOLDER}/first)
 file(RENAME ${FOLDER}/first ${FOLDER}/second)
 set(PROGRAM ${FOLDER}/second/bin/piolo)
 must(${PROGRAM} click --tempo 90 --bars 1 --out ${FOLDER}/click.wav)
-# Its QML must come out of the binary: the build folder's copy is hidden while it runs.
+# Its QML must come out of the binary, so the build folder's copy is hidden while it runs.
 file(RENAME ${BUILD}/qml ${BUILD}/qml.hidden)
 execute_process(
   COMMAND ${CMAKE_COMMAND} -E env QT_QPA_PLATFORM=offscreen XDG_CONFIG_HOME=${FOLDER}/config XDG_STATE_HOME=${FOLDER}/state

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The tests that the documents name by their laws are there.
+// The tests that the documents name exist.
 #include "room_table.h"
 
 #include <doctest/doctest.h>
@@ -13,7 +13,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-/// `text` without its `code`.
+/// `text` without what is in backquotes.
 std::string withoutCode(const std::string& text) {
     std::string prose;
     bool code = false;
@@ -26,7 +26,7 @@ std::string withoutCode(const std::string& text) {
     return prose;
 }
 
-/// What stands in *italics* in a document: the names of tests, which may be cut short by an ellipsis.
+/// Everything in *italics* in a document: names of tests, possibly shortened with an ellipsis.
 std::vector<std::string> namedTests(const std::string& document) {
     std::vector<std::string> pieces{""};
     const std::string prose = withoutCode(document);
@@ -40,7 +40,7 @@ std::vector<std::string> namedTests(const std::string& document) {
     }
     const std::string ellipsis = "…";
     std::vector<std::string> names;
-    for (std::size_t i = 1; i < pieces.size(); i += 2) { // every other piece stands between two asterisks
+    for (std::size_t i = 1; i < pieces.size(); i += 2) { // every second piece was between two asterisks
         std::string name = pieces[i];
         if (name.ends_with(ellipsis)) name.erase(name.size() - ellipsis.size());
         name.erase(name.find_last_not_of(' ') + 1);
@@ -49,7 +49,7 @@ std::vector<std::string> namedTests(const std::string& document) {
     return names;
 }
 
-/// The names of all test cases under tests/, and of the programs that are no test cases.
+/// The names of all test cases under tests/.
 std::vector<std::string> testNames() {
     std::vector<std::string> names;
     const std::regex named(R"re(TEST_CASE\(\s*"((?:[^"\\]|\\.|"\s+")*)"\s*\))re");

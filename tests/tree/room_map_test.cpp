@@ -13,7 +13,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-/// The folders that DEVELOPERS.md gives a line in its map.
+/// The folders with a line in the map in DEVELOPERS.md.
 std::set<std::string> mappedFolders(const std::string& text) {
     std::set<std::string> folders;
     const std::regex row(R"(\n\| `([\w./-]+)` \|)");
@@ -22,7 +22,7 @@ std::set<std::string> mappedFolders(const std::string& text) {
     return folders;
 }
 
-/// The folders that must have a line: each room, each folder of tests, and qml, samples, docs.
+/// The folders that must have a line: each room, each folder of tests, and qml, samples and docs.
 std::set<std::string> realFolders() {
     std::set<std::string> folders{"qml", "samples", "docs"};
     for (const auto* parent : {"src", "tests"})

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The table of arrows in src/rooms.cmake, read for the tests of the tree.
+// The table of dependencies in src/rooms.cmake, read for the tests of the tree.
 #pragma once
 
 #include <map>
 #include <set>
 #include <string>
 
-/// Room to the rooms it sees; app, which sees every room, is added.
+/// Maps each room to the rooms it may use; includes app, which may use every room.
 std::map<std::string, std::set<std::string>> roomTable();
-/// A whole file under the source folder.
+/// The content of a file under the source folder.
 std::string sourceText(const std::string& path);

@@ -9,7 +9,7 @@ using piolo::tripwire::Next;
 using piolo::tripwire::note;
 using piolo::tripwire::Trip;
 
-// One wire: it takes and gives what the function behind it does.
+// One wire: takes and returns the same as the function behind it.
 #define PIOLO_WIRE(Name, Takes, Gives, ...)                                                                  \
     extern "C" int Name Takes __VA_ARGS__ {                                                                  \
         static constinit Next<int Takes> next(#Name);                                                        \
@@ -40,7 +40,7 @@ PIOLO_WIRE(sem_trywait, (sem_t * semaphore), (semaphore), noexcept)
 PIOLO_WIRE(sem_timedwait, (sem_t * semaphore, const timespec* until), (semaphore, until))
 PIOLO_WIRE(sem_post, (sem_t * semaphore), (semaphore), noexcept)
 
-// The guard of a static inside a function: a lock that nobody wrote down.
+// The guard of a static inside a function: a lock that is not in the source.
 extern "C" int __cxa_guard_acquire(void* guard) {
     static constinit Next<int(void*)> next("__cxa_guard_acquire");
     note(Trip::lock);

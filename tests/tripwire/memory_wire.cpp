@@ -5,7 +5,7 @@
 #include <cstdlib>
 #include <malloc.h>
 
-// The C library's own names for what stands behind ours (glibc, malloc/malloc.c).
+// The C library's own names for the functions behind ours (glibc, malloc/malloc.c).
 extern "C" {
 void* __libc_malloc(std::size_t size);
 void* __libc_calloc(std::size_t count, std::size_t size);

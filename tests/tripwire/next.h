@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The function that a wire stands before.
+// The real function behind a wire.
 #pragma once
 
 #include <atomic>
@@ -7,7 +7,8 @@
 
 namespace piolo::tripwire {
 
-/// Found at the first call. A plain pointer: the guard of a local static would itself trip a wire.
+/// Looked up at the first call. A plain pointer, because the guard of a local static would itself trip a
+/// wire.
 template <typename Function>
 class Next {
 public:

@@ -13,13 +13,13 @@ namespace piolo::tripwire {
 
 namespace {
 
-// The kernel reads this byte at every call of the thread (Linux,
+// The kernel reads this byte at every system call of the thread (Linux,
 // Documentation/admin-guide/syscall-user-dispatch).
 constinit thread_local volatile char shut = SYSCALL_DISPATCH_FILTER_ALLOW;
 constinit thread_local volatile long caught = -1;
 constinit thread_local bool built = false;
 
-/// What was asked for is done after all, so that the program goes on as if it had not been watched.
+/// The call is made after all, so that the program continues as if it were not being watched.
 void makeTheCall(int /*signal*/, siginfo_t* info, void* context) {
     shut = SYSCALL_DISPATCH_FILTER_ALLOW;
     caught = info->si_syscall;

@@ -4,11 +4,11 @@
 
 namespace piolo::tripwire {
 
-/// From here on the thread's next system call is caught. It is made all the same, and the gate stays open
-/// after it. Ends the program with a line on stderr where the kernel has no such gate: a watch that sees
-/// nothing would be no watch. Linux 5.11 and later, x86-64.
+/// From here on, the thread's next system call is caught. It is still made, and the gate stays open after it.
+/// If the kernel has no such gate, ends the program with a line on stderr: a check that sees nothing would be
+/// worthless. Linux 5.11 and later, x86-64.
 void shutGate() noexcept;
-/// Opens the gate. The number of the call that was caught, or -1.
+/// Opens the gate. Returns the number of the call that was caught, or -1.
 long openGate() noexcept;
 
 } // namespace piolo::tripwire

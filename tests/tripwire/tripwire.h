@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A tripwire for code that must not wait: while one lives, everything its thread asks of memory, locks, logs,
-// exceptions and the system is counted. Linked into a test program, it stands before the C library.
+// A tripwire for code that must not wait: while one exists, it counts everything that its thread asks of
+// memory, locks, logs, exceptions and the system. Linked into a test program, it intercepts the C library.
 #pragma once
 
 #include <array>
@@ -12,18 +12,18 @@
 namespace piolo::tripwire {
 
 enum class Trip : std::uint8_t {
-    memory,     ///< malloc and its kin; operator new and delete go through them
-    lock,       ///< mutexes, conditions, semaphores, guards of local statics; taken or not
-    log,        ///< stdio, also when it only fills a buffer
+    memory,     ///< malloc and related functions; operator new and delete use them
+    lock,       ///< mutexes, conditions, semaphores, guards of local statics; whether taken or not
+    log,        ///< stdio, even if it only fills a buffer
     exception,  ///< a throw
-    systemCall, ///< any call into the kernel; the first is counted, those after it are not
+    systemCall, ///< any call into the kernel; only the first is counted
 };
 inline constexpr std::size_t tripKinds = 5;
 
 /// How often each wire was tripped.
 struct Trips {
     std::array<std::uint64_t, tripKinds> counts{};
-    long firstCall = -1; ///< the number of the first system call; -1: none
+    long firstCall = -1; ///< the number of the first system call, or -1
 
     [[nodiscard]] std::uint64_t of(Trip trip) const noexcept {
         return counts.at(static_cast<std::size_t>(trip));
@@ -34,7 +34,7 @@ struct Trips {
 /// "memory 2, lock 0, log 0, exception 0, system call 0"
 [[nodiscard]] std::string textOf(const Trips& trips);
 
-/// One at a time on a thread; other threads are not looked at. Does not take memory.
+/// At most one per thread at a time; other threads are not watched. Allocates no memory.
 class Tripwire {
 public:
     Tripwire() noexcept;
@@ -45,7 +45,7 @@ public:
     Trips cut() noexcept;
 };
 
-/// What `work` trips.
+/// The trips that `work` causes.
 template <typename Work>
 Trips tripsOf(Work&& work) {
     Tripwire wire;
@@ -53,7 +53,7 @@ Trips tripsOf(Work&& work) {
     return wire.cut();
 }
 
-/// For the wires themselves: one trip of this thread.
+/// For the wires themselves: records one trip of this thread.
 void note(Trip trip) noexcept;
 
 } // namespace piolo::tripwire

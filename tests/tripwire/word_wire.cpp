@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Logs and exceptions.
+// Wires for logs and exceptions.
 #include "tripwire/next.h"
 #include "tripwire/tripwire.h"
 
