@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Runs the parts that are asked for, prints their tables, and puts them into docs/performance.md when told to."""
+"""Runs the requested parts, prints their tables and, on request, puts them into docs/performance.md."""
 import argparse
 import os
 
@@ -30,7 +30,7 @@ def words():
 
 
 def keep(name, text, panels, in_docs):
-    """Prints the tables, and keeps them and the picture in the build folder or the docs."""
+    """Prints the tables and saves them, with the picture, in the build folder or the docs."""
     print(f"\n{text}", flush=True)
     if in_docs:
         with open(PAGE, encoding="utf-8") as file:

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""A click in septuplets at 137 BPM, 48 kHz, mono: rendered and thrown away, and written as a WAV file."""
+"""A click in septuplets at 137 BPM, 48 kHz, mono: rendered and discarded, and written as a WAV file."""
 from page import table
 from picture import Panel
 from place import processor_seconds, told, told_seconds
@@ -15,7 +15,7 @@ OURS, COPY, CSOUND, TIMIDITY, FLUIDSYNTH = "Piolo", "copy loop", "Csound", "TiMi
 
 
 class Track:
-    """So many minutes of it, as each program wants to be told."""
+    """This many minutes of it, in the form each program expects."""
 
     def __init__(self, where, minutes):
         self.where, self.minutes = where, minutes
@@ -34,7 +34,7 @@ class Track:
         return [self.where.program("click_in_memory"), what, self.bars, VOICE]
 
     def csound(self, *out):
-        """256 samples a turn: of 64, 128, 256, 512 and 1024 none was faster by more than its own spread."""
+        """256 samples per block: of 64, 128, 256, 512 and 1024, none was faster by more than its own spread."""
         return ["csound", "-d", "-m0", "--sample-accurate", "--ksmps=256", *out, self.score]
 
     def timidity(self, out):
@@ -45,12 +45,12 @@ class Track:
         return ["fluidsynth", "-ni", "-R", "0", "-C", "0", "-r", RATE, "-z", "1024", "-T", kind, "-F", out, SOUNDFONT, self.midi]
 
     def rendered(self):
-        """Each program from start to end, its sound thrown away."""
+        """Each program from start to end; its sound is discarded."""
         return {OURS: self.in_memory("ours"), COPY: self.in_memory("copy"), CSOUND: self.csound("-n"),
                 TIMIDITY: self.timidity("/dev/null"), FLUIDSYNTH: self.fluidsynth("raw", "/dev/null")}
 
     def written(self):
-        """The same into a file; the copy loop's part is played by cp."""
+        """The same into a file; cp takes the place of the copy loop."""
         ours = self.where.path("ours.wav")
         return {OURS: [self.where.program("piolo"), "click", "--tempo", TEMPO, "--subdivision", PARTS, "--bars", self.bars,
                        "--voice", VOICE, "--out", ours],
@@ -72,7 +72,7 @@ def turns_of_all_lengths(where):
 
 
 def loops(track, rounds):
-    """Inside one program each, without its start: rendering, and copying what was rendered before."""
+    """Inside a single program each, without its start: rendering, and copying what was rendered before."""
     return take_turns({what: lambda what=what: told_seconds(track.in_memory(what)) for what in ("ours", "copy")}, rounds)
 
 
@@ -109,7 +109,7 @@ def real_time(track, times):
 
 
 def panel_of(rendered):
-    """Time against Piolo's for the shortest track."""
+    """Time relative to Piolo's for the shortest track."""
     base = rendered[MINUTES[0]][OURS]
     return Panel("Rendering a click track", "minutes of sound", {
         name: [(m, Ratio(rendered[m][name], base).median) for m in MINUTES] for name in rendered[MINUTES[0]]})

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""How long the window takes to answer, screen by screen, beside the budget that docs/performance.md states."""
+"""How long the window takes to respond, screen by screen, compared with the budget in docs/performance.md."""
 import json
 import os
 import shutil

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The practice log beside SQLite: runs made durable one by one, and ten years opened."""
+"""The practice log compared with SQLite: saving runs durably one by one, and opening ten years."""
 import os
 import subprocess
 
@@ -21,7 +21,7 @@ def append(where, how, count):
 
 
 def syncs(where, how):
-    """Calls of fsync and fdatasync for COUNTED runs, counted by strace."""
+    """Calls of fsync and fdatasync for COUNTED runs, as counted by strace."""
     trace = where.path("trace")
     subprocess.run(["strace", "-f", "-e", "trace=fsync,fdatasync", "-o", trace, *map(str, append(where, how, COUNTED))],
                    stdout=subprocess.DEVNULL, check=True)
@@ -44,7 +44,7 @@ def appends(where):
 
 
 class Log:
-    """A folder of so many runs, and the same facts in SQLite."""
+    """A folder with this many runs, and the same facts in SQLite."""
 
     def __init__(self, where, runs):
         self.opener = where.program("open_journal")

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Markdown, ready for docs/performance.md."""
+"""Markdown for docs/performance.md."""
 
 
 def table(head, rows):
@@ -10,7 +10,7 @@ def table(head, rows):
 
 
 def replaced(text, name, part):
-    """The page with `part` between the marks of that name."""
+    """The page with `part` between the markers of that name."""
     begin, end = f"<!-- {name} -->\n", f"<!-- end of {name} -->\n"
     if begin not in text or end not in text:
         raise ValueError(f"the page has no marks for {name}")

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""A small SVG: how time grows with work, both on scales of powers of ten. Lines differ by dash and mark, not by colour."""
+"""A small SVG that shows how time grows with work, on logarithmic scales. Lines differ by dash and mark, not by colour."""
 import math
 from dataclasses import dataclass
 from html import escape
@@ -10,7 +10,7 @@ WIDTH, HEIGHT, LEFT, TOP, RIGHT, BOTTOM = 440, 300, 62, 36, 120, 44
 
 
 class Scale:
-    """From values to places, by powers of ten."""
+    """Maps values to positions logarithmically."""
 
     def __init__(self, values, begin, end):
         self.low, self.high = math.log10(min(values)), math.log10(max(values))
@@ -56,7 +56,7 @@ def plain(value):
 
 
 def spread(places, apart=14):
-    """Labels moved down until none covers another."""
+    """Moves labels down until none overlaps another."""
     moved = list(places)
     lowest = -math.inf
     for index in sorted(range(len(moved)), key=lambda i: moved[i]):

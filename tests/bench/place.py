@@ -14,7 +14,7 @@ for neighbour in ("outside", "sound"):
 
 
 class Place:
-    """A folder on the disk of the build, thrown away at the end."""
+    """A folder on the same disk as the build, deleted at the end."""
 
     def __init__(self, build, rounds):
         self.build, self.rounds = os.path.abspath(build), rounds
@@ -37,8 +37,8 @@ class Place:
 
 
 def processor_seconds(words):
-    """Runs a program to its end: its own processor time and the system's for it. What else the machine does hardly
-    counts."""
+    """Runs a program to its end and returns its processor time, including the system's on its behalf. Other load on the machine
+    hardly matters."""
     process = subprocess.Popen([str(word) for word in words], stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL,
                                stderr=subprocess.DEVNULL)
     _, status, used = os.wait4(process.pid, 0)
@@ -57,7 +57,7 @@ def told(words):
 
 
 def told_seconds(words):
-    """Of a program that times itself: "AMOUNT NANOSECONDS" is its first line."""
+    """For a program that times itself: its first line is "AMOUNT NANOSECONDS"."""
     return int(told(words)[0].split()[1]) / 1e9
 
 

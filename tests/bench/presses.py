@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""From a key press to changed sound, beyond the device's buffer: exactly, in virtual time, for blocks of many sizes; and in
+"""From a key press to changed sound, beyond the device's buffer: exactly, in virtual time, for blocks of many sizes, and in
 the real window on a virtual display, up to the moment at which the changed sound is handed over to the sound server."""
 import os
 import statistics
@@ -36,13 +36,13 @@ def in_blocks(where):
 
 
 class Keys:
-    """One xdotool that is there already when a key is pressed."""
+    """One xdotool that is already running when a key is pressed."""
 
     def __init__(self, env):
         self.process = subprocess.Popen(["xdotool", "-"], env=env, stdin=subprocess.PIPE, text=True)
 
     def press(self, key):
-        """The monotonic nanoseconds just before."""
+        """Returns the monotonic nanoseconds just before the press."""
         now = time.monotonic_ns()
         self.process.stdin.write(f"key {key}\n")
         self.process.stdin.flush()
@@ -54,7 +54,7 @@ class Keys:
 
 
 def handed(path):
-    """(nanoseconds, frames, first sounding frame) of every block with sound in it."""
+    """(nanoseconds, frames, first sounding frame) of every block that contains sound."""
     if not os.path.exists(path):
         return []
     with open(path, encoding="ascii") as file:
@@ -62,7 +62,7 @@ def handed(path):
 
 
 def one_press(window, keys, path):
-    """Blocks of QT_BLOCK from the press that starts the drill to its first click's place in what was handed over."""
+    """Blocks of QT_BLOCK from the press that starts the drill to the position of its first click in what was handed over."""
     seen = len(handed(path))
     pressed = keys.press("space")
     wait("a click", lambda: len(handed(path)) > seen)

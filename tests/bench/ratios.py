@@ -1,11 +1,11 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Contenders that take turns, and what their times say: ratios inside one round, never times of different rounds."""
+"""Contenders that take turns, and the ratios of their times: always within one round, never across rounds."""
 import statistics
 
 
 def take_turns(contenders, rounds):
-    """{name: work} to {name: [seconds, one for each round]}. Each work() returns its seconds. One turn before the first
-    round is thrown away, and each round begins with another contender."""
+    """Takes {name: work} and returns {name: [seconds, one for each round]}. Each work() returns its seconds. One turn before
+    the first round is discarded, and each round begins with another contender."""
     names = list(contenders)
     times = {name: [] for name in names}
     for work in contenders.values():
@@ -18,7 +18,7 @@ def take_turns(contenders, rounds):
 
 
 class Ratio:
-    """How many times as long as `base` something took: the median of the rounds, and the middle half of them."""
+    """How many times as long as `base` something took: the median over the rounds, and the middle half of them."""
 
     def __init__(self, times, base):
         if len(times) != len(base) or not times:
@@ -32,20 +32,20 @@ class Ratio:
 
 
 def quartiles(ordered):
-    """The medians of the lower and the upper half; the middle one belongs to both."""
+    """The medians of the lower and the upper half; a middle value belongs to both."""
     half = (len(ordered) + 1) // 2
     return statistics.median(ordered[:half]), statistics.median(ordered[-half:])
 
 
 def slope(works, seconds):
-    """Seconds for one more unit of work: least squares. What a start costs has no part in it."""
+    """Seconds per additional unit of work, by least squares; the cost of starting is not included."""
     mean_work, mean_seconds = statistics.mean(works), statistics.mean(seconds)
     spread = sum((work - mean_work) ** 2 for work in works)
     return sum((work - mean_work) * (second - mean_seconds) for work, second in zip(works, seconds)) / spread
 
 
 def short(value):
-    """Two or three digits that count: 1234 is "1,230", 0.0512 is "0.051"."""
+    """Two or three significant digits: 1234 is "1,230", 0.0512 is "0.051"."""
     if value >= 100:
         digits = len(str(int(value))) - 3
         return f"{int(round(value / 10**digits)) * 10**digits:,}"

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The bench's own arithmetic. No time is measured here."""
+"""Tests the bench's own arithmetic. Nothing is timed here."""
 import unittest
 import xml.etree.ElementTree
 

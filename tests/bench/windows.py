@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""From the start of the program to its first frame, on a virtual display: Qt itself tells when a frame was rendered."""
+"""From the start of the program to its first frame, on a virtual display; Qt itself reports when a frame was rendered."""
 import os
 import shutil
 import subprocess
@@ -18,7 +18,7 @@ EMPTY_QT, EMPTY, SAMPLE = "an empty Qt Quick window", "Piolo, no practice yet", 
 
 
 class Desk:
-    """Settings and caches of our own, kept from start to start as on a player's machine."""
+    """Settings and caches of its own, kept from start to start as on a player's machine."""
 
     def __init__(self, where, display):
         home = where.path("home")
@@ -29,7 +29,7 @@ class Desk:
                         PULSE_SERVER=f"unix:{home}/nobody", QT_LOGGING_RULES="qt.scenegraph.time.renderloop=true")
 
     def first_frame(self, words):
-        """Seconds until Qt says so."""
+        """Seconds until Qt reports the first frame."""
         begin = time.monotonic()
         with subprocess.Popen(words, env=self.env, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True) as process:
             said = []

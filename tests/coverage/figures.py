@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Line and branch coverage of rooms, from what gcov counted: figures.py FOLDER ROOM...
+"""Line and branch coverage of rooms, from gcov's counts: figures.py FOLDER ROOM...
 
-A branch counts as covered when it was taken. Branches that exceptions take are left out: gcov marks them, there is
-one beside nearly every call, and a test of each would test the compiler. So are lines that only an exception reaches.
+A branch counts as covered if it was taken. Branches for exceptions are left out: gcov marks them, nearly every call has
+one, and testing each of them would test the compiler. So are lines that only an exception reaches.
 """
 import collections
 import gzip
@@ -16,7 +16,7 @@ TREE = Path(__file__).resolve().parents[2]
 
 
 class Counts:
-    """How often each line and each branch of each source ran, over all programs."""
+    """How often each line and each branch of each source ran, in all programs together."""
 
     def __init__(self):
         self.lines = collections.Counter()
@@ -41,7 +41,7 @@ class Counts:
 
 
 def reports(folder):
-    """What gcov says of every object that ran, as parsed JSON."""
+    """gcov's report on every object that ran, as parsed JSON."""
     data = [path.resolve() for path in sorted(Path(folder).rglob("*.gcda"))]
     with tempfile.TemporaryDirectory() as place:
         for path in data:
@@ -59,7 +59,7 @@ def share(counts, room):
 
 
 def missed(counts, rooms):
-    """file: the lines with something that never ran."""
+    """Maps each file to the lines that contain something that never ran."""
     lines = collections.defaultdict(set)
     for key, count in counts.items():
         if count == 0 and key[0].split("/")[0] in rooms:

@@ -1,10 +1,10 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Kills a program that makes marks, again and again on one folder, and looks at what is left.
+"""Kills a program that makes marks, again and again on one folder, and checks what is left.
 
-kill.py PROGRAM TIMES SEED. After each kill: every id told as saved stands in the folder once; no id and no seq stands
-twice; every line that can be read has a right sum (zlib's CRC-32); there are no more bad lines than kills so far.
-Python's json and zlib read the lines: nothing of the project does."""
+kill.py PROGRAM TIMES SEED. After each kill: every id reported as saved is in the folder exactly once; no id and no seq
+occurs twice; every readable line has a correct checksum (zlib's CRC-32); there are no more bad lines than kills so far.
+Python's json and zlib read the lines, nothing from the project."""
 import glob
 import json
 import os
@@ -21,7 +21,7 @@ SUM = re.compile(rb'^(.*),"sum":"([0-9a-f]{8})"\}$', re.DOTALL)
 
 
 class Left:
-    """What a folder holds."""
+    """What a folder contains."""
 
     def __init__(self, folder):
         self.ids, self.seqs, self.bad, self.torn = [], [], 0, False
@@ -46,14 +46,14 @@ class Left:
 
 
 def keep_written(folder):
-    """The journal, where PIOLO_KEPT names a folder for it: a later test holds the schema against it."""
+    """Saves the journal if PIOLO_KEPT names a folder for it: a later test checks it against the schema."""
     kept = os.environ.get("PIOLO_KEPT")
     if kept:
         shutil.copytree(folder + "/journal", kept, dirs_exist_ok=True)
 
 
 def killed_once(program, folder, state, log, seed, early, pause):
-    """Kills `pause` seconds after the start when `early`, else after the first fact was told as saved."""
+    """Kills `pause` seconds after the start if `early`, otherwise after the first fact was reported as saved."""
     start = os.path.getsize(log) if os.path.exists(log) else 0
     with open(log, "ab") as out:
         with subprocess.Popen([program, folder, state, str(seed)], stdout=out) as marks:
@@ -72,7 +72,7 @@ def written_since(log, start):
 
 
 def told(log):
-    """Ids told as saved; a line of the log that was cut short told nothing."""
+    """The ids reported as saved; a truncated line of the log reported nothing."""
     with open(log, "rb") as file:
         lines = file.read().split(b"\n")[:-1]
     return [line.split()[1].decode() for line in lines if line.startswith(b"saved ")]

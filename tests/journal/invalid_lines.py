@@ -1,8 +1,8 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Prints the numbers of the lines of FILE that SCHEMA refuses: invalid_lines.py SCHEMA FILE
+"""Prints the numbers of the lines of FILE that do not match SCHEMA: invalid_lines.py SCHEMA FILE
 
-A schema may refer to others in its folder.
+A schema may refer to other schemas in its folder.
 """
 import json
 import pathlib

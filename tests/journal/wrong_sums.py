@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Prints how many lines FILE has, after the numbers of those whose sum zlib does not find: wrong_sums.py FILE"""
+"""Prints the numbers of the lines of FILE whose checksum differs from zlib's, then the number of lines: wrong_sums.py FILE"""
 import re
 import sys
 import zlib

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The list of changes that nothing can see: equivalent.txt, one a line."""
+"""The list of changes without any observable effect: equivalent.txt, one per line."""
 from pathlib import Path
 
 
@@ -19,7 +19,7 @@ class Equivalence:
         return mutant.key() in self._why
 
     def strangers(self, mutants, files):
-        """The entries for these files that no mutant answers to."""
+        """The entries for these files that match no mutant."""
         known = {mutant.key() for mutant in mutants}
         return [key for key in self._why if key[0] in files and key not in known]
 

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The small changes that can be planted in a source. They look at the text alone, not at what it means."""
+"""The small changes that can be made in a source. They depend only on the text, not on its meaning."""
 import re
 from dataclasses import dataclass
 
@@ -38,7 +38,7 @@ class Mutant:
 
 
 def enumerators(headers):
-    """Every enumerator of an enum class in these headers, with the one that takes its place."""
+    """Maps every enumerator of an enum class in these headers to the one that replaces it."""
     swaps = {}
     for text in headers:
         for name, body in re.findall(r"enum class (\w+)[^{;]*\{([^}]*)\}", text):
@@ -49,7 +49,7 @@ def enumerators(headers):
 
 
 def mutants(file, source, swaps):
-    """All mutants of one file, in the order of the text."""
+    """All mutants of one file, in order of position."""
     tokens = tokens_of(source)
     changes = set(_sign_changes(source, tokens, swaps)) | set(_statement_changes(source, tokens))
     found, counts = [], {}
@@ -147,7 +147,7 @@ def _of_statement(source, tokens, statement):
 
 
 def _declares(tokens, statement):
-    """A declaration cannot go alone: it starts with a word that another word or a template's bracket follows."""
+    """A declaration cannot be removed alone: it starts with a word followed by another word or by a template's bracket."""
     one, two = tokens[statement.first : statement.first + 2]
     if statement.kind != "plain" or one.kind != "word":
         return False
@@ -155,8 +155,8 @@ def _declares(tokens, statement):
 
 
 def _condition(source, tokens, statement):
-    """The condition negated; nothing where it declares, where the loop is over a range, and where it is one
-    comparison, which has its own opposite."""
+    """Negates the condition. Nothing if it declares something, if the loop is over a range, or if it is a single comparison,
+    which has an opposite of its own."""
     first, last = statement.head
     semicolons = [index for index in range(first, last + 1) if tokens[index].text == ";"]
     if statement.kind == "for":

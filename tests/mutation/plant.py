@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Plants small changes in the rule, the fold, the ways and proposals of scales and the pulse grid, one by one: the tests must catch each."""
+"""Makes small changes in the rule, the fold, the notes and suggestions of scales and the pulse grid, one by one: the tests must
+catch each."""
 import argparse
 import collections
 import os
@@ -44,7 +45,7 @@ def drawn(every, count, seed):
 
 
 def verdicts(workshop, chosen):
-    """(mutant, verdict), first of those that need a build of their own."""
+    """Yields (mutant, verdict), starting with those that need a build of their own."""
     numbered = dict(enumerate(chosen, 1))
     for number, mutant in numbered.items():
         if not Switchboard(workshop.source(mutant.file), {number: mutant}).sleeping:
@@ -57,7 +58,7 @@ def verdicts(workshop, chosen):
 
 
 def run(workshop, chosen, equivalence):
-    """The verdicts counted, and the mutants whose verdict is wrong."""
+    """Counts of the verdicts, and the mutants whose verdict is wrong."""
     counts, wrong = collections.Counter(), []
     began = time.monotonic()
     for done, (mutant, verdict) in enumerate(verdicts(workshop, chosen), 1):

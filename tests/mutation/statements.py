@@ -25,7 +25,7 @@ class Statement:
 
 
 def bodies(tokens):
-    """The body of every function that stands outside a function and does something."""
+    """The non-empty body of every function that is not inside another function."""
     found = []
     index = start = 0
     while index < len(tokens):
@@ -42,7 +42,7 @@ def bodies(tokens):
 
 
 def _returns_nothing(declaration):
-    """Whether it is a void function or a constructor: `Name(` or `Name::Name(`."""
+    """True for a void function or a constructor: `Name(` or `Name::Name(`."""
     texts = [token.text for token in declaration]
     name = texts.index("(") - 1
     return "void" in texts or name == 0 or texts[name - 1] == "explicit" or (
@@ -50,7 +50,7 @@ def _returns_nothing(declaration):
 
 
 def statements(tokens, opening, end):
-    """Every statement between the braces, those inside other statements and inside lambdas too."""
+    """Every statement between the braces, including those inside other statements and lambdas."""
     index = opening + 1
     while index < end:
         if tokens[index].text in ("case", "default"):
@@ -64,7 +64,7 @@ def statements(tokens, opening, end):
 
 
 def _statement(tokens, index):
-    """The statement at `index` with all that are inside it, and the index after it."""
+    """The statement at `index` with all statements inside it, and the index after it."""
     text = tokens[index].text
     if text == "{":
         end = closing(tokens, index)

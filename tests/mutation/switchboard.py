@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""One source that holds many changes asleep: the test program wakes one by its number, so one build serves all."""
+"""One source with many dormant changes: the test program activates one by its number, so a single build serves all."""
 import re
 
 from statements import bodies
@@ -19,7 +19,7 @@ inline int number() {{
 
 class Switchboard:
     def __init__(self, source, numbered):
-        """`numbered`: number to mutant, all of this source. Only changes inside functions can sleep here."""
+        """`numbered` maps numbers to mutants of this source. Only changes inside functions can be dormant here."""
         self._source = source
         self._tokens = tokens_of(source)
         self._bodies = bodies(self._tokens)
@@ -32,7 +32,7 @@ class Switchboard:
         return None
 
     def text(self):
-        """The source with a changed copy of the whole body for each mutant in front of the body itself."""
+        """The source, with a changed copy of the whole body for each mutant before the original body."""
         parts, done = [], 0
         for body in self._bodies:
             start = self._tokens[body.opening].end
@@ -52,7 +52,7 @@ class Switchboard:
         return f"if (planted::number() == {number}) {{ // {number}\n{changed}\n{leave} }} // {number}\n"
 
     def drop_broken(self, text, broken_lines):
-        """Takes out the mutants that these lines of `text` belong to; false when no mutant is to blame."""
+        """Removes the mutants to which these lines of `text` belong; false if no mutant is responsible."""
         blamed = set()
         for number in self.sleeping:
             first, last = (text.count("\n", 0, found.start()) + 1

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""C++ source as tokens with their places. Comments and preprocessor lines are left out."""
+"""C++ source as tokens with their positions, without comments and preprocessor lines."""
 import re
 from dataclasses import dataclass
 
@@ -45,5 +45,6 @@ def closing(tokens, opening):
 
 
 def is_binary(source, token):
-    """Whether blanks stand on both sides: the house's format tells a binary sign from a bracket or a star."""
+    """True if there are blanks on both sides: in formatted code that distinguishes a binary operator from a bracket or a
+    pointer."""
     return source[token.start - 1].isspace() and source[token.end].isspace()

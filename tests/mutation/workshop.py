@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""A copy of the tree in which changes are planted, built and tested."""
+"""A copy of the tree in which changes are made, built and tested."""
 import json
 import os
 import re
@@ -20,7 +20,7 @@ _ROUNDS = 8  # of removing what does not compile
 
 class Workshop:
     def __init__(self, tree, folder, steps):
-        """`steps`: the room of a changed file to (program, arguments), the quick ones first."""
+        """`steps` maps the room of a changed file to (program, arguments), the quick ones first."""
         self._folder = Path(folder).resolve()
         self._tree = self._folder / "tree"
         self._build = self._folder / "build"
@@ -37,7 +37,7 @@ class Workshop:
         return [path.read_text() for path in sorted((self._tree / "src").rglob("*.h"))]
 
     def prepare(self):
-        """Builds the unchanged copy and runs its tests: what fails already can catch nothing."""
+        """Builds the unchanged copy and runs its tests: a test that already fails can catch nothing."""
         (self._tree / "src/planted.h").write_text(HEADER)
         self._call(["cmake", "-S", self._tree, "-B", self._build, "-G", "Ninja", "-DCMAKE_BUILD_TYPE=None",
                     f"-DCMAKE_CXX_FLAGS={_FLAGS}"], "the unchanged tree cannot be configured")
@@ -45,7 +45,7 @@ class Workshop:
         self._try_unchanged()
 
     def alone(self, mutant):
-        """The verdict on a change that needs a build of its own: "does not compile", "survived" or who caught it."""
+        """The verdict on a change that needs a build of its own: "does not compile", "survived", or which test caught it."""
         path = self._tree / "src" / mutant.file
         original = path.read_text()
         path.write_text(mutant.applied(original))
@@ -60,7 +60,7 @@ class Workshop:
             path.write_text(original)
 
     def wire(self, numbered):
-        """Puts the changes inside functions to sleep in one build; says which numbers are in it and which do not
+        """Builds all changes inside functions dormant in one build; returns the numbers of those in it and of those that do not
         compile. The others need a build of their own."""
         asleep, broken = {}, set()
         for file in dict.fromkeys(mutant.file for mutant in numbered.values()):
@@ -74,7 +74,7 @@ class Workshop:
         return asleep, broken
 
     def woken(self, number, mutant):
-        """The verdict on a sleeping change."""
+        """The verdict on a dormant change."""
         for step in self._steps[_room(mutant)]:
             if not self._passes(step, number):
                 return step[0]
@@ -96,7 +96,7 @@ class Workshop:
         raise SystemExit(f"{done.stderr[-2000:]}\n{file} with its changes does not compile, and no change is to blame")
 
     def _compile_command(self, path):
-        """How the source is compiled, without its output; a header as a source of its own."""
+        """The command that compiles the source without writing its output; a header is compiled like a source."""
         commands = json.loads((self._build / "compile_commands.json").read_text())
         stem = path.with_suffix(".cpp")
         words = shlex.split(next(entry["command"] for entry in commands if Path(entry["file"]) == stem))
@@ -138,7 +138,7 @@ def _room(mutant):
 
 
 def _bring(source, copy):
-    """Copies what is new or other, so that a kept folder builds only what changed."""
+    """Copies files that are new or changed, so that a kept folder rebuilds only what changed."""
     if source.is_dir():
         copy.mkdir(exist_ok=True)
         names = {path.name for path in source.iterdir()}

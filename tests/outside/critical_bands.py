@@ -12,7 +12,7 @@ BANDS = len(EDGES) - 1
 
 
 def energies(sound, rate, begins, seconds):
-    """An array [band, window]: each band is cut out of the whole sound, then the windows out of the band."""
+    """An array [band, window]: each band is filtered out of the whole sound, then cut into windows."""
     count = round(seconds * rate)
     size = 1 << (len(sound) + 2 * rate // 10).bit_length()
     whole = numpy.fft.rfft(sound, size)

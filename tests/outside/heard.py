@@ -1,16 +1,16 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Where clicks lie in a rendering."""
+"""Finds where clicks are in a rendering."""
 import numpy
 
 
 def impulses(samples):
-    """The places of the samples that are not silence."""
+    """The positions of the samples that are not silent."""
     return numpy.flatnonzero(numpy.abs(samples) > 0.01)
 
 
 def alike(samples, expected, reach=120, length=48):
-    """The places of clicks that all look like the first one, to the sample: for each expected place (after the first
-    click's) the shift of at most `reach` samples at which the rendering looks most like the first click."""
+    """The positions, to the sample, of clicks that all look like the first one: for each expected position (after the first
+    click's), the shift of at most `reach` samples at which the rendering is most similar to the first click."""
     first = int(impulses(samples)[0])
     samples = numpy.concatenate([samples, numpy.zeros(reach + length)])
     model = samples[first:first + length]

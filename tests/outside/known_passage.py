@@ -1,6 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Passages whose notes are known, made here at random, in a practice folder of their own; and the score that Piolo writes of
-each."""
+"""Random passages with known notes, in a practice folder of their own, and the score that Piolo writes of each."""
 import json
 import random
 from dataclasses import dataclass, field
@@ -54,8 +53,8 @@ def text(value):
 
 
 def random_passage(seed, fifths):
-    """Every step of the key's scale stands in it, and nothing else in two of three; one to eight pulses to the beat, with
-    rests and with notes that are held."""
+    """In two out of three, it contains exactly the steps of the key's scale; one to eight pulses per beat, with rests and held
+    notes."""
     chance = random.Random(seed)
     meter, beat = chance.choice(METERS)
     made = Known(f"Passage {seed}", meter, beat, fifths, chance.choice(TRANSPOSITIONS), chance.randint(3, 5), Fraction(0))
@@ -83,7 +82,7 @@ def random_passage(seed, fifths):
 
 
 def hold_some(made, chance):
-    """Here and there a note is held over one that follows it at once and is as long: across beats and bar lines too."""
+    """Now and then ties a note to an equally long one that follows it immediately: also across beats and bar lines."""
     place = 8
     while place < len(made.notes):
         at, length, *pitch = made.notes[place - 1]
@@ -109,7 +108,7 @@ def passage_file(passages, target):
 
 
 def scores(piolo, passages, folder, target):
-    """The files that Piolo writes, in the order of the passages; the target is in beats a minute."""
+    """The files that Piolo writes, in the order of the passages; the target is in beats per minute."""
     (folder / "band.piolo.json").write_text(passage_file(passages, target), encoding="utf-8")
     run(piolo, "import", folder / "band.piolo.json", "--folder", folder / "band")
     written = []

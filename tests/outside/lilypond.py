@@ -1,6 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""A score as LilyPond plays it: Debian 12's musicxml2ly 2.24.1 reads it, LilyPond makes a MIDI file, midicsv lists its notes. Tied
-notes are one there. LilyPond has 384 ticks to the quarter and rounds."""
+"""A score as LilyPond plays it: Debian 12's musicxml2ly 2.24.1 reads it, LilyPond makes a MIDI file, midicsv lists its notes. Tied notes are one note there. LilyPond has 384 ticks per quarter and rounds."""
 import csv
 from fractions import Fraction
 
@@ -8,7 +7,7 @@ from program import run, stop
 
 
 def played(score, folder):
-    """[(quarters from the beginning, MIDI number)] of each note, in order, and the ticks to the quarter."""
+    """[(quarters from the beginning, MIDI number)] of each note, in order, and the ticks per quarter."""
     run("musicxml2ly", "--midi", "--absolute", "--loglevel=ERROR", "-o", folder / f"{score.stem}.ly", score)
     run("lilypond", "--loglevel=ERROR", "-dno-print-pages", "-o", folder / score.stem, folder / f"{score.stem}.ly")
     midi = next(iter(folder.glob(f"{score.stem}.mid*")), None)
@@ -21,7 +20,7 @@ def played(score, folder):
 
 
 def worst(ours, theirs, division):
-    """How many ticks the places differ at most, or nothing when the notes are not the same."""
+    """The largest difference in ticks, or None if the notes differ."""
     if [note for _, note in ours] != [note for _, note in theirs]:
         ours, theirs = sorted(ours, key=lambda n: (round(n[0] * division), n[1])), sorted(
             theirs, key=lambda n: (round(n[0] * division), n[1]))

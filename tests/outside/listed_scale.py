@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""A scale as `piolo scale` lists it: its notes one after the other, each its part of a beat; and the files made of it."""
+"""A scale as `piolo scale` lists it, as notes one after the other with their lengths in beats, and the files made from it."""
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -35,7 +35,7 @@ class ListedScale:
         return path
 
     def onsets(self):
-        """In quarters: the beat of a scale is a quarter."""
+        """In quarters, because the beat of a scale is a quarter."""
         return [Fraction(place, self.notes_per_beat) for place in range(len(self.sounding))]
 
     def quarters(self):

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""How far a click stands out of a line in the critical band where it stands out most."""
+"""How far a click stands out from a line in the critical band where it stands out most."""
 import numpy
 
 from critical_bands import EDGES, energies
@@ -16,8 +16,9 @@ class Line:
         self.energy = energies(samples, rate, self.begins, WINDOW)
 
     def stands_out(self, click):
-        """(band, dB in the middle of all windows, dB that nine windows in ten reach): the click's energy over the line's. The
-        first two of the band where the middle is highest, the third in whatever band stands out at the moment."""
+        """(band, median dB over all windows, dB that nine windows in ten reach): the energy of the click relative to the line.
+        The
+        first two are for the band with the highest median, the third for whichever band stands out most at each moment."""
         own = energies(click, self.rate, [0], WINDOW)[:, 0]
         ratio = 10 * numpy.log10(numpy.maximum(own[:, None], 1e-15) / numpy.maximum(self.energy, 1e-15))
         counts = (own >= LEAST_SHARE * own.sum()) & (numpy.array(EDGES[1:]) <= HIGHEST)

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Standard MIDI Files of plain notes, for other programs to play. Layout: format 0, one track, FF 51 03 the tempo."""
+"""Standard MIDI Files with plain notes, for other programs to play. Layout: format 0, one track, FF 51 03 for the tempo."""
 import struct
 
 

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Programs from outside, run as any user would; one that is missing is a failure, with one clear line."""
+"""Other programs, run as any user would run them; a missing one is a failure with one clear line."""
 import shutil
 import subprocess
 import sys
@@ -21,13 +21,13 @@ def run(*words, given=b""):
 
 
 def held(holds, line):
-    """One promise, told whether it holds or not. Returns `holds`."""
+    """Reports whether a promise holds, and returns `holds`."""
     print(f"{'ok    ' if holds else 'BROKEN'} {line}")
     return holds
 
 
 def finish(results):
-    """Ends the test: 0 if every promise held and there was at least one."""
+    """Ends the test: 0 if there was at least one promise and every promise held."""
     results = list(results)
     if not results or not all(results):
         stop(f"{results.count(False)} of {len(results)} promises broken")

@@ -31,7 +31,7 @@ def element(pitched, shape, chord, tuplet, ties):
 
 
 def beat(chance, held):
-    """The notes of one beat, and the pitch that is tied into the next one."""
+    """The notes of one beat, and the pitch that is tied to the next one."""
     shapes = chance.choice(BEATS)
     text = ""
     for i, shape in enumerate(shapes):

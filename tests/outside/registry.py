@@ -1,6 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Independent readers from the npm registry: the exact versions and checksums in npm/package-lock.json, fetched by npm into the
-build folder once. Where the registry cannot be reached the tests that need them are skipped, aloud: each ends with SKIPPED.
+"""Independent readers from the npm registry: the exact versions and checksums in npm/package-lock.json, fetched once by npm into the build folder. If the registry cannot be reached, the tests that need them are skipped and say so: each exits with SKIPPED.
 
     registry.py FOLDER
 """
@@ -33,7 +32,7 @@ def is_there(folder):
 
 
 def needed(folder):
-    """The folder of the packages; without them the test is skipped."""
+    """The folder with the packages; without them, the test is skipped."""
     folder = pathlib.Path(folder)
     if not is_there(folder):
         skip("the packages of the npm registry are not there; outside_registry says why")
@@ -41,7 +40,7 @@ def needed(folder):
 
 
 def node(script, folder, given):
-    """The output of a script beside this one, which finds the packages in `folder`."""
+    """The output of a script next to this one, which finds the packages in `folder`."""
     if shutil.which("node") is None:
         skip("node is not installed: Debian's package nodejs has it")
     return run("env", f"NODE_PATH={folder}", "node", pathlib.Path(__file__).resolve().parent / script, given=given)

@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """A line on each saxophone, as FluidSynth plays it: the scale of C major as written, from low C two octaves up and down in
-sixteenths at 96 to the quarter, forte (velocity 100, common practice), from the soundfont TimGM6mb. Programs 64 to 67 counted
+sixteenths at quarter = 96, forte (velocity 100, common practice), from the soundfont TimGM6mb. Programs 64 to 67 counted
 from 0 are soprano, alto, tenor and baritone (General MIDI, koo.corpus.cam.ac.uk/info/midicontrollers.html); they sound 2, 9,
 14 and 21 semitones lower than written (music21, music21/instrument.py). A sampled instrument, not a player in a room."""
 import numpy
@@ -19,7 +19,7 @@ LEVEL = 0.1
 
 
 def line(saxophone, rate, folder, rounds=4):
-    """Samples, without what lies below 60 Hz (that soundfont's recordings stand off zero), at an RMS of LEVEL."""
+    """Samples, without content below 60 Hz (the recordings in that soundfont have an offset), at an RMS of LEVEL."""
     program, transposed = SAXOPHONES[saxophone]
     steps = (MAJOR + MAJOR[-2:0:-1]) * rounds
     notes = [(TICKS * index, LOW_C + transposed + step) for index, step in enumerate(steps)]

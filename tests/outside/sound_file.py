@@ -1,12 +1,12 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Reads WAV files of any of these programs: 16-bit or float32, one channel or several mixed to one."""
+"""Reads WAV files from any of these programs: 16-bit or float32, with several channels mixed to one."""
 import struct
 
 import numpy
 
 
 def chunks(data):
-    """(name, where its bytes begin, its bytes) of each chunk of a RIFF file."""
+    """(name, where its bytes begin, its bytes) for each chunk of a RIFF file."""
     at = 12
     while at + 8 <= len(data):
         name, size = struct.unpack_from("<4sI", data, at)

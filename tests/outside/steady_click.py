@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""One steady click, n to the beat for a minute, as other programs are told to play it, and its exact places."""
+"""One steady click, n per beat for a minute, as input for other programs, and its exact positions."""
 from fractions import Fraction
 
 from midi_notes import midi_file
@@ -20,11 +20,11 @@ class SteadyClick:
         return pulse * Fraction(60) / (Fraction(self.tempo) * self.parts)
 
     def place_of(self, pulse):
-        """In samples, a fraction."""
+        """In samples, as a fraction."""
         return self.seconds_of(pulse) * self.rate
 
     def piolo(self, piolo, voice, out):
-        """The words that have it written as a WAV file: bars of one beat each."""
+        """The arguments for writing it as a WAV file: bars of one beat each."""
         beats = self.count // self.parts
         return [piolo, "click", "--tempo", self.tempo, "--meter", "1/4", "--subdivision", self.parts, "--bars", beats,
                 "--rate", self.rate, "--voice", voice, "--out", out]
@@ -36,7 +36,8 @@ class SteadyClick:
                 f"</CsInstruments>\n<CsScore>\n{events}\ne {self.seconds}\n</CsScore>\n</CsoundSynthesizer>\n")
 
     def midi(self):
-        """A Standard MIDI File whose ticks fall on the exact places: quarters of 6 s, of which one pulse is 10 ticks or, for
+        """A Standard MIDI File whose ticks are exactly at those positions: quarters of 6 s, of which one pulse is 10 ticks or,
+        for
         half a beat per minute, 20."""
         pulses_in_a_minute = Fraction(self.tempo) * self.parts
         ticks = 10 * pulses_in_a_minute.denominator

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The strokes of a voice, one by one, as `piolo click` writes them at full level, and what can be measured of each."""
+"""The strokes of a voice, one by one, as `piolo click` writes them at full level, and measurements of each."""
 import numpy
 
 import sound_file
@@ -26,12 +26,12 @@ def strokes(piolo, voice, path):
 
 
 def decibels(ratio):
-    """Of amplitudes; full scale is 1, so that a level is dB re full scale, which says nothing of loudness in a room."""
+    """Of amplitudes; full scale is 1, so levels are dB re full scale, which says nothing about loudness in a room."""
     return 20 * numpy.log10(max(ratio, 1e-9))
 
 
 def envelope(sound):
-    """The size of the analytic signal, which has no ripple at the tone's own pitch."""
+    """The magnitude of the analytic signal, which has no ripple at the pitch of the tone."""
     padded = numpy.concatenate([numpy.zeros(RATE // 100), sound, numpy.zeros(RATE // 100)])
     spectrum = numpy.fft.fft(padded)
     half = len(padded) // 2
@@ -41,7 +41,7 @@ def envelope(sound):
 
 
 def attack_ms(sound):
-    """From the first tenth to nine tenths of the envelope's peak."""
+    """From a tenth to nine tenths of the envelope's peak."""
     size = envelope(sound)
     peak = size.max()
     return 1000 * (numpy.argmax(size >= 0.9 * peak) - numpy.argmax(size >= 0.1 * peak)) / RATE
@@ -60,7 +60,7 @@ def crest(sound):
 
 
 def spectrum(sound):
-    """(Hz, size) of a padded transform."""
+    """(Hz, magnitude) of a padded transform."""
     count = RATE // 4
     return numpy.fft.rfftfreq(count, 1 / RATE), numpy.abs(numpy.fft.rfft(sound, count))
 
@@ -71,7 +71,7 @@ def centroid(sound):
 
 
 def partials(sound, most=3, apart=150):
-    """The strongest peaks of the spectrum, strongest first, at least `apart` Hz from one another and within 20 dB."""
+    """The strongest peaks of the spectrum, strongest first, at least `apart` Hz from each other and within 20 dB."""
     hertz, size = spectrum(sound)
     found = []
     for place in numpy.argsort(size)[::-1]:
@@ -83,17 +83,17 @@ def partials(sound, most=3, apart=150):
 
 
 def steady_part(sound):
-    """The mean over the click, as a part of its peak: what would move a loudspeaker's cone to one side."""
+    """The mean over the click as a fraction of its peak: a direct current that would offset a loudspeaker's cone."""
     return abs(sound.mean()) / numpy.abs(sound).max()
 
 
 def ends(sound):
-    """The last sample, as a part of the peak."""
+    """The last sample as a fraction of the peak."""
     return abs(sound[-1]) / numpy.abs(sound).max()
 
 
 def second_blow(sound):
-    """How far the envelope, over 2 ms, rises again after its peak, as a part of it: an echo, a flutter."""
+    """How far the envelope, over 2 ms, rises again after its peak, as a fraction of it: an echo or a flutter."""
     count = RATE // 500
     smooth = numpy.convolve(envelope(sound), numpy.ones(count) / count, "valid")
     smooth = smooth[numpy.argmax(smooth):] / smooth.max()

@@ -1,9 +1,8 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""aubio finds every click of every voice that is for the ear, at every subdivision, up to 300 BPM: all, none twice, none else.
+"""aubio finds every click of every audible voice, at every subdivision, up to 300 BPM: all of them, none twice, and nothing else.
 
-One setting for everything: method `energy`, windows of 256 samples every 64 at 48 kHz, and onsets less than 10 ms apart
-taken for one (`-M 0.010`; eight to the beat at 300 BPM are 25 ms apart, so that hides none). aubio's own delay varies
-with the sound's first milliseconds: a click counts as found within 5 ms. Its defaults will not do (a minimum of 50 ms
+One setting for everything: method `energy`, windows of 256 samples every 64 at 48 kHz, and onsets less than 10 ms apart count as one (`-M 0.010`; eight per beat at 300 BPM are 25 ms apart, so none is hidden). aubio's own delay varies
+with the sound's first milliseconds: a click counts as found within 5 ms. Its defaults do not work here (a minimum of 50 ms
 in the library, src/onset/onset.c). Debian 12's package aubio-tools 0.4.9.
 
     test_aubio.py PIOLO [TEMPO...]
@@ -40,7 +39,7 @@ def clicked(piolo, voice, tempo, parts, out):
 
 
 def exact_seconds(tempo, parts):
-    """A count-in of beats alone, then every part of every beat."""
+    """A count-in of beats only, then every part of every beat."""
     beat = Fraction(60, tempo)
     pulses = (bars_at(tempo) * BEATS) * parts
     return numpy.array([float(beat * k) for k in range(BEATS)] +
@@ -48,7 +47,7 @@ def exact_seconds(tempo, parts):
 
 
 def lateness(found, exact):
-    """Of each click the time at which it was found, less its own; None when they are not one to one and near."""
+    """For each click, the time at which it was found minus its own; None if they do not match one to one or are too far apart."""
     if len(found) != len(exact):
         return None
     late = found - exact

@@ -1,11 +1,11 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The MIDI file of a track is the track's WAV file: read by midicsv, played by FluidSynth and by TiMidity.
+"""The MIDI file of a track matches its WAV file, as read by midicsv and as played by FluidSynth and by TiMidity.
 
-Read: ticks and tempi become exact times (Standard MIDI File: FF 51 03 is microseconds a quarter, stored copy at
-docs.rs/midi_file). Whole microseconds are up to half a microsecond off a quarter; nothing else may be.
-Played: each player has a fixed delay for each sound, taken off. What is left is the player's own coarseness, measured for
+Read: ticks and tempi become exact times (Standard MIDI File: FF 51 03 is microseconds per quarter, stored copy at
+docs.rs/midi_file). Rounding to whole microseconds may be off by half a microsecond per quarter; no other deviation is allowed.
+Played: each player has a fixed delay for each sound, which is subtracted. The rest is the player's own precision, measured for
 these versions with an exact file: FluidSynth 2.3.1 starts notes in blocks of 64 samples (worst seen 102), TiMidity 2.14 is
-one sample off and drifts by up to 7.8 samples a minute where a tempo is a whole number of microseconds.
+one sample off and drifts by up to 7.8 samples per minute if a tempo is a whole number of microseconds.
 Debian 12's packages midicsv, fluidsynth, timidity, timgm6mb-soundfont.
 
     test_midi.py PIOLO
@@ -54,7 +54,7 @@ def seconds_at(tick, tempi, division):
 
 
 def read_holds(notes, places):
-    """Every note on the sample of the WAV file, but for the microseconds."""
+    """Every note is at the sample of the WAV file, except for the rounding to microseconds."""
     worst = 0.0
     fits = len(notes) == len(places)
     for (seconds, _, quarters), place in zip(notes, places):
@@ -77,7 +77,7 @@ def rises(samples, places):
 
 
 def played_errors(samples, notes, places):
-    """Samples from the WAV file's click to the played one, less each key's own delay."""
+    """Samples from the click in the WAV file to the played one, minus the delay of each key."""
     errors = rises(samples, places).astype(float) - places
     keys = numpy.array([key for _, key, _ in notes])
     for key in set(keys):

@@ -1,11 +1,9 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Models of random passages beside aubio and midicsv: the notes of a passage file, written here as text, are found in what
-`piolo model` writes, each at its place and its pitch.
+"""Playbacks of random passages, checked with aubio and midicsv: the notes of a passage file, written here as text, are found in what `piolo model` writes, each at its time and pitch.
 
 In the WAV file aubio hears onsets (method `hfc`, threshold 0.5, windows of 512 every 128 at 48 kHz, 40 ms apart at least)
 and pitches (`yinfast`, windows of 2048, the median inside each note). aubio's own delay varies with how a note swells: an
-onset counts as found up to 12 ms late, a pitch within 10 cents of 440·2^((n-69)/12). Its default methods will not do: they
-hear the swelling itself as onsets of its own, and some octaves. In the MIDI file midicsv reads
+onset counts as found up to 12 ms late, a pitch within 10 cents of 440·2^((n-69)/12). Its default methods do not work here: they take the swelling itself for onsets, and get some octaves wrong. In the MIDI file midicsv reads
 ticks, which are exact. Debian 12's packages aubio-tools 0.4.9 and midicsv.
 
     test_model.py PIOLO [SEED]
@@ -32,7 +30,8 @@ FIGURES = {Fraction(1, 4): (["1/4"], ["1/8", "1/8"], ["1/12", "1/12", "1/12"], [
 
 
 def notes_of(meter, chance):
-    """(onset, length, MIDI number) of tongued notes; neighbours differ, so that each can be told from the one before."""
+    """(onset, length, MIDI number) of tongued notes; neighbours differ, so that each can be distinguished from the previous
+    one."""
     beats, unit = map(int, meter.split("/"))
     end, at, key, notes = Fraction(beats * BARS, unit), Fraction(0), 0, []
     while at < end:
@@ -49,7 +48,7 @@ def fraction(value):
 
 
 def spelled(key):
-    """Any spelling will do: what sounds is the number."""
+    """Any spelling is fine: only the number matters for the sound."""
     return ("C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B")[key % 12] + str(key // 12 - 1)
 
 

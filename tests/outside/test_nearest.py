@@ -1,14 +1,12 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The same click by Piolo, Csound and TiMidity, onset by onset against the exact places.
 
-The measure is the definition: pulse k of n to the beat lies at k * 60 * rate / (tempo * n) samples, a fraction. No program
-can place a sample nearer than half a sample at the worst. A synthesizer's sound begins a fixed time after its note: that
-delay is taken off, in whole samples as suits the program best ("as placed"), then once more in fractions of a sample as
-suits its mean and its worst best ("delay chosen freely").
+The reference is the definition: pulse k, with n per beat, is at k * 60 * rate / (tempo * n) samples, a fraction. No program
+can place a sample nearer than half a sample at the worst. A synthesizer's sound begins a fixed time after its note: that delay is subtracted, first in the whole samples that favour the program most ("as placed"), then in the fraction of a sample that favours its mean and its worst most ("delay chosen freely").
 
 Sources: Csound 6.18 (manual, `--sample-accurate`), TiMidity 2.14 (timidity(1)), Debian 12's packages csound and timidity.
 
-    test_nearest.py PIOLO [COUNT SEED]    COUNT random clicks in place of the fixed ones
+    test_nearest.py PIOLO [COUNT SEED]    COUNT random clicks instead of the fixed ones
 """
 import math
 import pathlib
@@ -95,7 +93,7 @@ def promises(ours, other):
 
 
 def drawn(count, seed):
-    """Clicks whose places lie all over between samples: where they do not, another program can be as near."""
+    """Clicks whose positions are spread evenly between samples; otherwise another program could be equally close."""
     draw = random.Random(seed)
     clicks = []
     while len(clicks) < count:

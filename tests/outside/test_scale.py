@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The MIDI file of a scale, beside our own clicks and as FluidSynth plays it.
+"""The MIDI file of a scale, compared with our own clicks and as played by FluidSynth.
 
 Ticks: every note on its exact part of its beat, at the pitch that `piolo scale` lists, and on the click of `piolo click` at the same
-tempo and subdivision, but for the microseconds of a quarter (test_midi.py says how far they may lead off).
+tempo and subdivision, except for the rounding of quarters to microseconds (test_midi.py says how large it may be).
 Played: FluidSynth 2.3.1 with the soundfont TimGM6mb; aubio hears the pitch (`yinfast`, windows of 2048 every 128 at 48 kHz). In the
 middle of each note it is the one listed, within 6 cents (4.0 was the worst measured). It arrives at most 65 ms after the place
 where the note begins (24 to 58 were measured, the most for low notes): aubio's window and the soundfont's own attack, which
@@ -44,7 +44,7 @@ def hertz(number):
 
 
 def ticks_hold(piolo, scale, folder):
-    """The notes of the file against the list, and against the clicks."""
+    """The notes of the file compared with the list and with the clicks."""
     midi = scale.write(piolo, folder / "scale.mid", "--tempo", TEMPO)
     notes = notes_and_quarters(midi)
     listed = [(quarters, key) for _, key, quarters in notes]

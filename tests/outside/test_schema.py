@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The published schemas, held against all that was written, by python3-jsonschema (JSON Schema draft 2020-12).
+"""Checks everything that was written against the published schemas, with python3-jsonschema (JSON Schema draft 2020-12).
 
 The sample folder must be valid, line by line. Of the journals that the other tests wrote (many hold damaged lines on purpose),
-every line against which `piolo check` has nothing to say must be valid: what the program reads is what the schema describes.
+every line that passes `piolo check` must be valid: what the program reads is what the schema describes.
 
     test_schema.py PIOLO SOURCE_FOLDER FOLDER_OF_KEPT_FILES
 """
@@ -22,7 +22,7 @@ FAULT = re.compile(r"^E\d+: (.*):(\d+): ")
 
 
 def validator(path):
-    """References to the other schema are looked up beside it."""
+    """References to the other schema are resolved next to it."""
     schema = json.loads(path.read_text(encoding="utf-8"))
     jsonschema.Draft202012Validator.check_schema(schema)
     resolver = jsonschema.RefResolver(base_uri=path.resolve().as_uri(), referrer=schema)
@@ -34,7 +34,7 @@ def lines_of(path):
 
 
 def invalid(schema, line):
-    """Why the schema refuses the line, or None."""
+    """Why the line does not match the schema, or None."""
     try:
         error = next(schema.iter_errors(json.loads(line)), None)
     except ValueError as unreadable:
@@ -43,7 +43,7 @@ def invalid(schema, line):
 
 
 def at_fault(piolo, paths):
-    """{path: the lines of which `piolo check` says something is wrong}, without the files that it cannot read."""
+    """{path: the lines in which `piolo check` finds something wrong}, without the files that it cannot read."""
     said = subprocess.run([piolo, "check", *paths], capture_output=True, timeout=250, check=False)
     if said.returncode not in (0, 1):
         stop(f"piolo check ended with {said.returncode}")
@@ -62,7 +62,7 @@ def sample_holds(schema, folder):
 
 
 class Judged:
-    """Every different line once."""
+    """Every distinct line once."""
 
     def __init__(self, schema):
         self.schema = schema
@@ -104,7 +104,7 @@ def passage_files_hold(schema, samples):
 
 
 def written_passage_files_hold(piolo, schema, kept):
-    """Of those that tests wrote, every one against which `piolo check` has nothing to say."""
+    """Of the passage files that tests wrote, every one that passes `piolo check` is valid."""
     paths = sorted(kept.glob("*.piolo.json"))
     said = subprocess.run([piolo, "check", *paths], capture_output=True, text=True, errors="replace", timeout=250, check=False)
     told = said.stdout + said.stderr

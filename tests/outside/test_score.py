@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""What is read from a score is what an independent reader plays, note by note in pitch and place.
+"""The notes read from a score are those that an independent reader plays, note by note in pitch and time.
 
 Debian 12's musicxml2ly 2.24.1 reads the score, LilyPond plays it into a MIDI file, midicsv lists its notes; tied notes are
-one there. `piolo bars` prints the same notes. LilyPond has 384 ticks to the quarter and rounds: a place may be one tick off.
+one there. `piolo bars` prints the same notes. LilyPond has 384 ticks per quarter and rounds: a note may be one tick off.
 
     test_score.py PIOLO SAMPLE.musicxml [SCORES SEED]
 """
@@ -17,7 +17,7 @@ from program import finish, held, run
 
 
 def read(piolo, score):
-    """The same from `piolo bars`, of all bars."""
+    """The same from `piolo bars`, for all bars."""
     listed = run(piolo, "bars", score).decode().splitlines()
     names = next(line for line in listed if line.startswith("part 1: ")).split(" bars, ")[1].split(",")[0].split(" to ")
     lines = run(piolo, "bars", score, "--from", names[0], "--to", names[1]).decode().splitlines()

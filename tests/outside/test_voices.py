@@ -1,9 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The voices as a player hears them: measured one stroke at a time, and against a saxophone's line.
 
-Levels are in dB re full scale: they say how voices stand to one another, nothing of the loudness in a room. The line is at an
-RMS of a tenth of full scale, the clicks at full level, so the last table too is for comparing. What a level must differ by to
-be told apart (about 1 dB) and an interval (3 semitones, far more than needed) are common practice.
+Levels are in dB re full scale: they compare voices with each other and say nothing about loudness in a room. The line is at an RMS of a tenth of full scale, the clicks at full level, so the last table is for comparison, too. The audible difference of levels (about 1 dB) and an interval (3 semitones, far more than needed) are common practice.
 
     test_voices.py PIOLO
 """
@@ -35,7 +33,7 @@ def table(voices):
 
 
 def clean(voice, strokes):
-    """No stroke has a fault that can be heard as one."""
+    """No stroke has an audible fault."""
     sounds = list(strokes.values())
     worst = {name: max(measure(sound) for sound in sounds) for name, measure in FAULTS.items()}
     for name, most in MOST.items():
@@ -58,7 +56,7 @@ def told_apart(voice, strokes):
 
 
 def heard_through(voices, folder):
-    """{(voice, stroke): dB that nine moments in ten reach, the mean over the saxophones}."""
+    """{(voice, stroke): the dB that nine moments in ten reach, averaged over the saxophones}."""
     lines = {name: Line(saxophone.line(name, stroke.RATE, folder), stroke.RATE) for name in saxophone.SAXOPHONES}
     reached = {}
     print("\ndB over the line in the band where the click stands out most: in the middle of all moments / what nine in ten reach")

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Piolo's WAV files as SoX and libsndfile see them, and the header byte by byte.
+"""Piolo's WAV files as read by SoX and libsndfile, and the header byte by byte.
 
 The header's table was read from a file that SoX 14.4.2 wrote for float32 mono; the same SoX writes one again here, and
 both must be the same 58 bytes. Tag 3 is IEEE float, and a format that is not PCM needs a fact chunk (wavecomp.htm, stored

@@ -1,7 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Scores written by `piolo export` and `piolo scale`, played by LilyPond (lilypond.py): every note at its pitch and its place, known
-before Piolo saw it or listed by it. A place may be one tick off. The tempo is a whole number of quarters: musicxml2ly 2.24.1 writes
-any other so that LilyPond cannot read it.
+"""Scores written by `piolo export` and `piolo scale`, played by LilyPond (lilypond.py): every note at its pitch and time, either known before Piolo saw it or listed by Piolo. A note may be one tick off. The tempo is a whole number of quarters: LilyPond cannot read any other as written by musicxml2ly 2.24.1.
 
     test_written.py PIOLO [PASSAGES SEED]
 """

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""play_counted while it runs: what it says of its device, as it says it."""
+"""A running play_counted, and what it reports of its device."""
 import subprocess
 import threading
 
@@ -8,7 +8,7 @@ from waiting import wait
 
 
 class CountedPlayer:
-    """Use as a context: it plays until the end."""
+    """Use as a context manager: it plays until the end."""
 
     def __init__(self, program, sound):
         self.program, self.sound = program, sound
@@ -34,11 +34,11 @@ class CountedPlayer:
         return bool(self.states) and self.states[-1][0] == kind
 
     def heard(self):
-        """(place, number) of every sample that was heard."""
+        """(position, number) of every sample that was heard."""
         return [(place, round(value * WRAP) - 1) for place, value in enumerate(self.sound.samples()) if value != 0]
 
     def plays(self, seconds=1):
-        """Waits until it plays, and for as much more sound."""
+        """Waits until it plays, and then for more sound."""
         wait("a device that plays", lambda: self.is_now("playing"))
         before = len(self.sound.samples())
         wait("sound", lambda: len(self.sound.samples()) > before + seconds * 44_100)

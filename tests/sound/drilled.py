@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""What a drill must sound like: every pulse of clean and missed runs on its exact place, from one origin."""
+"""What a drill must sound like: every pulse of clean and missed runs at its exact position, from one origin."""
 from recording import Origin, period
 
 DOWNBEAT, BEAT, SUBDIVISION = 1.0, 0.75, 0.5
@@ -12,18 +12,18 @@ def level(beat, part, beats):
 
 
 class Music:
-    """The passage's shape. Bars of `beats`, each in `parts`; it may end on the next downbeat."""
+    """The shape of the passage: bars of `beats`, each with `parts` pulses; it may end on the next downbeat."""
 
     def __init__(self, beats, bars, parts, breath, gap_seconds=4, landing=True):
         self.beats, self.bars, self.parts, self.breath, self.gap_seconds = beats, bars, parts, breath, gap_seconds
         self.landing = landing
 
     def length(self):
-        """Of a run, in parts."""
+        """Of a run, in pulses."""
         return (self.bars * self.beats + self.landing) * self.parts
 
     def count_in(self):
-        """(parts from its first beat, level) of each pulse."""
+        """(pulses from its first beat, level) of each pulse."""
         return [(beat * self.parts, level(beat, 0, self.beats)) for beat in range(self.beats)]
 
     def run(self):
@@ -35,7 +35,7 @@ class Music:
 
 
 class Listener:
-    """Follows a recording's onsets through the runs of the journal, and gathers what is wrong."""
+    """Follows the onsets of a recording through the runs of the journal and collects what is wrong."""
 
     def __init__(self, onsets, music, rate):
         self.onsets, self.music, self.rate = onsets, music, rate
@@ -61,12 +61,12 @@ class Listener:
                 return
 
     def _is_next(self, at):
-        """True when the next onset is where the offset `at` from the origin would put it, within a sample."""
+        """True if the next onset is where the offset `at` from the origin puts it, within a sample."""
         return self.next < len(self.onsets) and self.origin.low is not None and \
             abs(self.onsets[self.next][0] - (self.origin.low + at)) <= 2
 
     def follow(self, runs):
-        """`runs`: (tempo, mark) as the journal has them. Then the tempo after the last, whose count-in may have begun."""
+        """`runs`: (tempo, mark) as in the journal, then the tempo after the last one, whose count-in may have begun."""
         at = 0
         for number, (tempo, mark) in enumerate(runs, 1):
             step = period(str(tempo), self.rate, self.music.parts)
@@ -85,7 +85,7 @@ class Listener:
         self._tail(at, runs[-1])
 
     def _miss(self, at, step, what):
-        """Pulses up to the miss; returns the place of the next pulse, which begins what follows."""
+        """The pulses up to the miss; returns the position of the next pulse, with which the following section begins."""
         heard = 0
         for heard, pulse in enumerate(self.music.run()):
             if not self._is_next(at + pulse[0] * step):
@@ -105,7 +105,7 @@ class Listener:
         return (max(bars, 1) - 1) * bar
 
     def _tail(self, at, last):
-        """What was still heard after the last run of the journal: the beginning of the next, nothing else."""
+        """What was heard after the last run in the journal: the beginning of the next run, nothing else."""
         if self.faults or self.next == len(self.onsets):
             return
         tempo, mark = last

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The window under a virtual display, with real key presses and a folder and settings of its own."""
+"""The window on a virtual display, with real key presses and a folder and settings of its own."""
 import os
 import shutil
 import signal
@@ -17,7 +17,7 @@ class Display:
     """A virtual screen."""
 
     def __init__(self, size="1280x800", *options):
-        """`options`: more of the display server's own."""
+        """`options`: further options for the display server."""
         self.size, self.options = size, options
 
     def __enter__(self):
@@ -39,18 +39,19 @@ class Display:
 
 
 def window_env(sound, display, home):
-    """The environment of a window whose settings, caches and folders are below `home`."""
+    """The environment for a window whose settings, caches and folders are below `home`."""
     return dict(sound.env, DISPLAY=display.name, QT_QPA_PLATFORM="xcb", QT_QUICK_BACKEND="software", HOME=home,
                 XDG_CONFIG_HOME=f"{home}/config", XDG_STATE_HOME=f"{home}/state", XDG_DATA_HOME=f"{home}/data",
                 XDG_CACHE_HOME=f"{home}/cache", LC_ALL="C.UTF-8")
 
 
 class Window:
-    """piolo on a folder and settings of its own, in front of a passage or of an empty folder."""
+    """piolo with a folder and settings of its own, showing a passage or an empty folder."""
 
     def __init__(self, command, sound, display, pauses=True, empty=False, prepare=None):
-        """`command`: the program, with whatever runs it in front. `pauses`: the drill does, after runs without a key.
-        `prepare`: called with the home and the practice folder before the program begins."""
+        """`command`: the program, with any program that runs it before. `pauses`: whether the drill pauses after runs without a
+        key.
+        `prepare`: called with the home and practice folders before the program starts."""
         self.home = tempfile.mkdtemp(prefix="player-")
         self.folder = os.path.join(self.home, "folder")
         if not empty:
@@ -82,7 +83,7 @@ class Window:
         self._xdotool("mousemove", "4000", "4000")
 
     def play(self):
-        """Appears, with a device that plays."""
+        """Waits until the window appears and a device plays."""
         self.appear()
         wait("a device that plays", lambda: len(self.sound.samples()) > RATE)
 
@@ -96,7 +97,7 @@ class Window:
         return onsets(self.sound.samples())
 
     def is_silent(self):
-        """For longer than from one beat to the next, and than what was rendered ahead."""
+        """Checks for silence longer than a beat and longer than what is rendered ahead."""
         before = len(self.heard())
         time.sleep(1)
         return len(self.heard()) == before
@@ -105,7 +106,7 @@ class Window:
         return practice.runs(self.folder)
 
     def hold(self):
-        """Holds the window's thread for two seconds, and is sure of it."""
+        """Stops the window thread for two seconds, and makes sure that it did."""
         self.process.send_signal(signal.SIGUSR1)
         first = self.children()[0]
         wait("the held thread", lambda: self._state(first, first) == "t", 5)
@@ -138,7 +139,8 @@ class Window:
 
 
 def faults_of_walk(window, walk, faults_of):
-    """Plays walk(window), closes the window, and gives what faults_of(window) or the walk itself found wrong, printed."""
+    """Runs walk(window), closes the window, and returns what faults_of(window) or the walk itself found wrong, after printing
+    it."""
     try:
         walk(window)
         faults = faults_of(window)

@@ -15,7 +15,7 @@ START, DROP = 125, 5  # at 48 kHz a beat is 23040 samples, then 24000; a septupl
 
 
 def write_folder(folder):
-    """The passage, as another device wrote it."""
+    """Writes the passage as another device would."""
     os.makedirs(os.path.join(folder, "journal"))
     fact = {
         "v": 1, "id": "0000000000000000000000000000d001", "device": TEACHER, "seq": 1, "order": 1_772_000_000_000,
@@ -30,7 +30,7 @@ def write_folder(folder):
 
 
 def never_pause(folder):
-    """A drill in this folder asks nobody whether runs without a key were clean."""
+    """A drill in this folder never pauses to ask whether runs without a key were clean."""
     fact = {"v": 1, "id": "0000000000000000000000000000d002", "device": TEACHER, "seq": 2, "order": 1_772_000_000_001,
             "at": "2026-02-25T06:13:21.000+00:00", "kind": "settings", "gapMs": 4000, "playOn": False,
             "pauseAfterRuns": 0, "secureDays": 3, "dayOpening": "start"}
@@ -39,14 +39,14 @@ def never_pause(folder):
 
 
 def write_settings(config):
-    """The voice for measurement, at full level."""
+    """Sets the voice for measurement, at full level."""
     os.makedirs(os.path.join(config, "piolo"))
     with open(os.path.join(config, "piolo", "settings.json"), "w", encoding="utf-8") as file:
         json.dump({"device": PLAYER, "voice": "impulse", "levels": {"whole": 1.0}, "welcomed": True}, file)
 
 
 def facts(folder):
-    """Every whole fact that the player's device wrote, in the order of writing."""
+    """All complete facts that the player's device wrote, in order."""
     found = []
     for path in sorted(glob.glob(os.path.join(folder, "journal", f"{PLAYER}-*.jsonl"))):
         with open(path, encoding="utf-8") as file:
@@ -60,7 +60,7 @@ def runs(folder):
 
 
 def keep_written(folder):
-    """The journals, where PIOLO_KEPT names a folder for them: a later test holds the schema against them."""
+    """Saves the journals if PIOLO_KEPT names a folder for them: a later test checks them against the schema."""
     kept = os.environ.get("PIOLO_KEPT")
     if kept:
         os.makedirs(kept, exist_ok=True)

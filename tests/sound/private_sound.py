@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""A private sound server whose only output is a pipe that is recorded, bit for bit. Works as root without a session."""
+"""A private sound server whose only output is a pipe that is recorded bit for bit. Works as root without a session."""
 import array
 import contextlib
 import os
@@ -15,17 +15,17 @@ NEEDED = {"strace": "strace", "pulseaudio": "pulseaudio", "pactl": "pulseaudio-u
 
 
 def require(*programs):
-    """Ends with one clear line when a program is missing."""
+    """Ends with one clear line if a program is missing."""
     for program in programs:
         if shutil.which(program) is None:
             raise SystemExit(f"{program} is missing; apt-get install {NEEDED.get(program, program)}")
 
 
 class PrivateSound:
-    """Use as a context: starts the server, records until the end, cleans up whatever happens."""
+    """Use as a context manager: starts the server, records until the end, and always cleans up."""
 
     def __init__(self, started=True):
-        """`started`: the server is there from the beginning."""
+        """`started`: the server runs from the beginning."""
         self.started = started
 
     def __enter__(self):
@@ -48,7 +48,7 @@ class PrivateSound:
         return self
 
     def start_server(self, rate=RATE):
-        """Starts the server, also in place of one that was killed, and returns when it answers."""
+        """Starts the server, or restarts it after it was killed, and returns when it answers."""
         with contextlib.suppress(FileNotFoundError):
             os.unlink(os.path.join(self.folder, "native"))
         self.server = subprocess.Popen([
@@ -68,7 +68,7 @@ class PrivateSound:
                               stderr=subprocess.DEVNULL, check=False)
 
     def listed(self, kind):
-        """The indices of what there is: `sinks`, `sink-inputs` …"""
+        """The indices of the existing `sinks`, `sink-inputs` and so on."""
         said = subprocess.run(["pactl", "list", "short", kind], env=self.env, capture_output=True, text=True, check=True)
         return [line.split()[0] for line in said.stdout.splitlines()]
 
@@ -87,14 +87,14 @@ class PrivateSound:
         os.close(reader)
 
     def samples(self):
-        """What was heard so far."""
+        """The samples heard so far."""
         data = bytes(self._data)
         heard = array.array("f")
         heard.frombytes(data[:len(data) // 4 * 4])
         return heard
 
     def forget(self):
-        """What was heard so far counts no more: a long recording costs its reader time."""
+        """Discards what was heard so far: a long recording takes long to read."""
         del self._data[:len(self._data) // 4 * 4]
 
     def __exit__(self, *_):

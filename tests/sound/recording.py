@@ -1,12 +1,12 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""What a recording must hold. Exact arithmetic only; each check returns a list of faults, empty when all is well."""
+"""What a recording must contain. Exact arithmetic only; each check returns a list of faults, empty if all is well."""
 from fractions import Fraction
 
 WRAP = 1 << 20
 
 
 def counted_faults(samples):
-    """Samples that say their number: from the first sound on, each is one more than the one before."""
+    """Samples that encode their number: from the first sound on, each is one more than the previous one."""
     faults = []
     heard = [(place, round(value * WRAP) - 1) for place, value in enumerate(samples) if value != 0]
     if not heard:
@@ -24,19 +24,19 @@ def counted_faults(samples):
 
 
 def onsets(samples):
-    """(place, level) of every sample that is not silence: impulses are single samples."""
+    """(position, level) of every sample that is not silent: impulses are single samples."""
     return [(place, value) for place, value in enumerate(samples) if value != 0]
 
 
 class Origin:
-    """All places from which a grid may start, given where its pulses were heard: sample = floor(origin + k * period + 1/2)."""
+    """All positions at which a grid may begin, given where its pulses were heard: sample = floor(origin + k * period + 1/2)."""
 
     def __init__(self):
         self.low = None
         self.high = None
 
     def hear(self, place, offset):
-        """A pulse `offset` samples (a Fraction) after the origin was heard at `place`. False: no origin explains it."""
+        """A pulse `offset` samples (a Fraction) after the origin was heard at `place`. False if no origin explains it."""
         low = place - Fraction(1, 2) - offset
         high = place + Fraction(1, 2) - offset
         self.low = low if self.low is None else max(self.low, low)

@@ -11,7 +11,7 @@ from waiting import wait
 
 
 def png_of(screen):
-    """The PNG of an X window dump of 32 bits a pixel, as Xvfb keeps its screen."""
+    """The PNG of an X window dump with 32 bits per pixel, as Xvfb keeps its screen."""
     header = struct.unpack(">25I", screen[:100])
     size, width, height, row, colours = header[0], header[4], header[5], header[12], header[19]
     start = size + 12 * colours

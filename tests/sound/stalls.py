@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Whether the machine kept time while sound was played: a thread that sleeps a little, and measures by how much it overslept."""
+"""Whether the machine kept up while sound was played: a thread sleeps briefly and measures by how much it overslept."""
 import threading
 import time
 
@@ -9,7 +9,7 @@ AHEAD = 0.04
 
 
 class Watch:
-    """Use as a context. `longest`: seconds by which a nap was too long at most."""
+    """Use as a context manager. `longest`: the largest number of seconds by which it overslept."""
 
     def __enter__(self):
         self.longest = 0.0
@@ -30,7 +30,7 @@ class Watch:
 
 
 def until_kept(play, turns=3):
-    """play() gives faults. They count, unless the machine itself stood still meanwhile: then it is played once more, and said."""
+    """play() returns faults. They count unless the machine itself stopped meanwhile: then it plays once more and says so."""
     for turn in range(turns):
         with Watch() as watch:
             faults = play()

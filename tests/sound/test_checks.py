@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The checks themselves can fail: recordings made here, right and with one thing wrong."""
+"""Shows that the checks themselves can fail: recordings made here, correct ones and ones with a single error."""
 import array
 import math
 import unittest
@@ -22,7 +22,7 @@ def place(exact):
 
 
 def drill(drop_to=120, origin=Fraction(1234, 7)):
-    """The recording of RUNS with an independent, step by step reading of the cycle."""
+    """The recording of RUNS, by an independent step-by-step implementation of the cycle."""
     pulses = []
 
     def bar_of_count_in(at, tempo):
@@ -54,7 +54,7 @@ def faults(heard, runs=None):
 
 
 def moved(heard, index, by):
-    """As if `by` samples had come in between the onset `index` and the next."""
+    """As if `by` samples had been inserted between the onset `index` and the next."""
     return heard[:index + 1] + [(where + by, size) for where, size in heard[index + 1:]]
 
 
@@ -133,10 +133,10 @@ class Joined(unittest.TestCase):
 
 
 class Stalls(unittest.TestCase):
-    """A fault counts, unless the machine stood still; and then not for ever."""
+    """A fault counts unless the machine stopped, and even that is excused only a limited number of times."""
 
     def turns(self, stall, *faults):
-        """How often it was played, and what counted, when the machine stands still for `stall` seconds each time."""
+        """How often it was played, and which faults counted, if the machine stops for `stall` seconds each time."""
         class Stood(stalls.Watch):
             def __exit__(self, *_):
                 super().__exit__()

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The device room through a real sound server: no sample lost or doubled, also with the window's thread blocked."""
+"""Sound output through a real sound server: no sample lost or repeated, even with the window thread blocked."""
 import statistics
 import subprocess
 import sys
@@ -10,7 +10,7 @@ from recording import counted_faults, WRAP
 
 
 def told(text):
-    """What play_counted wrote: {"audible": [(nanos, sample)], "state": [...]}."""
+    """The output of play_counted: {"audible": [(nanos, sample)], "state": [...]}."""
     lines = {"audible": [], "state": []}
     for line in text.splitlines():
         word, *rest = line.split(" ")
@@ -19,8 +19,8 @@ def told(text):
 
 
 def audible_error(sound, lines):
-    """Milliseconds by which what play_counted believed audible was ahead of the server's own pace. The server writes
-    a block at once when its first sample is due."""
+    """By how many milliseconds play_counted's estimate of the audible sample was ahead of the server's own pace. The server
+    writes a block as soon as its first sample is due."""
     samples = sound.samples()
     first = next(place for place, value in enumerate(samples) if value != 0)
     arrivals = [(nanos, count // 4 - first) for nanos, count in sound.arrivals]

@@ -2,8 +2,7 @@
 """The sound server is killed under the window, again and again, while a player drills:
 `test_kills.py PIOLO KILLS [SEED]`.
 
-After each kill: the window answers, the practice log is whole, and the sound comes back at the beginning of a bar, or
-one line says that a restart is needed. Then the window is started again and it goes on."""
+After each kill, the window responds, the practice log is complete, and the sound comes back at the beginning of a bar, or one line says that a restart is needed. Then the window is started again and the test continues."""
 import os
 import random
 import statistics
@@ -28,7 +27,7 @@ class Tally:
 
 
 def sound_threads(process):
-    """How many threads of the process are, or were, the sound's."""
+    """How many threads of the process are, or were, sound threads."""
     count = 0
     for thread in os.listdir(f"/proc/{process}/task"):
         with open(f"/proc/{process}/task/{thread}/comm", encoding="utf-8") as file:
@@ -37,7 +36,7 @@ def sound_threads(process):
 
 
 def log_faults(facts):
-    """The log is whole: one number after the other, no id twice."""
+    """The log is complete: consecutive numbers, no id twice."""
     faults = []
     if len({fact["id"] for fact in facts}) != len(facts):
         faults.append("an id is there twice")
@@ -48,7 +47,7 @@ def log_faults(facts):
 
 
 def pieces(heard):
-    """The onsets, cut where a pause is longer than a beat at the lowest tempo."""
+    """The onsets, split where a pause is longer than a beat at the lowest tempo."""
     longest = period(str(FLOOR), RATE) + 1
     found = [[heard[0]]]
     for last, onset in zip(heard, heard[1:]):
@@ -68,7 +67,7 @@ def on_a_grid(piece):
 
 
 def join_faults(heard):
-    """What is heard after a silence begins with a bar and lies on the grid of one tempo, up to the next pause."""
+    """What is heard after a silence must begin with a bar and stay on the grid of one tempo up to the next pause."""
     faults = []
     for piece in pieces(heard):
         if piece[0][1] != 1.0:
@@ -79,7 +78,7 @@ def join_faults(heard):
 
 
 class Player:
-    """Starts the window and the drill, and starts them again when only that helps."""
+    """Starts the window and the drill, and restarts them if only that helps."""
 
     def __init__(self, piolo, sound, display, tally):
         self.piolo, self.sound, self.display, self.tally = piolo, sound, display, tally
@@ -96,7 +95,7 @@ class Player:
         wait("the drill", lambda: self.back(since), 60)
 
     def back(self, since):
-        """The onsets after sample `since`, when there are enough to tell."""
+        """The onsets after sample `since`, if there are enough to judge."""
         heard = self.sound.samples()[since:]
         found = onsets(heard)
         return found if len(found) >= 6 else None

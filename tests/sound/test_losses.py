@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Every way to lose a sound device, with a real sound server: `test_losses.py PLAY_COUNTED`.
 
-What is played says its own number, so that what was lost, doubled or played silently shows in the recording."""
+The samples encode their own number, so that the recording shows what was lost, repeated or silent."""
 import signal
 import sys
 import time
@@ -19,16 +19,16 @@ HALL = ("module-null-sink", "sink_name=hall", "format=float32le", f"rate={RATE}"
 
 
 class Stuck(Exception):
-    """The sound system hangs, as it does after one kill in dozens: only a restart helps, and that was said."""
+    """The sound system hangs, as it does after one kill in dozens: only a restart helps, and the program said so."""
 
 
 def rises(before, after):
-    """How far the numbers went on from one piece of sound to another."""
+    """By how much the numbers advanced from one piece of sound to the next."""
     return (after[0][1] - before[-1][1]) % WRAP
 
 
 def breaks(heard):
-    """Places at which a number does not follow the one before, with that number."""
+    """Positions at which a number does not follow the previous one, with that number."""
     return [(place, number) for (_, last), (place, number) in zip(heard, heard[1:]) if (number - last) % WRAP != 1]
 
 
@@ -41,7 +41,7 @@ def back(player, since):
 
 
 def goes_on(player, before, seconds):
-    """Time went on while nothing was heard: at least two thirds of `seconds` of it, and nothing twice."""
+    """Time went on while nothing was heard: for at least two thirds of `seconds`, with nothing repeated."""
     after = player.heard()[len(before):]
     went = rises(before, after)
     assert seconds * RATE * 2 / 3 < went < (seconds + 10) * RATE, f"the count went on by {went} in {seconds} s"

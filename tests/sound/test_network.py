@@ -1,6 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""No network: `test_network.py PIOLO`. The window with a short drill by real keys, and every verb, under strace; every
-socket they open must be local and belong to the sound server, the screen. The session's bus, which Qt calls where there is one, is left out of the environment."""
+"""No network: `test_network.py PIOLO`. The window with a short drill by real keys, and every verb, under strace; every socket they open must be local and belong to the sound server or the screen. The session bus, which Qt would use, is removed from the environment."""
 import os
 import re
 import signal
@@ -34,7 +33,7 @@ WITHOUT_WINDOW = (
 
 
 def faults(trace, allowed):
-    """Every socket in an strace that is not local, or leads to none of the `allowed` paths."""
+    """Every socket in an strace that is not local or leads to a path not in `allowed`."""
     found = []
     for line in trace.splitlines():
         opened, called = SOCKET.search(line), CALL.search(line)
@@ -46,12 +45,12 @@ def faults(trace, allowed):
 
 
 def places(trace):
-    """Where the local sockets led, for the reader."""
+    """The local sockets that were used, for information."""
     return sorted({call.group(2) for call in map(CALL.search, trace.splitlines()) if call and call.group(2)})
 
 
 def the_check_can_fail():
-    """A program that does what is forbidden is found; strace works here."""
+    """A program that does something forbidden is detected, and strace works here."""
     with tempfile.NamedTemporaryFile("r") as trace:
         call = "import socket; socket.socket(socket.AF_INET, socket.SOCK_DGRAM).connect(('127.0.0.1', 9))"
         subprocess.run([*TRACE, trace.name, sys.executable, "-c", call], check=True)
@@ -61,7 +60,7 @@ def the_check_can_fail():
 
 
 def verbs_left_out(piolo):
-    """The verbs that the help names and nobody tries here."""
+    """The verbs that the help lists but that are not tried here."""
     said = subprocess.run([piolo, "--help"], capture_output=True, text=True, check=True).stdout
     return set(re.findall(r"^piolo ([a-z]+) ", said, re.MULTILINE)) - {words[0] for words in WITHOUT_WINDOW}
 

@@ -1,6 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The whole drill by one real key, in a real window: start, a miss, two presses that take it back, held it stops, held again it
-opens the next passage. `test_pedal.py PIOLO`."""
+"""The whole drill with a single real key, in a real window: start, a miss, two presses to take it back, hold to stop, hold again to open the next passage. `test_pedal.py PIOLO`."""
 import json
 import os
 import sys
@@ -16,7 +15,7 @@ OTHER = "March, letter C"
 
 
 def add_other_passage(folder):
-    """A second passage, to be opened after the first."""
+    """Adds a second passage, to be opened after the first."""
     path = os.path.join(folder, "journal", f"{practice.TEACHER}-2026.jsonl")
     with open(path, encoding="utf-8") as file:
         fact = json.loads(file.readline())
@@ -58,7 +57,7 @@ def kinds(window):
 
 
 def in_a_run(window):
-    """Waits for the count-in and a bit more."""
+    """Waits for the count-in and a little longer."""
     before = len(window.heard())
     wait("a run", lambda: len(window.heard()) > before + practice.BEATS + 3)
 

@@ -1,8 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Scales in a real window with real keys: from an empty folder to the alto saxophone, to E flat major in quintuplets, up two
-rungs; the practice log has it, and the recording has five exact clicks a beat.
+"""Scales in a real window with real keys: from an empty folder to the alto saxophone, to E flat major in quintuplets, up two rungs; the practice log shows it, and the recording has five exact clicks per beat.
 
-`test_scales.py PIOLO [OUT]`. OUT: pictures of the steps go there."""
+`test_scales.py PIOLO [OUT]`. Pictures of the steps are saved in OUT."""
 import os
 import pathlib
 import sys
@@ -26,7 +25,7 @@ E_FLAT, QUINTUPLETS = 3, 4  # columns by fourths, and rows, both counted from 0
 
 
 class Album:
-    """Pictures of the steps, when they are wanted."""
+    """Pictures of the steps, if requested."""
 
     def __init__(self, screen, out):
         self.screen, self.out = screen, out
@@ -39,14 +38,14 @@ class Album:
 
 
 def scales(window):
-    """What the journal says of scales: the instrument, and the passages that are scales."""
+    """What the journal contains about scales: the instrument, and the passages that are scales."""
     told = practice.facts(window.folder)
     chosen = [fact["scales"].get("instrument") for fact in told if fact["kind"] == "settings" and "scales" in fact]
     return chosen[-1:], [fact["scale"] for fact in told if fact["kind"] == "passage" and "scale" in fact]
 
 
 def choose_instrument(window):
-    """From the first screen to the scales, which ask for an instrument; its first letter chooses it."""
+    """From the first screen to the scales, which ask for an instrument; typing its first letter selects it."""
     window.press("shift+Tab", 4)
     window.press("Return")
     time.sleep(0.5)

@@ -1,8 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The whole thing: the window under a virtual display, real key presses, a real sound server, the practice log.
+"""Everything together: the window under a virtual display, real key presses, a real sound server, the practice log.
 
-`test_window.py HOLD_THREAD PIOLO`. Twice: as it is, and with the window's thread held still for two seconds
-while a run sounds."""
+`test_window.py HOLD_THREAD PIOLO`. Runs twice: normally, and with the window thread stopped for two seconds while a run sounds."""
 import sys
 
 import practice
@@ -19,7 +18,7 @@ EXPECTED = [(practice.START, "clean"), (practice.START, "missed"), (practice.STA
 
 
 def drill(window, held):
-    """Start, let a run end clean, press at a mistake, let the next run end clean, stop."""
+    """Start, let a run end clean, press after a mistake, let the next run end clean, stop."""
     window.play()
     window.press("space")
     if held:

@@ -1,14 +1,14 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Waiting for what another program does."""
+"""Waiting for something that another program does."""
 import time
 
 
 class Gone(Exception):
-    """It did not come, or went away."""
+    """It did not happen, or the program ended."""
 
 
 def wait(what, so, seconds=60):
-    """Waits until so() is true. Generous: it bounds a hang, it measures nothing."""
+    """Waits until so() is true. The limit is generous: it catches a hang and measures nothing."""
     limit = time.monotonic() + seconds
     while time.monotonic() < limit:
         value = so()

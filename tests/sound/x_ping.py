@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Does a window answer? The window system's own question (_NET_WM_PING, Extended Window Manager Hints 1.3, "Window
+"""Does a window respond? Uses the window system's own ping (_NET_WM_PING, Extended Window Manager Hints 1.3, "Window
 Manager Protocols"), which the thread that draws the window has to answer."""
 import ctypes
 import ctypes.util
@@ -34,7 +34,7 @@ class Pinger:
         self.number = 0
 
     def answers(self, window, within=2.0):
-        """Seconds until `window` (a number) answered, or None."""
+        """Seconds until `window` (a number) responded, or None."""
         self.number += 1
         asked = Event()
         asked.client = ClientMessage(CLIENT_MESSAGE, 0, 1, self.display, window, self.protocols, 32,

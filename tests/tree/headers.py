@@ -1,10 +1,9 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Headers stand alone: each is read by the compiler by itself, with the warnings of its room as errors.
+"""Headers are self-contained: the compiler reads each one by itself, with the warnings of its room as errors.
 
-headers.py COMPILE_COMMANDS.json: prints what the compiler says of those that do not; exit 1 if there is any.
-A header that its own .cpp includes before anything else, with nothing read once for the whole room, has stood alone
-already when that was built.
+headers.py COMPILE_COMMANDS.json: prints the compiler's errors for those that are not; exit 1 if there are any.
+A header that its own .cpp includes first, in a room without a precompiled header, was already compiled by itself in the build.
 """
 import concurrent.futures
 import json
@@ -21,7 +20,7 @@ FIRST_INCLUDE = re.compile(r'^#include "([^"]+)"', re.MULTILINE)
 
 
 def stood_alone(entries):
-    """The headers, as "room/name.h", that a .cpp of the room read first."""
+    """The headers, as "room/name.h", that a .cpp of the room includes first."""
     headers = set()
     for entry in entries:
         room = re.search(r"/src/(\w+(?:/\w+)*)/(\w+)\.cpp$", entry["file"])
@@ -42,7 +41,7 @@ def header_of(entry):
 
 
 def reading(entry):
-    """The command that compiles a header by itself, turned into one that only reads it."""
+    """Turns the command that compiles a header by itself into one that only reads it."""
     words = shlex.split(entry["command"])
     output = words.index("-o")
     return words[:output] + words[output + 2:] + READ_ONLY
