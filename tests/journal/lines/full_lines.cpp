@@ -8,7 +8,13 @@ namespace piolo::test {
 
 using nlohmann::json;
 
-std::vector<json> fullLines() {
+namespace {
+
+Fact factOf(const FactBody& body) { return {{0, 9}, "0123456789abcdef0123456789abcdef", 1, 1, {}, body}; }
+
+} // namespace
+
+std::vector<Fact> fullFacts() {
     Music music;
     music.meter = Meter::parse("7/8", "1/8", "2+2+3").value();
     music.pickup = {1, 8};
@@ -50,11 +56,44 @@ std::vector<json> fullLines() {
         RunThroughFact{{0, 1}, Tempo::bpm(96), 180'000, true, {{31, 44'000}}},
         FeltBeatFact{{0, 1}, BeatUnit::eighth},
         PictureFact{{0, 1}, Picture{"0123456789abcdef0123456789abcdef.png", 100, 200, 3000, 4000}}};
+    std::vector<Fact> facts;
+    for (const auto& body : bodies) facts.push_back(factOf(body));
+    return facts;
+}
+
+std::vector<Fact> sparseFacts() {
+    const std::vector<FactBody> bodies{
+        RunFact{{0, 1}, Tempo::bpm(60), Mark::clean, Reason::none, RunKind::run, 0, {}},
+        LateMissFact{{0, 1}, {0, 2}},
+        DoubtFact{{0, 1}, {}},
+        TempoFact{{0, 1}, Tempo::bpm(60), Reason::newDay},
+        BackFact{{0, 1}, {0, 2}},
+        PassageFact{{0, 1}, {}, {}, {}},
+        PassageFact{{0, 1},
+                    Title{"", {}, {}},
+                    Music{},
+                    Tempi{},
+                    ClickPattern{},
+                    Manner{},
+                    std::vector<Note>{},
+                    Scale{}},
+        PieceFact{{0, 1}, {}, {}, {}},
+        PieceFact{{0, 1}, "", "", std::optional<Date>{}, "", 0, 0, PieceMusic{}, ""},
+        RemovalFact{{0, 1}, false},
+        SettingsFact{},
+        StageFact{{0, 1}, Stage::slow},
+        NoteFact{{0, 1}, {0, 2}, ""},
+        RunThroughFact{{0, 1}, {}, 0, false, {}},
+        FeltBeatFact{{0, 1}, BeatUnit::quarter},
+        PictureFact{{0, 1}, {}}};
+    std::vector<Fact> facts;
+    for (const auto& body : bodies) facts.push_back(factOf(body));
+    return facts;
+}
+
+std::vector<json> fullLines() {
     std::vector<json> lines;
-    for (const auto& body : bodies) {
-        Fact fact{{0, 9}, "0123456789abcdef0123456789abcdef", 1, 1, {}, body};
-        lines.push_back(json::parse(bareLine(fact)));
-    }
+    for (const Fact& fact : fullFacts()) lines.push_back(json::parse(bareLine(fact)));
     return lines;
 }
 
