@@ -17,7 +17,7 @@ void append(std::string& text, std::uint64_t half) {
 
 constexpr std::uint8_t noDigit = 0xFF;
 
-// By the character: reading ten years of journals asks this fifty million times.
+// A table by character: reading ten years of journals looks up fifty million digits.
 constexpr std::array<std::uint8_t, 256> valuesOfDigits() {
     std::array<std::uint8_t, 256> values{};
     values.fill(noDigit);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A 128-bit random name. The randomness comes from outside: core has none.
+// A 128-bit random identifier. Callers supply the randomness: core has none.
 #pragma once
 
 #include <compare>
@@ -17,11 +17,11 @@ struct Id {
     std::uint64_t low = 0;
     auto operator<=>(const Id&) const noexcept = default; // NOLINT(modernize-use-nullptr): no pointer
 
-    /// All zero: no id.
+    /// All bits zero: no id.
     [[nodiscard]] bool isNone() const noexcept { return high == 0 && low == 0; }
     /// 32 lower-case hexadecimal digits.
     [[nodiscard]] std::string text() const;
-    /// Reads 32 hexadecimal digits of either case.
+    /// Reads 32 hexadecimal digits in either case.
     static std::optional<Id> parse(std::string_view text);
 };
 

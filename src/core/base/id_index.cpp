@@ -12,7 +12,7 @@ constexpr std::size_t fewestSlots = 64;
 
 std::size_t slotsFor(std::size_t ids) { return std::bit_ceil(ids + ids / 3 + 1); }
 
-// The high half alone would do for random ids; ids made by hand often differ in the low half only.
+// The upper half alone would be enough for random ids; ids made by hand often differ only in the lower half.
 std::uint64_t mixed(Id id) noexcept { return std::hash<Id>{}(id)*0x9E37'79B9'7F4A'7C15ULL; }
 
 std::size_t firstSlot(std::uint64_t hash, std::size_t slots) noexcept { return hash >> 20U & (slots - 1); }

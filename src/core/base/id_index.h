@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Many ids, each with a number: what a journal of many years has to look up.
+// Maps many ids to numbers, for looking up ids from years of journals.
 #pragma once
 
 #include "core/base/id.h"
@@ -11,16 +11,16 @@
 
 namespace piolo {
 
-/// A hash table of small slots beside a list of the ids: one look-up is one cache miss, not three. Fewer than
-/// 2^32 ids.
+/// A hash table of small slots next to a list of the ids: a look-up costs one cache miss instead of three.
+/// Holds fewer than 2^32 ids.
 class IdIndex {
 public:
-    /// The number of `id`, and whether it is new: then it is kept with `number`.
+    /// The number of `id`, and whether it is new; a new id is stored with `number`.
     std::pair<std::uint32_t, bool> keep(Id id, std::uint32_t number);
     [[nodiscard]] std::size_t size() const noexcept { return ids_.size(); }
-    /// Room for so many ids without growing.
+    /// Reserves room for `ids` ids, so that the table need not grow.
     void reserve(std::size_t ids);
-    /// `id` will be asked for soon: its slot is fetched meanwhile.
+    /// Prefetches the slot of `id`, which will be looked up soon.
     void expect(Id id) const noexcept;
 
 private:
@@ -28,7 +28,7 @@ private:
         Id id;
         std::uint32_t number = 0;
     };
-    /// The upper half of an id's hash, and 1 + its place in the list; 0: free.
+    /// The upper half of an id's hash, and 1 + its index in the list; 0: free.
     struct Slot {
         std::uint32_t tag = 0;
         std::uint32_t place = 0;
@@ -38,7 +38,7 @@ private:
     void resize(std::size_t slots);
 
     std::vector<Numbered> ids_;
-    std::vector<Slot> slots_; ///< a power of two of them, at most three quarters taken
+    std::vector<Slot> slots_; ///< their number is a power of two; at most three quarters are used
 };
 
 } // namespace piolo

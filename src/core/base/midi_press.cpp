@@ -19,14 +19,14 @@ constexpr int downFrom = 64;
 
 bool isData(std::uint8_t byte) { return byte < 0x80; }
 
-/// Takes `word` and a space off the front.
+/// Removes `word` and a space from the front.
 bool takeWord(std::string_view& text, std::string_view word) {
     const bool there = text.starts_with(word) && text.substr(word.size()).starts_with(' ');
     if (there) text.remove_prefix(word.size() + 1);
     return there;
 }
 
-/// Takes a number in its shortest form off the front.
+/// Removes a number without leading zeros from the front.
 std::optional<int> takeNumber(std::string_view& text, int least, int most) {
     int number = -1;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);

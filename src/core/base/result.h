@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A value or the fault that stands in its place. No exceptions, no sentences: those are made where they are
-// shown.
+// Either a value or a fault. No exceptions and no sentences: sentences are made where they are shown.
 #pragma once
 
 #include "core/base/fault.h"
@@ -10,7 +9,7 @@
 
 namespace piolo {
 
-/// Holds either a T or a Fault. Reading the side that is not there is a programming error.
+/// Holds either a T or a Fault. Reading the one that is not there is a programming error.
 template <typename T>
 class [[nodiscard]] Result {
 public:
@@ -32,10 +31,10 @@ private:
     std::variant<T, Fault> held_;
 };
 
-/// The Result of something that yields nothing.
+/// The Result of an operation that returns no value.
 using Done = Result<std::monostate>;
 
-/// Success of something that yields nothing.
+/// Success of an operation that returns no value.
 inline Done done() { return Done{std::monostate{}}; }
 
 } // namespace piolo

@@ -8,8 +8,8 @@ namespace piolo {
 namespace {
 
 struct Lead {
-    std::size_t following; ///< bytes after this one
-    std::uint8_t least;    ///< bounds of the first of them
+    std::size_t following; ///< number of bytes after this one
+    std::uint8_t least;    ///< range of the first of them
     std::uint8_t most;
 };
 
@@ -28,7 +28,7 @@ constexpr Lead leadOf(std::uint8_t byte) noexcept {
     return invalid;
 }
 
-/// Bytes of the character that begins there; 0: none does.
+/// The length in bytes of the character that begins there; 0 if none does.
 std::size_t characterAt(std::string_view bytes, std::size_t at) noexcept {
     const Lead lead = leadOf(static_cast<std::uint8_t>(bytes[at]));
     if (lead.least > lead.most || lead.following >= bytes.size() - at) return 0;

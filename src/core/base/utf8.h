@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Are these bytes text at all?
+// Checks whether bytes are valid UTF-8.
 #pragma once
 
 #include <cstddef>
@@ -7,8 +7,8 @@
 
 namespace piolo {
 
-/// Where the first byte stands that is no well-formed UTF-8 as RFC 3629 has it (no overlong forms, no
-/// surrogates, nothing above U+10FFFF); npos: all is well.
+/// The position of the first byte that is not well-formed UTF-8 according to RFC 3629 (no overlong forms, no
+/// surrogates, nothing above U+10FFFF); npos if all bytes are valid.
 [[nodiscard]] std::size_t firstNotUtf8(std::string_view bytes) noexcept;
 
 [[nodiscard]] inline bool isUtf8(std::string_view bytes) noexcept {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Words for the values of an enum, each at the place of its value.
+// Names for the values of an enum, each at the index of its value.
 #pragma once
 
 #include <array>

@@ -12,7 +12,7 @@ namespace {
 constexpr std::int64_t wholeBeat = 1000;
 constexpr std::int64_t minuteMillis = 60'000;
 
-/// Bars and beats of a passage as one count, in thousandths of a beat from its first downbeat.
+/// Bars and beats of a passage as a single count, in thousandths of a beat from its first downbeat.
 class Measured {
 public:
     explicit Measured(const Music& music) : music_(music) {
@@ -23,7 +23,7 @@ public:
         ends_ = bar_ * music.bars;
     }
 
-    /// Where the slip was that was marked at `spot`; nothing when that is outside.
+    /// The place of the slip that was marked at `spot`; nothing if it is outside the passage.
     [[nodiscard]] std::optional<std::pair<std::int32_t, std::int32_t>>
     slip(const Spot& spot, Tempo tempo, std::int32_t reactionMillis) const {
         const std::int64_t pressed = (std::int64_t{spot.bar} - music_.firstBar) * bar_ +

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The fold of one passage: its facts in their order, one after the other, into its record.
+// Folds one passage: its facts in order, one after the other, into its record.
 #pragma once
 
 #include "core/history/notebook.h"
@@ -8,24 +8,24 @@
 
 namespace piolo {
 
-/// What later facts say about earlier ones, gathered before anything is folded.
+/// What later facts say about earlier ones, collected before folding.
 struct Corrections {
     std::unordered_set<Id> retracted;
-    std::unordered_set<Id> missed;  ///< runs named by a late miss that stands
-    std::unordered_set<Id> doubted; ///< runs named by a doubt that stands
+    std::unordered_set<Id> missed;  ///< runs with a late miss that is not retracted
+    std::unordered_set<Id> doubted; ///< runs with a doubt that is not retracted
 };
 
-/// The corrections that all of `facts` make, in whatever order they come. A back that names a back changes
-/// nothing: backs are never looked up among the retracted.
+/// All corrections made by `facts`, in any order. A back that names another back has no effect: backs are
+/// never looked up among the retracted facts.
 [[nodiscard]] Corrections correctionsOf(std::span<const Fact* const> facts);
 
-/// Grows a record by facts that come in their order.
+/// Builds a record from facts that come in order.
 class PassageFold {
 public:
-    /// `tempi`: those of the first fact that has any; they hold from the beginning.
+    /// `tempi` are those of the first fact that has any; they apply from the beginning.
     PassageFold(Id passage, const Tempi& tempi);
 
-    /// Folds the next fact. A retracted one must not be given.
+    /// Folds the next fact. It must not be a retracted one.
     void add(const Fact& fact, const Corrections& corrections);
     [[nodiscard]] PassageRecord& record() noexcept { return record_; }
     [[nodiscard]] const PassageRecord& record() const noexcept { return record_; }
@@ -41,8 +41,9 @@ private:
     void remember(Entry entry, const Outcome& outcome);
 
     PassageRecord record_;
-    GroupMarks imported_; ///< were imported at some time
-    bool moved_ = false;  ///< a run counted or a tempo was set: an edited start no longer moves the standing
+    GroupMarks imported_; ///< groups that were ever imported
+    bool moved_ = false;  ///< a run has counted or a tempo was set: editing the start no longer moves the
+                          ///< standing
 };
 
 } // namespace piolo

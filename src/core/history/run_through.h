@@ -16,21 +16,21 @@ struct RunThrough {
     RunThroughFact played;
 };
 
-/// The run-throughs of all pieces, whatever the order of arrival.
+/// The run-throughs of all pieces, in any order of arrival.
 class RunThroughs {
 public:
     void add(const Fact& fact, const RunThroughFact& played);
     void retract(Id runThrough) { retracted_.insert(runThrough); }
-    /// Of a piece, oldest first; those taken back are left out.
+    /// The run-throughs of a piece, oldest first, without those taken back.
     [[nodiscard]] std::vector<RunThrough> of(Id piece) const;
 
 private:
-    std::unordered_map<Id, std::vector<Fact>> pieces_; ///< each in its order
+    std::unordered_map<Id, std::vector<Fact>> pieces_; ///< in order
     std::unordered_set<Id> retracted_;
 };
 
-/// Whether no stop lies in these bars (the piece's own numbers, both included), nor at a bar that is not
-/// known, and it was finished.
+/// True if it was finished, with no stop in these bars (the piece's own numbers, both inclusive) and none in
+/// an unknown bar.
 [[nodiscard]] bool playedThrough(const RunThroughFact& played, std::int32_t firstBar, std::int32_t lastBar);
 
 } // namespace piolo

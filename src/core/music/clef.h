@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The sign at the head of a staff.
+// The clef at the beginning of a staff.
 #pragma once
 
 #include <cstdint>
 
 namespace piolo {
 
-/// Of the instrument's part.
+/// The clef of an instrument's part.
 enum class Clef : std::uint8_t {
     treble, ///< G on the second line
     bass    ///< F on the fourth line

@@ -44,7 +44,7 @@ constexpr std::array<Instrument, 22> all{{
 
 Tonic tonicOf(WrittenPitch pitch) noexcept { return {pitch.step, pitch.alter}; }
 
-/// More than any key has where it cannot be written.
+/// A number higher than any real key's if the scale cannot be written in a key.
 int signsOf(WrittenPitch tonic, ScaleKind kind) noexcept {
     constexpr int tooMany = 100;
     if (std::abs(tonic.alter) > 1) return tooMany;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The wind instruments that scales are written for: clef, transposition, range.
+// The wind instruments for which scales are written: clef, transposition, range.
 #pragma once
 
 #include "core/music/clef.h"
@@ -11,14 +11,14 @@
 
 namespace piolo {
 
-/// The lowest and the highest note that are played, as written.
+/// The lowest and the highest playable note, as written.
 struct NoteRange {
     WrittenPitch lowest;
     WrittenPitch highest;
     bool operator==(const NoteRange&) const = default;
 };
 
-/// Added to the written note to get the sounding one.
+/// The interval from the written note to the sounding one.
 struct Transposition {
     int semitones = 0;
     int letters = 0;
@@ -28,16 +28,16 @@ struct Instrument {
     std::string_view name; ///< "alto saxophone"
     Clef clef = Clef::treble;
     Transposition transposition;
-    NoteRange range; ///< the usual one; players differ: docs/scales.md has each with its source
+    NoteRange range; ///< the usual range; players differ: docs/scales.md has each one with its source
 };
 
-/// In the order of the score.
+/// In score order.
 [[nodiscard]] std::span<const Instrument> instruments() noexcept;
-/// None of that name: nullptr.
+/// Null if there is no instrument with that name.
 [[nodiscard]] const Instrument* instrumentNamed(std::string_view name) noexcept;
 
-/// The tonic that sounds when a scale of that kind is written from `written`; by the next letter where its
-/// key has fewer signs.
+/// The sounding tonic of a scale of that kind that is written on `written`; spelled with the neighbouring
+/// letter if that key has fewer accidentals.
 [[nodiscard]] Tonic concertOf(Tonic written, ScaleKind kind, Transposition transposition) noexcept;
 
 } // namespace piolo

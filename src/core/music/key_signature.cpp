@@ -11,7 +11,7 @@ namespace piolo {
 
 namespace {
 
-/// How many fifths the parent major key stands above the tonic, in the order of ScaleKind: the dorian scale
+/// The number of fifths from the tonic to its parent major key, in the order of ScaleKind: the dorian scale
 /// on D has the signature of C, two fifths below. `none`: no key.
 constexpr int none = 100;
 constexpr std::array<int, scaleKindCount> fromMajor{
@@ -23,7 +23,7 @@ constexpr std::array<int, scaleKindCount> fromMajor{
     none, -1,   -1,   0,    -2,     // altered, lydian dominant, bebop
     0,    -3,   -1,   none, -5, 0}; // arpeggios
 
-/// Fifths from C to each letter, A to G.
+/// Fifths from C for each letter, A to G.
 constexpr std::array<int, 7> fromC{3, 5, 0, 2, 4, -1, 1};
 constexpr int fifthsOfAlter = 7;
 

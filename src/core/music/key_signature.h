@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The sharps or flats at the head of a staff.
+// The sharps or flats at the beginning of a staff.
 #pragma once
 
 #include "core/music/note.h"
@@ -14,16 +14,17 @@ namespace piolo {
 /// Sharps (positive) or flats (negative), -7…7.
 inline constexpr int mostFifths = 7;
 
-/// The signature under which a scale is written: that of the major or minor key, or of the mode, it is taken
-/// from; 0 for the kinds that belong to no key (chromatic, whole tone, both diminished, altered, diminished
-/// arpeggio). Nothing where it would need more than seven signs: it is then written without one.
+/// The signature under which a scale is written: that of the major or minor key, or of the mode, from which
+/// it is derived; 0 for the kinds that belong to no key (chromatic, whole tone, both diminished, altered,
+/// diminished arpeggio). Nothing if it would need more than seven accidentals; it is then written without a
+/// signature.
 [[nodiscard]] std::optional<int> fifthsOf(Tonic tonic, ScaleKind kind) noexcept;
 
-/// The sharp (1) or flat (-1) that the signature gives that letter; 0: none. Common practice.
+/// The sharp (1) or flat (-1) that the signature gives that letter; 0 if none. Common practice.
 [[nodiscard]] std::int8_t signatureAlter(char step, int fifths) noexcept;
 
-/// The signature with which the fewest notes need a sign of their own; of several the smallest, sharps before
-/// flats. What is tied to the note before needs none.
+/// The signature with which the fewest notes need an accidental; if there are several, the smallest, and
+/// sharps before flats. Notes tied to the previous one need none.
 [[nodiscard]] int likelyFifths(const std::vector<Note>& notes) noexcept;
 
 } // namespace piolo

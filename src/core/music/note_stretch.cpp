@@ -9,7 +9,7 @@ namespace {
 
 bool isBefore(Fraction a, Fraction b) { return order(a, b) == std::weak_ordering::less; }
 
-/// The moment at which the whole bar of that number begins, from the passage's first moment.
+/// The moment at which the full bar with that number begins, from the beginning of the passage.
 Fraction beginOf(std::int32_t bar, const Music& music) {
     const std::int32_t before = bar - music.firstBar;
     const Fraction bars{before * music.meter.numerator(), music.meter.denominator()};

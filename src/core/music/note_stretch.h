@@ -10,13 +10,14 @@
 
 namespace piolo {
 
-/// Those that begin in `part` of `whole`, counted from the part's first moment. `notes`: of `whole`, from its
-/// first moment, pick-up included. A part from the first bar on keeps the pick-up; the landing note is kept.
+/// The notes of `whole` that begin in `part`, measured from the beginning of the part. `notes` are measured
+/// from the beginning of `whole`, pick-up included. A part that starts at the first bar keeps the pick-up;
+/// the landing note is kept.
 [[nodiscard]] std::vector<Note> notesOf(const BuildUpPart& part, const Music& whole,
                                         const std::vector<Note>& notes);
 
-/// True when notes of one are notes of the other: the same bars of the same meter, with the same pick-up. The
-/// beat in which it is felt, the count-in and the rest do not matter.
+/// True if notes of one also fit the other: the same bars in the same meter with the same pick-up. The felt
+/// beat, the count-in and other values do not matter.
 [[nodiscard]] bool sameBars(const Music& a, const Music& b) noexcept;
 
 } // namespace piolo

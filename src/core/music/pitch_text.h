@@ -12,7 +12,7 @@ namespace piolo {
 
 /// "C5", "Bb4", "F##3".
 [[nodiscard]] std::string pitchText(WrittenPitch pitch);
-/// Reads what pitchText() writes: a capital letter, up to three sharps or flats, the octave.
+/// Reads the format of pitchText(): a capital letter, up to three sharps or flats, the octave.
 [[nodiscard]] std::optional<WrittenPitch> pitchNamed(std::string_view text);
 
 } // namespace piolo

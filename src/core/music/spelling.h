@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which letter a note is written with.
+// With which letter a note is written.
 #pragma once
 
 #include "core/music/note.h"
@@ -9,7 +9,7 @@ namespace piolo {
 inline constexpr int lettersOfOctave = 7;
 inline constexpr int semitonesOfOctave = 12;
 
-/// A number cut into octaves, also below 0: rest is 0…size-1.
+/// A number split into octaves, even if negative: rest is 0…size-1.
 struct Octaves {
     int octave;
     int rest;
@@ -19,11 +19,11 @@ struct Octaves {
     return {(number - rest) / size, rest};
 }
 
-/// Letters above C of octave 0, accidentals not counted: middle C has 28.
+/// Letters above C of octave 0, ignoring accidentals: middle C has 28.
 [[nodiscard]] int lettersAboveC(WrittenPitch pitch) noexcept;
-/// The letter that stands there, altered so that it is `midi`.
+/// The pitch on that letter, altered so that it is `midi`.
 [[nodiscard]] WrittenPitch spelledAt(int letters, int midi) noexcept;
-/// The same note by the next letter up (of a sharp) or down (of a flat).
+/// The same note written with the next letter up (if sharp) or down (if flat).
 [[nodiscard]] WrittenPitch byNextLetter(WrittenPitch pitch) noexcept;
 
 } // namespace piolo

@@ -8,7 +8,7 @@ namespace piolo {
 
 namespace {
 
-/// Bass where the notes lie below middle C more than above it.
+/// The bass clef if the notes are more below middle C than above it.
 Clef likelyClef(const std::vector<Note>& notes) {
     constexpr std::int64_t middleC = 60;
     std::int64_t above = 0;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The note that a key is named after.
+// The note after which a key is named.
 #pragma once
 
 #include <cstdint>
@@ -12,7 +12,7 @@ namespace piolo {
 /// A letter and at most one accidental: C flat to B sharp.
 struct Tonic {
     char step = 'C';       ///< 'A' to 'G'
-    std::int8_t alter = 0; ///< semitones: -1 flat, 0, 1 sharp
+    std::int8_t alter = 0; ///< in semitones: -1 flat, 0, 1 sharp
     constexpr bool operator==(const Tonic&) const noexcept = default;
 };
 
@@ -22,7 +22,7 @@ struct Tonic {
 [[nodiscard]] std::string textOf(Tonic tonic);
 /// "E flat", "F sharp", "C".
 [[nodiscard]] std::string spoken(Tonic tonic);
-/// Reads "Eb", "E flat", "F#", "F sharp", "C", "C natural"; the letter may be small.
+/// Reads "Eb", "E flat", "F#", "F sharp", "C" and "C natural", with the letter in either case.
 [[nodiscard]] std::optional<Tonic> tonicNamed(std::string_view text) noexcept;
 
 } // namespace piolo

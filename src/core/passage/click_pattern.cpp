@@ -12,7 +12,7 @@ namespace piolo {
 
 namespace {
 
-// Each word stands at the place of its value.
+// Each name is at the index of its value.
 constexpr std::array<std::string_view, 4> places{"beats", "downbeats", "backbeats", "offbeats"};
 constexpr std::array<std::string_view, 4> strengths{"strong", "group", "plain", "silent"};
 constexpr std::array<std::string_view, 2> notes{"eighths", "sixteenths"};

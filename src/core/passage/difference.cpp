@@ -36,7 +36,7 @@ std::string textOf(const std::vector<BreathPlace>& breaths) {
     return text;
 }
 
-/// Gathers what differs.
+/// Collects the differences.
 class Comparison {
 public:
     template <typename Value>
@@ -114,7 +114,7 @@ void compare(Comparison& in, const ClickPattern& from, const ClickPattern& to) {
     in.compare("click.breathBelow", from.breathBelow, to.breathBelow);
 }
 
-/// A fact cannot take a scale away: what was one is one for good.
+/// A fact cannot remove a scale: a passage that was a scale remains one.
 void compareScales(Comparison& in, const std::optional<Scale>& from, const std::optional<Scale>& to) {
     if (!to) return;
     if (from) return compare(in, *from, *to);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What differs between two versions of a piece or a passage, value by value.
+// The differences between two versions of a piece or passage, value by value.
 #pragma once
 
 #include "core/history/fact.h"
@@ -11,8 +11,8 @@
 
 namespace piolo {
 
-/// A value that is not the same in both. The key is the journal's, with its group: "tempi.target"; the values
-/// are written as a player writes them (tempi in BPM, "3/8", "yes"), empty for none.
+/// A value that differs. The key is the journal's, with its group: "tempi.target". Values are written as
+/// players write them (tempi in BPM, "3/8", "yes"); empty for none.
 struct Difference {
     std::string key;
     std::string from;
@@ -24,10 +24,10 @@ struct Difference {
 [[nodiscard]] std::vector<Difference> differences(const Passage& from, const Passage& to);
 /// The groups in which they differ.
 [[nodiscard]] GroupMarks differingGroups(const Passage& from, const Passage& to) noexcept;
-/// The groups that make a passage: those that may be missing only where they say something, but for its
-/// click.
+/// The groups needed to create the passage: the required ones, its click, and other optional ones only if
+/// they contain something.
 [[nodiscard]] GroupMarks makingGroups(const Passage& passage) noexcept;
-/// What records these groups of it.
+/// A fact that records these groups of the passage.
 [[nodiscard]] PassageFact factOf(const Passage& passage, const GroupMarks& groups);
 
 } // namespace piolo

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which groups of a passage: a mark for each.
+// A set of groups of a passage: one mark for each.
 #pragma once
 
 namespace piolo {
@@ -18,7 +18,7 @@ struct GroupMarks {
     [[nodiscard]] bool any() const noexcept {
         return title || music || tempi || click || manner || notes || scale;
     }
-    /// True when a group is marked in both.
+    /// True if some group is marked in both.
     [[nodiscard]] bool meets(const GroupMarks& other) const noexcept {
         return (title && other.title) || (music && other.music) || (tempi && other.tempi) ||
                (click && other.click) || (manner && other.manner) || (notes && other.notes) ||

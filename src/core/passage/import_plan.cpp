@@ -29,7 +29,7 @@ PieceFact edit(const Piece& from, const Piece& to) {
     return fact;
 }
 
-/// What says all of a piece that is not known here: what it has not is left out.
+/// A fact with everything about a piece that is new here; empty values are left out.
 PieceFact made(const Piece& piece) {
     PieceFact fact = edit({piece.id, {}, {}, {}}, piece);
     fact.name = piece.name;
@@ -44,7 +44,7 @@ PassageFact importOf(const Passage& passage, const GroupMarks& groups) {
     return fact;
 }
 
-/// The pieces as the notebook has them.
+/// The pieces of the notebook.
 class Shelf {
 public:
     explicit Shelf(const Notebook& notebook) {

@@ -7,7 +7,7 @@ namespace piolo {
 
 namespace {
 
-// Each word stands at the place of its value.
+// Each name is at the index of its value.
 constexpr std::array<std::string_view, articulationCount> articulations{
     "written", "slurred", "tongued", "staccato", "twoAndTwo", "threeAndOne", "oneAndThree", "doubleTongued"};
 constexpr std::array<std::string_view, 4> rhythms{"written", "dotted", "reversed", "groups"};

@@ -8,7 +8,7 @@ namespace piolo {
 
 namespace {
 
-/// The pieces of `passages` are kept whatever `keeps` says.
+/// Keeps the pieces of `passages`, whatever `keeps` returns.
 template <typename Keeps>
 Result<PassageSet> setOf(const Notebook& notebook, const std::vector<Id>& passages, Keeps keeps) {
     PassageSet set;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The pieces, from the facts that made and edited them, and what was removed.
+// The pieces, from the facts that created and edited them, and what was removed.
 #pragma once
 
 #include "core/history/fact.h"
@@ -10,23 +10,23 @@
 
 namespace piolo {
 
-/// A value for which the newest fact wins, whatever the order of arrival.
+/// A value for which the newest fact wins, in any order of arrival.
 class Newest {
 public:
-    /// True when `fact` stands after all that were offered before.
+    /// True if `fact` comes after all those offered before.
     bool offer(const Fact& fact);
 
 private:
     std::optional<Fact> holder_;
 };
 
-/// Pieces by id; each group of a piece is the newest fact's that has it.
+/// Pieces by id. Each group of a piece comes from the newest fact that has it.
 class PieceShelf {
 public:
     void add(const Fact& fact, const PieceFact& edit);
-    /// In the order of their names, then ids.
+    /// In order of name, then id.
     [[nodiscard]] std::vector<Piece> pieces() const;
-    /// Nothing for an id of which no fact is known.
+    /// Nothing if no fact is known for the id.
     [[nodiscard]] std::optional<Piece> piece(Id id) const;
 
 private:
@@ -37,7 +37,7 @@ private:
     std::unordered_map<Id, Slot> slots_;
 };
 
-/// Which passages and pieces are removed: the newest fact of each subject says.
+/// Which passages and pieces are removed, according to the newest fact about each.
 class Removals {
 public:
     void add(const Fact& fact, const RemovalFact& removal);

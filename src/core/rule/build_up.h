@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The usual ways to put a passage together from parts of it.
+// The usual ways to assemble a passage from parts.
 #pragma once
 
 #include "core/passage/passage.h"
@@ -16,19 +16,19 @@ struct BuildUpPart {
     bool operator==(const BuildUpPart&) const = default;
 };
 
-/// The last bar, the last two, … the whole passage. Nothing for an open-ended one.
+/// The last bar, the last two and so on, up to the whole passage. Empty for an open-ended one.
 [[nodiscard]] std::vector<BuildUpPart> lastBarFirst(const Music& music);
-/// Parts of `barsEach` bars (at least 1), one after the other; the last has what is left. Each lands on the
-/// downbeat with which the next begins. Nothing for an open-ended passage.
+/// Parts of `barsEach` bars (at least 1), one after the other; the last one has the rest. Each lands on the
+/// downbeat with which the next begins. Empty for an open-ended passage.
 [[nodiscard]] std::vector<BuildUpPart> overlappingParts(const Music& music, std::int32_t barsEach);
-/// What is played of `whole` in a part that lies inside it: only a part from its first bar has its pick-up,
-/// and one that ends before its end lands on the next downbeat.
+/// The music of a part of `whole`: only a part that starts at its first bar has its pick-up, and one that
+/// ends before its end lands on the next downbeat.
 [[nodiscard]] Music musicOf(const BuildUpPart& part, const Music& whole);
 
-/// Bars played before and after a passage in its context.
+/// Bars before and after a passage that are played in context.
 inline constexpr std::int32_t contextBars = 2;
-/// What is played of a passage in its context: contextBars more on either side, as far as the piece reaches
-/// (`pieceBars` 0: its end is not known). With bars before it there is no pick-up. Open-ended: as it is.
+/// The music of a passage in context: contextBars more on either side, within the piece (`pieceBars` 0: its
+/// end is unknown). Extra bars before it replace the pick-up. Open-ended music is returned unchanged.
 [[nodiscard]] Music inContext(const Music& music, std::int32_t pieceBars);
 
 } // namespace piolo

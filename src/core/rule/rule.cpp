@@ -24,7 +24,7 @@ Outcome afterClean(Standing before, const Rule& rule) noexcept {
 
 namespace {
 
-/// By how much a miss drops.
+/// How far a miss drops.
 std::int32_t dropFrom(Tempo tempo, const Rule& rule) noexcept {
     if (!rule.gentle) return rule.drop;
     const Tempo twoAbove = stepUp(stepUp(tempo, rule.step, rule.climb), rule.step, rule.climb);

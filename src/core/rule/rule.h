@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The rule: what a clean run and a miss do to tempo and streak. Pure functions on values; noexcept, no
-// memory, real-time-safe: the engine applies them on the audio thread.
+// The rule: what a clean run and a miss do to tempo and streak. Pure functions of values, noexcept, without
+// allocation, real-time-safe: the engine applies them on the audio thread.
 #pragma once
 
 #include "core/time/tempo.h"
@@ -11,7 +11,7 @@ namespace piolo {
 
 enum class StepKind : std::uint8_t { bpm, notches };
 
-/// What moves the tempo. 1 <= drop, climb <= 100; 1 <= cleanRuns <= 100; floor <= target.
+/// How the tempo moves. 1 <= drop, climb <= 100; 1 <= cleanRuns <= 100; floor <= target.
 struct Rule {
     StepKind step = StepKind::bpm;
     std::int32_t drop = 4;
@@ -19,13 +19,13 @@ struct Rule {
     std::int32_t cleanRuns = 5;
     Tempo floor = Tempo::bpm(40);
     Tempo target = Tempo::bpm(120);
-    /// Within two climbs of the target a miss drops by one climb; at the target one miss only ends the
-    /// streak, and the second of two running drops.
+    /// Within two climbs of the target, a miss drops by one climb. At the target, the first miss only ends
+    /// the streak; a second one in a row drops.
     bool gentle = false;
     constexpr bool operator==(const Rule&) const noexcept = default;
 };
 
-/// Where a passage stands.
+/// The current tempo and streak of a passage.
 struct Standing {
     Tempo tempo = Tempo::bpm(60);
     std::int32_t streak = 0;
@@ -33,37 +33,38 @@ struct Standing {
     constexpr bool operator==(const Standing&) const noexcept = default;
 };
 
-/// What one run did.
+/// The effect of one run.
 struct Outcome {
     Standing after;
-    bool fullStreak = false; ///< the streak was completed
-    bool climbed = false;    ///< the tempo went up
-    bool dropped = false;    ///< the tempo went down
+    bool fullStreak = false; ///< it completed the streak
+    bool climbed = false;    ///< it raised the tempo
+    bool dropped = false;    ///< it lowered the tempo
     bool secure = false;     ///< a full streak at or above the target
 };
 
-/// How a run ended. `voided`: logged, moves nothing.
+/// How a run ended. `voided`: logged, but changes nothing.
 enum class Mark : std::uint8_t { clean, missed, voided };
 
 [[nodiscard]] Outcome afterClean(Standing before, const Rule& rule) noexcept;
 [[nodiscard]] Outcome afterMiss(Standing before, const Rule& rule) noexcept;
-/// `before`, first set to the tempo the run was played at (streak 0 when that is another tempo), then the
-/// mark.
+/// Applies the mark to `before`, after setting that to the tempo of the run (streak 0 if it is a different
+/// tempo).
 [[nodiscard]] Outcome afterRun(Standing before, Tempo played, Mark mark, const Rule& rule) noexcept;
-/// A tempo set by hand: streak 0.
+/// The standing after a tempo was set by hand: streak 0.
 [[nodiscard]] Standing handSet(Tempo tempo) noexcept;
-/// The passage was edited: the tempo is clamped into floor…target, the streak is 0 if that moved it.
+/// The standing after the passage was edited: the tempo is clamped to floor…target; if that changes it, the
+/// streak is 0.
 [[nodiscard]] Standing edited(Standing before, const Rule& rule) noexcept;
-/// One step of `size` up or down, inside 10…400 BPM; neither floor nor target is looked at.
+/// One step of `size` up or down within 10…400 BPM; ignores floor and target.
 [[nodiscard]] Tempo stepUp(Tempo from, StepKind kind, std::int32_t size) noexcept;
 [[nodiscard]] Tempo stepDown(Tempo from, StepKind kind, std::int32_t size) noexcept;
 
-/// Where a new day opens (a practice setting).
+/// With which tempo a new day opens (a practice setting).
 enum class DayOpening : std::uint8_t { twoRungsBelow, asLeft, start };
 
-/// The tempo at which a new day opens. `lastFullStreak` is the tempo of the newest full streak, or nothing:
-/// then twoRungsBelow opens at the start. Rungs are climbs apart; the result lies in max(floor, start)…target
-/// for twoRungsBelow, and is `left` itself for asLeft.
+/// The tempo with which a new day opens. `lastFullStreak` is the tempo of the newest full streak; if it is
+/// null, twoRungsBelow opens at the start. Rungs are one climb apart. The result is within max(floor,
+/// start)…target for twoRungsBelow, and `left` itself for asLeft.
 [[nodiscard]] Tempo dayOpens(DayOpening opening, Tempo left, const Tempo* lastFullStreak, Tempo start,
                              const Rule& rule) noexcept;
 

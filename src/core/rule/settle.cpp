@@ -14,7 +14,7 @@ double settlesAt(double drop, double climb, int cleanRuns) noexcept {
 
 double expectedRunsToClimb(double p, int cleanRuns) noexcept {
     if (p <= 0) return std::numeric_limits<double>::infinity();
-    // The quotient written out as 1/p + 1/p² + … + 1/pⁿ: the same, and exact at p = 1.
+    // The quotient expanded to 1/p + 1/p² + … + 1/pⁿ: the same value, and exact at p = 1.
     double runs = 0;
     double term = 1;
     for (int run = 0; run < cleanRuns; ++run) {

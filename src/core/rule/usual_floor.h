@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The floor of a rule for which none was named.
+// The floor of a rule that does not name one.
 #pragma once
 
 #include "core/time/tempo.h"
@@ -8,7 +8,7 @@
 
 namespace piolo {
 
-/// 40, or the start where that is lower.
+/// 40, or the start if that is lower.
 [[nodiscard]] inline Tempo usualFloor(Tempo start) { return std::min(Tempo::bpm(40), start); }
 
 } // namespace piolo

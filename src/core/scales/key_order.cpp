@@ -17,7 +17,7 @@ namespace {
 constexpr std::array<std::string_view, keyOrderCount> orders{"fourths", "fifths", "semitones", "drawn"};
 constexpr int tonicOctave = 4;
 
-/// Accidentals of all its notes on the way up.
+/// The number of accidentals of all its notes on the way up.
 int accidentals(Tonic tonic, ScaleKind kind) {
     const ScaleLadder ladder(tonic, tonicOctave, kind);
     int count = 0;
@@ -26,7 +26,7 @@ int accidentals(Tonic tonic, ScaleKind kind) {
     return count;
 }
 
-/// White keys have one name: B sharp and F flat are nobody's tonic, but C flat is one.
+/// White keys have one name: B sharp and F flat are not used as tonics, but C flat is.
 bool isTonic(Tonic tonic) {
     constexpr std::array unused{Tonic{'B', 1}, Tonic{'E', 1}, Tonic{'F', -1}};
     return std::ranges::find(unused, tonic) == unused.end();
@@ -36,7 +36,7 @@ bool belongsToKey(ScaleKind kind) { return fifthsOf({'G', 0}, kind) != 0 || fift
 
 bool isWritten(Tonic tonic, ScaleKind kind) {
     if (!isTonic(tonic)) return false;
-    // Without a key there are no signs to count, and only the black keys have two names.
+    // Kinds without a key have no accidentals to count, and only their black keys have two names.
     if (!belongsToKey(kind)) return tonic != Tonic{'C', -1};
     return fifthsOf(tonic, kind).has_value();
 }
@@ -68,7 +68,7 @@ std::array<int, keyCount> keysInOrder(KeyOrder order, std::uint32_t seed) {
     for (int place = 0; place < keyCount; ++place)
         keys.at(static_cast<std::size_t>(place)) = place * step % keyCount;
     if (order != KeyOrder::drawn) return keys;
-    // The standard says what this generator gives; what std::shuffle makes of it, it does not.
+    // The standard specifies the output of this generator, but not that of std::shuffle.
     std::mt19937 lot(seed);
     for (std::uint32_t left = keyCount; left > 1; --left) std::swap(keys.at(left - 1), keys.at(lot() % left));
     return keys;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A scale to be practised: its key and kind, how far it reaches, in what order its notes are played.
+// A scale to practise: its key and kind, its range, and the order of its notes.
 #pragma once
 
 #include "core/music/tonic.h"
@@ -47,7 +47,7 @@ inline constexpr std::size_t scaleKindCount = 28;
 enum class ScaleRange : std::uint8_t {
     oneOctave,
     twoOctaves,
-    whole ///< tonic, the instrument's top note in the key, its lowest, tonic
+    whole ///< tonic, the instrument's top note in the key, its lowest note, tonic
 };
 inline constexpr std::size_t scaleRangeCount = 3;
 
@@ -68,11 +68,11 @@ struct Scale {
     ScaleRange range = ScaleRange::oneOctave;
     ScalePattern pattern = ScalePattern::inOrder;
     std::int32_t notesPerBeat = 1; ///< 1…7: quarters to septuplets
-    std::string instrument;        ///< one of instruments(), as the player had it then; "": not said
+    std::string instrument;        ///< one of instruments(), the player's at the time; "": unknown
     bool operator==(const Scale&) const = default;
 };
 
-/// The trade's names: "harmonic minor", "two octaves", "in thirds". They stand in files and commands.
+/// The terms used in files and commands: "harmonic minor", "two octaves", "in thirds".
 [[nodiscard]] std::string_view nameOf(ScaleKind kind) noexcept;
 [[nodiscard]] std::string_view nameOf(ScaleRange range) noexcept;
 [[nodiscard]] std::string_view nameOf(ScalePattern pattern) noexcept;
@@ -80,9 +80,9 @@ struct Scale {
 [[nodiscard]] std::optional<ScaleRange> scaleRangeNamed(std::string_view name) noexcept;
 [[nodiscard]] std::optional<ScalePattern> scalePatternNamed(std::string_view name) noexcept;
 
-/// "quarters", … "septuplets" for 1…7 notes to a quarter beat; "" else.
+/// "quarters" … "septuplets" for 1…7 notes per quarter beat; otherwise "".
 [[nodiscard]] std::string_view notesName(std::int32_t notesPerBeat) noexcept;
-/// "E flat major, two octaves, quintuplets": the English name under which a scale is kept.
+/// "E flat major, two octaves, quintuplets": the English name with which a scale is stored.
 [[nodiscard]] std::string textOf(const Scale& scale);
 
 } // namespace piolo

@@ -7,7 +7,7 @@ namespace piolo {
 
 namespace {
 
-/// A run that was broken off is none.
+/// Runs that were broken off do not count.
 const Entry* lastRun(const PassageRecord& record) {
     const auto isRun = [](const Entry& entry) {
         return entry.kind != Entry::Kind::tempo && entry.mark != Mark::voided;

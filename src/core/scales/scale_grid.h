@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Twelve keys by seven subdivisions: what has been played of one kind of scale.
+// Twelve keys by seven subdivisions: what was played of one kind of scale.
 #pragma once
 
 #include "core/history/notebook.h"
@@ -12,16 +12,16 @@ namespace piolo {
 
 /// One key in one subdivision.
 struct ScaleCell {
-    Id passage;                   ///< the one played last; none: never made
-    std::optional<Tempo> best;    ///< the highest of all passages of that cell
-    Tempo tempo = Tempo::bpm(60); ///< where that passage stands
+    Id passage;                   ///< the passage played most recently; none: never created
+    std::optional<Tempo> best;    ///< the highest of all passages in that cell
+    Tempo tempo = Tempo::bpm(60); ///< the current tempo of that passage
     std::int32_t streak = 0;
-    std::int32_t cleanRuns = 0;  ///< of a full streak; 0: never made
-    std::optional<Date> lastDay; ///< on which it was played
-    bool secure = false;         ///< with as many secures on different days as the settings want
+    std::int32_t cleanRuns = 0;  ///< runs in a full streak; 0: never created
+    std::optional<Date> lastDay; ///< when it was last played
+    bool secure = false;         ///< secure on as many different days as the settings require
 };
 
-/// By notes to the beat (1…7) and pitch class (0…11).
+/// Indexed by notes per beat (1…7) and pitch class (0…11).
 class ScaleGrid {
 public:
     [[nodiscard]] ScaleCell& at(std::int32_t notesPerBeat, int key) {
@@ -39,8 +39,8 @@ private:
     std::array<ScaleCell, cellCount> cells_{};
 };
 
-/// The scales of that view which were made for that instrument (as named in the settings, also "").
-/// Enharmonic names share a cell. Removed passages are left out.
+/// The scales with that view for that instrument (as named in the settings, may be ""). Enharmonic names
+/// share a cell. Removed passages are left out.
 [[nodiscard]] ScaleGrid gridOf(const Notebook& notebook, const ScaleView& view, std::string_view instrument);
 
 } // namespace piolo

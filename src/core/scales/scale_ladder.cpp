@@ -12,7 +12,7 @@ namespace {
 
 constexpr int mostAlter = 2;
 
-/// Against the major scale: "b3" is its third, a semitone lower. In the order of ScaleKind.
+/// Relative to the major scale: "b3" is its third lowered by a semitone. In the order of ScaleKind.
 constexpr std::array<std::string_view, scaleKindCount> degrees{"1 2 3 4 5 6 7",
                                                                "1 2 b3 4 5 b6 b7",
                                                                "1 2 b3 4 5 b6 7",

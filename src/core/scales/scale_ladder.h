@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The notes of a scale, one above the other, rightly spelled.
+// The notes of a scale in ascending order, correctly spelled.
 #pragma once
 
 #include "core/music/note.h"
@@ -13,26 +13,26 @@ namespace piolo {
 
 enum class Direction : std::uint8_t { up, down };
 
-/// A note of a scale against its tonic: letters above it, and semitones above it.
+/// A note of a scale relative to its tonic: letters above it and semitones above it.
 struct Degree {
     int steps = 0;
     int semitones = 0;
 };
 
-/// The degrees of a kind within an octave, from the tonic. Those of the chromatic scale are its notes' places
-/// only: it is spelled by direction. The kinds' degrees are those of docs/scales.md.
+/// The degrees of a kind within one octave from the tonic, as in docs/scales.md. For the chromatic scale only
+/// the positions matter: its spelling depends on the direction.
 [[nodiscard]] std::vector<Degree> degreesOf(ScaleKind kind, Direction direction);
 
-/// A scale without end in both directions: note 0 is the tonic, note -1 the one below it.
+/// A scale that continues endlessly in both directions: note 0 is the tonic, note -1 the one below it.
 ///
-/// Each degree keeps its letter, with double accidentals where the key asks for them; a note that would need
-/// three takes the next letter. The chromatic scale has sharps on the way up and flats on the way down.
+/// Each degree keeps its letter, with double accidentals if the key needs them; a note that would need three
+/// takes the next letter. The chromatic scale has sharps on the way up and flats on the way down.
 class ScaleLadder {
 public:
     ScaleLadder(Tonic tonic, int octave, ScaleKind kind);
 
     [[nodiscard]] WrittenPitch at(int index, Direction direction) const;
-    /// Notes to the octave.
+    /// Notes per octave.
     [[nodiscard]] int size() const noexcept { return static_cast<int>(up_.size()); }
 
 private:
@@ -44,7 +44,7 @@ private:
     std::vector<Degree> down_;
 };
 
-/// Not so many sharps or flats that no one could read it: three are written as the next letter.
+/// Limits accidentals to a readable number: a note with three is written with the next letter.
 [[nodiscard]] WrittenPitch readable(WrittenPitch pitch) noexcept;
 
 } // namespace piolo

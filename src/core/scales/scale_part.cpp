@@ -14,7 +14,7 @@ constexpr int beatsOfBar = 4;
 constexpr int highestOctave = 9;
 constexpr int highestMidi = 127;
 
-/// The octave of the lowest tonic inside the range.
+/// The octave of the lowest tonic within the range.
 std::optional<int> lowestTonic(Tonic tonic, NoteRange range) {
     for (int octave = 0; octave <= highestOctave; ++octave) {
         const WrittenPitch pitch{tonic.step, tonic.alter, static_cast<std::int8_t>(octave)};
@@ -25,7 +25,7 @@ std::optional<int> lowestTonic(Tonic tonic, NoteRange range) {
     return std::nullopt;
 }
 
-/// The lowest note of the ladder inside the range.
+/// The lowest note of the ladder within the range.
 int lowestIndex(const ScaleLadder& ladder, NoteRange range) {
     int index = 0;
     while (!below(ladder.at(index - 1, Direction::down), range.lowest) &&
@@ -48,7 +48,8 @@ ScaleReach reachOf(ScaleRange range, const ScaleLadder& ladder, NoteRange notes,
     return {lowest, highestIndex(ladder, notes)};
 }
 
-/// The notes one after the other, the last one held to the bar line, or as long as a beat where it lands.
+/// The notes one after the other. The last one is held to the bar line or, if it is the landing note, lasts
+/// one beat.
 std::vector<Note> laidOut(const std::vector<WrittenPitch>& pitches, int notesPerBeat, int semitones) {
     std::vector<Note> notes;
     const int perBar = notesPerBeat * beatsOfBar;
@@ -76,7 +77,7 @@ Music musicOf(int notesPerBeat, std::size_t notes) {
     return music;
 }
 
-/// As Note and WrittenPitch have it.
+/// True if the values are valid for Note and WrittenPitch.
 bool canBe(const Note& note) {
     return note.written.octave >= 0 && note.written.octave <= highestOctave && note.sounding >= 0 &&
            note.sounding <= highestMidi;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The passage with which a scale is drilled.
+// The passage used to drill a scale.
 #pragma once
 
 #include "core/scales/scale_part.h"
@@ -7,7 +7,7 @@
 
 namespace piolo {
 
-/// The instrument of the settings with the player's own range; the first of instruments() where none was
+/// The instrument from the settings with the player's own range; the first of instruments() if none was
 /// chosen.
 struct Player {
     const Instrument* instrument = nullptr;
@@ -15,8 +15,8 @@ struct Player {
 };
 [[nodiscard]] Player playerOf(const ScaleSettings& settings);
 
-/// The passage of that id: the part's bars and notes, named by textOf(scale), from the start proposed to the
-/// target, in steps of the usual rule.
+/// A passage with that id: bars and notes of the part, named textOf(scale), from the suggested start to the
+/// target with the default steps.
 [[nodiscard]] Passage scalePassage(Id id, const Scale& scale, const ScalePart& part,
                                    const StartProposal& tempi);
 

@@ -16,7 +16,7 @@ constexpr std::int32_t slowNotesAMinute = 240;
 constexpr std::int32_t slowTempo = 60;
 constexpr std::int32_t rows = Scale::mostNotesPerBeat;
 
-/// Common practice: where scale sheets for bands end, by notes to the beat.
+/// Common practice: the final tempi on scale sheets for bands, by notes per beat.
 constexpr std::array<std::int32_t, rows> usualTargets{120, 120, 112, 100, 88, 80, 72};
 
 struct Candidate {
@@ -31,7 +31,7 @@ std::vector<Candidate> cellsOf(std::span<const int> keys) {
     return cells;
 }
 
-/// How far the cell's best lies below the best of its row, in thousandths of a BPM.
+/// How far the cell's best is below the best of its row, in thousandths of a BPM.
 std::int32_t behind(const ScaleGrid& grid, Candidate cell) {
     std::optional<Tempo> best;
     for (int key = 0; key < keyCount; ++key) best = std::max(best, grid.at(cell.notesPerBeat, key).best);
@@ -40,7 +40,7 @@ std::int32_t behind(const ScaleGrid& grid, Candidate cell) {
     return best->thousandths() - (own ? own->thousandths() : 0);
 }
 
-/// The lower of a proposal's neighbour and another one.
+/// Replaces the neighbour of a proposal if the other one has a lower best.
 void offer(StartProposal& proposal, const ScaleGrid& grid, Candidate neighbour, StartProposal::From from) {
     const auto best = grid.at(neighbour.notesPerBeat, neighbour.key).best;
     if (!best || (proposal.neighbourBest && *proposal.neighbourBest <= *best)) return;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What to practise next among scales, at what tempo, and why.
+// Which scale to practise next, at what tempo, and why.
 #pragma once
 
 #include "core/scales/scale_grid.h"
@@ -10,11 +10,11 @@
 
 namespace piolo {
 
-/// A tempo for a scale that was never played, and where it comes from.
+/// The tempo for a scale that was never played, and how it was chosen.
 struct StartProposal {
     enum class From : std::uint8_t {
         nothing,    ///< no neighbour was played: slow enough for anyone
-        fewerNotes, ///< the same key with fewer notes to the beat
+        fewerNotes, ///< the same key with fewer notes per beat
         nextKey     ///< a key a fourth or a fifth away, which shares all notes but one
     };
     Tempo start = Tempo::bpm(60);
@@ -22,36 +22,36 @@ struct StartProposal {
     From from = From::nothing;
     std::int32_t notesPerBeat = 1;      ///< of the neighbour
     int key = 0;                        ///< of the neighbour
-    std::optional<Tempo> neighbourBest; ///< from which it is two notches down
+    std::optional<Tempo> neighbourBest; ///< the start is two notches below it
 };
 
-/// Two notches below the lower of: the best of the nearest subdivision with fewer notes in that key, and the
-/// lower best of the keys a fourth and a fifth away in that subdivision; but not slower than is slow enough
-/// for anyone, unless that best is: else each key would begin below the one before it. With no neighbour, as
-/// slow as that: at most 240 notes a minute and not over 60. The target is what a beat with that many notes
-/// is usually taken to, or the start where that is higher.
+/// Two notches below the lower of these: the best in that key with the nearest smaller number of notes per
+/// beat, and the lower best of the keys a fourth and a fifth away in that subdivision. But not below the
+/// tempo that is slow enough for anyone, unless that best is: otherwise each key would begin below the
+/// previous one. Without a neighbour, that tempo: at most 240 notes per minute and at most 60 BPM. The target
+/// is the usual one for that number of notes per beat, or the start if that is higher.
 [[nodiscard]] StartProposal startFor(const ScaleGrid& grid, std::int32_t notesPerBeat, int key);
 
 struct CellProposal {
     enum class Why : std::uint8_t {
         first,    ///< nothing was played yet
-        longest,  ///< played the longest ago, and a week or more
-        unplayed, ///< never played, and others were
-        slowest   ///< its best is the lowest of its row
+        longest,  ///< it was played the longest ago, and at least a week ago
+        unplayed, ///< it was never played, but others were
+        slowest   ///< its best is the lowest in its row
     };
     std::int32_t notesPerBeat = 1;
     int key = 0;
     Why why = Why::first;
-    std::int64_t days = 0; ///< since it was played; for `longest`
+    std::int64_t days = 0; ///< since it was last played; for `longest`
 };
 
-/// After so many days a scale comes back before a new one is begun.
+/// After this many days, a scale comes back before a new one is begun.
 inline constexpr std::int64_t staleDays = 7;
 
-/// The next cell: of those not played today the one played longest ago when that is a week or more; else the
-/// first, row by row in the order of the keys, that was never played; else the one whose best lies furthest
-/// below the best of its row. When every cell was played today, that one of them all. `keys`: those that can
-/// be played, in their order; at least one.
+/// The next cell among those not played today: the one played longest ago, if that is at least a week;
+/// otherwise the first one never played, row by row in the order of the keys; otherwise the one whose best is
+/// furthest below the best of its row. If every cell was played today, the last criterion applies to all.
+/// `keys`: those that can be played, in order; at least one.
 [[nodiscard]] CellProposal nextCell(const ScaleGrid& grid, std::span<const int> keys, Date today);
 
 } // namespace piolo

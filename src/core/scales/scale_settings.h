@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the player chose for scales: the instrument, how keys are named and ordered, what is shown.
+// The player's choices for scales: the instrument, names and order of keys, and what is shown.
 #pragma once
 
 #include "core/music/note.h"
@@ -11,7 +11,7 @@
 
 namespace piolo {
 
-/// Which scales stand in the grid.
+/// Which scales the grid shows.
 struct ScaleView {
     ScaleKind kind = ScaleKind::major;
     ScaleRange range = ScaleRange::twoOctaves;
@@ -19,16 +19,16 @@ struct ScaleView {
     bool operator==(const ScaleView&) const = default;
 };
 
-/// They travel with the folder, as part of its practice settings.
+/// Stored in the practice folder as part of the practice settings.
 struct ScaleSettings {
     static constexpr std::int32_t mostSeed = 999'999'999;
 
     std::string instrument;               ///< one of instruments(); "": none was chosen
-    std::optional<WrittenPitch> lowest{}; ///< the player's own range; none: the instrument's usual one
+    std::optional<WrittenPitch> lowest{}; ///< the player's own range; nothing: the instrument's usual one
     std::optional<WrittenPitch> highest{};
     SpellingChoice spelling{};
     KeyOrder order = KeyOrder::fourths;
-    std::int32_t seed = 0; ///< 0…mostSeed, of KeyOrder::drawn
+    std::int32_t seed = 0; ///< 0…mostSeed, for KeyOrder::drawn
     ScaleView view{};
     bool operator==(const ScaleSettings&) const = default;
 };

@@ -10,7 +10,7 @@ namespace {
 
 using Figure = std::vector<int>;
 
-/// The notes of a pattern's figure, from its first.
+/// The notes of a pattern's figure, relative to its first.
 Figure figureOf(ScalePattern pattern) {
     switch (pattern) {
     case ScalePattern::thirds:
@@ -27,7 +27,7 @@ Figure figureOf(ScalePattern pattern) {
     return {0};
 }
 
-/// From `from` to `to`, both played; figures begin on each note from which they do not pass `to`.
+/// From `from` to `to`, both played; a figure begins on each note from which it does not go beyond `to`.
 void walk(std::vector<WalkStep>& way, const Figure& figure, int from, int to, Direction direction) {
     const int step = direction == Direction::up ? 1 : -1;
     const bool tooSmall = std::abs(to - from) < figure.back();
@@ -37,8 +37,8 @@ void walk(std::vector<WalkStep>& way, const Figure& figure, int from, int to, Di
         for (const int offset : played) way.push_back({first + step * offset, direction});
 }
 
-/// A pattern begins the next stretch with the note that ended the one before; in order that note is played
-/// once, as it was reached.
+/// In a pattern, the next stretch begins with the note that ended the previous one; in order, that note is
+/// played only once, as it was reached.
 void goOn(std::vector<WalkStep>& way, const Figure& figure, int to) {
     const int from = way.back().index;
     if (from == to) return;

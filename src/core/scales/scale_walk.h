@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The way through a scale: which of its notes are played, in what order, and how it comes to its end.
+// The path through a scale: which notes are played, in what order, and how it ends.
 #pragma once
 
 #include "core/scales/scale_ladder.h"
@@ -8,14 +8,14 @@
 
 namespace piolo {
 
-/// How far a way reaches, as notes of the ladder. bottom <= 0 <= top.
+/// The range of a path, as notes of the ladder. bottom <= 0 <= top.
 struct ScaleReach {
     int bottom = 0;
     int top = 0;
     bool operator==(const ScaleReach&) const = default;
 };
 
-/// A note of the ladder and the way in which it is passed.
+/// A note of the ladder and the direction in which it is passed.
 struct WalkStep {
     int index = 0;
     Direction direction = Direction::up;
@@ -26,18 +26,19 @@ struct WalkStep {
 struct ScaleEnding {
     bool topTwice = false;   ///< the top note was played twice
     bool tonicTwice = false; ///< the last note was played twice
-    int turn = 0; ///< notes of the turn under the last tonic, over it when negative; the tonic counts
+    int turn = 0; ///< number of notes of the turn below the last tonic (above it if negative), including the
+                  ///< tonic
     bool operator==(const ScaleEnding&) const = default;
 };
 
-/// From the tonic to the top, down to the bottom, and back to the tonic. A pattern's figures stay inside the
-/// reach; where it is too small for them the notes are played in order.
+/// From the tonic to the top, down to the bottom, and back to the tonic. The figures of a pattern stay within
+/// the reach; if it is too small for them, the notes are played in order.
 [[nodiscard]] std::vector<WalkStep> walkOf(ScalePattern pattern, ScaleReach reach);
 
-/// Lengthens a walk so that its last note is the first of a beat of `notesPerBeat`, as players do: where one
-/// note is wanting the top note (in a pattern: the last tonic) is played twice; where two are wanting the
-/// scale goes one note below the last tonic and comes back, where four, two notes, where six, three. Where
-/// the instrument has no such note (`lowest`, a note of the ladder) it turns above the tonic.
+/// Lengthens a walk as players do, so that its last note is the first of a beat of `notesPerBeat`: if one
+/// note is missing, the top note (in a pattern: the last tonic) is played twice; if two are missing, the
+/// scale goes one note below the last tonic and comes back; if four, two notes; if six, three. If the
+/// instrument does not have such a note (`lowest`, a note of the ladder), it turns above the tonic.
 [[nodiscard]] ScaleEnding endOnBeat(std::vector<WalkStep>& walk, int notesPerBeat, ScalePattern pattern,
                                     int lowest);
 

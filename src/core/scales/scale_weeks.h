@@ -11,17 +11,18 @@
 
 namespace piolo {
 
-/// A week from Monday to Sunday: by pitch class, how many runs of scales were played.
+/// A week from Monday to Sunday: the number of runs of scales by pitch class.
 struct ScaleWeek {
     Date monday;
     std::array<std::int32_t, keyCount> runs{};
 };
 
-/// The Monday of the week of `date` (weeks as in ISO 8601).
+/// The Monday of the week that contains `date` (ISO 8601 weeks).
 [[nodiscard]] Date mondayOf(Date date) noexcept;
 
-/// The last `weeks` weeks, the present one last, void runs left out. All kinds, ranges and subdivisions;
-/// scales of that instrument (as named in the settings). What was removed counts as well: it was played.
+/// The last `weeks` weeks, the current one last, without void runs. All kinds, ranges and subdivisions of
+/// scales for that instrument (as named in the settings). Removed scales count as well, because they were
+/// played.
 [[nodiscard]] std::vector<ScaleWeek> scaleWeeks(const Notebook& notebook, std::string_view instrument,
                                                 Date today, int weeks);
 

@@ -22,7 +22,7 @@ constexpr std::int64_t daysInMonth(std::int64_t year, std::int64_t month) noexce
     return usual[static_cast<std::size_t>(month - 1)] + (month == 2 && isLeap(year) ? 1 : 0);
 }
 
-/// Days from 0001-01-01 to the first of January of `year`.
+/// Days from 0001-01-01 to 1 January of `year`.
 constexpr std::int64_t daysBeforeYear(std::int64_t year) noexcept {
     const std::int64_t past = year - 1;
     return past * 365 + past / 4 - past / 100 + past / 400;
@@ -38,7 +38,7 @@ std::int64_t Date::daysSince1970() const noexcept {
 
 Date Date::fromDaysSince1970(std::int64_t days) noexcept {
     const std::int64_t since = std::clamp(days, firstDay, lastDay) - firstDay;
-    // The mean length of a year finds the year or the one after it.
+    // Dividing by the mean length of a year is off by at most one year.
     std::int64_t year = since * 400 / daysIn400Years + 1;
     if (daysBeforeYear(year + 1) <= since) ++year;
     if (daysBeforeYear(year) > since) --year;

@@ -21,7 +21,7 @@ Beats runBeats(const Music& music) noexcept {
     return {whole * pickup.denominator + pickup.numerator, pickup.denominator};
 }
 
-/// Count-in and breath. Before a pick-up the count-in also holds the beats of its bar that are not played.
+/// Count-in and breath. Before a pick-up, the count-in includes the beats of its bar that are not played.
 Beats restBeats(const Music& music) noexcept {
     const Fraction pickup = pickupBeats(music);
     std::int64_t whole = std::int64_t{music.countInBars} * music.meter.beatsPerBar() + music.breathBeats;

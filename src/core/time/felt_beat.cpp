@@ -12,7 +12,7 @@ namespace {
 constexpr std::int32_t mostBreathBeats = 8;
 constexpr std::int32_t mostStep = 100;
 
-/// `number` times the ratio, when that is a whole number in least…most.
+/// `number` times the ratio, if that is a whole number in least…most.
 std::optional<std::int32_t> wholeAt(std::int32_t number, SpeedRatio ratio, std::int32_t least,
                                     std::int32_t most) noexcept {
     const std::int64_t product = std::int64_t{number} * ratio.numerator;
@@ -22,7 +22,7 @@ std::optional<std::int32_t> wholeAt(std::int32_t number, SpeedRatio ratio, std::
     return static_cast<std::int32_t>(whole);
 }
 
-/// Converts value by value; the first that stands in the way is kept.
+/// Converts value by value; remembers the first that cannot be converted.
 class Conversion {
 public:
     explicit Conversion(SpeedRatio ratio) : ratio_(ratio) {}
@@ -50,7 +50,7 @@ private:
     const char* obstacle_ = nullptr;
 };
 
-/// The beats that are left undivided stay so; pulses become those of the new beat.
+/// Undivided beats stay undivided; otherwise pulses become those of the new beat.
 void convertSubdivision(Conversion& in, std::int32_t& subdivision) {
     if (subdivision == 1 && in.ratio().numerator > in.ratio().denominator) return;
     const SpeedRatio pulses{in.ratio().denominator, in.ratio().numerator};
@@ -74,7 +74,7 @@ void convert(Conversion& in, Music& music, BeatUnit beat) {
     music.breathBeats = static_cast<std::int32_t>(std::min<std::int64_t>(nearest, mostBreathBeats));
 }
 
-/// From the floor up to the target, each notch leads to the same speed on either side.
+/// True if, from the floor up to the target, each notch leads to the same speed in both beats.
 bool sameNotches(const Tempi& from, SpeedRatio ratio) {
     for (Tempo tempo = from.rule.floor; tempo < from.rule.target;) {
         const auto here = exactlyAt(tempo, ratio);

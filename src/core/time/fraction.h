@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A small non-negative fraction of a whole note: a beat unit, a pick-up.
+// A small non-negative fraction of a whole note, such as a beat unit or a pick-up.
 #pragma once
 
 #include <cstdint>
@@ -9,7 +9,7 @@
 
 namespace piolo {
 
-/// numerator/denominator; equality is that of the values as written. 0 <= numerator, 1 <= denominator.
+/// numerator/denominator; equality compares the values as written. 0 <= numerator, 1 <= denominator.
 struct Fraction {
     std::int32_t numerator = 0;
     std::int32_t denominator = 1;
@@ -20,11 +20,11 @@ struct Fraction {
     [[nodiscard]] bool isZero() const noexcept { return numerator == 0; }
     /// "3/8".
     [[nodiscard]] std::string text() const;
-    /// Reads "3/8"; both parts 0 to 999 and the denominator at least 1.
+    /// Reads "3/8"; both numbers 0 to 999, the denominator at least 1.
     static std::optional<Fraction> parse(std::string_view text);
 };
 
-/// How many of `unit` fit in `length`, as a fraction in lowest terms. `unit` must not be zero.
+/// How many times `unit` fits into `length`, as a fraction in lowest terms. `unit` must not be zero.
 Fraction ratio(Fraction length, Fraction unit) noexcept;
 
 } // namespace piolo

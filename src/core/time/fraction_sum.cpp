@@ -15,7 +15,7 @@ std::optional<Fraction> reducedFraction(std::int64_t numerator, std::int64_t den
                     static_cast<std::int32_t>(denominator / common)};
 }
 
-// Products of two 31 bit numbers, and the sum of two of them, fit 63 bits.
+// Products of two 31-bit numbers, and the sum of two such products, fit into 63 bits.
 std::optional<Fraction> sum(Fraction a, Fraction b) noexcept {
     return reducedFraction(std::int64_t{a.numerator} * b.denominator +
                                std::int64_t{b.numerator} * a.denominator,

@@ -52,7 +52,8 @@ std::vector<int> usualGroups(int numerator, int denominator, BeatUnit beat) {
     return {};
 }
 
-/// The bits of the beats on which groups begin; nothing when they do not fill the bar or miss a beat.
+/// The bits of the beats at which groups begin; nothing if the groups do not fill the bar or do not begin on
+/// beats.
 std::optional<std::uint32_t> startsOf(const std::vector<int>& groups, int numerator, int denominator,
                                       BeatUnit beat) {
     if (groups.empty()) return 1;

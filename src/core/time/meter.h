@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Meter, the beat it is counted in, and how its beats are grouped.
+// Meter, the beat in which it is counted, and the groups of its beats.
 #pragma once
 
 #include "core/base/result.h"
@@ -12,26 +12,26 @@
 
 namespace piolo {
 
-/// The note that one BPM counts.
+/// The note value counted by BPM.
 enum class BeatUnit : std::uint8_t { half, quarter, dottedQuarter, eighth, dottedHalf };
 
 [[nodiscard]] Fraction fractionOf(BeatUnit unit) noexcept;
 /// Reads "1/2", "1/4", "3/8", "1/8" or "3/4". Fault badBeat with the text otherwise.
 Result<BeatUnit> parseBeatUnit(std::string_view text);
 
-/// A meter such as 7/8, counted in a beat unit, its bar cut into groups of 1/denominator notes (2+2+3).
-/// Always consistent: a whole number of beats, 1 to 32 of them; groups that fill the bar and begin on beats.
+/// A meter such as 7/8, counted in a beat unit, with its bar divided into groups of 1/denominator notes
+/// (2+2+3). Always consistent: a whole number of beats, 1 to 32; the groups fill the bar and begin on beats.
 class Meter {
 public:
     /// 4/4 in quarters.
     Meter() = default;
 
-    /// Empty groups: the usual ones (5/8 3+2, 7/8 2+2+3, 8/8 3+3+2, 6/8 9/8 12/8 in threes, when counted in
-    /// eighths; else none). Faults: badMeter (numerator 1..32, denominator 1 2 4 8 16), beatDoesNotDivide,
-    /// badGroups.
+    /// Without groups, uses the usual ones (5/8 3+2, 7/8 2+2+3, 8/8 3+3+2, and threes for 6/8, 9/8 and 12/8,
+    /// if counted in eighths; otherwise none). Faults: badMeter (numerator 1..32, denominator 1 2 4 8 16),
+    /// beatDoesNotDivide, badGroups.
     static Result<Meter> make(int numerator, int denominator, BeatUnit beat, std::vector<int> groups = {});
-    /// Reads "7/8"; `beat` empty stands for the meter's usual beat (3/8 for 6/8, 9/8, 12/8; else
-    /// 1/denominator, which must be a BeatUnit); `groups` empty or "2+2+3".
+    /// Reads "7/8". An empty `beat` means the meter's usual beat (3/8 for 6/8, 9/8, 12/8; otherwise
+    /// 1/denominator, which must be a BeatUnit). `groups` is empty or like "2+2+3".
     static Result<Meter> parse(std::string_view meter, std::string_view beat, std::string_view groups);
 
     [[nodiscard]] int numerator() const noexcept { return numerator_; }
@@ -39,7 +39,7 @@ public:
     [[nodiscard]] BeatUnit beat() const noexcept { return beat_; }
     [[nodiscard]] const std::vector<int>& groups() const noexcept { return groups_; }
     [[nodiscard]] int beatsPerBar() const noexcept { return beats_; }
-    /// Bit b is set when a group begins on beat b (bit 0, the downbeat, always is).
+    /// Bit b is set if a group begins at beat b (bit 0, the downbeat, is always set).
     [[nodiscard]] std::uint32_t groupStarts() const noexcept { return groupStarts_; }
     /// "7/8".
     [[nodiscard]] std::string text() const;

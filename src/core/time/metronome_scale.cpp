@@ -14,7 +14,8 @@ constexpr std::int64_t highest = metronomeScale.back() * std::int64_t{1000};
 
 Tempo notchAbove(Tempo from) noexcept {
     const std::int64_t at = from.thousandths();
-    // The ends of the range lie on the continued scale, so counting from 0 and from the top mark is exact.
+    // Both ends of the range are on the extended scale, so counting from 0 and from the highest mark is
+    // exact.
     if (at < lowest) return Tempo::clampedThousandths((at / stepBelow + 1) * stepBelow);
     if (at >= highest)
         return Tempo::clampedThousandths(highest + ((at - highest) / stepAbove + 1) * stepAbove);

@@ -10,7 +10,7 @@ namespace {
 using enum SubdivisionName;
 using Names = std::array<SubdivisionName, mostPulsesToTheBeat>;
 
-// Common practice: the value of the written note, one row to a beat unit, from 1 pulse to 8.
+// Common practice: the value of the written note, one row for each beat unit, from 1 pulse to 8.
 constexpr Names ofHalf{halves, quarters, quarterTriplets, eighths, other, eighthTriplets, other, sixteenths};
 constexpr Names ofQuarter{quarters,    eighths,    triplets,   sixteenths,
                           quintuplets, sextuplets, septuplets, thirtySeconds};

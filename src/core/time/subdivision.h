@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Pulses to the beat, and what the trade calls them for each beat unit.
+// Pulses per beat, and their musical names for each beat unit.
 #pragma once
 
 #include "core/time/meter.h"
@@ -8,7 +8,7 @@
 
 namespace piolo {
 
-/// The trade's name of a subdivision. `other`: no name of its own, shown as "n to the beat".
+/// The name of a subdivision. `other`: it has no name and is shown as "n to the beat".
 enum class SubdivisionName : std::uint8_t {
     dottedHalves,
     halves,
@@ -29,10 +29,10 @@ enum class SubdivisionName : std::uint8_t {
     other
 };
 
-/// 1 to 8 pulses to the beat.
+/// 1 to 8 pulses per beat.
 inline constexpr int mostPulsesToTheBeat = 8;
 
-/// The name of `pulses` to a beat of `beat`. Common practice, as the table in docs/time.md.
+/// The name of `pulses` per beat of `beat`. Common practice, as in the table in docs/time.md.
 [[nodiscard]] SubdivisionName nameOf(BeatUnit beat, int pulses) noexcept;
 
 } // namespace piolo

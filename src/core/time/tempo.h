@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A tempo, exact: thousandths of a beat per minute of the passage's own beat unit.
+// An exact tempo: thousandths of a beat per minute, in the passage's own beat unit.
 #pragma once
 
 #include "core/base/result.h"
@@ -12,13 +12,13 @@
 
 namespace piolo {
 
-/// 10.000 to 400.000 BPM in whole thousandths. Every Tempo is in range: there is no other way to make one.
+/// 10.000 to 400.000 BPM in whole thousandths. Every Tempo is in range: there is no way to create another.
 class Tempo {
 public:
     static constexpr std::int32_t least = 10'000;
     static constexpr std::int32_t most = 400'000;
 
-    /// Nothing when out of range.
+    /// Nothing if out of range.
     static constexpr std::optional<Tempo> fromThousandths(std::int64_t thousandths) noexcept {
         if (thousandths < least || thousandths > most) return std::nullopt;
         return Tempo(static_cast<std::int32_t>(thousandths));
@@ -29,12 +29,12 @@ public:
         if (thousandths > most) return Tempo(most);
         return Tempo(static_cast<std::int32_t>(thousandths));
     }
-    /// Whole beats per minute, clamped into range: for constants.
+    /// Whole beats per minute, clamped to the range: for constants.
     static constexpr Tempo bpm(std::int32_t whole) noexcept {
         return clampedThousandths(std::int64_t{whole} * 1000);
     }
-    /// Reads "137", "72.5" or "72.125": digits, at most three decimals, '.' as the point, in range.
-    /// Fault badTempo with the text as its argument otherwise; the place is left empty.
+    /// Reads "137", "72.5" or "72.125": digits, at most three decimal places, '.' as the decimal point, in
+    /// range. Otherwise fault badTempo with the text as its argument and an empty location.
     static Result<Tempo> parse(std::string_view text);
 
     [[nodiscard]] constexpr std::int32_t thousandths() const noexcept { return thousandths_; }

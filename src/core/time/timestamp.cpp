@@ -22,7 +22,7 @@ std::int64_t floorDivided(std::int64_t number, std::int64_t by) noexcept {
 
 struct TimeOfDay {
     std::int64_t minute = 0;
-    std::int64_t millis = 0; ///< inside the minute; 60 000 and more inside a leap second
+    std::int64_t millis = 0; ///< within the minute; 60 000 or more in a leap second
 };
 
 std::optional<TimeOfDay> parseClock(std::string_view text) {
@@ -34,7 +34,7 @@ std::optional<TimeOfDay> parseClock(std::string_view text) {
     return TimeOfDay{*hour * 60 + *minute, *second * 1000};
 }
 
-/// Takes ".123456789" off the front of `text`: 0 to 9 decimals, cut to milliseconds.
+/// Removes ".123456789" from the front of `text`: 0 to 9 decimal places, truncated to milliseconds.
 std::optional<std::int64_t> takeDecimals(std::string_view& text) {
     if (text.empty() || text.front() != '.') return 0;
     const std::size_t end = std::min(text.find_first_not_of("0123456789", 1), text.size());

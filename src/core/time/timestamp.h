@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A moment with the local date it had where it was recorded. No clock: text and values only.
+// A moment with the local date where it was recorded. No clock: text and values only.
 #pragma once
 
 #include <compare>
@@ -10,7 +10,8 @@
 
 namespace piolo {
 
-/// A day of the proleptic Gregorian calendar, years 1 to 9999. A Date made by these functions is a real day.
+/// A day of the proleptic Gregorian calendar, years 1 to 9999. A Date made by these functions is always a
+/// valid day.
 struct Date {
     std::int16_t year = 1970;
     std::int8_t month = 1;
@@ -24,7 +25,7 @@ struct Date {
     static std::optional<Date> parse(std::string_view text);
 };
 
-/// Milliseconds of UTC since 1970 and the local offset in minutes (-1439…1439).
+/// Milliseconds of UTC since 1970, and the local offset in minutes (-1439…1439).
 struct Timestamp {
     std::int64_t utcMillis = 0;
     std::int16_t offsetMinutes = 0;
@@ -34,8 +35,9 @@ struct Timestamp {
     [[nodiscard]] Date date() const noexcept;
     /// RFC 3339 with milliseconds and offset: "2026-03-01T18:04:05.123+01:00" ("+00:00" for UTC).
     [[nodiscard]] std::string text() const;
-    /// Reads RFC 3339, also "Z", lower case 't' and 'z', and 0 to 9 decimals (cut to milliseconds). A leap
-    /// second (":60" in the last minute of a UTC day) is read as the last millisecond before it ends.
+    /// Reads RFC 3339, including "Z", lower-case 't' and 'z', and 0 to 9 decimal places (truncated to
+    /// milliseconds). A leap second (":60" in the last minute of a UTC day) is read as the last millisecond
+    /// before it ends.
     static std::optional<Timestamp> parse(std::string_view text);
 };
 
