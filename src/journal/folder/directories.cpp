@@ -12,7 +12,7 @@ std::string variable(const char* name) {
     return value ? value : "";
 }
 
-/// The base directory specification has relative paths ignored.
+/// The XDG Base Directory specification says to ignore relative paths.
 std::string base(const char* name, const char* usual) {
     const std::string value = variable(name);
     if (value.starts_with('/')) return value + "/piolo";

@@ -26,7 +26,7 @@ public:
         : lock_(std::move(lock)), unclosed_(std::move(unclosed)), hearer_(std::move(hearer)),
           opener_(ports.opener), pauses_(ports.pauses) {}
 
-    /// The writer's thread.
+    /// Writer thread.
     void run() {
         writeAll();
         file_.reset();
@@ -52,7 +52,7 @@ public:
         return changed_.wait_until(lock, in(millis), [this] { return unsaved_ == 0 && unclosed_.empty(); });
     }
 
-    /// True when the thread has ended in time.
+    /// True if the thread ended in time.
     bool end() {
         std::unique_lock lock(mutex_);
         ending_ = true;
@@ -89,14 +89,14 @@ private:
         return true;
     }
 
-    /// All that waits; empty when the journal is being closed and nothing is left.
+    /// All waiting lines; empty if the journal is being closed and nothing is left.
     std::vector<WaitingLine> nextBatch() {
         std::unique_lock lock(mutex_);
         work_.wait(lock, [this] { return ending_ || !waiting_.empty(); });
         return std::exchange(waiting_, {});
     }
 
-    /// The first lines that go to one file.
+    /// The leading lines that go to the same file.
     static std::span<const WaitingLine> sameFile(std::span<const WaitingLine> lines) {
         const auto other = std::find_if(lines.begin(), lines.end(), [&lines](const WaitingLine& line) {
             return line.path != lines.front().path;
@@ -110,7 +110,7 @@ private:
         return text;
     }
 
-    /// False when the journal is being closed and its time is up.
+    /// False if the journal is being closed and its time is up.
     bool writeUntilSaved(const std::string& path, const std::string& text) {
         bool again = false;
         for (int pause = pauses_.firstRetry;; pause = std::min(2 * pause, pauses_.longestRetry)) {
@@ -131,7 +131,7 @@ private:
         if (!file_) return errno;
         const long taken = file_->write(text);
         if (taken < 0) return errno;
-        // A regular file takes less than it is given when the disk or a quota has no more room.
+        // A short write to a regular file means that the disk or a quota is full.
         if (static_cast<std::size_t>(taken) < text.size()) return ENOSPC;
         return file_->sync() == 0 ? 0 : errno;
     }
@@ -164,16 +164,16 @@ private:
     // Guarded by mutex_.
     mutable std::mutex mutex_;
     std::condition_variable work_;    ///< for the thread
-    std::condition_variable changed_; ///< for those who wait for it
+    std::condition_variable changed_; ///< for callers that wait for a change
     std::vector<WaitingLine> waiting_;
     std::size_t unsaved_ = 0;
     bool ending_ = false;
     bool finished_ = false;
     SteadyTime deadline_;
 
-    // The thread's own.
+    // Used only by the thread.
     FolderLock lock_;
-    std::vector<std::string> unclosed_; ///< written under mutex_, so that others may look
+    std::vector<std::string> unclosed_; ///< written under mutex_, so that others may read it
     std::unique_ptr<AppendFile> file_;
     std::string openPath_;
 

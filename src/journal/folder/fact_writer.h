@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The thread that puts lines on disk.
+// The thread that writes lines to disk.
 #pragma once
 
 #include "journal/folder/folder_lock.h"
@@ -13,35 +13,36 @@
 
 namespace piolo::journal {
 
-/// A fact on its way to disk.
+/// A fact waiting to be written.
 struct WaitingLine {
     Id id;
     std::string path;
-    std::string text; ///< with its newline
+    std::string text; ///< including its newline
 };
 
-/// Appends what is handed over, all that waits in one write and one sync, then tells which facts are saved.
-/// After a failed or short write or a failed sync it closes the file, opens it again and writes the same
-/// lines again behind a newline, until they are down: the reader counts ids once.
+/// Appends the lines it is given, all waiting ones in one write and one sync, then reports which facts are
+/// saved. After a failed or short write or a failed sync, it reopens the file and writes the same lines again
+/// after a newline, until that succeeds: the reader counts each id once.
 class FactWriter {
 public:
-    /// `unclosed` files get a newline first. The lock is kept for as long as the thread may write.
+    /// `unclosed` files get a newline first. Holds the lock for as long as the thread may write.
     FactWriter(FolderLock lock, std::vector<std::string> unclosed, JournalHearer hearer,
                const JournalPorts& ports);
-    /// Waits for what is unsaved, at most Pauses::farewell.
+    /// Waits for unsaved lines, at most Pauses::farewell.
     ~FactWriter();
     FactWriter(const FactWriter&) = delete;
     FactWriter& operator=(const FactWriter&) = delete;
 
-    /// Any thread; waits for no disk.
+    /// Any thread; does not wait for the disk.
     void add(WaitingLine line);
     [[nodiscard]] std::size_t unsaved() const;
-    /// True when all is on disk before `millis` have passed.
+    /// True if everything is on disk within `millis`.
     bool flush(int millis);
 
 private:
     class Body;
-    std::shared_ptr<Body> body_; // the thread's too: it may be stuck in the disk when this goes
+    std::shared_ptr<Body> body_; // shared with the thread, which may hang in a disk operation when this
+                                 // object is destroyed
     std::thread thread_;
 };
 

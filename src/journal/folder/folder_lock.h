@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One writer per practice folder and device.
+// Ensures a single writer for each practice folder and device.
 #pragma once
 
 #include "core/base/result.h"
@@ -11,14 +11,15 @@
 
 namespace piolo::journal {
 
-/// Holds a lock file in the state directory for as long as it lives. The system frees it when the program
-/// ends, however it ends.
+/// Holds a lock file in the state directory for as long as this object exists. The system releases it when
+/// the program ends, however it ends.
 class FolderLock {
 public:
-    /// Nothing when another holds it. Faults: cannotMakeFolder, cannotWrite.
+    /// Nothing if another process holds the lock. Faults: cannotMakeFolder, cannotWrite.
     static Result<std::optional<FolderLock>> take(const std::string& folder, const std::string& device,
                                                   const std::string& stateDir);
-    /// STATEDIR/locks/HASH-DEVICE.lock; the hash (64-bit FNV-1a) is of the folder's path with links followed.
+    /// STATEDIR/locks/HASH-DEVICE.lock; HASH is the 64-bit FNV-1a hash of the folder's path with symbolic
+    /// links resolved.
     [[nodiscard]] static std::string path(const std::string& folder, const std::string& device,
                                           const std::string& stateDir);
 

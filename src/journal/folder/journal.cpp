@@ -26,9 +26,9 @@ struct Journal::Body {
     JournalPlace place;
     JournalPorts ports;
     FolderContents contents;
-    std::mutex mutex; ///< makes numbers, time and place in the queue one step
+    std::mutex mutex; ///< makes numbering, timestamp and queueing one step
     Sequence sequence;
-    std::unique_ptr<FactWriter> writer; ///< none: read-only
+    std::unique_ptr<FactWriter> writer; ///< null if read-only
 
     Body(JournalPlace where, JournalPorts with) : place(std::move(where)), ports(std::move(with)) {}
 
@@ -52,7 +52,7 @@ Result<std::unique_ptr<Journal>> Journal::open(JournalPlace place, JournalHearer
     if (writes) {
         if (auto made = makeFolder(journalFolder(body->place.folder)); !made) return made.fault();
     }
-    // Only now: what another writer had in hand before it let go of the lock is read too.
+    // Read only after taking the lock, so that the last lines of a previous writer are included.
     if (auto read = body->read(); !read) return read.fault();
     if (writes) {
         const auto& unclosed = body->contents.unclosed;

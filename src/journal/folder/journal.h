@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The writing side of a practice folder: facts get their id and place at once, and go to disk on a thread of
-// their own.
+// The writing side of a practice folder: facts get their id and position at once and are written by a
+// separate thread.
 #pragma once
 
 #include "core/base/result.h"
@@ -16,9 +16,9 @@
 namespace piolo::journal {
 
 struct JournalPlace {
-    std::string folder;   ///< the practice folder; made when missing
+    std::string folder;   ///< the practice folder; created if missing
     std::string device;   ///< this device's id: 32 hexadecimal digits
-    std::string stateDir; ///< where locks live, outside the folder; made when missing
+    std::string stateDir; ///< where locks are kept, outside the folder; created if missing
 };
 
 struct JournalPorts {
@@ -28,21 +28,23 @@ struct JournalPorts {
     Pauses pauses;
 };
 
-/// What the writer tells, on the writer's own thread. Set before open(); neither may wait for the thread that
-/// destroys the journal. Nothing is told once the destructor has returned.
+/// Callbacks from the writer, on the writer thread. Set them before open(); they must not wait for the thread
+/// that destroys the journal. None is called after the destructor has returned.
 struct JournalHearer {
     std::function<void(Id)> saved;             ///< the fact is on disk (fdatasync has returned)
-    std::function<void(const Fault&)> trouble; ///< a write failed, told once until it succeeds (cannotWrite,
-                                               ///< diskFull): the facts are kept and tried again; or a line
-                                               ///< was written that is too long to be read back (lineTooLong)
+    std::function<void(const Fault&)> trouble; ///< a write failed (cannotWrite, diskFull), reported once
+                                               ///< until a write succeeds; the facts are kept and retried. Or
+                                               ///< a line was written that is too long to be read back
+                                               ///< (lineTooLong)
 };
 
-/// One open practice folder. record() may be called from any thread; nothing here waits for the disk but
-/// open(), flush() and the destructor, which gives up on what is unsaved after Pauses::farewell.
+/// An open practice folder. record() may be called from any thread. Only open(), flush() and the destructor
+/// wait for the disk; the destructor gives up on unsaved facts after Pauses::farewell.
 class Journal {
 public:
-    /// Reads the folder, takes the lock (one writer per folder and device; when another holds it the journal
-    /// is read-only), closes an own torn last line. Faults: cannotMakeFolder, cannotRead, cannotWrite.
+    /// Reads the folder, takes the lock (one writer per folder and device; if another process holds it, the
+    /// journal is read-only) and closes a torn last line of its own. Faults: cannotMakeFolder, cannotRead,
+    /// cannotWrite.
     static Result<std::unique_ptr<Journal>> open(JournalPlace place, JournalHearer hearer,
                                                  JournalPorts ports = {});
     ~Journal();
@@ -50,25 +52,24 @@ public:
     Journal& operator=(const Journal&) = delete;
 
     [[nodiscard]] const FolderContents& contents() const;
-    /// Hands over the facts that were read: contents() then has none. Ten years of them need not stand in
-    /// memory twice.
+    /// Moves the facts out of contents(), so that ten years of them are not in memory twice.
     [[nodiscard]] std::vector<Fact> takeFacts();
-    /// Another window writes this folder: record() then gives its fact, which is not written.
+    /// Another window writes to this folder: record() then returns its fact without writing it.
     [[nodiscard]] bool readOnly() const;
     [[nodiscard]] const std::string& device() const;
 
-    /// Gives the body its id, seq, order and time and hands it to the writer. Thread-safe; does not wait for
+    /// Gives the body its id, seq, order and time and passes it to the writer. Thread-safe; does not wait for
     /// the disk.
     Fact record(FactBody body);
-    /// The same of what happened on an earlier day, when nobody wrote it down: its time is the last
-    /// millisecond of `day`, by the local offset now; its order is that of record(). A day that is not before
-    /// today is today, now.
+    /// The same for something that happened on an earlier day but was not recorded then: its time is the last
+    /// millisecond of `day` at the current local offset; its order is that of record(). If `day` is not
+    /// before today, it counts as now.
     Fact recordOn(Date day, FactBody body);
-    /// Facts recorded and not yet on disk.
+    /// The number of recorded facts that are not on disk yet.
     [[nodiscard]] std::size_t unsaved() const;
-    /// Waits until all is on disk, or `millis` have passed. True when all is.
+    /// Waits until everything is on disk or `millis` have passed. True if everything is on disk.
     bool flush(int millis);
-    /// The wall clock of the ports.
+    /// The wall clock from the ports.
     [[nodiscard]] Timestamp now() const;
 
 private:

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Folders that are made when missing.
+// Creates folders if they are missing.
 #pragma once
 
 #include "core/base/result.h"
@@ -8,9 +8,9 @@
 
 namespace piolo::journal {
 
-/// Makes `path` and what is missing above it, durably: 0 or an errno value.
+/// Creates `path` and missing parents durably. Returns 0 or an errno value.
 [[nodiscard]] int folderMade(const std::string& path);
-/// The same with a fault: cannotMakeFolder.
+/// The same, but returns a fault: cannotMakeFolder.
 Done makeFolder(const std::string& path);
 
 } // namespace piolo::journal

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the journal needs of the world, so that tests can stand in for it.
+// What the journal needs from outside, so that tests can replace it.
 #pragma once
 
 #include "core/base/id.h"
@@ -29,25 +29,25 @@ public:
 class AppendFile {
 public:
     virtual ~AppendFile() = default;
-    /// Bytes taken, or -1 with errno set.
+    /// The number of bytes written, or -1 with errno set.
     virtual long write(std::string_view bytes) = 0;
-    /// 0, or -1 with errno set: fdatasync.
+    /// fdatasync: 0, or -1 with errno set.
     virtual int sync() = 0;
 };
 
-/// Opens the own journal file. Tests put faults here.
+/// Opens this device's journal file. Tests simulate failures here.
 class AppendOpener {
 public:
     virtual ~AppendOpener() = default;
-    /// Opens or makes `path` and, when it was made, syncs its folder. Nothing, with errno set, on failure.
+    /// Opens or creates `path` and, if it created it, syncs its folder. Null, with errno set, on failure.
     virtual std::unique_ptr<AppendFile> open(const std::string& path) = 0;
 };
 
-/// How long the writer waits, in milliseconds. Tests shorten it.
+/// How long the writer waits, in milliseconds. Tests shorten these.
 struct Pauses {
-    int firstRetry = 50;     ///< before the first new attempt; doubled each time
-    int longestRetry = 2000; ///< never longer than this
-    int farewell = 2000;     ///< the most that closing a journal waits for the disk
+    int firstRetry = 50;     ///< before the first retry; doubled each time
+    int longestRetry = 2000; ///< the longest wait before a retry
+    int farewell = 2000;     ///< the longest time that closing a journal waits for the disk
 };
 
 std::shared_ptr<Clock> systemClock();

@@ -13,8 +13,8 @@ namespace piolo::journal {
 
 namespace {
 
-/// An open journal file, followed by its name: when the name has come to mean another file (a sync service
-/// put one in place), writing goes on in that one.
+/// An open journal file, tracked by name: if the name now refers to another file (because a sync service
+/// replaced it), writing continues in that file.
 class PosixAppendFile final : public AppendFile {
 public:
     explicit PosixAppendFile(std::string path) : path_(std::move(path)) {}
@@ -25,7 +25,7 @@ public:
         if (errno != 0) return false;
         file_ = files::Descriptor(::open(path_.c_str(), O_WRONLY | O_APPEND | O_CREAT | O_CLOEXEC, 0666));
         if (!file_.isOpen()) return false;
-        // Also when it was there: an earlier sync of the folder may have failed.
+        // Even if the file existed: an earlier sync of the folder may have failed.
         errno = files::syncFolder(folder);
         return errno == 0;
     }

@@ -26,7 +26,7 @@ class SystemRandomness final : public Randomness {
 public:
     Id id() override {
         Id made;
-        // Up to 256 bytes come whole; the call can only fail on a kernel that lacks it.
+        // Up to 256 bytes are returned at once; the call can only fail on a kernel without it.
         while (made.isNone())
             if (::getrandom(&made, sizeof made, 0) != static_cast<ssize_t>(sizeof made)) made = {};
         return made;

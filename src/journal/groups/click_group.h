@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The group of a passage fact that says how the click sounds.
+// The group of a passage fact that describes its click.
 #pragma once
 
 #include "core/passage/click_pattern.h"
@@ -7,7 +7,7 @@
 
 namespace piolo::journal {
 
-/// The first fault goes where `group` keeps it.
+/// The first fault is stored where `group` keeps it.
 [[nodiscard]] ClickPattern clickOf(JsonObject group);
 [[nodiscard]] nlohmann::ordered_json groupOf(const ClickPattern& click);
 

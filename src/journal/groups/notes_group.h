@@ -12,14 +12,14 @@
 
 namespace piolo::journal {
 
-/// "3/8 1/16 C#5 73 .(": onset, length, written pitch, MIDI number of what sounds, and, where there are any,
-/// marks in this order: t tied to the note before, T to the one after, . staccato, > accent, - tenuto,
-/// ( a slur begins, ) it ends.
+/// "3/8 1/16 C#5 73 .(": onset, length, written pitch, sounding MIDI note number and, if there are any, marks
+/// in this order: t tied to the previous note, T to the next, . staccato, > accent, - tenuto, ( begin of a
+/// slur, ) end of a slur.
 [[nodiscard]] std::string noteText(const Note& note);
-/// Nothing for any other text: there is one way to write a note.
+/// Nothing for any other text: there is only one way to write a note.
 [[nodiscard]] std::optional<Note> noteOf(std::string_view text);
 
-/// At most Passage::mostNotes, in the order of their onsets. The first fault goes where `line` keeps it.
+/// At most Passage::mostNotes, in order of onset. The first fault is stored where `line` keeps it.
 [[nodiscard]] std::vector<Note> notesIn(JsonObject& line);
 [[nodiscard]] nlohmann::ordered_json groupOf(const std::vector<Note>& notes);
 

@@ -17,7 +17,7 @@ Meter meterOf(JsonObject& group) {
     const std::string meter = group.text("meter");
     const std::string beat = group.text("beat");
     const std::string groups = group.has("groups") ? group.text("groups") : std::string{};
-    // An empty beat would stand for the usual one; in a file it is spelt out.
+    // An empty beat would mean the usual one; in a file, the beat must be explicit.
     const auto read = Meter::parse(meter, beat.empty() ? "0/1" : beat, groups);
     if (!read) group.refuse(keyOf(read.fault().number));
     return read ? *read : Meter{};
@@ -25,7 +25,7 @@ Meter meterOf(JsonObject& group) {
 
 Fraction pickupOf(JsonObject& group, const Meter& meter) {
     const auto read = Fraction::parse(group.text("pickup"));
-    // Nothing is nothing, whatever it is counted in: "0/8" is no other fact than no pick-up.
+    // Zero is zero in any unit: "0/8" is the same fact as no pick-up.
     const Fraction pickup = read && read->numerator != 0 ? *read : Fraction{};
     const bool shorter = std::int64_t{pickup.numerator} * meter.denominator() <
                          std::int64_t{pickup.denominator} * meter.numerator();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The groups of a passage, read and checked, and written: the same in the journal and in passage files.
+// Reads, checks and writes the groups of a passage: the same in the journal and in passage files.
 #pragma once
 
 #include "core/passage/passage.h"
@@ -7,9 +7,9 @@
 
 namespace piolo::journal {
 
-/// A value that cannot be used is told where the object keeps its faults.
+/// The object stores the fault for an invalid value.
 [[nodiscard]] PieceMusic pieceMusicOf(JsonObject group);
-/// Of a piece: its keys "transposition", "bars" and "notes".
+/// The keys "transposition", "bars" and "notes" of a piece.
 [[nodiscard]] std::int32_t transpositionOf(JsonObject& piece);
 [[nodiscard]] std::int32_t pieceBarsOf(JsonObject& piece);
 [[nodiscard]] std::string notesOf(JsonObject& piece);
@@ -18,7 +18,7 @@ namespace piolo::journal {
 [[nodiscard]] Tempi tempiOf(JsonObject group);
 [[nodiscard]] Manner mannerOf(JsonObject group);
 
-/// Keys in a fixed order; those that may be missing are, when they say nothing.
+/// Keys in a fixed order; optional ones are left out if they have their default value.
 [[nodiscard]] nlohmann::ordered_json groupOf(const PieceMusic& music);
 [[nodiscard]] nlohmann::ordered_json groupOf(const Title& title);
 [[nodiscard]] nlohmann::ordered_json groupOf(const Music& music);

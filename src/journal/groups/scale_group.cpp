@@ -24,7 +24,7 @@ std::optional<WrittenPitch> pitchOf(JsonObject& group, const char* key) {
     return pitch;
 }
 
-/// As textOf() writes it: what is read is written the same.
+/// Only the spelling of textOf(), so that it is written back the same.
 Tonic tonicOf(JsonObject& group) {
     const std::string text = group.text("tonic");
     const auto tonic = tonicNamed(text);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A passage's scale, and the settings of scales, as JSON.
+// A passage's scale and the settings of scales as JSON.
 #pragma once
 
 #include "core/scales/scale.h"
@@ -10,7 +10,7 @@
 
 namespace piolo::journal {
 
-/// Reads the group; what is wrong is refused with its key.
+/// Reads the group; an invalid value is refused with its key.
 [[nodiscard]] Scale scaleOf(JsonObject group);
 [[nodiscard]] ScaleSettings scaleSettingsOf(JsonObject group);
 [[nodiscard]] nlohmann::ordered_json groupOf(const Scale& scale);

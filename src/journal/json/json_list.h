@@ -9,7 +9,7 @@
 
 namespace piolo::journal {
 
-/// Every element through `read`; a fault when one cannot be read or there is no array.
+/// Converts every element with `read`; a fault if one is invalid or if there is no array.
 template <typename Element>
 std::vector<Element> listOf(JsonObject& line, const char* key,
                             std::optional<Element> (*read)(const nlohmann::json&)) {

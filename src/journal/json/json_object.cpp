@@ -10,7 +10,7 @@ namespace {
 using nlohmann::json;
 
 constexpr int deepest = 16;
-/// A fault shows the beginning of a long value.
+/// A fault shows only the beginning of a long value.
 constexpr std::size_t longestShown = 60;
 
 const json& nothing() {

@@ -9,7 +9,7 @@ namespace {
 
 using nlohmann::json;
 
-/// Walks over the text and knows the line of the last character that was taken.
+/// Iterates over the text and knows the line of the last character read.
 class Walk {
 public:
     using iterator_category = std::input_iterator_tag;
@@ -46,7 +46,7 @@ private:
     Line* line_;
 };
 
-/// Hears what the parser meets: keeps to the limits, notes the lines.
+/// Receives the parser's events: enforces the limits and records the lines.
 class Hearer {
 public:
     Hearer(const JsonLimits& limits, const Walk::Line& line, PlacedJson& placed)
@@ -54,7 +54,7 @@ public:
 
     bool hear(int depth, json::parse_event_t event, const json& parsed) {
         using Met = json::parse_event_t;
-        if (!within()) return false; // the limit that was met first counts
+        if (!within()) return false; // the limit that was hit first counts
         if (event == Met::object_end || event == Met::array_end) return true;
         tooDeep_ = tooDeep_ || depth > limits_.depth;
         if (event == Met::key) {
@@ -69,7 +69,7 @@ public:
 
 private:
     [[nodiscard]] bool within() const { return !tooDeep() && !tooMany(); }
-    // Of a key that stands twice the last one counts.
+    // If a key occurs twice, the last one counts.
     void begin(const json& key) {
         if (!within()) return;
         lines_ = &placed_.lines[key.get_ref<const std::string&>()];

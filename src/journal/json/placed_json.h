@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A JSON document, and on which lines its lists begin their elements.
+// A JSON document with the line numbers of the elements of its lists.
 #pragma once
 
 #include <cstddef>
@@ -11,7 +11,7 @@
 
 namespace piolo::journal {
 
-/// How much of a document is taken in. What lies beyond is not kept in memory.
+/// How much of a document is read. Anything beyond is not kept in memory.
 struct JsonLimits {
     int depth = 16;
     std::size_t values = 1'000'000;
@@ -20,13 +20,13 @@ struct JsonLimits {
 struct PlacedJson {
     enum class End : std::uint8_t { whole, broken, tooMuch };
     End end = End::whole;
-    long line = 1;        ///< where it broke off, or the last one
-    nlohmann::json value; ///< only when whole
-    /// By key of the object at the top: for each element of its list, the line on which the element begins.
+    long line = 1;        ///< where it broke off, or the last line
+    nlohmann::json value; ///< only if whole
+    /// By key of the top-level object: for each element of its list, the line on which it begins.
     std::map<std::string, std::vector<long>> lines;
 };
 
-/// Never throws. `broken`: no JSON, not UTF-8, or nested deeper than the limit.
+/// Never throws. `broken`: invalid JSON, invalid UTF-8, or nested deeper than the limit.
 [[nodiscard]] PlacedJson placedJson(std::string_view text, const JsonLimits& limits = {});
 
 } // namespace piolo::journal

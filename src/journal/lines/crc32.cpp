@@ -13,7 +13,7 @@ namespace {
 constexpr std::uint32_t reflected = 0xEDB8'8320;
 constexpr std::size_t stride = 8;
 
-// Row n steps over n more zero bytes: eight bytes are taken at once.
+// Row n continues over n more zero bytes, so that eight bytes are processed at once.
 using Table = std::array<std::array<std::uint32_t, 256>, stride>;
 
 constexpr Table tableOf() {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The checksum of zlib, PNG and Ethernet.
+// The checksum used by zlib, PNG and Ethernet.
 #pragma once
 
 #include <cstdint>

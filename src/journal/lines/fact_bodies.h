@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The kinds' own keys, read and checked.
+// Reads and checks the keys of each kind of fact.
 #pragma once
 
 #include "core/history/fact.h"
@@ -9,7 +9,7 @@
 
 namespace piolo::journal {
 
-/// The body of the kind at `index` of FactBody; the first fault goes where `line` keeps it.
+/// The body of the kind at `index` of FactBody; the first fault is stored where `line` keeps it.
 [[nodiscard]] FactBody bodyOf(std::size_t index, JsonObject& line);
 
 } // namespace piolo::journal

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the two ways to read a line agree on.
+// Limits shared by the two ways of reading a line.
 #pragma once
 
 #include "core/history/fact.h"
@@ -9,11 +9,11 @@
 namespace piolo::journal {
 
 inline constexpr std::int64_t leastSpotBar = -1;
-inline constexpr std::int64_t mostSpotBar = 999'999; ///< an open-ended run goes on as long as it likes
+inline constexpr std::int64_t mostSpotBar = 999'999; ///< an open-ended run has no limit
 inline constexpr std::int64_t mostSpotBeat = 32;
 inline constexpr std::int64_t mostSpotPart = 999; ///< thousandths of a beat
 
-/// Whether a tempo is ever set for that reason.
+/// True if a tempo can be set for that reason.
 [[nodiscard]] constexpr bool setsTempo(Reason reason) noexcept {
     return reason == Reason::hand || reason == Reason::newDay || reason == Reason::offer ||
            reason == Reason::named;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A fact as one line of JSON. docs/journal.md has the keys of each kind.
+// A fact as one line of JSON. docs/journal.md lists the keys of each kind.
 #pragma once
 
 #include "core/base/result.h"
@@ -10,15 +10,15 @@
 
 namespace piolo::journal {
 
-/// The version of the format written here; higher ones are kept and not folded.
+/// The format version written here; facts with a higher one are kept but not folded.
 inline constexpr int formatVersion = 1;
 /// Longer lines are refused (lineTooLong).
 inline constexpr std::size_t longestLine = 65'536;
 
-/// One JSON object without a newline, keys in a fixed order.
+/// One JSON object without a newline, with keys in a fixed order.
 [[nodiscard]] std::string toLine(const Fact& fact);
 /// Faults: badJson, notUtf8, lineTooLong, badFact (a key is missing), badFactValue (a value is out of range),
-/// unknownKind and newerFormat (kept in the file, not folded). `place` goes into the fault.
+/// unknownKind and newerFormat (kept in the file but not folded). `place` is copied into the fault.
 Result<Fact> fromLine(std::string_view line, const Place& place);
 
 } // namespace piolo::journal

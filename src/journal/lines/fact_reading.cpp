@@ -28,7 +28,7 @@ LineHead headOf(const json& line, const Place& place) {
     return head;
 }
 
-/// The place in FactBody of the line's kind, or a fault: a newer format, an unknown kind.
+/// The index in FactBody of the line's kind, or a fault: a newer format or an unknown kind.
 std::optional<std::size_t> kindOf(JsonObject& object, FirstFault& first) {
     const auto version = object.integer("v", 1, mostOrder);
     if (version > formatVersion) first.keep(FaultNumber::newerFormat, {std::to_string(version)});
@@ -44,13 +44,13 @@ Timestamp timeOf(JsonObject& object) {
     return at.value_or(Timestamp{});
 }
 
-/// A newer format may sum in another way.
+/// A newer format may use a different checksum.
 bool isOfThisFormat(const json& line) {
     const auto version = line.find("v");
     return version == line.end() || integerIn(*version, 1, formatVersion).has_value();
 }
 
-/// The long way: any JSON object.
+/// The general way, for any JSON object.
 Result<Fact> readObject(std::string_view line, const Place& place, LineHead& head) {
     if (!isUtf8(line)) return Fault{FaultNumber::notUtf8, place, {}};
     const auto parsed = parseJson(line);

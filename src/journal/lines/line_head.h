@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What places a line among the others, also when the rest of it cannot be used.
+// The values that order a line among the others, even if the rest of it is unusable.
 #pragma once
 
 #include "core/base/result.h"
@@ -10,17 +10,17 @@
 
 namespace piolo::journal {
 
-/// Order and seq are not written above this: every program reads whole numbers up to 2^53 - 1 exactly.
+/// Order and seq are never written above this: every program reads integers up to 2^53 - 1 exactly.
 inline constexpr std::int64_t mostOrder = 9'007'199'254'740'991;
 
-/// Of a line that is JSON; values that are missing or out of range stay empty and 0.
+/// Of a line that is valid JSON; values that are missing or out of range remain empty or 0.
 struct LineHead {
     std::string device;
     std::uint64_t seq = 0;
     std::int64_t order = 0;
 };
 
-/// As fromLine(), and fills `head` also for facts of an unknown kind or of a newer format.
+/// As fromLine(), but also fills `head` for facts of an unknown kind or a newer format.
 Result<Fact> readLine(std::string_view line, const Place& place, LineHead& head);
 
 } // namespace piolo::journal

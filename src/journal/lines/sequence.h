@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The numbers that place a device's next fact behind all it knows of.
+// Assigns numbers so that a device's next fact comes after everything it knows.
 #pragma once
 
 #include <cstdint>
@@ -8,9 +8,9 @@ namespace piolo::journal {
 
 struct FolderContents;
 
-/// Seq counts a device's facts. Order is the clock, but always after the device's own last fact, and after
-/// the highest read from others unless that is more than 24 h ahead: a clock set back never reorders what was
-/// played, a wrong clock elsewhere never drags this one along.
+/// Seq counts the facts of a device. Order is the clock time, but always after the device's own last fact and
+/// after the highest order read from others, unless that is more than 24 h ahead. So a clock that is set back
+/// never reorders what was played, and a wrong clock elsewhere does not affect this device.
 class Sequence {
 public:
     struct Numbers {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The words that stand in journal lines for marks, reasons and choices.
+// The words in journal lines for marks, reasons and choices.
 #pragma once
 
 #include "core/history/fact.h"
@@ -13,7 +13,7 @@ namespace piolo::journal {
 [[nodiscard]] std::string_view wordOf(Mark mark) noexcept;
 /// Empty for Reason::none, which is not written.
 [[nodiscard]] std::string_view wordOf(Reason reason) noexcept;
-/// Empty for RunKind::run and RunKind::attempt, which have no word of their own.
+/// Empty for RunKind::run and RunKind::attempt, which have no word.
 [[nodiscard]] std::string_view wordOf(RunKind kind) noexcept;
 [[nodiscard]] std::string_view wordOf(StepKind step) noexcept;
 [[nodiscard]] std::string_view wordOf(DayOpening opening) noexcept;
@@ -26,9 +26,9 @@ namespace piolo::journal {
 [[nodiscard]] std::optional<DayOpening> openingOf(std::string_view word) noexcept;
 [[nodiscard]] std::optional<Stage> stageOf(std::string_view word) noexcept;
 
-/// The word of a body's kind: "run", "late", …
+/// The word for the kind of a body: "run", "late", …
 [[nodiscard]] std::string_view kindOf(const FactBody& body) noexcept;
-/// The place in FactBody of the kind of that word.
+/// The index in FactBody of the kind with that word.
 [[nodiscard]] std::optional<std::size_t> kindIndex(std::string_view word) noexcept;
 
 } // namespace piolo::journal

@@ -16,7 +16,7 @@ namespace {
 constexpr std::size_t idDigits = 32;
 constexpr std::size_t timeLength = std::string_view("2026-03-01T18:04:05.123+01:00").size();
 
-/// Takes pieces off the front of a line. After the first that does not fit all answers are placeholders.
+/// Removes pieces from the front of a line. After the first that does not fit, all results are placeholders.
 class Pieces {
 public:
     explicit Pieces(std::string_view line) : rest_(line) {}
@@ -42,7 +42,7 @@ public:
         std::int64_t number = 0;
         const auto [end, error] = std::from_chars(rest_.data(), rest_.data() + rest_.size(), number);
         const auto text = take(static_cast<std::size_t>(end - rest_.data()));
-        // JSON has no zeros in front.
+        // JSON does not allow leading zeros.
         keep(error == std::errc{} && !(text.size() > 1 && text.front() == '0') && !text.starts_with("-0"));
         keep(number >= least && number <= most);
         return number;
@@ -54,7 +54,7 @@ public:
         return id.value_or(Id{});
     }
 
-    /// A word and the quote that closes it.
+    /// A word and its closing quote.
     template <typename Value>
     Value choice(std::optional<Value> (*valueOf)(std::string_view) noexcept) {
         const auto value = valueOf(word());
@@ -158,7 +158,7 @@ std::optional<Fact> writtenFact(std::string_view line) {
     pieces.literal(R"({"v":1,"id":")");
     fact.id = pieces.id();
     pieces.literal(R"(","device":")");
-    Pieces device = pieces; // looked at twice: as an id, and as the text it is kept as
+    Pieces device = pieces; // read twice: as an id, and as the original text
     pieces.id();
     fact.device = device.take(idDigits);
     pieces.literal(R"(","seq":)");

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The short way to read a line that stands there exactly as this version writes it.
+// A fast way to read a line that is exactly as this version writes it.
 #pragma once
 
 #include "core/history/fact.h"
@@ -9,8 +9,8 @@
 
 namespace piolo::journal {
 
-/// Reads runs, tempi, late misses and backs with a right sum. Nothing for any other line: fromLine() then has
-/// the answer, fault or not. What is given here is what fromLine()'s long way gives.
+/// Reads runs, tempi, late misses and backs with a correct checksum. Nothing for any other line: fromLine()
+/// then decides, with or without a fault. The result always equals that of fromLine()'s general way.
 [[nodiscard]] std::optional<Fact> writtenFact(std::string_view line);
 
 } // namespace piolo::journal

@@ -24,7 +24,7 @@ std::size_t characters(std::string_view utf8) {
         std::count_if(utf8.begin(), utf8.end(), [](char c) { return (c & 0xC0) != 0x80; }));
 }
 
-/// The journal's groups tell their faults by the numbers of its lines.
+/// The journal's groups report faults with the numbers for journal lines.
 Fault asPassageFault(Fault fault) {
     if (fault.number == FaultNumber::badFact) fault.number = FaultNumber::passageKeyMissing;
     if (fault.number == FaultNumber::badFactValue) fault.number = FaultNumber::passageValue;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The passage file: pieces and passages in one JSON document. docs/passage-file.md has its keys.
+// The passage file: pieces and passages in one JSON document. docs/passage-file.md lists its keys.
 #pragma once
 
 #include "core/base/result.h"
@@ -11,29 +11,30 @@
 
 namespace piolo::journal {
 
-/// How a passage file's name ends.
+/// The ending of a passage file's name.
 inline constexpr std::string_view passageFileEnding = ".piolo.json";
-/// The version of the format written here; higher ones are refused.
+/// The format version written here; higher ones are refused.
 inline constexpr int passageFileVersion = 1;
 inline constexpr std::size_t largestPassageFile = std::size_t{16} * 1024 * 1024;
-/// At most so many pieces, and so many passages.
+/// The most pieces, and the most passages.
 inline constexpr std::size_t mostInPassageFile = 10'000;
-/// A name or an instrument has at most so many characters (code points): its fact then fits a journal line.
+/// The most characters (code points) of a name or an instrument, so that its fact fits in a journal line.
 inline constexpr std::size_t longestName = 4096;
 
-/// True when `path` ends as a passage file does, in any case of letters.
+/// True if `path` ends like a passage file, in any case.
 [[nodiscard]] bool isPassageFile(std::string_view path) noexcept;
 
-/// Reads a whole document, whatever the bytes are; does not throw. `file` goes into the fault, with the line
-/// on which the piece or passage begins. Unknown keys are passed over. Faults: notAPassageFile,
-/// passageKeyMissing, passageValue, newerPassageFile, idTwice, pieceNotInFile, passageFileTooLarge.
+/// Reads a complete document; accepts any bytes and does not throw. Faults carry `file` and the line on which
+/// the piece or passage begins. Unknown keys are ignored. Faults: notAPassageFile, passageKeyMissing,
+/// passageValue, newerPassageFile, idTwice, pieceNotInFile, passageFileTooLarge.
 Result<PassageSet> readPassages(std::string_view bytes, const std::string& file);
-/// The same of a file, of which no more is read than a passage file may hold. Fault also cannotRead.
+/// Reads a file, but no more of it than a passage file may have. Faults: also cannotRead.
 Result<PassageSet> readPassageFile(const std::string& path);
 
-/// The document: UTF-8, one piece or passage a line, a newline at the end; the same set gives the same bytes.
+/// The document: UTF-8, one piece or passage per line, ending with a newline. The same set gives the same
+/// bytes.
 [[nodiscard]] std::string passageFileText(const PassageSet& set);
-/// Puts it there, whole or not at all; what could not be read back is not written. Faults: those of
+/// Writes the file, whole or not at all; refuses to write what could not be read back. Faults: those of
 /// readPassages(), cannotWrite, diskFull.
 Done writePassageFile(const std::string& path, const PassageSet& set);
 

@@ -25,7 +25,7 @@ Done writeWhole(const std::string& path, const std::string& text) {
     return files::replaceFile(path, std::as_bytes(std::span(text)));
 }
 
-/// A copy under the first free name, so that nothing the player wrote is lost.
+/// Saves a copy under the first free name, so that nothing the player wrote is lost.
 Done setAside(const std::string& path, const std::string& text) {
     for (int number = 1; number <= mostSetAside; ++number) {
         const std::string name = path + ".damaged-" + std::to_string(number);

@@ -71,7 +71,7 @@ Value fresh(const Value& /*into*/) {
 
 Millis fresh(const Millis& into) { return into; }
 
-/// Takes known keys out of the object, so that the unknown ones are left.
+/// Removes known keys from the object, so that the unknown ones remain.
 class Taking {
 public:
     Taking(json& object, FirstFault& first) : object_(object), first_(first) {}

@@ -10,10 +10,10 @@
 
 namespace piolo::journal {
 
-/// What is there and right; the rest keeps its first value (`device` stays empty). Faults: notUtf8, badJson
-/// (also for anything but an object), badFactValue.
+/// Takes the values that are present and valid; the others keep their defaults (`device` stays empty).
+/// Faults: notUtf8, badJson (also for anything but an object), badFactValue.
 [[nodiscard]] MachineSettings settingsFromJson(std::string_view text, FirstFault& first);
-/// Indented, with a newline at the end.
+/// Indented, ending with a newline.
 [[nodiscard]] std::string settingsToJson(const MachineSettings& settings);
 
 } // namespace piolo::journal
