@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Scores by the command: listed, picked from, checked.
+// Scores on the command line: listed, picked from, checked.
 #include "command.h"
 
 #include "journal/passage_file/passage_file.h"
@@ -19,7 +19,7 @@ Ended bars(const Args& more) {
     return runPiolo(words);
 }
 
-/// What is said on standard error, without "piolo: " and the line end.
+/// The message on standard error, without "piolo: " and the line end.
 std::string told(const Ended& end) {
     return end.err.size() > 8 ? end.err.substr(7, end.err.size() - 8) : end.err;
 }

@@ -13,7 +13,7 @@ namespace {
 const Id letterC{1, 1};
 const std::string kept = "kept and not counted, mend it by hand or leave it\n";
 
-// A good line with one stretch put in place of another.
+// A good line with one part replaced.
 std::string changed(const Fact& good, const std::string& from, const std::string& to) {
     std::string line = bareLine(good);
     const auto at = line.find(from);

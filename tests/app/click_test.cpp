@@ -48,7 +48,8 @@ float levelOf(const Click& click, std::uint64_t k) {
     return k / click.n % click.beatsPerBar == 0 ? 1.0F : 0.75F;
 }
 
-// Every onset where its definition has it, nothing else in the file, and the file as long as its bars.
+// Every onset is where its definition puts it, the file contains nothing else, and its length is that of its
+// bars.
 void checkExact(const Click& click) {
     CAPTURE(click.tempo);
     CAPTURE(click.rate);
@@ -146,7 +147,7 @@ TEST_CASE("a locale with decimal commas changes nothing") {
 TEST_CASE("a click on 2 and 4, on downbeats or on off-beats has those onsets and no others") {
     struct Row {
         const char* on;
-        std::vector<Onset> bar; // of beats of 30000 samples: 96 BPM
+        std::vector<Onset> bar; // beats of 30000 samples: 96 BPM
     };
     const Row rows[] = {{"downbeats", {{0, 1.0F}}},
                         {"backbeats", {{30'000, 0.75F}, {90'000, 0.75F}}},

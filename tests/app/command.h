@@ -11,27 +11,27 @@ namespace piolo::test {
 using Args = std::vector<std::string>;
 
 struct Ended {
-    int code = -1;  ///< exit code; -1 when a signal ended it
+    int code = -1;  ///< exit status; -1 if a signal ended it
     int signal = 0; ///< that signal
     std::string out;
     std::string err;
 };
 
-/// What a run may get beside its words.
+/// What a run may get besides its arguments.
 struct Around {
     std::string input;                              ///< standard input
-    std::map<std::string, std::string> environment; ///< added to the present one
-    std::string inputPath;                          ///< read as standard input in place of `input`
+    std::map<std::string, std::string> environment; ///< added to the current one
+    std::string inputPath;                          ///< read as standard input instead of `input`
     std::string outputPath;                         ///< written as standard output; `out` stays empty
 };
 
 Ended runPiolo(const Args& words, const Around& around = {});
-/// Begins a run with its output thrown away and gives its process id.
+/// Starts a run with its output discarded and returns its process id.
 int beginPiolo(const Args& words);
 /// Waits for it to end.
 Ended endOf(int process);
 
-/// A folder of its own that goes when the test ends.
+/// A folder that is removed when the test ends.
 class Scratch {
 public:
     Scratch();
@@ -39,9 +39,9 @@ public:
     Scratch(const Scratch&) = delete;
     Scratch& operator=(const Scratch&) = delete;
     [[nodiscard]] std::string path(const std::string& name = {}) const;
-    /// Names of all entries, hidden ones too, sorted.
+    /// The names of all entries, including hidden ones, sorted.
     [[nodiscard]] std::vector<std::string> names() const;
-    /// Makes the file and the folders above it; gives its path.
+    /// Creates the file and its parent folders; returns its path.
     std::string put(const std::string& name, const std::string& bytes) const;
 
 private:

@@ -68,7 +68,7 @@ TEST_CASE("the pictures are drawn without a display, in the size asked for, the 
     CHECK(svg.find("viewBox=\"0 0 400 200\"") != std::string::npos);
     CHECK(svg.find("Letter C, &quot;tutti&quot;") != std::string::npos);
     CHECK(svg == bytesOf(scratch.path("d.svg")));
-    // PNG: width and height stand big-endian at bytes 16 and 20 (ISO/IEC 15948, IHDR).
+    // PNG: width and height are big-endian at bytes 16 and 20 (ISO/IEC 15948, IHDR).
     const std::string png = bytesOf(scratch.path("c.png"));
     CHECK(png.starts_with("\x89PNG\r\n\x1a\n"));
     CHECK(png.substr(16, 8) == std::string("\0\0\x01\x90\0\0\0\xc8", 8));

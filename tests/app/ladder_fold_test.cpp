@@ -13,7 +13,7 @@ namespace {
 
 const Id passage{1, 1};
 
-// The same marks told to a notebook as facts, as the window tells them.
+// The same marks recorded as facts in a notebook, as the window does.
 class Folded {
 public:
     explicit Folded(const Tempi& tempi) { add(PassageFact{passage, Title{"Letter C", {}}, Music{}, tempi}); }

@@ -9,7 +9,7 @@ namespace {
 
 constexpr auto header = "mark,tempo_before,tempo_after,streak_after\n";
 
-// Runs the ladder and gives its rows without the header.
+// Runs the ladder and returns its rows without the header.
 std::string rows(const Args& options, const std::string& marks) {
     Args words{"ladder"};
     words.insert(words.end(), options.begin(), options.end());

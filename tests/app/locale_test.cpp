@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The command under another system's language. Qt takes its locale from these variables, whether or not the C
+// The command in another system language. Qt takes its locale from these variables, whether or not the C
 // library has that locale.
 #include "command.h"
 #include "practice.h"

@@ -8,7 +8,7 @@ using namespace piolo::test;
 
 namespace {
 
-/// A practice folder with two bars of the sample score, which have a pick-up of a quarter and are in 4/4.
+/// A practice folder with two bars of the sample score, in 4/4 with a pick-up of a quarter.
 struct Band {
     Band() {
         const std::string file = scratch.path("ferrywake.piolo.json");
@@ -34,7 +34,7 @@ TEST_CASE(
     const Ended ended = band.model({"--tempo", "97.003", "--count-in", "1", "--rate", "44100", "--out", out});
     CHECK(ended.err == "");
     CHECK(ended.code == 0);
-    // A bar, the next up to the pick-up and the pick-up, two bars, the landing beat: 17 beats.
+    // A bar, the next bar up to the pick-up, the pick-up, two bars, the landing beat: 17 beats.
     const auto exact = static_cast<std::size_t>(17.0 * 60'000 * 44'100 / 97'003 + 0.5) + 4'410;
     CHECK(bytesOf(out).size() == 58 + 4 * exact);
 }

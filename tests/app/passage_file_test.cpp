@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Passages go from one player's folder to another's by `piolo export` and `piolo import`.
+// Passages go from one player's folder to another's with `piolo export` and `piolo import`.
 #include "command.h"
 #include "practice.h"
 
@@ -18,7 +18,7 @@ const Id suite{5, 1};
 const Id letterC{1, 1};
 const std::string idC = "00000000000000010000000000000001";
 
-// A teacher's folder: a piece with one passage, an exercise of its own, and what was played.
+// A teacher's folder: a piece with one passage, a separate exercise, and some runs.
 std::string teacher(const Scratch& scratch) {
     Fact letter = defined(2, letterC, "Letter C");
     std::get<PassageFact>(letter.body).title->piece = suite;
@@ -29,7 +29,7 @@ std::string teacher(const Scratch& scratch) {
     return scratch.path("teacher");
 }
 
-// The machine's own places, so that nobody's settings are touched.
+// Folders for the machine's settings, so that nobody's own settings are touched.
 Around home(const Scratch& scratch) {
     Around around;
     around.environment = {{"XDG_CONFIG_HOME", scratch.path("config")},
@@ -65,7 +65,7 @@ std::string changed(const std::string& path, const std::string& from, const std:
     return text.replace(at, from.size(), to);
 }
 
-// All that the folder's journal holds.
+// The content of the folder's journal.
 std::string journalOf(const std::string& folder) {
     std::string all;
     for (const auto& file : std::filesystem::directory_iterator(folder + "/journal"))

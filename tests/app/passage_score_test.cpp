@@ -20,7 +20,7 @@ std::string band(const Scratch& scratch) {
     return scratch.path("band");
 }
 
-/// What `piolo bars` prints of bars 0 to 4, but for the line that names the score.
+/// What `piolo bars` prints for bars 0 to 4, except for the line that names the score.
 std::string passageIn(const std::string& score) {
     const Ended ended = runPiolo({"bars", score, "--from", "0", "--to", "4"});
     CHECK(ended.err == "");

@@ -13,7 +13,7 @@ namespace piolo::test {
 /// Device names are 32 hexadecimal digits.
 inline const std::string stand(32, 'a');
 
-/// Fact number `seq` of a device; its id is {9, seq}, its moment `seq` minutes into 1 March 2026 in Lisbon.
+/// Fact number `seq` of a device; its id is {9, seq}, its time `seq` minutes into 1 March 2026 in Lisbon.
 inline Fact fact(std::uint64_t seq, FactBody body) {
     constexpr std::int64_t midnight = 1'772'323'200'000;
     const auto minutes = static_cast<std::int64_t>(seq) * 60'000;

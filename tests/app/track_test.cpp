@@ -30,8 +30,8 @@ Track render(const Args& options) {
     return {readSound(scratch.path("t.wav")), readSong(scratch.path("t.mid"))};
 }
 
-// A MIDI tempo is whole microseconds a quarter: half of one a quarter may be lost, and half a sample in the
-// WAV.
+// A MIDI tempo is a whole number of microseconds per quarter: it may be off by half a microsecond per
+// quarter, and by half a sample in the WAV.
 void checkSameOnsets(const Track& track) {
     const auto onsets = track.wav.onsets();
     REQUIRE(onsets.size() == track.midi.notes.size());
@@ -50,7 +50,7 @@ void checkSameOnsets(const Track& track) {
 
 } // namespace
 
-// By hand: 60, 64, 66 (the last step shortened); at each two runs of (1 count-in bar, 2 bars).
+// By hand: 60, 64, 66 (the last step shortened); two runs at each of (1 count-in bar, 2 bars).
 TEST_CASE("a track climbs from start to target, the last step shortened, and ends after the runs there") {
     const Track track = render(
         {"--start", "60", "--target", "66", "--climb", "4", "--bars", "2", "--runs", "2", "--rate", "8000"});
@@ -70,7 +70,7 @@ TEST_CASE("a track climbs from start to target, the last step shortened, and end
     checkSameOnsets(track);
 }
 
-// Microseconds a quarter: 60000000 / tempo (Standard MIDI File 1.0, FF 51).
+// Microseconds per quarter: 60000000 / tempo (Standard MIDI File 1.0, FF 51).
 TEST_CASE("the MIDI file has the same onsets, tempi in quarters, and room for septuplets") {
     const Track track = render({"--start", "60", "--target", "132", "--climb", "36", "--bars", "1", "--runs",
                                 "1", "--count-in", "0", "--subdivision", "7"});
@@ -128,7 +128,7 @@ TEST_CASE("every swing keeps its onsets in MIDI, one that no usual division hold
                                         "--runs", "2", "--subdivision", n, "--swing", swing});
             CHECK(track.midi.division <= 32'767);
             checkSameOnsets(track);
-            // The second note of a pair is exact in ticks: long of long + short.
+            // The second note of a pair is exact in ticks: long / (long + short).
             const auto pair = static_cast<std::uint64_t>(track.midi.division) * 2 / std::stoul(n);
             const std::string text = swing;
             const auto longer = std::stoul(text);

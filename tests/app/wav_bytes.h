@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Reads a WAV file byte by byte, knowing nothing of the code that wrote it.
+// Reads a WAV file byte by byte, independently of the code that wrote it.
 #pragma once
 
 #include <cstdint>
@@ -21,10 +21,11 @@ struct WavSound {
     [[nodiscard]] std::vector<Onset> onsets() const;
 };
 
-/// Checks the header of 58 bytes, field by field, against what SoX 14.4 writes for float32 mono.
+/// Checks the 58-byte header field by field against what SoX 14.4 writes for float32 mono.
 WavSound readSound(const std::string& path);
 
-/// The sample nearest to k · 60 · rate / (tempo · n), halves up, in integers straight from the definition.
+/// The sample nearest to k · 60 · rate / (tempo · n), halves rounded up, in integers straight from the
+/// definition.
 std::uint64_t nearestSample(std::uint64_t k, std::uint64_t rate, std::uint64_t tempoThousandths,
                             std::uint64_t n);
 

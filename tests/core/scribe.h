@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Writes the facts of one passage the short way: ids, order and time count up by themselves.
+// Records facts of one passage with short calls: ids, order and time count up automatically.
 #pragma once
 
 #include "core/history/notebook.h"
@@ -60,7 +60,7 @@ public:
         return id;
     }
     Id tryOnce(std::int32_t bpm, Mark mark) { return apart(RunKind::attempt, bpm, mark); }
-    /// Runs at the tempo where the passage stands.
+    /// A run at the passage's current tempo.
     Id here(Mark mark) { return runAt(standing().tempo, mark); }
     Id clean(int times = 1) {
         Id last;
@@ -74,7 +74,7 @@ public:
     Id late(Id run) { return add(LateMissFact{passage, run}); }
     Id doubt(std::vector<Id> runs) { return add(DoubtFact{passage, std::move(runs)}); }
     Id back(Id retracts) { return add(BackFact{passage, retracts}); }
-    /// Takes back what `back` would take back on this device.
+    /// Takes back what `back` on this device would retract.
     Id back() {
         const Id target = notebook().backTarget(passage, device);
         if (!target.isNone()) back(target);

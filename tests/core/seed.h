@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The seed of the random tests: PIOLO_SEED, or a fixed one; printed by every test that fails.
+// The seed of the random tests: PIOLO_SEED or a fixed one; every failing test prints it.
 #pragma once
 
 #include <cstdint>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The journal's world, made up: a clock that is set, ids that are counted, a disk that fails when told to.
+// Fakes for what the journal needs: a clock that is set, ids that are counted, a disk that fails on request.
 #pragma once
 
 #include "journal/folder/ports.h"
@@ -45,15 +45,15 @@ private:
     std::uint64_t low_ = 0;
 };
 
-/// What happens to a call. `half`: a write takes half of its bytes and reports that.
+/// The outcome of a call. `half`: a write takes half of its bytes and returns that number.
 enum class Fate : std::uint8_t { good, fails, half };
 enum class Call : std::uint8_t { open, write, sync };
 
-/// A disk in memory. A failed write leaves a third of its bytes behind; after a failed sync only half of what
-/// was not yet synced is there. `durable` is what a power cut leaves.
+/// A disk in memory. A failed write leaves a third of its bytes behind; after a failed sync, only half of the
+/// unsynced bytes remain. `durable` is what survives a power failure.
 class FakeDisk final : public journal::AppendOpener {
 public:
-    /// Decides the fate of the n-th call (from 1) of a kind.
+    /// Decides the outcome of the n-th call (counted from 1) of a kind.
     std::function<Fate(Call, int)> fate = [](Call, int) { return Fate::good; };
     int error = EIO;
 
@@ -62,7 +62,7 @@ public:
     [[nodiscard]] bool isDurable(const std::string& text);
     [[nodiscard]] std::vector<Call> calls();
 
-    /// From now on every sync waits for releaseSync().
+    /// From now on, every sync blocks until releaseSync().
     void holdSync();
     void waitUntilHeld();
     void releaseSync();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// An open practice book in a folder of its own, with a clock that stands still until the test moves it.
+// An open practice book in a folder of its own, with a clock that only the test moves.
 #pragma once
 
 #include "../files/kept_files.h"
@@ -27,7 +27,7 @@ public:
         REQUIRE(scratch.isValid());
         book = anotherBook();
     }
-    /// The same folder, opened once more.
+    /// Opens the same folder once more.
     [[nodiscard]] std::unique_ptr<practice::PracticeBook>
     anotherBook(journal::JournalPorts ports = {}) const {
         ports.clock = clock;

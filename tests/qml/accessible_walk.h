@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a screen reader would find nameless.
+// Finds what a screen reader would find without a name.
 #pragma once
 
 #include <QQuickWindow>
@@ -7,13 +7,13 @@
 
 namespace piolo::test {
 
-/// What was walked, and what of it has no name.
+/// How many controls were visited, and which of them have no name.
 struct AccessibleWalk {
     int controls = 0;
     QStringList nameless;
 };
 
-/// Walks the accessible tree of the window, and every item that the Tab key can reach.
+/// Visits the accessible tree of the window, and every item that the Tab key reaches.
 [[nodiscard]] AccessibleWalk walkAccessibly(QQuickWindow& window);
 
 } // namespace piolo::test

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A passage's notes heard first, by keys alone.
+// Hearing the notes of a passage first, with keys alone.
 #include "accessible_walk.h"
 #include "screen_fixture.h"
 
@@ -13,7 +13,7 @@ using piolo::test::ScreenFixture;
 
 namespace {
 
-/// The drill of a passage whose notes are known.
+/// The drill of a passage with known notes.
 struct Noted {
     Noted() {
         PassageFact fact;

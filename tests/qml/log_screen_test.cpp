@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The log's screen by mouse and keys.
+// The log screen by mouse and keys.
 #include "models/log/log_curves_item.h"
 #include "screen_shots.h"
 
@@ -107,7 +107,7 @@ TEST_CASE("the curves are zoomed, moved and read by keys, and laid out once for 
     (void)screen.stage.shot();
     const int first = curves.layouts();
     (void)screen.stage.shot();
-    CHECK(curves.layouts() == first); // a frame lays out nothing
+    CHECK(curves.layouts() == first); // a frame does not cause another layout
     CHECK(curves.whole());
     curves.forceActiveFocus(Qt::TabFocusReason);
     const auto all = curves.view();
@@ -151,7 +151,7 @@ TEST_CASE("one key makes a passage of the bars that break, linked to its parent;
     const auto count = [&] { return screen.stage.room().book().notebook().passages().size(); };
     const std::size_t before = count();
     screen.key(Qt::Key_N);
-    CHECK(count() == before); // nothing stands out yet
+    CHECK(count() == before); // nothing is highlighted yet
     for (int run = 0; run < 4; ++run) {
         RunFact missed;
         missed.passage = screen.stage.passage();

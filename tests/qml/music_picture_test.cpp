@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The picture of the music by mouse and keys: taken in, framed, shown for the drill, and gone.
+// The picture of the music by mouse and keys: added, framed, shown during the drill, and missing.
 #include "../pictures/test_sheet.h"
 #include "accessible_walk.h"
 #include "models/pictures/music_picture.h"
@@ -28,7 +28,7 @@ struct Pictured {
         stage.play(0.1);
     }
     ~Pictured() {
-        // Qt says of each place where a page that is gone was wanted.
+        // Qt warns at each place where a missing page was needed.
         const QStringList others =
             fileGone ? stage.warnings().filter(QRegularExpression("^(?!.*Cannot open)")) : stage.warnings();
         CHECK(others.join("\n").toStdString() == "");
@@ -54,7 +54,7 @@ struct Pictured {
         QTest::keyClick(&stage.window(), static_cast<Qt::Key>(key), with);
         stage.play(0.02);
     }
-    /// Takes the picture in without the form, cropped to that part.
+    /// Adds the picture without the form, cropped to that part.
     void take(const Picture& part) {
         form().taking()->read(QString::fromStdString(file()));
         waitFor([&] { return form().known(); });
@@ -66,7 +66,7 @@ struct Pictured {
         stage.room().openDrill(QString::fromStdString(stage.passage().text()));
         stage.play(0.1);
     }
-    /// The page's Image in that part of the window.
+    /// The Image of the page in that part of the window.
     QQuickItem* page(QQuickItem& inside) {
         for (QQuickItem* child : inside.childItems()) {
             if (child->objectName() == "page") return child;
@@ -110,7 +110,7 @@ TEST_CASE("by keys alone a picture is added, framed, kept, removed and had back"
     for (int press = 0; press < 4; ++press) screen.key(Qt::Key_Down, Qt::ShiftModifier);
     screen.key(Qt::Key_Up);
     screen.key(Qt::Key_Space, Qt::ShiftModifier); // the whole frame again
-    screen.key(Qt::Key_Down);                     // stands at the end of the page already
+    screen.key(Qt::Key_Down);                     // it is at the end of the page already
     CHECK(*screen.recorded() == Picture{screen.recorded()->file});
     screen.press("pictureKeep");
     CHECK(*screen.recorded() == Picture{screen.recorded()->file, 0, 975, 10'000, 9025});
@@ -152,7 +152,7 @@ TEST_CASE("an edge, a corner and the frame are dragged by mouse, and left as the
     drag(at(0.5, 0.4), at(0.45, 0.5));
     CHECK(std::abs(frame.left() - 500) <= 2 * pixel);
     CHECK(frame.right() - frame.left() == width);
-    drag(at(0.99, 0.99), at(0.5, 0.5)); // outside of it
+    drag(at(0.99, 0.99), at(0.5, 0.5)); // outside the frame
     CHECK(frame.right() - frame.left() == width);
     screen.shoot("picture-crop");
     screen.press("pictureLeave");
@@ -184,7 +184,7 @@ TEST_CASE("the drill shows the part that was kept, its shape as on the page, bef
     CHECK(place.width() > screen.stage.window().width() * 0.6);
     CHECK(std::abs(screen.page(screen.item("musicPlaying"))->parentItem()->width() - place.width()) <= 1);
     screen.shoot("picture-playing");
-    screen.stage.tap(Qt::Key_Space); // a miss: its word is there, too
+    screen.stage.tap(Qt::Key_Space); // a miss: its text is there, too
     screen.stage.play(0.3);
     screen.shoot("picture-missed");
 }
@@ -225,7 +225,7 @@ TEST_CASE("the page is decoded before the click starts, and not again for it") {
     QQuickItem* before = screen.page(screen.item("musicReady"));
     const QVariant size = before->property("sourceSize");
     screen.stage.tap(Qt::Key_Space);
-    // No event is worked off in between: a page that had to be read would not be there yet.
+    // No events are processed in between: a page that had to be read would not be there yet.
     QQuickItem* during = screen.page(screen.item("musicPlaying"));
     CHECK(during->property("status").toInt() == 1);
     CHECK(during->property("sourceSize") == size);
@@ -240,7 +240,7 @@ TEST_CASE("a picture whose file is gone is one quiet line, and the drill goes on
     Pictured screen;
     screen.take(twoStaves);
     screen.fileGone = true;
-    // A file that was never there: one that is removed may have been read a moment before.
+    // A file that never existed: one that was removed may have been read a moment before.
     const Picture gone{"00000000000000000000000000000000.png"};
     screen.stage.room().book().record(PictureFact{screen.stage.passage(), gone});
     screen.stage.room().editor()->startNew();

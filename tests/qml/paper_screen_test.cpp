@@ -23,7 +23,7 @@ struct Desk {
     ~Desk() { CHECK(stage.warnings().join("\n").toStdString() == ""); }
 
     void press(const char* name) { stage.click(QString::fromLatin1(name)); }
-    /// The control inside that a key goes to.
+    /// The control inside it that receives a key.
     QQuickItem* inner(const QString& name, const char* kind) {
         QQuickItem* item = stage.find(name);
         CAPTURE(name.toStdString());
@@ -52,7 +52,7 @@ struct Desk {
         for (int time = 0; time < times; ++time) QTest::keyClick(&stage.window(), Qt::Key_Up);
         stage.play(0.05);
     }
-    /// The choice of a side with these words.
+    /// Chooses the view with this name.
     void turnTo(const QString& words) {
         for (QQuickItem* item : stage.shown())
             if (item->inherits("QQuickRadioButton") && item->property("text") == words) {

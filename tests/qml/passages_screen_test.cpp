@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The passages' screens by mouse and keys: what is typed is checked, kept, saved, and can be taken back.
+// The passages' screens by mouse and keys: input is checked, kept, saved, and can be undone.
 #include "screen_shots.h"
 
 #include <doctest/doctest.h>
@@ -18,7 +18,7 @@ QQuickItem* inputOf(QQuickItem* item) {
     return nullptr;
 }
 
-/// Types over what stands in that field, as a player would.
+/// Replaces the text of that field by typing, as a player would.
 void type(ScreenFixture& stage, const char* field, const QString& text) {
     QQuickItem* item = stage.find(QStringLiteral("field-") + QLatin1String(field));
     CAPTURE(std::string(field));

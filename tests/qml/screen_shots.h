@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Pictures of the window, kept for the eye in the folder of the build.
+// Pictures of the window, saved in the build folder for viewing.
 #pragma once
 
 #include "screen_fixture.h"
@@ -8,10 +8,10 @@
 
 namespace piolo::test {
 
-/// Keeps the picture as NAME.png. Window's thread, as all here.
+/// Saves the picture as NAME.png. Window thread, like everything here.
 void keepShot(const QImage& picture, const QString& name);
 
-/// Shows the window at every size in both themes, keeps each picture, and leaves it light at 1280x800.
+/// Shows the window at every size in both themes, saves each picture, and leaves it light at 1280x800.
 /// `settle` is called before a picture is taken, `look` with each picture and whether it is dark.
 void shootAll(
     ScreenFixture& stage, const QString& name, const std::function<void()>& settle = [] {},

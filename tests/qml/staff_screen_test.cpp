@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drill of a passage whose notes are known: its staff, stopped, heard and played.
+// The drill of a passage with known notes: its staff while stopped, while heard and while played.
 #include "accessible_walk.h"
 #include "screen_shots.h"
 
@@ -10,7 +10,7 @@ using piolo::test::ScreenFixture;
 
 namespace {
 
-/// Sixteenths in every bar of the stage's passage.
+/// Sixteenths in every bar of the fixture's passage.
 struct Noted {
     explicit Noted(int bars) {
         PassageFact fact;

@@ -12,13 +12,13 @@ namespace {
 struct Shown {
     QQuickItem* item;
     QString text;
-    QRectF ink;     ///< what is painted, in the window
-    QRectF visible; ///< the part of it that is not scrolled away
+    QRectF ink;     ///< the painted area, in window coordinates
+    QRectF visible; ///< the part of it that is not scrolled out of view
 };
 
 QRectF inWindow(const QQuickItem& item, const QRectF& part) { return item.mapRectToScene(part); }
 
-/// Where the letters are: a text may be wider than they are.
+/// The area of the letters: a text item may be wider.
 QRectF inkOf(const QQuickItem& text) {
     const qreal width = text.property("contentWidth").toReal();
     const qreal height = text.property("contentHeight").toReal();
@@ -40,7 +40,7 @@ QRectF unscrolled(const QQuickItem& text, QRectF part) {
     return part;
 }
 
-/// The button or the box that a text stands in; the window where there is none.
+/// The button or box that contains a text; the window if there is none.
 const QQuickItem* holderOf(const QQuickItem& text) {
     const QQuickItem* up = text.parentItem();
     for (; up->parentItem() != nullptr; up = up->parentItem())

@@ -15,7 +15,7 @@ TEST_CASE("an id keeps the number it came with first, however many others there 
     IdIndex index;
     std::unordered_map<Id, std::uint32_t> naive;
     for (std::uint32_t number = 0; number < 30'000; ++number) {
-        // Few different ids, and small ones as well as random ones.
+        // A few different ids, both small and random ones.
         const std::uint64_t low = static_cast<std::uint64_t>(roll(dice, 9000));
         const Id id{roll(dice, 2) == 0 ? 0 : low * 0x1234'5678'9ABC'DEF1, low};
         index.expect(id);
@@ -26,7 +26,7 @@ TEST_CASE("an id keeps the number it came with first, however many others there 
 }
 
 TEST_CASE("ids whose hashes agree in their upper halves stay apart") {
-    // The hash is high ^ low * an odd number: with low as that number's multiple the differences cancel.
+    // The hash is high ^ low * an odd number: if high is that multiple of low, they cancel out.
     IdIndex index;
     const auto twin = [](std::uint64_t low) { return Id{low * 0x9E37'79B9'7F4A'7C15ULL, low}; };
     for (std::uint32_t number = 0; number < 500; ++number)

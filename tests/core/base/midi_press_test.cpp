@@ -11,9 +11,9 @@ using Kind = MidiSwitch::Kind;
 using Way = MidiPress::Way;
 using Bytes = std::vector<std::uint8_t>;
 
-// The messages are those that csvmidi 1.1 (Debian's midicsv) wrote for the lines beside them, its running
-// status written out. That controllers are switched at 64 is the MIDI 1.0 Detailed Specification's "0-63 off,
-// 64-127 on" for pedals, from memory.
+// The messages are those that csvmidi 1.1 (Debian's midicsv) wrote for the lines next to them, with its
+// running status expanded. That controllers switch at 64 follows the MIDI 1.0 Detailed Specification's "0-63
+// off, 64-127 on" for pedals, from memory.
 TEST_CASE("messages as another program writes them are read as what their lines say") {
     struct Line {
         Bytes bytes;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Laws of an entry: what a passage's record says of each thing that happened.
+// Laws of entries: what a passage's record says about each event.
 #include "../scribe.h"
 
 #include <doctest/doctest.h>

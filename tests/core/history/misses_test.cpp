@@ -66,9 +66,9 @@ TEST_CASE("no slip lies before the first note, which a pick-up moves") {
 TEST_CASE("places that are not in the passage, or not known, are counted apart") {
     Breaking scribe;
     scribe.missAt({49, 4, 999});
-    scribe.missAt({50, 1, 0}); // on the landing note, pressed later than the last bar
+    scribe.missAt({50, 1, 0}); // on the landing note, pressed after the last bar
     scribe.missAt({40, 4, 0}); // before a passage without a pick-up
-    scribe.missAt({43, 5, 0}); // a beat that a bar of four has not
+    scribe.missAt({43, 5, 0}); // a beat that does not exist in a bar of four
     scribe.miss();
     const Misses misses = missesByBar(scribe.record(), 0);
     CHECK(misses.beats == std::vector<MissedBeat>{{49, 4, 1}});
@@ -100,10 +100,10 @@ TEST_CASE("the worst stretch is the shortest that holds half of the misses, with
     Misses misses;
     misses.beats = {{41, 1, 1}, {44, 2, 1}, {45, 1, 1}, {49, 1, 1}};
     misses.placed = 4;
-    CHECK(worstStretch(misses, music) == BuildUpPart{43, 3}); // 44 and 45, and 43 before them
+    CHECK(worstStretch(misses, music) == BuildUpPart{43, 3}); // 44 and 45, plus 43 before them
     misses.beats = {{41, 1, 3}, {45, 1, 2}};
     misses.placed = 5;
-    CHECK(worstStretch(misses, music) == BuildUpPart{41, 1}); // nothing stands before the first bar
+    CHECK(worstStretch(misses, music) == BuildUpPart{41, 1}); // there is no bar before the first
     misses.beats = {{47, 1, 1}, {47, 3, 1}, {42, 1, 1}};
     misses.placed = 3;
     CHECK(worstStretch(misses, music) == BuildUpPart{46, 2});

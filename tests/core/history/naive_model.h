@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A second, deliberately naive reading of the rule, for comparison: it keeps nothing, looks everything up in
-// the whole list each time, and does its own arithmetic in thousandths.
+// A second, deliberately naive implementation of the rule, for comparison: it stores nothing, searches the
+// whole list each time, and does its own arithmetic in thousandths.
 #pragma once
 
 #include "core/history/fact.h"
@@ -110,7 +110,7 @@ private:
         else
             tempo = std::min(target, moved(tempi_.rule.climb));
     }
-    /// The steps that lead from here to the target, counted up to three.
+    /// The number of steps from here to the target, counted up to three.
     [[nodiscard]] int climbsLeft() const {
         int climbs = 0;
         std::int32_t at = tempo;
@@ -148,7 +148,8 @@ private:
             if (secure >= tempi_.rule.target.thousandths()) kept.push_back(secure);
         secures = kept;
     }
-    /// Everything times `up` over `down`, when nothing is left over; the music is 4/4 in quarters, undivided.
+    /// Multiplies everything by the ratio of the beats if the results are exact; the music is 4/4 in
+    /// quarters, undivided.
     void feel(BeatUnit beat) {
         const int parts = beat == BeatUnit::half ? 2 : beat == BeatUnit::quarter ? 4 : 8;
         const auto exact = [&](std::int64_t value, std::int64_t least, std::int64_t most) {
@@ -220,9 +221,9 @@ private:
     std::string day_;
     Manner manner_;
     bool moved_ = false;
-    int misses_ = 0; ///< running, at the target of a gentle rule
-    int parts_ = 4;  ///< of a whole note: the beat
-    int pulses_ = 1; ///< to the beat
+    int misses_ = 0; ///< in a row, at the target of a gentle rule
+    int parts_ = 4;  ///< the beat, as a fraction of a whole note: 1/parts_
+    int pulses_ = 1; ///< pulses per beat
 };
 
 } // namespace piolo::testing

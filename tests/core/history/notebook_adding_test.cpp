@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Laws of adding: one by one or all at once.
+// Laws of adding facts: one by one or all at once.
 #include "random_history.h"
 
 #include <doctest/doctest.h>

@@ -136,7 +136,7 @@ TEST_CASE("a late miss counts at the run's own place, and later runs are folded 
     const Id run = scribe.clean();
     scribe.clean(3);
     scribe.late(run);
-    // The first run drops to 76; the next was played at 80, so it sets 80 and counts.
+    // The first run drops to 76. The next was played at 80, so it sets the tempo to 80 and counts.
     CHECK(scribe.record().entries[0].after == at(76, 0));
     CHECK(scribe.standing() == at(80, 3));
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The rule as the notebook applies it to what was recorded.
+// The rule as the notebook applies it to recorded runs.
 #include "../scribe.h"
 
 #include <doctest/doctest.h>
@@ -195,7 +195,7 @@ TEST_CASE("the date that counts is the one recorded with the fact, not that of U
     Scribe scribe;
     scribe.clean(3);
     scribe.clean();
-    // 12:00 UTC on the same day is already the next date fourteen hours further east.
+    // 12:00 UTC is already the next date at an offset of fourteen hours.
     scribe.facts.back().at.offsetMinutes = 14 * 60;
     CHECK(scribe.standing() == at(80, 1));
 }

@@ -13,7 +13,7 @@ namespace {
 
 PaperRung rung(std::int32_t bpm, int clean, int missed) { return {Tempo::bpm(bpm), clean, missed}; }
 
-/// What a notebook says once the runs are in it.
+/// The notebook's record after the runs were added.
 PassageRecord kept(Scribe scribe, const std::vector<RunFact>& runs) {
     for (const RunFact& run : runs) scribe.add(run);
     return scribe.record();
@@ -80,7 +80,7 @@ TEST_CASE("what is told before is what the notebook says afterwards, for sheets 
             sheet.push_back(rung(bpm, roll(dice, tempi.rule.cleanRuns + 1), roll(dice, 3)));
         const auto runs = enteredRuns(scribe.passage, sheet);
         const PassageRecord before = scribe.record();
-        // Before the first run the passage has no day.
+        // Without runs, the passage has no day yet.
         const Date played = before.lastDay && sameDay ? *before.lastDay : day("2026-03-05");
         if (!before.lastDay) scribe.turnTo("2026-03-05");
         const PaperOutcome told = outcomeOf(before, played, runs);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Laws of a passage's history, read without a notebook around it.
+// Laws of a passage's history, without a notebook.
 #include "core/history/passage_history.h"
 
 #include "../scribe.h"

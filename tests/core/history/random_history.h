@@ -39,7 +39,7 @@ private:
         tempi.rule.gentle = roll(dice_, 2) == 0;
         return tempi;
     }
-    /// Near enough to each other to be climbed, and felt in other beats.
+    /// Close enough to each other to be climbed, and to be felt in other beats.
     [[nodiscard]] Tempi playableTempi() {
         Tempi tempi;
         tempi.rule.floor = Tempo::bpm(40 + 2 * roll(dice_, 10));
@@ -52,7 +52,7 @@ private:
         tempi.rule.gentle = roll(dice_, 3) != 0;
         return tempi;
     }
-    /// A run at the tempo where the passage stands, unless its definition was taken back.
+    /// A run at the passage's current tempo, unless its definition was taken back.
     void here(Mark mark) {
         const Notebook notebook = scribe_.notebook();
         const PassageRecord* const record = notebook.passage(scribe_.passage);
@@ -120,7 +120,7 @@ private:
             scribe_.run(tempo_, roll(dice_, 8) == 0 ? Mark::missed : Mark::clean);
         }
     }
-    /// Two devices that do not know of each other give the same order now and then.
+    /// Two devices that do not know of each other sometimes assign the same order.
     void blur() {
         for (Fact& fact : scribe_.facts) fact.order -= fact.order % 30;
     }

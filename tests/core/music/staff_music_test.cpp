@@ -19,7 +19,7 @@ Passage passageOf(std::vector<WrittenPitch> pitches) {
     return passage;
 }
 
-/// The letters from C to B in octave 4, as the signature has them.
+/// The letters from C to B in octave 4, altered by the signature.
 std::vector<WrittenPitch> scaleIn(int fifths) {
     std::vector<WrittenPitch> pitches;
     for (const char step : {'C', 'D', 'E', 'F', 'G', 'A', 'B'})

@@ -12,7 +12,7 @@ namespace {
 
 const Id suite{5, 1};
 
-/// A teacher's set of one piece and one passage, the one that Scribe writes about.
+/// A teacher's set of one piece and one passage, the same passage as Scribe's.
 PassageSet aSet() {
     PassageSet set;
     set.pieces.push_back({suite, "Ferrywake Suite", "Clarinet in B♭", Date{2026, 5, 9}});
@@ -124,7 +124,7 @@ TEST_CASE("every value of a piece and a passage that can differ is told by its k
     other.click = {ClickOn::offbeats, {Accent::plain}, {2, 1}, SwungNotes::sixteenths, 2, 3, 4, 5, 6,
                    {{9, 1, 2}},       Tempo::bpm(70)};
     const auto all = differences(here.passages[0], other);
-    // So many values have title, music, tempi and click.
+    // The number of values in title, music, tempi and click.
     CHECK(all.size() == 2 + 10 + 7 + 11);
     CHECK(all.front() == Difference{"title.name", "Letter C", "Letter D"});
     CHECK(all.back() == Difference{"click.breathBelow", "400", "70"});

@@ -67,7 +67,7 @@ TEST_CASE("in context a passage has two bars more on either side, as far as the 
     CHECK(inContext(whole, 0).pickup.isZero());
     CHECK(inContext(whole, 24).bars == 10);
     CHECK(inContext(whole, 25).bars == 11);
-    CHECK(inContext(whole, 20).bars == 12); // a piece that ends inside its passage is not believed
+    CHECK(inContext(whole, 20).bars == 12); // a piece that ends inside its passage is ignored
     CHECK(inContext(eightBarsFrom(2), 0).firstBar == 1);
     CHECK(inContext(eightBarsFrom(1), 0).bars == 10);
     CHECK(inContext(eightBarsFrom(1), 0).pickup == Fraction{1, 8});

@@ -13,8 +13,8 @@
 using namespace piolo;
 
 TEST_CASE("with equal steps a rule settles at 0.5^(1/n)") {
-    // Levitt 1971, "Transformed up-down methods in psychoacoustics", JASA 49(2):467-477, gives the method;
-    // the figures are computed from its formula.
+    // Levitt 1971, "Transformed up-down methods in psychoacoustics", JASA 49(2):467-477, describes the
+    // method; the values are computed with its formula.
     struct Row {
         int cleanRuns;
         double percent;
@@ -28,7 +28,7 @@ TEST_CASE("with equal steps a rule settles at 0.5^(1/n)") {
 
 TEST_CASE("the published asymptotes of unequal steps are met to 0.005 points") {
     // García-Pérez 1998, "Forced-choice staircases with fixed step sizes: asymptotic and small-sample
-    // properties", Vision Research 38(12):1861-1881, abstract. The ratio is climb to drop in our words.
+    // properties", Vision Research 38(12):1861-1881, abstract. Its ratio is climb to drop in our terms.
     struct Row {
         int cleanRuns;
         double ratio;
@@ -91,7 +91,7 @@ TEST_CASE("the runs until a streak are those of run theory") {
 
 namespace {
 
-/// A player whose runs at `tempo` are clean with chance 1/(1 + exp((tempo - 100)/8)).
+/// A player whose runs at `tempo` are clean with probability 1/(1 + exp((tempo - 100)/8)).
 double chanceOfClean(Tempo tempo) { return 1 / (1 + std::exp((tempo.thousandths() / 1000.0 - 100) / 8)); }
 
 struct Settled {
@@ -117,8 +117,8 @@ Settled playAMillionRuns(const Rule& rule, testing::Dice& dice) {
 } // namespace
 
 TEST_CASE("a million runs of a made-up player stay where the exact chain says") {
-    // The stationary mean of the exact Markov chain of this player under this rule, computed without random
-    // numbers; the share of clean runs likewise.
+    // The stationary mean of the exact Markov chain of this player with this rule, computed without random
+    // numbers; also the share of clean runs.
     struct Row {
         int cleanRuns, drop, climb;
         double meanBpm, cleanShare;

@@ -222,7 +222,7 @@ TEST_CASE("with fewer notes the nearest row counts, and of equal neighbours the 
     CHECK(startFor(grid, 5, 3).key == 8);
 }
 
-// Where scale sheets for bands end, and where they begin: common practice, no source.
+// The last and first tempi on scale sheets for bands: common practice, no source.
 TEST_CASE("a scale without neighbours has the usual tempi of its subdivision") {
     constexpr std::array starts{60, 60, 60, 60, 48, 40, 34};
     constexpr std::array targets{120, 120, 112, 100, 88, 80, 72};
@@ -286,7 +286,7 @@ TEST_CASE("a row without any best is not behind; a cell without one is behind by
     grid.at(4, 0).best = Tempo::bpm(110);
     grid.at(4, 3).best = Tempo::bpm(10);
     CHECK(nextCell(grid, byFourths, today).notesPerBeat ==
-          2); // as far as in the fourth row: the first counts
+          2); // as far behind as in the fourth row: the first one counts
 }
 
 // Weeks begin on Monday: ISO 8601, 2.2.8 (from memory). 28 February 2026 was a Saturday.

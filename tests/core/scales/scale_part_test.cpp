@@ -92,8 +92,8 @@ TEST_CASE("thirds, fourths and turns stay inside the octave") {
           "E4 D4 F4 E4 D4 C4");
 }
 
-// How players end a scale on a beat is common practice, with no source; docs/scales.md says how it is done
-// here.
+// How players end a scale on a beat is common practice without a source; docs/scales.md describes what is
+// done here.
 TEST_CASE("a scale that does not come out even ends on a beat: top note twice, or a turn under the tonic") {
     const ScalePart triplets = partOf(scaleOf("C", ScaleRange::oneOctave, ScalePattern::inOrder, 3));
     CHECK(triplets.ending == ScaleEnding{true, false, 0});
@@ -170,8 +170,8 @@ TEST_CASE("a scale that leaves the octaves that can be written is none, though i
     CHECK(scalePart(scaleOf("C", ScaleRange::oneOctave, ScalePattern::inOrder, 1), {}, bottom));
 }
 
-// Written to sounding, and the ranges of the saxophones: music21's instrument.py and a fingering chart, as
-// named in docs/scales.md.
+// Transpositions and ranges of the saxophones: music21's instrument.py and a fingering chart, as named in
+// docs/scales.md.
 TEST_CASE("saxophones sound where they do, and concert keys are named beside the written ones") {
     const auto soundingOf = [](const char* name, WrittenPitch pitch) {
         return midiNumber(pitch) + instrumentNamed(name)->transposition.semitones;

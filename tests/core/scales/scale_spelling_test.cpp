@@ -30,8 +30,8 @@ std::vector<Tonic> allTonics() {
 
 } // namespace
 
-// Spellings as every harmony book has them (common practice, no source); all kinds in all keys are held
-// against an independent library in tests/outside.
+// Spellings as in any harmony textbook (common practice, no source); tests/outside compares all kinds in all
+// keys with an independent library.
 TEST_CASE(
     "a scale is spelled with each letter once, and with double accidentals where the key asks for them") {
     CHECK(notesOf("Eb", ScaleKind::major) == "Eb4 F4 G4 Ab4 Bb4 C5 D5 Eb5");

@@ -61,7 +61,7 @@ TEST_CASE("an open-ended passage has no length") {
 }
 
 TEST_CASE("the time to the target is that of the cycles until a full streak there") {
-    const Music music = fourBars(); // 22 beats to the cycle
+    const Music music = fourBars(); // 22 beats per cycle
     Rule rule;
     rule.cleanRuns = 2;
     rule.climb = 60;

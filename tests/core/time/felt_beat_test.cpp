@@ -97,7 +97,7 @@ TEST_CASE("breath places keep their moment and their length") {
     CHECK(felt->passage.click.breathBelow == Tempo::bpm(168));
 }
 
-// The pendulum marks 40 to 104, doubled, are the marks 80 to 208: published list, docs/measuring.md.
+// The metronome marks 40 to 104, doubled, are the marks 80 to 208: published list, docs/rule.md.
 TEST_CASE("in notches the rungs from 40 to 104 are the rungs from 80 to 208, felt in eighths") {
     Passage passage = usual();
     passage.tempi.rule.step = StepKind::notches;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The scale: Oxford Dictionary of Music for its range of 40 to 208; the 39 values by octaves and the reason,
-// a nearly constant per cent step, in the horn list's archive (mail-archive.com/horn@music.memphis.edu,
-// msg29183 and msg29184).
+// The scale: Oxford Dictionary of Music for its range of 40 to 208; the 39 values by octaves, and the reason
+// (nearly constant steps in per cent), in the archive of the horn list
+// (mail-archive.com/horn@music.memphis.edu, msg29183 and msg29184).
 #include "core/rule/rule.h"
 #include "core/time/metronome_scale.h"
 

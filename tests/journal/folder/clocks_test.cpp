@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Clocks that disagree, are set back, change to and from daylight saving, and pass midnight: what was played
-// folds in the order in which it was played, on the days on which it was played.
+// Clocks that disagree, are set back, change to and from daylight saving time, and pass midnight: everything
+// folds in the order and on the days on which it was played.
 #include "../../files/scratch_folder.h"
 #include "../fakes.h"
 #include "../lines/random_facts.h"
@@ -32,7 +32,7 @@ FactBody aRun(Mark mark, int bpm = 60) {
     return RunFact{passage, Tempo::bpm(bpm), mark, Reason::none, RunKind::run, 4000, {}};
 }
 
-/// One practice folder, and devices that open it, play and close.
+/// A practice folder, and devices that open it, play and close it.
 struct Room {
     ScratchFolder scratch;
     std::shared_ptr<SetClock> clock = std::make_shared<SetClock>(at("2026-03-01T18:00:00.000+01:00"));
@@ -111,7 +111,7 @@ TEST_CASE("a clock set back inside a streak, and over midnight, takes nothing fr
             journal->record(aRun(Mark::clean));
         }
     }
-    room.clock->set(at("2026-02-28T23:00:00.000+01:00")); // a day too early, and the program starts again
+    room.clock->set(at("2026-02-28T23:00:00.000+01:00")); // a day too early; then the program restarts
     room.open()->record(aRun(Mark::missed));
     const Notebook notebook = room.notebook();
     const auto* record = notebook.passage(passage);
@@ -165,7 +165,8 @@ TEST_CASE("a run before midnight and one after are of two days, by the local dat
         journal->record(PassageFact{passage, Title{"Letter C", {}}, Music{}, Tempi{}});
         for (const auto* time : {"2026-03-01T23:59:58.000+01:00", "2026-03-01T23:59:59.999+01:00",
                                  "2026-03-02T00:00:00.000+01:00",    // still the 1st in UTC
-                                 "2026-03-01T23:30:00.000+00:00"}) { // half an hour on, one zone to the west
+                                 "2026-03-01T23:30:00.000+00:00"}) { // half an hour later, one time zone to
+                                                                     // the west
             room.clock->set(at(time));
             journal->record(aRun(Mark::clean));
         }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is written down on a later day than it was played on.
+// Runs recorded on a later day than they were played.
 #include "../../files/scratch_folder.h"
 #include "../fakes.h"
 #include "journal/folder/journal.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The writer on a disk that fails. Every outcome: all that was recorded is down, once by id, and only then
-// told.
+// The writer on a disk that fails. Whatever happens, everything recorded is on disk once per id, and is
+// reported only then.
 #include "../../files/scratch_folder.h"
 #include "../fakes.h"
 #include "journal/folder/journal.h"
@@ -26,7 +26,7 @@ constexpr int longEnough = 60'000;
 
 FactBody aRun() { return RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, RunKind::run, 4000, {}}; }
 
-/// A journal on a fake disk, and what it tells.
+/// A journal on a fake disk, and what it reports.
 class Bench {
 public:
     explicit Bench(int farewell = longEnough) : farewell_(farewell) {}
@@ -54,12 +54,12 @@ public:
         const std::lock_guard lock(mutex_);
         return troubles_;
     }
-    /// Whether any fact was told as saved before its line was durable.
+    /// True if any fact was reported as saved before its line was durable.
     bool toldTooEarly() {
         const std::lock_guard lock(mutex_);
         return tooEarly_;
     }
-    /// What the next session would read after a power cut.
+    /// What the next session would read after a power failure.
     FolderContents afterPowerCut() {
         const ScratchFolder left;
         put(left / "left.jsonl", disk->durable(path()));
@@ -99,7 +99,7 @@ std::vector<Fact> onceById(std::vector<Fact> facts) {
     return facts;
 }
 
-/// Records in five portions, each on disk before the next, the first while nothing else waits.
+/// Records in five portions, each on disk before the next; the first one while nothing else waits.
 std::vector<Fact> recordPortions(Journal& journal) {
     std::vector<Fact> recorded;
     for (int portion = 1; portion <= 5; ++portion) {
@@ -131,8 +131,8 @@ TEST_CASE("whatever call fails, all is on disk once by id, and told only then") 
                     for (const auto& fault : left.faults) CHECK(fault.number == FaultNumber::badJson);
                     CHECK(bench.saved().size() == recorded.size());
                     CHECK_FALSE(bench.toldTooEarly());
-                    // The file is opened once when all goes well; a failing open comes only with a first
-                    // failure.
+                    // If all goes well, the file is opened only once; another open, which may fail, comes
+                    // only after a first failure.
                     if (call != Call::open || first == 1) CHECK(bench.troubles().size() >= 1);
                 }
 }
@@ -174,7 +174,7 @@ TEST_CASE(
     const auto journal = bench.open();
     journal->record(aRun());
     bench.disk->waitUntilHeld();
-    for (int i = 0; i < 500; ++i) journal->record(aRun()); // the disk is stuck in its sync all the while
+    for (int i = 0; i < 500; ++i) journal->record(aRun()); // the disk hangs in a sync meanwhile
     CHECK(journal->unsaved() == 501);
     CHECK_FALSE(journal->flush(0));
     CHECK(bench.saved().empty());
@@ -253,7 +253,7 @@ TEST_CASE("closing does not wait for a disk that hangs; the lock stays until the
     CHECK(bench.open()->readOnly());
     bench.disk->releaseSync();
     while (bench.disk.use_count() > 1) std::this_thread::yield();
-    CHECK(bench.saved().empty()); // nobody is there to hear it any more
+    CHECK(bench.saved().empty()); // nobody is listening any more
     CHECK(onceById(bench.afterPowerCut().facts).size() == 1);
     CHECK_FALSE(bench.open()->readOnly());
 }

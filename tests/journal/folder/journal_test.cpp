@@ -30,7 +30,7 @@ constexpr int longEnough = 60'000;
 
 Timestamp at(const char* text) { return *Timestamp::parse(text); }
 
-/// A practice folder and a state directory of a test's own.
+/// A practice folder and a state directory for one test.
 struct Room {
     ScratchFolder scratch;
     std::string folder = scratch / "practice";
@@ -190,7 +190,7 @@ TEST_CASE("one lock for all ways to write a folder's path, another for another d
 }
 
 TEST_CASE("the folder's hash is 64-bit FNV-1a") {
-    // Source: FNV-1a as Fowler, Noll and Vo define it, computed apart: (cbf29ce484222325 xor 2f) ·
+    // Source: FNV-1a as defined by Fowler, Noll and Vo, computed separately: (cbf29ce484222325 xor 2f) ·
     // 100000001b3 modulo 2^64 for the path "/".
     CHECK(FolderLock::path("/", own, "/s") == "/s/locks/af63a24c860189fe-" + own + ".lock");
 }

@@ -88,7 +88,7 @@ TEST_CASE("every prefix of a journal gives the facts whose lines are whole, and 
         const std::string prefix = whole.substr(0, length);
         const auto found = contentsOf(own + "-2026.jsonl", prefix);
         const auto ends = static_cast<std::size_t>(std::count(prefix.begin(), prefix.end(), '\n'));
-        // All of a line but its newline is whole already.
+        // A line without its newline is already complete.
         const bool wholeWithout = length < whole.size() && length > 0 && whole[length] == '\n';
         const auto good = ends + (wholeWithout ? 1 : 0);
         CAPTURE(length);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The writer on the system's own faults, beside the made-up ones: a file that may not grow, a disk that is
-// full, a folder that is read-only or gone. Each time: told, kept, and saved as soon as it can be.
+// The writer with real system failures, in addition to the simulated ones: a file that may not grow, a full
+// disk, a folder that is read-only or gone. Each time, the failure is reported, and the facts are kept and
+// saved as soon as possible.
 #include "../../files/scratch_folder.h"
 #include "journal/folder/journal.h"
 
@@ -29,7 +30,7 @@ constexpr uid_t nobody = 65'534;
 
 FactBody aRun() { return RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, RunKind::run, 4000, {}}; }
 
-/// A journal that writes to the real disk and tries again quickly.
+/// A journal that writes to the real disk and retries quickly.
 class Desk {
 public:
     explicit Desk(std::string folder) : folder_(std::move(folder)) { ::chmod(scratch_.path().c_str(), 0777); }
@@ -57,7 +58,7 @@ public:
     void record(int times) {
         for (int i = 0; i < times; ++i) recorded_.push_back(journal_->record(aRun()));
     }
-    /// All that was recorded is on disk once by id, and was told as saved once.
+    /// Everything recorded is on disk once per id and was reported as saved once.
     void holds() {
         CHECK(journal_->flush(longEnough));
         CHECK(journal_->unsaved() == 0);
@@ -87,10 +88,11 @@ private:
     std::condition_variable heard_;
     std::size_t saved_ = 0;
     std::vector<Fault> troubles_;
-    std::unique_ptr<Journal> journal_; // last: it speaks to the others until it is gone
+    std::unique_ptr<Journal> journal_; // last: it uses the other members until it is destroyed
 };
 
-/// No file may grow beyond so many bytes while this lives; writes up to there are short, as on a full disk.
+/// While this exists, no file may grow beyond that many bytes; writes up to there are short, as on a full
+/// disk.
 class FileSizeLimit {
 public:
     explicit FileSizeLimit(rlim_t bytes) {
@@ -107,7 +109,7 @@ private:
     rlimit before_{};
 };
 
-/// This thread and those it starts touch files as nobody: root may write everywhere otherwise.
+/// This thread and those it starts access files as the user nobody; otherwise root may write everywhere.
 class AsNobody {
 public:
     AsNobody() {
@@ -158,7 +160,7 @@ TEST_CASE("a journal folder that is read-only is told; marks are kept and saved 
 }
 
 TEST_CASE("a practice folder that has gone, with a file in its place, is told; marks are kept and saved") {
-    // The folder's name is a link, which can be turned to something else in one step.
+    // The folder's name is a symbolic link, which can be redirected in one step.
     const ScratchFolder disk;
     const std::string name = disk / "practice";
     const auto turnTo = [&disk, &name](const char* target) {

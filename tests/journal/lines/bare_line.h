@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Lines as they were written before they had sums, and as a hand would mend them.
+// Lines as written before they had checksums, or as fixed by hand.
 #pragma once
 
 #include "journal/lines/fact_line.h"
@@ -9,13 +9,13 @@
 
 namespace piolo::test {
 
-/// `line` with its sum taken out.
+/// `line` without its checksum.
 inline std::string withoutSum(const std::string& line) {
     const auto found = journal::sumOf(line);
     return found.state == journal::SumState::none ? line : std::string(found.summed) + "}";
 }
 
-/// The line of a fact, without its sum: what is changed in it then is told by its own name.
+/// The line of a fact without its checksum, so that changes to it are reported as themselves.
 inline std::string bareLine(const Fact& fact) { return withoutSum(journal::toLine(fact)); }
 
 } // namespace piolo::test

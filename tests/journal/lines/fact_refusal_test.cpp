@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Lines that nobody should have written: one fault each, and never worse.
+// Lines that no program should have written: one fault each, nothing worse.
 #include "full_lines.h"
 #include "journal/lines/fact_line.h"
 
@@ -44,7 +44,7 @@ bool isOneOf(const std::string& key, std::initializer_list<const char*> keys) {
     return std::find(keys.begin(), keys.end(), key) != keys.end();
 }
 
-/// Whether a value that fits no other key fits this one.
+/// True if a value that fits no other key fits this one.
 bool fits(const std::string& key, const json& value) {
     if (value.is_null()) return key == "due";
     if (value == -7) return key == "transposition";
@@ -88,7 +88,7 @@ TEST_CASE("a value of the wrong type, for every key of every kind, is one fault 
                     continue;
                 }
                 const Fault fault = faultOf(changed.dump());
-                if (key == "v" && value.is_number_unsigned()) continue; // out of range is a bad value too
+                if (key == "v" && value.is_number_unsigned()) continue; // out of range is also a bad value
                 if (key == "kind" && value == "x") {
                     CHECK(fault == Fault{FaultNumber::unknownKind, place, {"x"}});
                     continue;

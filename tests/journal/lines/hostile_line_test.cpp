@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is no fact at all, and what is cut off or spoilt: one fault each, and never worse.
+// Lines that are not facts, and lines that are cut off or damaged: one fault each, nothing worse.
 #include "full_lines.h"
 #include "journal/lines/fact_line.h"
 #include "random_facts.h"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sums: what they find, and that the short way to read a line is no other way.
+// Checksums: what they detect; and the fast way to read a line always gives the same result as the general
+// one.
 #include "journal/lines/line_sum.h"
 
 #include "../../files/scratch_folder.h"
@@ -23,7 +24,7 @@ using piolo::test::withoutSum;
 
 namespace {
 
-/// The kinds that most lines are of, which the short way reads: run, late, tempo, back; and one it does not.
+/// The most frequent kinds, which the fast way reads (run, late, tempo, back), and one that it does not.
 std::vector<Fact> someFacts(RandomFacts& random) {
     std::vector<Fact> facts;
     for (const std::size_t kind : {0U, 1U, 3U, 4U, 5U}) facts.push_back(random.fact(kind));
@@ -32,7 +33,8 @@ std::vector<Fact> someFacts(RandomFacts& random) {
 
 char changed(char byte, int by) { return static_cast<char>(static_cast<unsigned char>(byte) ^ by); }
 
-/// The line of a journal in which the byte at `at` stands, from 0; a newline belongs to the line it ends.
+/// The index of the line of a journal that contains the byte at `at`, from 0; a newline belongs to the line
+/// it ends.
 std::size_t lineAt(const std::string& journal, std::size_t at) {
     return static_cast<std::size_t>(
         std::count(journal.begin(), journal.begin() + static_cast<std::ptrdiff_t>(at), '\n'));
@@ -42,7 +44,7 @@ std::size_t lineAt(const std::string& journal, std::size_t at) {
 
 TEST_CASE("the sum is CRC-32") {
     // Source: the check value of CRC-32/ISO-HDLC in the catalogue of parametrised CRC algorithms, as printed
-    // with zlib's and PNG's definition: the sum of the digits 1 to 9 is CBF43926.
+    // with the definitions of zlib and PNG: the checksum of the digits 1 to 9 is CBF43926.
     CHECK(crc32("123456789") == 0xCBF4'3926U);
     CHECK(crc32("") == 0);
     CHECK(withSum("123456789}") == R"(123456789,"sum":"cbf43926"})");
@@ -70,7 +72,7 @@ TEST_CASE("whatever becomes of one byte of a line, it is a fault or the same fac
     const auto facts = someFacts(random);
     for (const Fact& fact : facts) {
         const std::string good = toLine(fact);
-        const int step = &fact == &facts[0] ? 1 : 7; // every other value in a run's line, some in the others
+        const int step = &fact == &facts[0] ? 1 : 7; // every second value in a run's line, some in the others
         for (std::size_t at = 0; at < good.size(); ++at)
             for (int by = 1; by < 256; by += step) {
                 std::string line = good;
@@ -166,7 +168,7 @@ TEST_CASE(
                 else
                     bare.insert(at, 1, piece);
             }
-            // Without a sum every line goes the long way.
+            // Without a checksum, every line is read in the general way.
             const auto longWay = fromLine(bare, {});
             const auto shortWay = fromLine(withSum(bare), {});
             CAPTURE(bare);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Facts of every kind, made up from a seed.
+// Facts of every kind, generated from a seed.
 #pragma once
 
 #include "core/history/fact.h"
@@ -19,12 +19,12 @@ public:
     std::int64_t number(std::int64_t least, std::int64_t most);
     bool coin() { return number(0, 1) == 1; }
     Id id();
-    /// Letters of many scripts, quotes, backslashes, control characters.
+    /// Letters of many scripts, quotes, backslashes and control characters.
     std::string text();
     Tempo tempo();
     /// A body of the kind at `index` of FactBody.
     FactBody body(std::size_t index);
-    /// A whole fact of that kind.
+    /// A complete fact of that kind.
     Fact fact(std::size_t index);
 
 private:

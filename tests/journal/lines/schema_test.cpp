@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// docs/journal.schema.json against the lines.
+// docs/journal.schema.json compared with the lines.
 #include "../validation.h"
 #include "bare_line.h"
 #include "journal/lines/fact_line.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Passage files that are to be refused, each a good one with one thing changed.
+// Passage files that must be refused: each is a good one with one change.
 #pragma once
 
 #include "core/base/fault.h"
@@ -10,12 +10,12 @@
 namespace piolo::test {
 
 struct HostileFile {
-    std::string from; ///< a stretch of the good file …
-    std::string to;   ///< … and what stands in its place
+    std::string from; ///< part of the good file …
+    std::string to;   ///< … and what replaces it
     FaultNumber number;
     long line;
     std::vector<std::string> arguments;
-    bool schemaSees = true; ///< false: what no JSON Schema can say
+    bool schemaSees = true; ///< false: JSON Schema cannot express it
 };
 
 /// One piece on line 4 and two passages on lines 7 and 8.

@@ -76,7 +76,7 @@ TEST_CASE("one thing wrong is one fault that names the line and the key") {
 
 TEST_CASE("a file cut short at any byte is told, and nothing is taken from it") {
     const std::string text = goodPassageFile();
-    // Without its last newline, and only then, it is still whole.
+    // Only without its last newline is it still complete.
     for (std::size_t length = 0; length + 2 <= text.size(); ++length)
         CHECK(faultOf(text.substr(0, length)).number == FaultNumber::notAPassageFile);
     CHECK(readPassages(text.substr(0, text.size() - 1), ""));
@@ -93,7 +93,7 @@ TEST_CASE("a byte changed anywhere gives a set or one fault") {
         text[at] = static_cast<char>(random.number(0, 255));
         const auto read = readPassages(text, "x.piolo.json");
         if (read)
-            CHECK(readPassages(passageFileText(*read), "")); // what was taken can be given on
+            CHECK(readPassages(passageFileText(*read), "")); // what was read can be passed on
         else
             CHECK(read.fault().place.file == "x.piolo.json");
     }
@@ -103,7 +103,7 @@ TEST_CASE("what is no JSON object in UTF-8 is told as no passage file") {
     for (const std::string text : {"", " ", "[]", "7", "null", "\"x\"", "{", "{} {}", "{\"v\":1,}", "\xff",
                                    "{\"v\":1,\"x\":\"\xC0\x80\"}", "{\"x\":\"\\ud800\"}"})
         CHECK(faultOf(text).number == FaultNumber::notAPassageFile);
-    CHECK(readPassages("\xEF\xBB\xBF" + goodPassageFile(), "")); // a byte order mark does no harm
+    CHECK(readPassages("\xEF\xBB\xBF" + goodPassageFile(), "")); // a byte order mark is accepted
     CHECK(faultOf("{\n\n\"v\": 1,\n oops").place.line == 4);
 }
 

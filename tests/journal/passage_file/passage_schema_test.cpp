@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// docs/passage.schema.json against passage files.
+// docs/passage.schema.json compared with passage files.
 #include "../../files/scratch_folder.h"
 #include "../validation.h"
 #include "hostile_passage_files.h"
@@ -15,7 +15,7 @@ using namespace piolo::test;
 
 namespace {
 
-/// The document on one line: inside a JSON string no line can end.
+/// The document on one line: JSON strings cannot contain line ends.
 std::string onOneLine(std::string document) {
     std::replace(document.begin(), document.end(), '\n', ' ');
     return document + '\n';

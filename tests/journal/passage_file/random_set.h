@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sets of pieces and passages, made up from a seed.
+// Sets of pieces and passages, generated from a seed.
 #pragma once
 
 #include "../lines/random_facts.h"
@@ -7,7 +7,7 @@
 
 namespace piolo::test {
 
-/// Up to four pieces and up to six passages, each of one of them or of none.
+/// Up to four pieces and up to six passages, each belonging to one of the pieces or to none.
 PassageSet randomSet(RandomFacts& random);
 
 } // namespace piolo::test

@@ -32,7 +32,7 @@ Loaded load(const std::string& configDir) {
     return {std::move(settings).value(), told};
 }
 
-/// Loads a file of that content; the first argument of what is told, or "".
+/// Loads a file with that content; returns the first argument of the reported fault, or "".
 std::string toldOf(const std::string& content) {
     const ScratchFolder folder;
     put(folder / "settings.json", content);
@@ -44,7 +44,7 @@ std::string toldOf(const std::string& content) {
     return told.arguments.empty() ? "whole" : told.arguments[0];
 }
 
-/// Sets a variable of the environment for the time of a test.
+/// Sets an environment variable for the duration of a test.
 class Variable {
 public:
     Variable(const char* name, const char* value) : name_(name) {

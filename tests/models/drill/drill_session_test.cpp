@@ -19,7 +19,7 @@ TEST_CASE("a run that ends by itself is clean, on the screen, in the notebook an
     REQUIRE(runs.size() == 1);
     CHECK(runs.front().mark == Mark::clean);
     CHECK(runs.front().tempo == Tempo::bpm(84));
-    // 16 beats at 84 to the minute are 11.43 s; the reader looks every 10 ms here.
+    // 16 beats at 84 BPM are 11.43 s; the reader looks every 10 ms here.
     CHECK(std::abs(runs.front().millis - 11'429) <= 20);
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// When a queue between the threads is full: it is told, and no mark is lost.
+// A full queue between threads is reported, and no mark is lost.
 #include "../practice_fixture.h"
 
 using namespace piolo;
@@ -8,7 +8,7 @@ using Kind = engine::Event::Kind;
 
 namespace {
 
-/// How often it was told that the computer fell behind.
+/// How often it was reported that the computer fell behind.
 void count(PracticeFixture& desk, int& told) {
     QObject::connect(desk.session.get(), &practice::DrillSession::fellBehind, [&told] { ++told; });
 }

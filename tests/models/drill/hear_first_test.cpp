@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A passage's notes, heard before they are played.
+// Hearing the notes of a passage before playing them.
 #include "../practice_fixture.h"
 #include "core/time/fraction_sum.h"
 
@@ -22,7 +22,7 @@ std::vector<Note> fourBars() {
     return notes;
 }
 
-/// The usual passage with its notes.
+/// The usual passage with notes.
 struct NotedDesk : PracticeFixture {
     NotedDesk() {
         PassageFact fact;
@@ -69,7 +69,7 @@ TEST_CASE("a passage heard first logs nothing and moves neither tempo nor streak
     CHECK_FALSE(desk.drill->hearing());
     CHECK(desk.factsOnDisk() == facts);
     CHECK(desk.standing() == before);
-    CHECK(desk.drill->streak() == 0); // of the tempo set by hand, still to come
+    CHECK(desk.drill->streak() == 0); // for the tempo set by hand, still to come
     CHECK(desk.drill->openingText() != "");
 }
 
@@ -84,7 +84,7 @@ TEST_CASE("what is heard is the count-in, the bars and nothing after them, and t
     }
     CHECK(counted);
     REQUIRE(desk.playUntil(Kind::playbackEnded));
-    // Five bars of four beats at 84 to the minute.
+    // Five bars of four beats at 84 BPM.
     CHECK(std::abs(static_cast<double>(desk.found.sample) / test::VirtualSound::rate - 20 * 60.0 / 84) <
           0.05);
     desk.play(0.5);

@@ -101,7 +101,7 @@ TEST_CASE("each miss of a search drops, and its first full row stops the click a
     REQUIRE(tempi.size() == 1); // what was set by hand is what was named
     CHECK(tempi.front().reason == Reason::named);
     CHECK(tempi.front().tempo == Tempo::bpm(90));
-    desk.drill->start(); // goes on as any drill
+    desk.drill->start(); // continues like any drill
     REQUIRE(desk.playUntil(Kind::runEnded));
     REQUIRE(desk.playUntil(Kind::runEnded));
     desk.play(1);

@@ -76,7 +76,7 @@ TEST_CASE("a bar that is none keeps a run-through from being recorded; one that 
 TEST_CASE("what is thrown away is not recorded, and no other piece is shown in between") {
     Rehearsal rehearsal;
     RunThroughModel& run = rehearsal.run;
-    run.markStop(); // nothing is played yet
+    run.markStop(); // nothing has been played yet
     CHECK(run.stops().isEmpty());
     run.start();
     run.open("");

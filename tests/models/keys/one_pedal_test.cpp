@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The whole drill by one pedal, in virtual time with virtual presses.
+// The whole drill with a single pedal, in virtual time with simulated presses.
 #include "../practice_fixture.h"
 #include "practice/keys/pedal_press.h"
 
@@ -13,7 +13,7 @@ using State = DrillModel::State;
 
 namespace {
 
-/// A desk with a pedal under it.
+/// The fixture with a pedal.
 struct Footed : PracticeFixture {
     using PracticeFixture::PracticeFixture;
     void down() { keep(pedal.down(sound.nowNanos(), drill->marksAtOnce())); }
@@ -46,7 +46,7 @@ struct Footed : PracticeFixture {
         wait(0.5);
         REQUIRE(drill->state() == State::Playing);
     }
-    /// In the middle of the next run's first bar, as it is heard.
+    /// The middle of the next run's first bar, as heard.
     void toRun() {
         REQUIRE(playUntil(Kind::runBegan));
         wait(1.0);
@@ -59,7 +59,7 @@ struct Footed : PracticeFixture {
     practice::PedalPress pedal;
 };
 
-/// A clean run, and after it the run in which the pedal is pressed.
+/// A clean run, then the run in which the pedal is pressed.
 struct AfterAClean : Footed {
     explicit AfterAClean(bool playOn = false) {
         if (playOn) {
@@ -163,7 +163,7 @@ TEST_CASE("one pedal: held it stops, and leaves no trace in tempo and row") {
 }
 
 TEST_CASE("one pedal: a double press has the effect of one key that takes back, wherever it comes") {
-    // Each desk is set up twice: once with two presses, once with the key.
+    // Each fixture is set up twice: once with two presses, once with the key.
     const auto same = [](auto make, auto goTo) {
         auto footed = make();
         auto keyed = make();
@@ -256,7 +256,7 @@ TEST_CASE("one pedal: a pause that the first of two presses led to ends with it"
     desk.tap();
     desk.wait(0.5);
     desk.toRun();
-    desk.down(); // the second drop below the start pauses
+    desk.down(); // the second drop to below the start pauses
     desk.wait(0.2);
     desk.up();
     desk.wait(0.1);
@@ -317,7 +317,7 @@ TEST_CASE("one pedal: held while stopped it asks for the next passage, and start
 TEST_CASE("a window that stands still between two presses takes back the same") {
     AfterAClean desk;
     desk.toRun();
-    // Both presses reach the drill before anything of the first one is told.
+    // Both presses reach the drill before any event of the first one is reported.
     const std::int64_t now = desk.sound.nowNanos();
     desk.keep(desk.pedal.down(now - 200'000'000, true));
     desk.keep(desk.pedal.up(now - 120'000'000));

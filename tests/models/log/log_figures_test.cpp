@@ -84,7 +84,7 @@ TEST_CASE_FIXTURE(FiguresFixture,
     CHECK(figures.gapText().contains("No practice for two days now"));
     CHECK(day(1)["longGap"].toBool());
     CHECK(day(2)["longGap"].toBool());
-    CHECK(!day(0)["missed"].toBool()); // today is not over
+    CHECK(!day(0)["missed"].toBool()); // today is not over yet
     practise(id, 1);
     read();
     CHECK(figures.gapText().contains("two days in a row from 4 March"));
@@ -140,7 +140,7 @@ TEST_CASE_FIXTURE(FiguresFixture, "one button makes a passage of the bars that b
     CHECK(made->passage.music.firstBar == 6);
     CHECK(made->passage.music.bars == 2);
     CHECK(made->passage.tempi == book->notebook().passage(id)->passage.tempi);
-    CHECK(book->notebook().passage(id)->passage.music.bars == 12); // the whole stays as it was
+    CHECK(book->notebook().passage(id)->passage.music.bars == 12); // the whole passage is unchanged
 }
 
 TEST_CASE_FIXTURE(FiguresFixture,

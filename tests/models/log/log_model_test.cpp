@@ -24,7 +24,7 @@ struct LogFixture : BookFixture {
     [[nodiscard]] QVariantList lines(int day) const {
         return log.data(log.index(day), LogModel::Lines).toList();
     }
-    /// "title tempo marks effect" of a line.
+    /// "title tempo marks effect" for a line.
     [[nodiscard]] std::string line(int day, int line) const {
         const QVariantMap map = lines(day).value(line).toMap();
         return QStringList{map["title"].toString(), map["tempo"].toString(), map["marks"].toString(),
@@ -32,7 +32,7 @@ struct LogFixture : BookFixture {
             .join(" | ")
             .toStdString();
     }
-    /// A run in which a miss was marked at that place.
+    /// A run with a miss marked at that place.
     void miss(Id passage, int bpm, Spot spot) {
         step();
         book->record(
@@ -175,7 +175,7 @@ TEST_CASE_FIXTURE(LogFixture,
     REQUIRE(runs.size() == 5);
     const auto facts = book->notebook().factCount();
     log.takeBack(BookFixture::text(id), runs[4].toMap()["entry"].toString());
-    CHECK(book->notebook().factCount() == facts + 1); // a fact more, none less
+    CHECK(book->notebook().factCount() == facts + 1); // one more fact, none removed
     REQUIRE(lines(0).size() == 1);
     CHECK(line(0, 0) == "coda | 60 | ●●●●● | climbs to 62");
     log.takeBack(BookFixture::text(id), runs[4].toMap()["entry"].toString());
@@ -227,7 +227,7 @@ TEST_CASE_FIXTURE(LogFixture, "a note stands beside its run, is changed, and tak
     const auto facts = book->notebook().factCount();
     log.setNote(passage, entry, "alternate fingering");
     log.setNote(passage, "none such", "words");
-    CHECK(book->notebook().factCount() == facts);             // nothing new was said
+    CHECK(book->notebook().factCount() == facts);             // nothing new was recorded
     log.setNote(passage, entry, QString(300, QChar(0x266d))); // three bytes each
     CHECK(lines(0)[0].toMap()["note"].toString() == QString(NoteFact::longest / 3, QChar(0x266d)));
     log.setNote(passage, entry, "");

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The click of a passage, as it is typed.
+// The click of a passage, as it is edited.
 #include "models/passages/passage_editor.h"
 #include "models/text/click_words.h"
 

@@ -71,7 +71,7 @@ TEST_CASE("bars that are taken stand in the form of a new passage, in a piece of
     CHECK(passage.music == music.excerpt()->music);
     CHECK(passage.tempi.start == score::tempiOf(*music.excerpt()).start);
     CHECK(passage.notes == music.excerpt()->notes);
-    music.take(); // again: the piece is there now
+    music.take(); // again: the piece exists now
     CHECK(editor.pieceChoice() == QString::fromStdString(passage.title.piece.text()));
     CHECK(fixture.book->notebook().pieces().size() == 1);
 }

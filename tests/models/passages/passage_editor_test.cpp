@@ -164,7 +164,7 @@ TEST_CASE_FIXTURE(EditorFixture, "everything a passage has comes back as it was 
 TEST_CASE_FIXTURE(EditorFixture, "a meter brings its usual beat; a beat that was chosen stays") {
     editor.set("meter", "6/8");
     CHECK(editor.beat() == "3/8");
-    CHECK(editor.beats().size() == 4); // all but the half note, which does not fill a bar of 6/8
+    CHECK(editor.beats().size() == 4); // all except the half note, which does not fill a bar of 6/8
     editor.set("beat", "1/8");
     editor.set("meter", "9/8");
     CHECK(editor.beat() == "1/8");
@@ -176,7 +176,7 @@ TEST_CASE_FIXTURE(EditorFixture, "a meter brings its usual beat; a beat that was
 }
 
 TEST_CASE_FIXTURE(EditorFixture, "where the rule settles is told in plain words") {
-    // (4/(4+2))^(1/5) = 0.9221: Kaernbach 1991 and Levitt 1971 joined, as docs/rule.md has it.
+    // (4/(4+2))^(1/5) = 0.9221: Kaernbach 1991 and Levitt 1971 combined, as in docs/rule.md.
     CHECK(editor.settleSentence() == "About 92 of 100 runs will be clean where this settles.");
     editor.set("drop", "2");
     CHECK(editor.settleSentence() == "About 87 of 100 runs will be clean where this settles.");

@@ -34,7 +34,7 @@ struct Desk : BookFixture {
     QAbstractItemModelTester tester{&exchange, QAbstractItemModelTester::FailureReportingMode::Fatal};
 };
 
-/// A teacher's file of one piece with two passages.
+/// A teacher's file with one piece and two passages.
 std::string teachersFile(Desk& teacher) {
     const Id piece = teacher.addPiece("Ferrywake Suite");
     teacher.addPassage("Letter C", piece);

@@ -33,7 +33,7 @@ struct Shown {
         test::write(fixture.path(name), bytes);
         return fixture.path(name);
     }
-    /// Reads the file and waits until that has come to an end.
+    /// Reads the file and waits until reading has finished.
     void read(const std::string& path) {
         picture.taking()->read(QString::fromStdString(path));
         settle();
@@ -84,7 +84,7 @@ TEST_CASE("the part that is kept is exactly the frame, and a new folder's reader
     PictureFrame& frame = *shown.picture.frame();
     frame.move(PictureFrame::Left, 617, 0);
     frame.move(PictureFrame::Bottom, 0, -7001);
-    CHECK(shown.picture.width() == 1.0); // nothing is recorded before it is kept
+    CHECK(shown.picture.width() == 1.0); // nothing is recorded until it is saved
     shown.picture.keepFrame();
     const Picture kept = *shown.recorded(shown.passage);
     CHECK(kept == Picture{kept.file, 617, 0, 9383, 2999});

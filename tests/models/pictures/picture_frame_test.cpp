@@ -55,7 +55,7 @@ TEST_CASE("a drag counts from where it began, so that it comes back to where it 
 TEST_CASE("however it is moved, the frame stays on the page, is never too small, and can be recorded") {
     std::mt19937 random(20260302);
     PictureFrame frame;
-    frame.show(part(4000, 4000, 30, 20)); // smaller than frames become here
+    frame.show(part(4000, 4000, 30, 20)); // smaller than the smallest frame here
     for (int turn = 0; turn < 20'000; ++turn) {
         const int edges = static_cast<int>(random() % 18);
         const int across = static_cast<int>(random() % 30'001) - 15'000;

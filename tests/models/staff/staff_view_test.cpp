@@ -16,7 +16,7 @@ namespace {
 
 constexpr int firstBar = 41;
 
-/// Eighths in 4/4 from bar 41 on, a quarter before them.
+/// Eighths in 4/4 from bar 41 on, with a quarter before them.
 StaffMusic eighths(int bars) {
     StaffMusic music;
     music.fifths = -2;
@@ -112,7 +112,7 @@ TEST_CASE("the note at a pulse is the one that sounds there, the pick-up's too")
 TEST_CASE("a staff is as large as its room lets all of it be, between the two sizes") {
     Shown roomy(8);
     CHECK(roomy.item.space() <= 14);
-    CHECK(roomy.item.space() > 10); // a little smaller, where that makes the systems alike
+    CHECK(roomy.item.space() > 10); // a little smaller if that makes the systems alike
     CHECK(roomy.item.shown() == roomy.item.systems());
     const double wanted = roomy.item.wantedHeight();
     Shown less(8, wanted * 0.7);

@@ -15,7 +15,7 @@ using piolo::models::Formatter;
 
 namespace {
 
-/// The default locale for as long as it stands.
+/// Sets the default locale while this object exists.
 class InLocale {
 public:
     explicit InLocale(const char* name) { QLocale::setDefault(QLocale(QString::fromLatin1(name))); }
@@ -45,7 +45,7 @@ TEST_CASE("a tempo out of range reads as the nearest in range") {
 }
 
 TEST_CASE("beat units have a sign where a plain font has one, and words where it has none") {
-    // U+2669 and U+266A stand in the Unicode Character Database 15.0.0 as QUARTER NOTE and EIGHTH NOTE.
+    // U+2669 and U+266A are QUARTER NOTE and EIGHTH NOTE in the Unicode Character Database 15.0.0.
     CHECK(Formatter::beatSign(BeatUnit::quarter) == QString(QChar(0x2669)));
     CHECK(Formatter::beatSign(BeatUnit::dottedQuarter) == QString(QChar(0x2669)) + ".");
     CHECK(Formatter::beatSign(BeatUnit::eighth) == QString(QChar(0x266A)));

@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::int64_t ms = 1'000'000;
 
-/// A pedal in virtual time: what is due is told before what comes later.
+/// A pedal in virtual time: what is due is reported before later events.
 struct Foot {
     void down(std::int64_t at, bool atOnce = true) {
         wait(at);
@@ -25,7 +25,7 @@ struct Foot {
         down(at, atOnce);
         up(at + 90);
     }
-    /// A held key that the window system tells as releases and presses at one moment.
+    /// A held key that the window system reports as releases and presses at the same moment.
     void repeat(std::int64_t at) {
         wait(at);
         keep(pedal.up(at * ms));

@@ -15,7 +15,7 @@ using piolo::test::BookFixture;
 
 namespace {
 
-/// A disk that opens no file until it is told to.
+/// A disk that opens no file until told to.
 class ShutDisk final : public journal::AppendOpener {
 public:
     std::unique_ptr<journal::AppendFile> open(const std::string& path) override {
@@ -53,7 +53,7 @@ TEST_CASE("marks that are not on disk are counted and told as such, and are save
     book->record(aRun(passage));
     book->record(aRun(passage));
     CHECK(book->unsavedCount() == 2);
-    // The fold does not wait for the disk.
+    // Folding does not wait for the disk.
     CHECK(book->notebook().passage(passage)->standing.streak == 2);
     waitUntil([&] { return book->trouble().has_value(); });
     CHECK(book->trouble()->number == FaultNumber::diskFull);
