@@ -14,7 +14,7 @@ constexpr std::int64_t step = 100 * milli;
 constexpr std::int32_t rate = 48'000;
 } // namespace
 
-TEST_CASE("a parked clock stands still until the device is heard") {
+TEST_CASE("a parked clock does not move until the device is heard") {
     AudibleClock clock;
     clock.park(1000, rate);
     CHECK(clock.at(0) == 1000);
@@ -26,7 +26,7 @@ TEST_CASE("a parked clock stands still until the device is heard") {
     CHECK(clock.at(120 * milli) == doctest::Approx(6280));
 }
 
-TEST_CASE("nothing before the place it was parked at is told again") {
+TEST_CASE("no position before the one at which it was parked is reported again") {
     AudibleClock clock;
     clock.park(1000, rate);
     clock.anchor(step, 2000, rate);
@@ -55,7 +55,7 @@ TEST_CASE("measurements that are off by milliseconds hardly move it, and never b
     CHECK(worst < rate / 1000.0);
 }
 
-TEST_CASE("a device a little fast is followed") {
+TEST_CASE("the clock follows a device that is slightly fast") {
     AudibleClock clock;
     clock.anchor(0, 0, rate);
     double truth = 0;
@@ -66,14 +66,14 @@ TEST_CASE("a device a little fast is followed") {
     CHECK(std::abs(clock.at(1200 * step) - truth) < rate / 1000.0);
 }
 
-TEST_CASE("an error beyond a tenth of a second starts the line anew") {
+TEST_CASE("an error beyond a tenth of a second restarts the line") {
     AudibleClock clock;
     clock.anchor(0, 0, rate);
     clock.correct(step, 48'000);
     CHECK(clock.at(step) == doctest::Approx(48'000));
 }
 
-TEST_CASE("a reader never sees a line that is half written") {
+TEST_CASE("a reader never sees a half-written line") {
     AudibleClock clock;
     std::atomic<bool> over{false};
     // Every line written passes through (0, 1000); a mixture of two lines almost never does.

@@ -74,7 +74,7 @@ struct Listener {
 
 } // namespace
 
-TEST_CASE("all inputs are heard, in the order and with the moments their messages came") {
+TEST_CASE("all inputs are received, in order and with the times of their messages") {
     Listener listener;
     listener.plugs.there = {"left", "right"};
     REQUIRE(listener.in.look());
@@ -112,7 +112,7 @@ TEST_CASE("an input that comes later is heard at the next look; one that went is
     CHECK(listener.in.inputs() == std::vector<std::string>{"right"});
 }
 
-TEST_CASE("an input that cannot be opened is tried again at every look") {
+TEST_CASE("an input that cannot be opened is retried at every look") {
     Listener listener;
     listener.plugs.there = {"left"};
     listener.plugs.stuck = {"left"};
@@ -123,7 +123,7 @@ TEST_CASE("an input that cannot be opened is tried again at every look") {
     CHECK(listener.in.inputs().size() == 1);
 }
 
-TEST_CASE("a system without MIDI says so, and what was open is let go") {
+TEST_CASE("a system without MIDI says so, and open inputs are closed") {
     Listener listener;
     listener.plugs.there = {"left"};
     listener.in.look();
@@ -132,7 +132,7 @@ TEST_CASE("a system without MIDI says so, and what was open is let go") {
     CHECK(listener.plugs.listening.empty());
 }
 
-TEST_CASE("messages that nobody takes are let go, the newest first, and a long one is cut") {
+TEST_CASE("messages that nobody takes are dropped, the newest first, and a long one is truncated") {
     Listener listener;
     listener.plugs.there = {"left"};
     listener.in.look();

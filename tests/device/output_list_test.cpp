@@ -36,7 +36,7 @@ TEST_CASE("an output that is plugged in later is known soon after, without waiti
     CHECK(until([&] { return list.known(now).size() == 3; }));
 }
 
-TEST_CASE("a sound thread that hangs is asked once, and again only after a while") {
+TEST_CASE("a hanging sound thread is queried once, and again only after a while") {
     needApplication();
     struct Hall {
         std::counting_semaphore<> release{0};

@@ -29,7 +29,7 @@ std::vector<Sample> read(Source& source, std::size_t samples) {
 
 } // namespace
 
-TEST_CASE("a read is always filled: sound in its turn, silence before") {
+TEST_CASE("a read is always filled: silence at first, sound once it has the ownership") {
     Source source{{true, 1}};
     CHECK(read<float>(source, 960) == std::vector<float>(960, 0.0F));
     REQUIRE(source.feed.take(48'000));

@@ -25,7 +25,7 @@ bool allAre(std::span<const float> samples, float value) {
 
 } // namespace
 
-TEST_CASE("only who has taken the stage makes sound; everybody else gets silence") {
+TEST_CASE("only the holder of the ownership gets sound; everyone else gets silence") {
     House house;
     Feed first{house.stage, house.stage->gate().allot()};
     Feed second{house.stage, house.stage->gate().allot()};
@@ -46,7 +46,7 @@ TEST_CASE("only who has taken the stage makes sound; everybody else gets silence
     CHECK(first.fills() == 3);
 }
 
-TEST_CASE("a change of hands prepares only when the rate changes, and the count goes on") {
+TEST_CASE("a change of ownership prepares only if the rate changes, and the sample count continues") {
     House house;
     for (const auto rate : {48'000, 48'000, 44'100}) {
         Feed feed{house.stage, house.stage->gate().allot()};
@@ -58,7 +58,7 @@ TEST_CASE("a change of hands prepares only when the rate changes, and the count 
     CHECK(house.stage->rendered() == 1440);
 }
 
-TEST_CASE("a long demand is rendered in blocks the renderer was prepared for") {
+TEST_CASE("a long request is rendered in blocks for which the renderer was prepared") {
     House house;
     Feed feed{house.stage, house.stage->gate().allot()};
     REQUIRE(feed.take(48'000));
@@ -68,7 +68,7 @@ TEST_CASE("a long demand is rendered in blocks the renderer was prepared for") {
     CHECK_FALSE(house.renderer->tooLong);
 }
 
-TEST_CASE("what is audible stands between the place it was taken at and what has been rendered") {
+TEST_CASE("the audible sample is between the one at take-over and the last one rendered") {
     House house;
     Feed feed{house.stage, house.stage->gate().allot()};
     REQUIRE(feed.take(48'000));
@@ -82,7 +82,7 @@ TEST_CASE("what is audible stands between the place it was taken at and what has
     CHECK(house.stage->audibleAt(-10'000 * milli) == 0);
 }
 
-TEST_CASE("silence that a device was given before its turn does not shift what is audible") {
+TEST_CASE("silence given to a device before its turn does not shift the audible sample") {
     House house;
     Feed feed{house.stage, house.stage->gate().allot()};
     std::array<float, 480> out{};
@@ -94,7 +94,7 @@ TEST_CASE("silence that a device was given before its turn does not shift what i
     CHECK(house.stage->audibleAt(0) == 240);
 }
 
-TEST_CASE("a device that ran dry holds the beat until it is heard again") {
+TEST_CASE("after an underrun the beat waits until the device is heard again") {
     House house;
     Feed feed{house.stage, house.stage->gate().allot()};
     REQUIRE(feed.take(48'000));
@@ -109,7 +109,7 @@ TEST_CASE("a device that ran dry holds the beat until it is heard again") {
     CHECK(house.stage->audibleAt(1100 * milli) == 5280);
 }
 
-TEST_CASE("two threads that fight for the stage never render together") {
+TEST_CASE("two threads that compete for the ownership never render at the same time") {
     House house;
     const auto work = [&] {
         std::array<float, 64> out{};

@@ -22,7 +22,7 @@ TEST_CASE("nobody enters before claiming") {
     CHECK(getsIn(gate, number));
 }
 
-TEST_CASE("who was overtaken never enters again, whatever it claims") {
+TEST_CASE("a superseded holder never enters again, whatever it claims") {
     RenderOwnership gate;
     const auto first = gate.allot();
     const auto second = gate.allot();
@@ -34,7 +34,7 @@ TEST_CASE("who was overtaken never enters again, whatever it claims") {
     CHECK(gate.holds(second));
 }
 
-TEST_CASE("claiming does not let in while the one before is inside") {
+TEST_CASE("claiming does not allow entry while the previous holder is inside") {
     RenderOwnership gate;
     const auto first = gate.allot();
     const auto second = gate.allot();
@@ -52,7 +52,7 @@ TEST_CASE("claiming does not let in while the one before is inside") {
     CHECK_FALSE(getsIn(gate, first));
 }
 
-TEST_CASE("four threads that overtake one another all the time are never inside together") {
+TEST_CASE("four threads that constantly supersede each other are never inside together") {
     RenderOwnership gate;
     std::atomic<int> inside{0};
     std::atomic<int> together{0};

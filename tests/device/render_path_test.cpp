@@ -14,7 +14,7 @@ using namespace piolo::device;
 using namespace piolo::engine;
 using namespace piolo::tripwire;
 
-TEST_CASE("a device reads, is measured and runs dry without tripping a wire") {
+TEST_CASE("reads, measurements and underruns of a device trip no wire") {
     auto engine = std::make_shared<DrillEngine>();
     auto stage = std::make_shared<RenderHost>(engine);
     Feed feed{stage, stage->gate().allot()};

@@ -78,7 +78,7 @@ ServerProbe doorWith(const std::map<std::string, std::string>& values,
 
 } // namespace
 
-TEST_CASE("a door answers while somebody takes calls, and not before or after") {
+TEST_CASE("a server answers while it accepts connections, not before or after") {
     const Folder folder;
     fs::create_directory(folder.path / "pulse");
     const auto door = doorWith({{"XDG_RUNTIME_DIR", folder.path.string()}});
@@ -91,7 +91,7 @@ TEST_CASE("a door answers while somebody takes calls, and not before or after") 
     CHECK_FALSE(door.answers());
 }
 
-TEST_CASE("a door behind which nobody takes calls does not answer") {
+TEST_CASE("a socket that accepts no connections does not answer") {
     const Folder folder;
     const auto socket = (folder.path / "native").string();
     const auto door = doorWith({{"PULSE_SERVER", socket}});
@@ -99,7 +99,7 @@ TEST_CASE("a door behind which nobody takes calls does not answer") {
     for (int call = 0; call < 4; ++call) CHECK_FALSE(door.answers());
 }
 
-TEST_CASE("the server that is named comes before the usual places") {
+TEST_CASE("a named server takes precedence over the usual paths") {
     const auto named =
         doorWith({{"PULSE_SERVER", "{0123}unix:/run/a /run/b"}, {"XDG_RUNTIME_DIR", "/run/user/1"}});
     CHECK(named.sockets() == std::vector<std::string>{"/run/a", "/run/b"});
@@ -109,7 +109,7 @@ TEST_CASE("the server that is named comes before the usual places") {
     CHECK(usual.sockets() == std::vector<std::string>{"/run/user/1/pulse/native", "/run/pulse/native"});
 }
 
-TEST_CASE("where nothing can be told the door counts as open, so that Qt is asked") {
+TEST_CASE("if nothing is known, the server counts as present, so that Qt is asked") {
     CHECK(doorWith({}).answers());
     CHECK(doorWith({{"PULSE_SERVER", "tcp:hall.example:4713"}}).answers());
     CHECK(doorWith({{"PULSE_SERVER", "unix:/run/a tcp:hall.example"}}).answers());

@@ -29,7 +29,7 @@ bool isSilent(const SoundOut& sound) { return sound.state().kind == SoundState::
 
 } // namespace
 
-TEST_CASE("without a sound server the silent clock renders, says so and goes on") {
+TEST_CASE("without a sound server, the silent clock renders, says so and continues") {
     Window window;
     SoundOut sound{window.renderer};
     int told = 0;
@@ -44,7 +44,7 @@ TEST_CASE("without a sound server the silent clock renders, says so and goes on"
     CHECK(sound.audibleAt(monotonicNanos() + 3'600'000'000'000) == window.renderer->frames);
 }
 
-TEST_CASE("what is audible never goes back and never passes what was rendered") {
+TEST_CASE("the audible sample never goes back and never exceeds what was rendered") {
     Window window;
     SoundOut sound{window.renderer};
     sound.start("");
@@ -59,7 +59,7 @@ TEST_CASE("what is audible never goes back and never passes what was rendered") 
     CHECK(before <= window.renderer->frames);
 }
 
-TEST_CASE("the offset says how much later it is heard") {
+TEST_CASE("the offset is how much later sound is heard") {
     Window window;
     SoundOut sound{window.renderer};
     sound.start("");
@@ -91,7 +91,7 @@ TEST_CASE("starting, choosing and stopping again and again keeps one count and o
     CHECK_FALSE(SoundOut::outputs().size() > 0);
 }
 
-TEST_CASE("a sound that is destroyed while it runs takes its threads along") {
+TEST_CASE("destroying a running sound output ends its threads") {
     Window window;
     {
         SoundOut sound{window.renderer};

@@ -27,7 +27,7 @@ void settle(SoundThread& thread) {
 
 } // namespace
 
-TEST_CASE("while Qt may not turn, work that is posted is done and no timer of Qt's fires") {
+TEST_CASE("while Qt's events may not run, posted work is done and no Qt timer fires") {
     needApplication();
     std::atomic<bool> may{false};
     std::promise<void> fired;
@@ -40,7 +40,7 @@ TEST_CASE("while Qt may not turn, work that is posted is done and no timer of Qt
     CHECK(firing.wait_for(std::chrono::seconds{20}) == std::future_status::ready);
 }
 
-TEST_CASE("work that turns Qt's events inside is ended before the work after it begins") {
+TEST_CASE("work that runs Qt's event loop ends before the next work begins") {
     needApplication();
     std::atomic<bool> may{false};
     SoundThread thread{[&may] { return may.load(); }};
@@ -57,7 +57,7 @@ TEST_CASE("work that turns Qt's events inside is ended before the work after it 
     CHECK(inside == 0);
 }
 
-TEST_CASE("a thread on which Qt may not turn ends when it is asked to") {
+TEST_CASE("a thread on which Qt's events may not run ends on request") {
     needApplication();
     const auto left = SoundThread::leftBehind();
     {

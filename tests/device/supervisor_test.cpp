@@ -117,7 +117,7 @@ struct House {
 
 } // namespace
 
-TEST_CASE("a device that opens plays, and its name is told") {
+TEST_CASE("a device that opens plays, and its name is reported") {
     House house;
     CHECK(house.keeper.state().kind == Kind::starting);
     house.keeper.start("horn room", house.now);
@@ -128,7 +128,7 @@ TEST_CASE("a device that opens plays, and its name is told") {
     CHECK(house.stage->rendered() == 2880);
 }
 
-TEST_CASE("without a device time goes on in silence, and a device that appears takes over") {
+TEST_CASE("without a device, time continues in silence, and a device that appears takes over") {
     House house;
     house.script->opens = Opening::Kind::noDevice;
     house.keeper.start("", house.now);
@@ -156,7 +156,7 @@ TEST_CASE("a refused device does not disturb the silent clock") {
     CHECK(house.renderer->rates == std::vector<int>{48'000});
 }
 
-TEST_CASE("an opening that hangs is given up, and when it wakes it gets silence and no way in") {
+TEST_CASE("a hanging attempt to open is abandoned; if it wakes up, it gets silence and cannot take over") {
     House house;
     const auto left = SoundThread::leftBehind();
     house.script->hangsInOpen = true;
@@ -175,7 +175,7 @@ TEST_CASE("an opening that hangs is given up, and when it wakes it gets silence 
     CHECK(house.renderer->overlaps == 0);
 }
 
-TEST_CASE("a device that stops asking is lost within the limit, and tried again") {
+TEST_CASE("a device that stops asking for samples is lost within the limit and retried") {
     House house;
     house.playWarm();
     house.script->opens = Opening::Kind::noDevice;
@@ -202,7 +202,7 @@ TEST_CASE("a device that has only been opened may be quiet for longer") {
     CHECK(house.untilState(Kind::silent));
 }
 
-TEST_CASE("a window that was held up loses no device") {
+TEST_CASE("a window that was blocked loses no device") {
     House house;
     house.playWarm();
     house.keeper.look(house.now += 60 * Supervisor::second);
@@ -243,7 +243,7 @@ TEST_CASE("however long the sound server is away, its return needs no restart") 
     CHECK(house.untilState(Kind::playing));
 }
 
-TEST_CASE("a sound server that was not there at the start is taken up when it comes") {
+TEST_CASE("a sound server that starts later is used as soon as it answers") {
     House house;
     house.script->opens = Opening::Kind::noServer;
     house.keeper.start("", house.now);
@@ -255,7 +255,8 @@ TEST_CASE("a sound server that was not there at the start is taken up when it co
     CHECK(house.untilState(Kind::playing));
 }
 
-TEST_CASE("the silent clock keeps the rate of the device that was lost, and says that nothing is heard") {
+TEST_CASE(
+    "the silent clock keeps the rate of the lost device, and the renderer is told that nothing is heard") {
     House house;
     house.script->rate = 44'100;
     house.playWarm();
@@ -273,7 +274,7 @@ TEST_CASE("the silent clock keeps the rate of the device that was lost, and says
     CHECK(house.renderer->isHeard);
 }
 
-TEST_CASE("a device that opens and never drinks leaves the silent clock alone") {
+TEST_CASE("a device that opens but never asks for samples leaves the silent clock alone") {
     House house;
     house.script->opens = Opening::Kind::noServer;
     house.keeper.start("", house.now);
@@ -294,7 +295,7 @@ TEST_CASE("a device that opens and never drinks leaves the silent clock alone") 
     CHECK(house.untilState(Kind::playing));
 }
 
-TEST_CASE("after three threads that hang no more are made") {
+TEST_CASE("after three hanging threads, no more are started") {
     House house;
     const auto left = SoundThread::leftBehind();
     house.script->hangsInOpen = true;
@@ -313,7 +314,7 @@ TEST_CASE("after three threads that hang no more are made") {
     CHECK_FALSE(house.script->soundAfterWaking);
 }
 
-TEST_CASE("stopping does not wait for a device that hangs while it is closed") {
+TEST_CASE("stopping does not wait for a device that hangs while closing") {
     const auto left = SoundThread::leftBehind();
     {
         House house;
@@ -330,7 +331,7 @@ TEST_CASE("stopping does not wait for a device that hangs while it is closed") {
     }
 }
 
-TEST_CASE("choosing another device goes on counting, dry runs included") {
+TEST_CASE("choosing another device keeps the counts, including underruns") {
     House house;
     house.keeper.start("one", house.now);
     REQUIRE(house.untilState(Kind::playing));

@@ -9,7 +9,7 @@ namespace {
 constexpr std::int64_t milli = 1'000'000;
 }
 
-TEST_CASE("quiet grows while the sign stays and ends when it changes") {
+TEST_CASE("quiet time grows while the sign stays the same and ends when it changes") {
     Watchdog vigil;
     CHECK(vigil.look(0, 1) == 0);
     CHECK(vigil.look(100 * milli, 1) == 100 * milli);
@@ -18,7 +18,7 @@ TEST_CASE("quiet grows while the sign stays and ends when it changes") {
     CHECK(vigil.look(350 * milli, 2) == 50 * milli);
 }
 
-TEST_CASE("time in which nobody looked is not held against it") {
+TEST_CASE("time during which nobody looked does not count") {
     Watchdog vigil;
     vigil.look(0, 1);
     CHECK(vigil.look(60'000 * milli, 1) == Watchdog::longestStep);

@@ -76,7 +76,7 @@ struct Opened {
 
 } // namespace
 
-TEST_CASE("ten years are the same bytes for the same seed, and others for another") {
+TEST_CASE("ten years are the same bytes for the same seed, and different bytes for another") {
     const ScratchFolder a;
     const ScratchFolder b;
     const ScratchFolder c;
@@ -101,7 +101,7 @@ TEST_CASE(
     CHECK(grows(small.folding.bytes, large.folding.bytes));
 }
 
-TEST_CASE("reading a run takes a few pieces of memory, not a tree of them") {
+TEST_CASE("reading a run takes a few allocations, not a tree of them") {
     const Opened opened(10'000);
     CHECK(opened.reading.allocations < 6 * static_cast<long>(opened.facts));
 }

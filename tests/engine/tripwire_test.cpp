@@ -138,7 +138,7 @@ TEST_CASE("each wire trips, and only the one that was touched") {
     ::sem_destroy(&semaphore);
 }
 
-TEST_CASE("a system call is caught, made all the same, and told by its number") {
+TEST_CASE("a system call is caught, still made, and reported by number") {
     long parent = 0;
     const auto trips = tripsOf([&] { parent = ::getppid(); });
     CHECK(trips.of(Trip::systemCall) == 1);

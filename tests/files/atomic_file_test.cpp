@@ -25,7 +25,7 @@ mode_t modeOf(const std::string& path) {
 
 } // namespace
 
-TEST_CASE("a file appears only at commit, whole, and leaves nothing beside it") {
+TEST_CASE("a file appears only at commit, complete, with nothing left beside it") {
     const ScratchFolder folder;
     auto file = AtomicFile::create(folder / "take.wav");
     REQUIRE(file.ok());
@@ -36,7 +36,7 @@ TEST_CASE("a file appears only at commit, whole, and leaves nothing beside it") 
     CHECK(folder.names() == std::vector<std::string>{"take.wav"});
 }
 
-TEST_CASE("while it is written, its part stands beside it under a hidden name") {
+TEST_CASE("while it is written, a hidden temporary file is beside it") {
     const ScratchFolder folder;
     const auto file = AtomicFile::create(folder / "take.wav");
     REQUIRE(file.ok());
@@ -46,7 +46,7 @@ TEST_CASE("while it is written, its part stands beside it under a hidden name") 
     CHECK(names[0].ends_with(".part"));
 }
 
-TEST_CASE("dropped before commit, it leaves the old file and nothing else") {
+TEST_CASE("destroyed before commit, it leaves the old file and nothing else") {
     const ScratchFolder folder;
     put(folder / "take.wav", "old");
     {
@@ -69,7 +69,7 @@ TEST_CASE("commit replaces the old file and keeps its permissions") {
     CHECK(modeOf(folder / "settings.json") == 0640);
 }
 
-TEST_CASE("a link stays a link, and what it points at is replaced") {
+TEST_CASE("a link stays a link, and its target is replaced") {
     const ScratchFolder folder;
     put(folder / "real/list.csv", "old");
     std::filesystem::create_symlink("real/list.csv", folder / "link.csv");
@@ -80,7 +80,7 @@ TEST_CASE("a link stays a link, and what it points at is replaced") {
     CHECK(contentOf(folder / "real/list.csv") == "new");
 }
 
-TEST_CASE("a file moved from leaves one part, owned by the other") {
+TEST_CASE("moving a file leaves one temporary file, owned by the new object") {
     const ScratchFolder folder;
     auto first = AtomicFile::create(folder / "x");
     AtomicFile second = std::move(first).value();
@@ -89,7 +89,7 @@ TEST_CASE("a file moved from leaves one part, owned by the other") {
     CHECK(contentOf(folder / "x") == "moved");
 }
 
-TEST_CASE("a folder that cannot be written to is told with the path and the system's words") {
+TEST_CASE("an unwritable folder is reported with the path and the system's message") {
     const ScratchFolder folder;
     put(folder / "file", "");
     const std::string path = folder / "file/x.wav";
@@ -101,7 +101,7 @@ TEST_CASE("a folder that cannot be written to is told with the path and the syst
     CHECK(missing.fault().arguments == std::vector<std::string>{"No such file or directory"});
 }
 
-TEST_CASE("a folder in the file's place is told and left alone") {
+TEST_CASE("a folder with the file's name is reported and left alone") {
     const ScratchFolder folder;
     std::filesystem::create_directory(folder / "x.wav");
     const auto file = AtomicFile::create(folder / "x.wav");
@@ -119,7 +119,7 @@ TEST_CASE("a file without write permission is not replaced") {
     CHECK(contentOf(folder / "kept") == "old");
 }
 
-TEST_CASE("what is no regular file is written straight: a full device says that it is full") {
+TEST_CASE("anything but a regular file is written directly: a full device says that it is full") {
     auto file = AtomicFile::create("/dev/full");
     REQUIRE(file.ok());
     const auto written = file.value().write(bytes("x"));
@@ -144,7 +144,7 @@ TEST_CASE("a pipe gets the bytes themselves") {
     CHECK(folder.names() == std::vector<std::string>{"pipe"});
 }
 
-TEST_CASE("the longest name a folder takes can still be written") {
+TEST_CASE("the longest allowed file name can still be written") {
     const ScratchFolder folder;
     const std::string name(255, 'n');
     auto file = AtomicFile::create(folder / name);
@@ -153,7 +153,7 @@ TEST_CASE("the longest name a folder takes can still be written") {
     CHECK(folder.names() == std::vector<std::string>{name});
 }
 
-TEST_CASE("a new file in /dev/shm appears whole, as anywhere else") {
+TEST_CASE("a new file in /dev/shm appears complete, as anywhere else") {
     const std::string path = "/dev/shm/piolo-test-" + std::to_string(::getpid());
     {
         auto file = AtomicFile::create(path);

@@ -80,7 +80,7 @@ TEST_CASE("a whole file, byte by byte") {
     CHECK(midiBytes(track) == expected);
 }
 
-TEST_CASE("tempi are microseconds to the quarter") {
+TEST_CASE("tempi are microseconds per quarter") {
     // Source: 60000000 / BPM, computed; 07A120 for 120 BPM as published for the format (FF 51 03 07 A1 20,
     // the default).
     struct Row {
@@ -95,7 +95,7 @@ TEST_CASE("tempi are microseconds to the quarter") {
     }
 }
 
-TEST_CASE("the beat unit is turned into quarters: dotted quarter = 80 is quarter = 120") {
+TEST_CASE("the beat unit is converted to quarters: dotted quarter = 80 is quarter = 120") {
     CHECK(contains(withTempo(Tempo::bpm(80), {3, 8}), tempoEvent(500'000)));
     CHECK(contains(withTempo(Tempo::bpm(60), {1, 2}), tempoEvent(500'000)));
     CHECK(contains(withTempo(Tempo::bpm(240), {1, 8}), tempoEvent(500'000)));
@@ -131,7 +131,7 @@ TEST_CASE("the time signature carries the metronome's clocks: 6/8 in dotted quar
     CHECK(contains(midiBytes(track), {0xFF, 0x58, 0x04, 0x07, 0x03, 0x0C, 0x08}));
 }
 
-TEST_CASE("the division holds every subdivision of every beat unit, and fits the format's 15 bits") {
+TEST_CASE("the division includes every subdivision of every beat unit and fits the format's 15 bits") {
     CHECK(ticksPerQuarter <= 32'767);
     for (const auto unit :
          {BeatUnit::half, BeatUnit::quarter, BeatUnit::dottedQuarter, BeatUnit::eighth, BeatUnit::dottedHalf})
@@ -145,7 +145,7 @@ TEST_CASE("the division holds every subdivision of every beat unit, and fits the
     CHECK(ticksPerQuarter * 3 / 2 / 7 == 720);
 }
 
-TEST_CASE("clicks keep their ticks, however close they stand") {
+TEST_CASE("clicks keep their ticks, however close they are") {
     MidiTrack track;
     std::vector<std::uint64_t> ticks;
     for (std::uint64_t tick = 0; tick < 40'000; tick += 1 + (tick * 7) % 211) ticks.push_back(tick);
@@ -154,7 +154,7 @@ TEST_CASE("clicks keep their ticks, however close they stand") {
     CHECK(noteOnTicks(midiBytes(track)) == ticks);
 }
 
-TEST_CASE("a written file is the bytes, and a fault names the path") {
+TEST_CASE("a written file contains the bytes, and a fault names the path") {
     const ScratchFolder folder;
     MidiTrack track;
     track.length = 10;

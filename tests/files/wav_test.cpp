@@ -77,14 +77,14 @@ TEST_CASE("the header is the 58 bytes that a general sound program writes for fl
     }
 }
 
-TEST_CASE("samples stand at byte 58 as IEEE 754, lowest byte first") {
+TEST_CASE("samples begin at byte 58 as IEEE 754, lowest byte first") {
     const ScratchFolder folder;
     write(folder / "x.wav", 8000, {1.0F, -0.5F});
     // Source: IEEE 754 binary32: 1.0 is 3F800000, -0.5 is BF000000.
     CHECK(contentOf(folder / "x.wav").substr(58) == std::string("\x00\x00\x80\x3F\x00\x00\x00\xBF", 8));
 }
 
-TEST_CASE("what is written reads back bit for bit, in any pieces") {
+TEST_CASE("samples written in any pieces are read back bit for bit") {
     const ScratchFolder folder;
     std::vector<float> samples;
     for (int i = 0; i < 1000; ++i) samples.push_back(static_cast<float>(i) / 997.0F - 0.5F);
@@ -100,7 +100,7 @@ TEST_CASE("what is written reads back bit for bit, in any pieces") {
     CHECK(wav->samples == samples);
 }
 
-TEST_CASE("a sound of no length is a header alone") {
+TEST_CASE("an empty sound is only a header") {
     const ScratchFolder folder;
     write(folder / "x.wav", 48'000, {});
     CHECK(contentOf(folder / "x.wav").size() == 58);
@@ -118,7 +118,7 @@ TEST_CASE("more than 4 GiB is refused before anything is written") {
     CHECK(WavWriter::create(folder / "x.wav", 48'000, mostWavFrames()).ok());
 }
 
-TEST_CASE("a sound that is not as long as announced is not put in place") {
+TEST_CASE("a sound shorter than announced is not put in place") {
     const ScratchFolder folder;
     {
         auto writer = WavWriter::create(folder / "x.wav", 48'000, 3);
@@ -145,7 +145,7 @@ TEST_CASE("other chunks, odd ones too, and the extensible form of float32 are re
     CHECK(readWav(folder / "y.wav")->rate == 8000);
 }
 
-TEST_CASE("anything but float32 mono is told") {
+TEST_CASE("anything but float32 mono is reported") {
     const std::string data = chunk("data", little(0, 4));
     CHECK(refusal("") == "not RIFF/WAVE");
     CHECK(refusal("RIFFxxxxWAV") == "not RIFF/WAVE");
@@ -158,7 +158,7 @@ TEST_CASE("anything but float32 mono is told") {
     CHECK(refusal(riff(chunk("fmt ", format(3, 1, 32)) + chunk("data", "abcde"))) == "data");
 }
 
-TEST_CASE("a file cut off anywhere is told or read, never more than that") {
+TEST_CASE("a file cut off anywhere is either reported or read, and nothing worse") {
     const ScratchFolder folder;
     write(folder / "whole.wav", 8000, {0.25F, 0.5F});
     const std::string whole = contentOf(folder / "whole.wav");
@@ -168,7 +168,7 @@ TEST_CASE("a file cut off anywhere is told or read, never more than that") {
     }
 }
 
-TEST_CASE("a missing file is told with the system's words") {
+TEST_CASE("a missing file is reported with the system's message") {
     const auto wav = readWav("/nowhere/x.wav");
     REQUIRE_FALSE(wav.ok());
     CHECK(wav.fault() ==

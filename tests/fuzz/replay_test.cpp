@@ -52,7 +52,7 @@ void spoil(std::string& bytes, std::mt19937_64& random) {
 
 } // namespace
 
-TEST_CASE("what was found once is not found again, and every target has seeds") {
+TEST_CASE("earlier finds stay fixed, and every target has seeds") {
     REQUIRE(std::freopen("/dev/null", "r", stdin) != nullptr);
     for (const auto& target : targets()) {
         CAPTURE(target.name);
@@ -63,7 +63,7 @@ TEST_CASE("what was found once is not found again, and every target has seeds") 
     }
 }
 
-TEST_CASE("seeds with a few bytes spoilt break no law") {
+TEST_CASE("seeds with a few damaged bytes break no law") {
     const char* given = std::getenv("PIOLO_SEED");
     const auto seed = given == nullptr ? 1 : std::stoull(given);
     MESSAGE("seed ", seed);

@@ -38,14 +38,14 @@ TEST_CASE("a picture is kept byte for byte, once, under a name made of what it h
     CHECK(std::distance(fs::directory_iterator(scratch / "pictures"), {}) == 2);
 }
 
-TEST_CASE("a picture's name is the beginning of its SHA-256, as Secure Hash Standard FIPS 180-4 has it") {
+TEST_CASE("a picture's name is the beginning of its SHA-256, as in the Secure Hash Standard FIPS 180-4") {
     const test::ScratchFolder scratch;
     // The SHA-256 of "abc": FIPS 180-2, appendix B.1.
     CHECK(keepPicture(scratch.path(), {"", "abc", PictureKind::jpeg}).value() ==
           "ba7816bf8f01cfea414140de5dae2223.jpg");
 }
 
-TEST_CASE("a kept picture that was damaged is put right when it is taken in again") {
+TEST_CASE("a saved picture that was damaged is replaced when it is added again") {
     const test::ScratchFolder scratch;
     const std::string path = picturePath(scratch.path(), keepPicture(scratch.path(), picture()).value());
     fs::resize_file(path, 100);
@@ -64,7 +64,7 @@ TEST_CASE("no name leads out of the folder's pictures") {
           "folder/pictures/0123456789abcdef0123456789abcdef.png");
 }
 
-TEST_CASE("where pictures cannot be made or written it is one fault, and nothing is left behind") {
+TEST_CASE("if a picture cannot be created or written, there is one fault and nothing is left behind") {
     const test::ScratchFolder scratch;
     test::write(scratch / "pictures", "a file in the folder's place");
     CHECK(keepPicture(scratch.path(), picture()).fault().number == FaultNumber::cannotMakeFolder);

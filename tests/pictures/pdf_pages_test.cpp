@@ -46,7 +46,7 @@ TEST_CASE("a page has the pixels for a large screen, its shape, and its ink wher
     CHECK(qGray(image.pixel(image.width() / 5, image.width() / 20)) > 245);
 }
 
-TEST_CASE("a page that is not there is told with those that are") {
+TEST_CASE("a page that does not exist is reported with the number of pages") {
     for (const int page : {0, -1, 3, 1'000'000}) {
         const auto drawn = pageAsPicture(file(test::pdf(2)), page, never);
         REQUIRE_FALSE(drawn);
@@ -72,7 +72,7 @@ TEST_CASE("a page that is given up is told as too slow") {
     CHECK(asked == 2);
 }
 
-TEST_CASE("a PDF with a password is told as such") {
+TEST_CASE("a PDF with a password is reported as such") {
     // The dictionary of the standard security handler, with hashes that no empty password matches.
     const std::string zeros(64, '0');
     const std::string bytes = "%PDF-1.4\n1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n"

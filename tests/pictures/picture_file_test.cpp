@@ -50,7 +50,7 @@ constexpr int large = static_cast<int>(FaultNumber::pictureTooLarge);
 
 } // namespace
 
-TEST_CASE("a PNG and a JPEG are taken as what their first bytes say, whatever their name") {
+TEST_CASE("PNG and JPEG are recognised by their first bytes, whatever the file name") {
     const test::ScratchFolder scratch;
     test::write(scratch / "page.pdf", test::encoded(test::sheet({300, 400}), "png"));
     const auto png = readPictureFile(scratch / "page.pdf");
@@ -65,7 +65,7 @@ TEST_CASE("a PNG and a JPEG are taken as what their first bytes say, whatever th
     CHECK(jpeg->bytes == test::encoded(test::sheet({300, 400}), "jpeg"));
 }
 
-TEST_CASE("what is no picture is refused as such") {
+TEST_CASE("a file that is not a picture is refused as such") {
     CHECK(refusal("") == notOne);
     CHECK(refusal("GIF89a") == notOne);
     CHECK(refusal("<svg xmlns='http://www.w3.org/2000/svg'/>") == notOne);

@@ -65,7 +65,7 @@ TEST_CASE("the script is played: marks, the climb, the drop and the late miss fr
     CHECK(disagreement(drill, record, noon.date()).empty());
 }
 
-TEST_CASE("a missed run says where, in the part's own bar numbers") {
+TEST_CASE("a missed run has its place, in the part's own bar numbers") {
     const Scratch scratch;
     const auto [drill, record] = drilled(scratch, "cm");
     const Entry& missed = record.entries.back();
@@ -84,7 +84,7 @@ TEST_CASE("the day opens by a fact of its own, before the first run") {
     CHECK(opening.tempo == drill.runs.front().tempo);
 }
 
-TEST_CASE("the same script gives the same sound, another one another") {
+TEST_CASE("the same script gives the same sound, a different one a different sound") {
     const Scratch first;
     const auto a = drilled(first, "cm").drill.sound;
     const Scratch second;
@@ -94,7 +94,7 @@ TEST_CASE("the same script gives the same sound, another one another") {
     CHECK(std::any_of(a.begin(), a.end(), [](float sample_) { return sample_ > 0.01F; }));
 }
 
-TEST_CASE("a difference between engine, log and fold is told") {
+TEST_CASE("a difference between engine, log and fold is reported") {
     const Scratch scratch;
     const auto [drill, record] = drilled(scratch, "cm");
     CHECK(disagreement(drill, record, noon.date()).empty());
@@ -143,7 +143,7 @@ TEST_CASE("the demonstration leaves a click, a curve and a practice folder, and 
     }
 }
 
-TEST_CASE("a demonstration without its sample is exit 1") {
+TEST_CASE("a demonstration without its sample exits with 1") {
     const Scratch scratch;
     CHECK(runDemonstration(scratch.at("nothing"), scratch.at("out"), noon) == 1);
 }

@@ -16,7 +16,7 @@ const std::string path = std::string(PIOLO_SOURCE_DIR) + "/samples/sectional.pio
 
 } // namespace
 
-TEST_CASE("the sample passage file is read without a fault and stands there as it is written") {
+TEST_CASE("the sample passage file is read without a fault and is exactly as it would be written") {
     const auto set = journal::readPassageFile(path);
     REQUIRE(set);
     const auto bytes = files::wholeFile(path);
@@ -26,7 +26,7 @@ TEST_CASE("the sample passage file is read without a fault and stands there as i
     CHECK(set->passages.size() == 5);
 }
 
-TEST_CASE("the sample passage file shows what a set can ask for") {
+TEST_CASE("the sample passage file shows what a set can contain") {
     const auto set = journal::readPassageFile(path);
     REQUIRE(set);
     const auto some = [&](auto holds) {

@@ -77,7 +77,7 @@ TEST_CASE("a copy across the turn of the year has a file for each year") {
     CHECK(std::filesystem::exists(scratch.at("copy/journal/" + device + "-2027.jsonl")));
 }
 
-TEST_CASE("practice in the target is left as it is") {
+TEST_CASE("existing practice in the target is left alone") {
     const Scratch scratch;
     const std::string path = scratch.at("copy/journal/own-2026.jsonl");
     REQUIRE(writeInFolder(path, "practised\n"));
@@ -89,7 +89,7 @@ TEST_CASE("practice in the target is left as it is") {
     CHECK(std::distance(begin(files), end(files)) == 1);
 }
 
-TEST_CASE("a sample that cannot be read whole is not copied") {
+TEST_CASE("a sample that cannot be read completely is not copied") {
     const Scratch scratch;
     REQUIRE(writeInFolder(scratch.at("from/journal/a-2026.jsonl"), "not a fact\n"));
     const auto broken = copySample(scratch.at("from"), scratch.at("to"), {2026, 11, 25});

@@ -65,7 +65,7 @@ TEST_CASE("the folder in the tree is what the program makes, byte for byte") {
     CHECK_FALSE((other && *other));
 }
 
-TEST_CASE("the folder is read without a fault and holds the season's facts") {
+TEST_CASE("the folder is read without a fault and contains the season's facts") {
     const auto contents = journal::readFolder(folder, {}, 1'776'600'000'000);
     REQUIRE(contents);
     CHECK(contents->faults.empty());
@@ -73,7 +73,7 @@ TEST_CASE("the folder is read without a fault and holds the season's facts") {
     CHECK(sampleFile(sampleSeed).bytes.size() < 2'000'000);
 }
 
-TEST_CASE("facts are in their order, with numbers and ids of their own") {
+TEST_CASE("facts are in order, with unique numbers and ids") {
     std::set<Id> ids;
     for (std::size_t i = 0; i < season().size(); ++i) {
         CHECK(ids.insert(season()[i].id).second);
@@ -82,7 +82,7 @@ TEST_CASE("facts are in their order, with numbers and ids of their own") {
     }
 }
 
-TEST_CASE("every run was played at the tempo at which the passage stood") {
+TEST_CASE("every run was played at the passage's current tempo") {
     int runs = 0;
     for (const PassageRecord* record : records()) {
         for (const Entry& entry : record->entries) {
@@ -94,7 +94,7 @@ TEST_CASE("every run was played at the tempo at which the passage stood") {
     CHECK(runs > 1000);
 }
 
-TEST_CASE("each day of each passage opens where the rule of the new day says") {
+TEST_CASE("each day of each passage opens at the tempo given by the rule for a new day") {
     Notebook growing;
     std::map<Id, Date> last;
     for (const Fact& fact : season()) {
@@ -119,7 +119,7 @@ TEST_CASE("five weeks, ending on 18 April, with one missed day") {
     CHECK_FALSE(days.contains(Date{2026, 4, 2}));
 }
 
-TEST_CASE("on bad days fewer runs are clean than on the others") {
+TEST_CASE("on bad days fewer runs are clean than on others") {
     const auto share = [](std::set<Date> days, bool inside) {
         int runs = 0;
         int clean = 0;
@@ -145,7 +145,7 @@ TEST_CASE("some passages are secure, one is just begun, the rest are on their wa
           }) == 5);
 }
 
-TEST_CASE("the passages show what a part can ask for") {
+TEST_CASE("the passages show what a part can contain") {
     const auto music = [](const PassageRecord& record) { return record.passage.music; };
     const auto meters = [&](const char* text, BeatUnit beat) {
         return countOf([&](const PassageRecord& record) {
@@ -182,7 +182,7 @@ TEST_CASE("every stage has a passage, and runs of its kind") {
               }) > 1);
 }
 
-TEST_CASE("a stage was said only when the log spoke for it") {
+TEST_CASE("a stage was chosen only when the log supported it") {
     Notebook growing;
     for (const Fact& fact : season()) {
         if (const auto* said = std::get_if<StageFact>(&fact.body)) {

@@ -48,7 +48,7 @@ std::string squeezed(std::size_t bytes) {
 
 } // namespace
 
-TEST_CASE("a packed score is read like one that is not") {
+TEST_CASE("a compressed score is read like an uncompressed one") {
     const auto reading = score::readScore(wellPacked(), "a.mxl");
     CHECK(reading.faults.empty());
     CHECK(reading.score.parts.size() == 1);
@@ -60,13 +60,13 @@ TEST_CASE("an archive cut short anywhere is one fault") {
         CHECK(faultOf(whole.substr(0, size)).number == FaultNumber::brokenArchive);
 }
 
-TEST_CASE("an archive whose bytes do not agree with their sum is refused") {
+TEST_CASE("an archive with a wrong checksum is refused") {
     std::string flipped = wellPacked();
     flipped[flipped.find("<measure") + 1] = 'n';
     CHECK(faultOf(flipped).number == FaultNumber::brokenArchive);
 }
 
-TEST_CASE("a place that leads out of the archive, or nowhere, is refused by its name") {
+TEST_CASE("a path that leads out of the archive, or nowhere, is refused with its name") {
     for (const std::string path : {"../score.xml", "/etc/passwd", "a/../../score.xml", "a\\score.xml",
                                    "C:score.xml", "./score.xml", "", "other.xml"}) {
         const auto fault =
@@ -87,7 +87,7 @@ TEST_CASE("what unpacks to more than a score may hold is refused, whatever size 
     CHECK(faultOf("PK" + std::string(score::largestArchive, 'x')).number == FaultNumber::scoreTooLarge);
 }
 
-TEST_CASE("gigabytes that are only claimed cost nothing") {
+TEST_CASE("gigabytes that are only claimed use no memory") {
     const auto reading = score::readScore(
         packed({{container, containerFor("score.xml")}, {"score.xml", good, 0xFFFFFFF0}}), "a.mxl");
     CHECK(reading.faults.size() == 1);

@@ -62,7 +62,7 @@ TEST_CASE("a change of meter or tempo inside the bars is refused with its bar") 
     CHECK(!isMade(bars, {1, 1}));
 }
 
-TEST_CASE("the same tempo said again is no change, in whatever beat") {
+TEST_CASE("repeating the same tempo is not a change, in any beat") {
     CHECK(
         isMade({four + "<sound tempo=\"90\"/>" + whole,
                 "<direction><direction-type><metronome><beat-unit>half</beat-unit><per-minute>45</per-minute>"
@@ -88,7 +88,7 @@ TEST_CASE("a short bar that does not count is a pick-up at the beginning, and re
     CHECK(made->music.firstBar == 2);
 }
 
-TEST_CASE("a pick-up alone is no passage, nor are a thousand bars") {
+TEST_CASE("neither a pick-up alone nor a thousand bars make a passage") {
     CHECK(score::excerpt(readWell(scoreOf(barsOf({four + note(1), whole}))), 0, {0, 0}).fault().number ==
           FaultNumber::noWholeBar);
     std::vector<std::string> bars(1000, whole);

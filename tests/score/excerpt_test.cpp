@@ -58,7 +58,7 @@ TEST_CASE("bars inside a part have no pick-up, and their printed numbers") {
     CHECK(made.notes.size() == 9);
 }
 
-TEST_CASE("the subdivision is the fewest pulses that hold every onset") {
+TEST_CASE("the subdivision is the fewest pulses that include every onset") {
     CHECK(pickedWell(ferrywake(), "5", "6").music.subdivision == 2);
     CHECK(pickedWell(ferrywake(), "2", "2").music.subdivision == 4);
     CHECK(pickedWell(ferrywake(), "7", "7").music.subdivision == 5);
@@ -66,14 +66,14 @@ TEST_CASE("the subdivision is the fewest pulses that hold every onset") {
     CHECK(pickedWell(ferrywake(), "3", "3").music.subdivision == 3);
 }
 
-TEST_CASE("where no subdivision holds every onset, it holds the most and says so") {
+TEST_CASE("if no subdivision includes every onset, it includes the most and says so") {
     const auto made = pickedWell(ferrywake(), "6", "7");
     CHECK(made.music.subdivision == 5);
     CHECK(!made.onGrid);
     CHECK(pickedWell(ferrywake(), "7", "7").onGrid);
 }
 
-TEST_CASE("a tie's second note is no onset") {
+TEST_CASE("the second note of a tie is not an onset") {
     const auto eighth = [](const char* ties) { return note(1, pitch('C', 5), ties); };
     const auto bar = signature(2, "2", "4") + note(1, "<rest/>") + eighth("<tie type=\"start\"/>") +
                      eighth("<tie type=\"stop\"/>") + note(1, "<rest/>");
@@ -95,7 +95,7 @@ TEST_CASE("six-eight is counted in dotted quarters unless the mark prints anothe
     CHECK(eighths.tempo == Tempo::bpm(150));
 }
 
-TEST_CASE("what is printed counts before what sounds, and a sounding tempo stands in for words") {
+TEST_CASE("a printed tempo takes precedence over a sounding one, which replaces words") {
     const std::string quarter = "<beat-unit>quarter</beat-unit><per-minute>";
     CHECK(only(signature(1, "4", "4") + metronome(quarter + "100</per-minute>", "<sound tempo=\"60\"/>") +
                note(4))
@@ -107,7 +107,7 @@ TEST_CASE("what is printed counts before what sounds, and a sounding tempo stand
     CHECK(!only(signature(1, "4", "4") + "<sound tempo=\"900\"/>" + note(4)).tempo);
 }
 
-TEST_CASE("a tempo marked in any part counts for all, from there on") {
+TEST_CASE("a tempo marked in any part applies to all from there on") {
     std::string xml = scoreOf(barsOf({signature(1, "4", "4") + "<sound tempo=\"72\"/>" + note(4), note(4)}));
     xml.insert(xml.find("</part-list>"), "<score-part id=\"P2\"><part-name>Oboe</part-name></score-part>");
     xml.insert(xml.find("</score-partwise>"),
@@ -124,7 +124,7 @@ TEST_CASE("a sum of beats becomes the groups of the bar") {
     CHECK(made.music.meter.beat() == BeatUnit::eighth);
 }
 
-TEST_CASE("a passage takes voice 1 of staff 1, and the first that sounds where that one is silent") {
+TEST_CASE("a passage takes voice 1 of staff 1, or the first voice with notes if that one is silent") {
     const std::string second =
         "<backup><duration>4</duration></backup>" + note(4, pitch('G', 4), "<voice>2</voice>");
     CHECK(only(signature(1, "4", "4") + note(4, pitch('C', 5), "<voice>1</voice>") + second)

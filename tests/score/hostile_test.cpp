@@ -28,7 +28,7 @@ std::string wrongElement(const std::string& content) {
 
 } // namespace
 
-TEST_CASE("what is no score is told by what it is") {
+TEST_CASE("a file that is not a score is reported by what it is") {
     CHECK(onlyFault("").number == FaultNumber::brokenXml);
     CHECK(onlyFault("no XML at all").number == FaultNumber::brokenXml);
     CHECK(onlyFault("<html/>").number == FaultNumber::notAScore);
@@ -66,7 +66,7 @@ TEST_CASE("numbers that cannot be are told with their element and line") {
                        "</direction-type></direction>") == "beat-unit");
 }
 
-TEST_CASE("what the standard demands and is not there is told by its name") {
+TEST_CASE("a missing required element is reported by name") {
     CHECK(onlyFaultOfBar(note(4)).arguments == std::vector<std::string>{"divisions", "note"});
     CHECK(onlyFaultOfBar(four + "<note><rest/></note>").arguments ==
           std::vector<std::string>{"duration", "note"});
@@ -83,7 +83,7 @@ TEST_CASE("all faults are told, each with its line, up to a hundred") {
     CHECK(faultsIn(scoreOf(barsOf({four + repeated(300, note(-1))}))).size() == score::mostFaults);
 }
 
-TEST_CASE("names of the file's own making are refused and never grow") {
+TEST_CASE("entities defined in the file are refused and never expanded") {
     const std::string score = scoreOf(barsOf({four + note(4)}));
     const std::string body = score.substr(score.find('\n') + 1);
     const std::string bomb =
@@ -97,7 +97,7 @@ TEST_CASE("names of the file's own making are refused and never grow") {
               .empty());
 }
 
-TEST_CASE("what is not in the encoding it says is told with the line") {
+TEST_CASE("bytes not in the declared encoding are reported with their line") {
     const std::string bad = scoreOf(barsOf({four + note(4), "<!-- \xC3\x28 -->" + note(4)}));
     CHECK(onlyFault(bad) == Fault{FaultNumber::scoreEncoding, {"a.musicxml", 6}, {}});
     for (const char* bytes : {"\x80", "\xC0\xAF", "\xED\xA0\x80", "\xF4\x90\x80\x80", "\xE2\x82", "\xFF"})

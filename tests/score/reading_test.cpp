@@ -38,7 +38,7 @@ TEST_CASE("the sample march is read as it is written") {
     for (std::size_t bar = 1; bar < part.bars.size(); ++bar) CHECK(part.bars[bar].length == Fraction{1, 1});
 }
 
-TEST_CASE("a chord's notes begin together, and a backup begins another voice") {
+TEST_CASE("the notes of a chord begin together, and a backup begins another voice") {
     const auto bar =
         barOf(fourFour + note(8, pitch('C', 5), "<voice>1</voice>") + "<note><chord/>" + pitch('E', 5) +
               "<duration>8</duration><voice>1</voice></note>" + note(8, "<rest/>", "<voice>1</voice>") +
@@ -57,7 +57,7 @@ TEST_CASE("a chord's notes begin together, and a backup begins another voice") {
     CHECK(bar.length == Fraction{1, 1});
 }
 
-TEST_CASE("grace notes take no time, cue notes take time and are not kept") {
+TEST_CASE("grace notes take no time; cue notes take time and are left out") {
     const auto bar = barOf(fourFour + "<note><grace/>" + pitch('D', 5) + "</note>" + "<note><cue/>" +
                            pitch('D', 5) + "<duration>4</duration></note>" + note(12));
     REQUIRE(bar.notes.size() == 2);
@@ -66,7 +66,7 @@ TEST_CASE("grace notes take no time, cue notes take time and are not kept") {
     CHECK(bar.notes[1].onset == Fraction{1, 4});
 }
 
-TEST_CASE("divisions may change from bar to bar, and be no whole number") {
+TEST_CASE("divisions may change from bar to bar and need not be integers") {
     const auto read = readWell(scoreOf(barsOf(
         {fourFour + note(16), "<attributes><divisions>0.5</divisions></attributes>" + note(1) + note(1)})));
     CHECK(read.parts[0].bars[0].length == Fraction{1, 1});
@@ -101,7 +101,7 @@ TEST_CASE("a tempo is found in words, and one without a number has none") {
     CHECK(!mark("lively").perMinute);
 }
 
-TEST_CASE("a title is the work's, else the movement's") {
+TEST_CASE("the title is that of the work, or else of the movement") {
     const std::string bars = barsOf({fourFour + note(16)});
     std::string xml = scoreOf(bars);
     const auto at = xml.find("<part-list>");
@@ -129,7 +129,7 @@ TEST_CASE("UTF-16, ISO-8859-1 and a byte order mark are read") {
     CHECK(readWell(latin).title == "Caf\xC3\xA9");
 }
 
-TEST_CASE("a score file is known by its name, whatever the case") {
+TEST_CASE("a score file is recognised by its name, in any case") {
     for (const char* name : {"a.musicxml", "a.xml", "a.mxl", "dir/A.MXL"}) CHECK(score::isScoreFile(name));
     for (const char* name : {".mxl", "a.mid", "mxl", "a.xml.txt"}) CHECK(!score::isScoreFile(name));
 }

@@ -77,7 +77,7 @@ FaultNumber refusalOf(const score::WrittenPart& part) {
 
 } // namespace
 
-TEST_CASE("the head of a part is read back: title, composer, instrument, key, meter, transposition") {
+TEST_CASE("the header of a part is read back: title, composer, instrument, key, meter, transposition") {
     auto part = partIn("3/4");
     part.composer = "A. Fernwood & Sons";
     part.instrument = "Clarinet in B♭";
@@ -128,7 +128,7 @@ TEST_CASE("the tempo is printed in the meter's beat and sounds in quarters") {
     CHECK(readBack(part).music.meter == part.music.meter);
 }
 
-TEST_CASE("groups are written where they are not the usual ones") {
+TEST_CASE("groups are written if they are not the usual ones") {
     CHECK(listOf(written(partIn("7/8")), "beats") == "7");
     auto part = partIn("7/8", "1/8", "3+2+2");
     CHECK(listOf(written(part), "beats") == "3+2+2");
@@ -175,7 +175,7 @@ TEST_CASE("equal parts of a beat are tuplets of the next longer plain value") {
     }
 }
 
-TEST_CASE("a note across a bar line is two that are tied; one across a beat stays one where a value fits") {
+TEST_CASE("a note across a bar line becomes two tied notes; one across a beat stays one if a value fits") {
     auto part = partIn("2/4");
     part.music.bars = 2;
     part.notes = {noteAt({1, 8}, {1, 4}), noteAt({3, 8}, {1, 4})};
@@ -213,7 +213,8 @@ TEST_CASE("the note that lands has a bar of its own, and only such a note") {
 }
 
 // Common practice, no source.
-TEST_CASE("a sign counts to the end of its bar, in its octave, and not for what is tied over the bar line") {
+TEST_CASE(
+    "an accidental lasts to the end of its bar, in its octave, and not for a note tied over the bar line") {
     auto part = partIn("2/4");
     part.fifths = 2;
     part.music.bars = 3;
@@ -227,7 +228,7 @@ TEST_CASE("a sign counts to the end of its bar, in its octave, and not for what 
     CHECK(listOf(text, "accidental") == "natural natural natural");
 }
 
-TEST_CASE("notes are read back however far from where they are written they sound") {
+TEST_CASE("notes are read back whatever their transposition") {
     auto part = partIn("4/4");
     for (const std::int32_t transposition : {-120, -72, 71, 115}) {
         const WrittenPitch pitch{'C', 0, static_cast<std::int8_t>(transposition < 0 ? 9 : 0)};
@@ -237,7 +238,7 @@ TEST_CASE("notes are read back however far from where they are written they soun
     }
 }
 
-TEST_CASE("signs have their names up to three sharps or flats") {
+TEST_CASE("accidentals have names up to three sharps or flats") {
     auto part = partIn("7/4");
     part.notes.clear();
     for (std::int8_t alter = -3; alter <= 3; ++alter)
@@ -279,8 +280,8 @@ TEST_CASE("beams join eighths and shorter notes of a beat, or of a group, and ne
     CHECK(countOf(written(part), "<beam number=\"1\">continue</beam>") == 1);
 }
 
-TEST_CASE("what cannot be written is refused: notes that overlap, lie outside, are too fine or transposed "
-          "otherwise") {
+TEST_CASE(
+    "notes that cannot be written are refused: overlapping, outside, too fine or transposed differently") {
     auto part = partIn("2/4");
     part.notes = {noteAt({0, 1}, {1, 4}), noteAt({1, 8}, {1, 4})};
     CHECK(refusalOf(part) == FaultNumber::notesOverlap);
@@ -358,8 +359,7 @@ private:
 
 } // namespace
 
-TEST_CASE(
-    "what is written is read back exactly: random parts in eight meters, one to eight pulses to the beat") {
+TEST_CASE("written parts are read back exactly: random ones in eight meters, one to eight pulses per beat") {
     for (unsigned seed = 1; seed <= 400; ++seed) {
         CAPTURE(seed);
         const auto part = RandomPart(seed).make();

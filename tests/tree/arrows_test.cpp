@@ -71,7 +71,7 @@ std::string complaint(const Include& include, const std::map<std::string, std::s
 
 } // namespace
 
-TEST_CASE("every include follows an arrow of the table") {
+TEST_CASE("every include is allowed by the table") {
     const auto table = roomTable();
     REQUIRE(table.size() == 11);
     const auto includes = allIncludes();

@@ -64,7 +64,7 @@ std::vector<std::string> testNames() {
 
 } // namespace
 
-TEST_CASE("every test that the promises on journal and keys name is there") {
+TEST_CASE("every test named in the promises on journal and keys exists") {
     const auto names = testNames();
     REQUIRE(names.size() > 100);
     for (const auto* document : {"docs/journal.md", "docs/keys.md"}) {

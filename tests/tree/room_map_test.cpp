@@ -43,7 +43,7 @@ std::string outputOf(const std::string& command) {
 
 } // namespace
 
-TEST_CASE("every folder has a line in the room map, and every line a folder or a script") {
+TEST_CASE("every folder has a line in the room map, and every line has a folder or a script") {
     const auto mapped = mappedFolders(sourceText("DEVELOPERS.md"));
     const auto real = realFolders();
     REQUIRE(real.size() > 10);
@@ -68,7 +68,7 @@ TEST_CASE("the rooms without a screen link no Qt") {
     }
 }
 
-TEST_CASE("nothing stands at the top but what the layout has") {
+TEST_CASE("the top level contains only what the layout lists") {
     static const std::set<std::string> layout{
         "README.md", "DEVELOPERS.md", "CMakeLists.txt", "LICENSE", "qml", "src", "tests", "samples", "docs"};
     for (const auto& entry : fs::directory_iterator(PIOLO_SOURCE_DIR)) {

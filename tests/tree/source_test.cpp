@@ -8,7 +8,7 @@
 
 namespace fs = std::filesystem;
 
-TEST_CASE("every source file names its licence first and stays under 400 lines") {
+TEST_CASE("every source file begins with its licence and has at most 400 lines") {
     int files = 0;
     for (const auto* folder : {"src", "qml", "tests", "samples"}) {
         for (const auto& entry : fs::recursive_directory_iterator(fs::path(PIOLO_SOURCE_DIR) / folder)) {

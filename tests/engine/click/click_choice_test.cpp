@@ -40,7 +40,7 @@ ClickPattern on(ClickOn place) {
 
 } // namespace
 
-TEST_CASE("by default every pulse sounds, as the meter's groups say") {
+TEST_CASE("by default every pulse sounds, accented by the meter's groups") {
     CHECK(heard(choiceOf({}), 2, 4, 2) == "DsBsBsBs DsBsBsBs");
     CHECK(heard(choiceOf({}, BeatUnit::eighth), 1, 7, 1, groups223) == "DBGBGBB");
 }
@@ -76,7 +76,7 @@ TEST_CASE("bars in turn: so many click, so many do not, from the first whole bar
     CHECK(heard(choiceOf(pattern), 5, 2, 1) == "DB .. .. .. DB");
 }
 
-TEST_CASE("bars at random are silent whole, about as many as asked for, and the pick-up never") {
+TEST_CASE("random silent bars are silent throughout, about as many as requested, and never the pick-up") {
     ClickPattern pattern;
     pattern.silentBars = 25;
     const auto choice = choiceOf(pattern);
@@ -94,7 +94,7 @@ TEST_CASE("bars at random are silent whole, about as many as asked for, and the 
     CHECK(choiceOf(pattern).at(1, -1, 0, 0, 1).sounds);
 }
 
-TEST_CASE("beats left out at random are left out with their parts, about as many as asked for") {
+TEST_CASE("beats left out at random are left out with their subdivisions, about as many as requested") {
     ClickPattern pattern;
     pattern.leftOutBeats = 10;
     const auto choice = choiceOf(pattern);
@@ -120,7 +120,7 @@ TEST_CASE("the same seed, run, bar and beat always choose the same; another run 
     CHECK(heard(choiceOf(pattern), 40, 4, 1) != first);
 }
 
-TEST_CASE("what is silent for one reason stays silent when another is added") {
+TEST_CASE("a beat that is silent for one reason stays silent if another is added") {
     ClickPattern one;
     one.silentBars = 40;
     ClickPattern both = one;
@@ -135,7 +135,7 @@ TEST_CASE("what is silent for one reason stays silent when another is added") {
     CHECK(alone != together);
 }
 
-TEST_CASE("the landing note is a downbeat, or as strong as the accent by hand of beat 1") {
+TEST_CASE("the landing note is a downbeat, or has the accent set for beat 1") {
     ClickPattern pattern;
     CHECK(choiceOf(pattern).landing() == Layer::downbeat);
     pattern.accents = {Accent::plain};

@@ -60,7 +60,7 @@ std::size_t lengthOf(const std::vector<float>& sound) {
 
 } // namespace
 
-TEST_CASE("a voice has a name, and a name a voice") {
+TEST_CASE("every voice has a name, and every name a voice") {
     for (const auto voice : voices) CHECK(voiceNamed(nameOf(voice)) == voice);
     CHECK_FALSE(voiceNamed("gong").has_value());
     CHECK_FALSE(voiceNamed("").has_value());
@@ -83,7 +83,7 @@ TEST_CASE("a click is short, and silent at both ends") {
             }
 }
 
-TEST_CASE("a click is heard within its first millisecond and near its full strength within three") {
+TEST_CASE("a click is audible within its first millisecond and near full strength within three") {
     for (const auto voice : sounding)
         for (const auto layer : layers) {
             CAPTURE(nameOf(voice));
@@ -129,7 +129,7 @@ TEST_CASE("a bar of the count-in begins with a click of its own") {
               1.1F * peakOf(click(voice, Layer::countIn, 48'000)));
 }
 
-TEST_CASE("most of a click's energy lies from 1 to 5 kHz") {
+TEST_CASE("most of a click's energy is between 1 and 5 kHz") {
     for (const auto voice : sounding)
         for (const auto layer : {Layer::downbeat, Layer::group, Layer::beat}) {
             CAPTURE(nameOf(voice));
@@ -154,7 +154,7 @@ TEST_CASE("the voices sound different from one another") {
         }
 }
 
-TEST_CASE("no voice passes full scale at 400 BPM with eight to the beat") {
+TEST_CASE("no voice exceeds full scale at 400 BPM with eight pulses per beat") {
     for (const auto voice : voices)
         for (const int rate : {8'000, 48'000}) {
             ClickTrack track;
@@ -183,7 +183,7 @@ TEST_CASE("sixty clicks at one sample do not pass full scale") {
     }
 }
 
-TEST_CASE("a bank made for one voice has that voice's clicks and no other's, also when it had more before") {
+TEST_CASE("a bank prepared for one voice has only that voice's clicks, even if it had more before") {
     ClickBank bank;
     bank.prepare({44'100});
     bank.prepare({48'000}, std::array{Voice::metal});
@@ -217,7 +217,7 @@ TEST_CASE("a level scales a click and nothing else, a mute silences its layer al
     CHECK(peakOf(out) > 0.0F);
 }
 
-TEST_CASE("a level that is no number is silence") {
+TEST_CASE("a level that is not a number is silence") {
     ClickBank bank;
     bank.prepare({48'000});
     bank.strike(mixOf(Voice::wood, std::nanf("")), Layer::beat, 0);
@@ -247,7 +247,7 @@ TEST_CASE("rising and falling cues are two notes that rise and fall, and impulse
     }
 }
 
-TEST_CASE("a cue begins and ends without a step and stands on zero") {
+TEST_CASE("a cue begins and ends without a discontinuity and has no offset") {
     for (const auto cue : {Cue::rise, Cue::fall, Cue::lastOfStreak}) {
         const auto sound = cueSound(cue, 48'000);
         const auto length = lengthOf(sound);
@@ -259,7 +259,7 @@ TEST_CASE("a cue begins and ends without a step and stands on zero") {
     }
 }
 
-TEST_CASE("all layers and all cues at one sample do not pass full scale, in any voice") {
+TEST_CASE("all layers and all cues at one sample do not exceed full scale, in any voice") {
     for (const auto voice : voices) {
         ClickBank bank;
         bank.prepare({48'000});
@@ -273,7 +273,7 @@ TEST_CASE("all layers and all cues at one sample do not pass full scale, in any 
     }
 }
 
-TEST_CASE("an offset begins a click later, also past the block in hand") {
+TEST_CASE("an offset starts a click later, even beyond the current block") {
     ClickBank bank;
     bank.prepare({48'000});
     bank.strike(mixOf(Voice::impulse), Layer::beat, 100);

@@ -63,7 +63,7 @@ DrillPlan dense() {
 
 } // namespace
 
-TEST_CASE("what is heard is the sum of the clicks that were struck") {
+TEST_CASE("the sound is the sum of the clicks that were struck") {
     for (const auto voice : {Voice::wood, Voice::metal, Voice::reed, Voice::dry}) {
         DrillBench bench;
         bench.send({.kind = Command::Kind::setMix, .mix = quiet(voice)});

@@ -45,7 +45,7 @@ TEST_CASE("at a breath place nothing clicks, the bars stand, and the run ends so
     CHECK(waited == std::vector<std::uint64_t>{8 * beat, 9 * beat});
 }
 
-TEST_CASE("at the tempo given and above nobody waits, below it everybody does") {
+TEST_CASE("from the given tempo on there are no waits, below it there are") {
     for (const std::int32_t below : {119, 120, 121}) {
         auto plan = breathing(0, 2, 3);
         plan.breaths.below = Tempo::bpm(below);
@@ -56,7 +56,7 @@ TEST_CASE("at the tempo given and above nobody waits, below it everybody does") 
     }
 }
 
-TEST_CASE("a climb to that tempo ends the waiting with the next run") {
+TEST_CASE("a climb to that tempo ends the waits from the next run on") {
     auto plan = breathing(0, 2, 3);
     plan.breaths.below = Tempo::bpm(121);
     plan.rule.cleanRuns = 1;
@@ -90,7 +90,7 @@ TEST_CASE("a miss while the run waits lies on the place before which it waits") 
     }
 }
 
-TEST_CASE("a press heard while the run waited belongs to it, though the next count-in is rendered") {
+TEST_CASE("a press heard while the run waited belongs to it, even if the next count-in is already rendered") {
     auto plan = breathing(1, 3, 2);
     plan.landing = false;
     DrillBench bench;
@@ -103,7 +103,7 @@ TEST_CASE("a press heard while the run waited belongs to it, though the next cou
     CHECK(bench.last(Kind::lateMiss).beat == 3);
 }
 
-TEST_CASE("before the landing note a run may wait, before its first note and after its end it does not") {
+TEST_CASE("a run may wait before the landing note, but not before its first note or after its end") {
     const auto lengthOf = [](DrillPlan plan) {
         DrillBench bench;
         bench.start(plan);
@@ -139,7 +139,7 @@ TEST_CASE("a place in the pick-up's bar waits after the first note of the pick-u
     CHECK(first.onsets(6 * beat)[1] == 7 * beat);
 }
 
-TEST_CASE("a tempo by hand at the bar takes hold where the bar begins, after the wait") {
+TEST_CASE("a manual tempo change at the bar takes effect where the bar begins, after the wait") {
     DrillBench bench;
     bench.start(breathing(1, 0, 2));
     bench.renderTo(6 * beat + 10);
@@ -149,7 +149,7 @@ TEST_CASE("a tempo by hand at the bar takes hold where the bar begins, after the
     CHECK(bench.last(Kind::runEnded).mark == Mark::voided);
 }
 
-TEST_CASE("an open-ended run waits too, and goes on") {
+TEST_CASE("an open-ended run also waits, then continues") {
     auto plan = breathing(1, 1, 2);
     plan.bars = 0;
     DrillBench bench;

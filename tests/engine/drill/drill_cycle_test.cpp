@@ -176,7 +176,7 @@ TEST_CASE("a full streak at the target is secure and stays there") {
     CHECK(bench.count(Kind::tempoMoved) == 0);
 }
 
-TEST_CASE("an open-ended run goes on until it is marked clean, and ends with the next pulse") {
+TEST_CASE("an open-ended run continues until it is marked clean, and ends with the next pulse") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.bars = 0;
@@ -211,7 +211,7 @@ TEST_CASE("clean does nothing in a run of a given length") {
     CHECK(bench.count(Kind::runEnded) == 0);
 }
 
-TEST_CASE("stop inside a run makes it void, and what sounds rings out") {
+TEST_CASE("stop inside a run makes it void, and sounding clicks ring out") {
     DrillBench bench;
     Mix mix;
     mix.voice = Voice::metal;
@@ -243,7 +243,7 @@ TEST_CASE("stop between runs ends no run") {
     CHECK(bench.count(Kind::stopped) == 1);
 }
 
-TEST_CASE("a try is one run that moves nothing, then silence") {
+TEST_CASE("a try is one run that does not change the standing, then silence") {
     for (const bool missed : {false, true}) {
         DrillBench bench;
         auto plan = benchPlan(Tempo::bpm(120), 4);
@@ -262,7 +262,8 @@ TEST_CASE("a try is one run that moves nothing, then silence") {
     }
 }
 
-TEST_CASE("a press heard inside a try whose end was rendered already is its miss, and moves nothing") {
+TEST_CASE("a press heard inside a try whose end was already rendered is its miss, and does not change the "
+          "standing") {
     DrillBench bench;
     auto plan = benchPlan(Tempo::bpm(120), 4);
     plan.apart = plan.once = true;
@@ -279,7 +280,7 @@ TEST_CASE("a press heard inside a try whose end was rendered already is its miss
     CHECK(bench.count(Kind::lateMiss) == 1);
 }
 
-TEST_CASE("without the click only count-in and landing note sound, on the same samples") {
+TEST_CASE("without the click, only count-in and landing note sound, at the same samples") {
     DrillBench silent;
     DrillBench clicked;
     auto plan = benchPlan(Tempo::bpm(120));
@@ -294,7 +295,7 @@ TEST_CASE("without the click only count-in and landing note sound, on the same s
     CHECK(silent.last(Kind::runEnded).sample == clicked.last(Kind::runEnded).sample);
 }
 
-TEST_CASE("runs that stand apart go on, move nothing, and misses among them offer nothing") {
+TEST_CASE("runs outside the rule continue and change nothing, and misses among them cause no pause") {
     DrillBench bench;
     auto plan = benchPlan(Tempo::bpm(120), 4);
     plan.apart = true;
@@ -313,7 +314,7 @@ TEST_CASE("runs that stand apart go on, move nothing, and misses among them offe
     CHECK(bench.count(Kind::paused) == 0);
 }
 
-TEST_CASE("a start while a drill runs makes its run void and begins anew") {
+TEST_CASE("a start during a drill makes its run void and starts again") {
     DrillBench bench;
     bench.start(benchPlan());
     bench.renderTo(5 * beat + 7);
@@ -324,7 +325,7 @@ TEST_CASE("a start while a drill runs makes its run void and begins anew") {
     CHECK(bench.onsets(5 * beat + 1).front() == 5 * beat + 7);
 }
 
-TEST_CASE("values out of range are brought into range, never followed") {
+TEST_CASE("values out of range are limited to the range") {
     DrillBench bench;
     DrillPlan plan;
     plan.beatsPerBar = 0;

@@ -17,7 +17,7 @@ DrillPlan fourFour(std::int32_t streak = 0) { return benchPlan(Tempo::bpm(120), 
 } // namespace
 
 TEST_CASE(
-    "a run inside which the sound is lost is void and moves nothing; the count-in comes with the next bar") {
+    "a run in which the sound is lost is void and changes nothing; the count-in comes with the next bar") {
     DrillBench bench;
     bench.start(fourFour(3));
     bench.renderTo(5 * beat + 6'000);
@@ -33,7 +33,7 @@ TEST_CASE(
     CHECK(began[1].sample == 12 * beat); // beats 8…12 are the count-in
 }
 
-TEST_CASE("what cannot be heard makes no sound and goes on counting runs by the same rule") {
+TEST_CASE("a drill that cannot be heard makes no sound and continues counting runs by the same rule") {
     DrillBench bench;
     bench.start(fourFour());
     bench.renderTo(2 * beat + 1);
@@ -47,7 +47,7 @@ TEST_CASE("what cannot be heard makes no sound and goes on counting runs by the 
     CHECK(bench.count(Kind::tempoMoved) >= 1);
 }
 
-TEST_CASE("a sound that is back joins at the beginning of a bar, on the old grid") {
+TEST_CASE("when the sound is back, it joins at the beginning of a bar, on the old grid") {
     for (std::uint64_t back = 4 * beat + 1; back < 8 * beat; back += 5'003) {
         CAPTURE(back);
         DrillBench bench;
@@ -65,7 +65,7 @@ TEST_CASE("a sound that is back joins at the beginning of a bar, on the old grid
     }
 }
 
-TEST_CASE("a sound that was away before the drill began is heard from its first beat") {
+TEST_CASE("sound that came back before the drill began is heard from its first beat") {
     DrillBench bench;
     bench.renderTo(beat);
     bench.engine.setHeard(false);
@@ -76,7 +76,7 @@ TEST_CASE("a sound that was away before the drill began is heard from its first 
     CHECK(bench.onsets().front() == 2 * beat);
 }
 
-TEST_CASE("a try inside which the sound is lost is void, and the drill stops") {
+TEST_CASE("a try in which the sound is lost is void, and the drill stops") {
     DrillBench bench;
     auto plan = fourFour();
     plan.apart = plan.once = true;

@@ -56,7 +56,7 @@ TEST_CASE("a miss in a subdivided run waits for the next subdivision only") {
     CHECK(bench.onsets(6 * beat + 1).empty());
 }
 
-TEST_CASE("a pulse due at the sample that comes next is the first beat of what follows, and is not heard") {
+TEST_CASE("a pulse due at the next sample is the first beat of what follows, and is not heard") {
     DrillBench bench;
     bench.start(benchPlan());
     bench.renderTo(6 * beat);
@@ -83,7 +83,7 @@ TEST_CASE("between a miss and the next first note lie at least four seconds, in 
             }
 }
 
-TEST_CASE("with no gap asked for at all a miss still begins the next run with the next pulse") {
+TEST_CASE("without any gap, a miss still begins the next run with the next pulse") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.countInBars = 0;
@@ -148,7 +148,7 @@ TEST_CASE("84 with four of five, missed late, goes to 80 and not to 82") {
     CHECK(bench.last(Kind::runBegan).tempo == Tempo::bpm(80));
 }
 
-TEST_CASE("a late miss in the count-in begins the count-in again with the next pulse of the old grid") {
+TEST_CASE("a late miss in the count-in restarts the count-in with the next pulse of the old grid") {
     DrillBench bench;
     bench.start(benchPlan());
     bench.renderTo(16 * beat + 100); // the second beat of the count-in
@@ -171,7 +171,7 @@ TEST_CASE("a second late press for the same run does nothing") {
     CHECK(bench.count(Kind::lateMiss) == 1);
 }
 
-TEST_CASE("a press heard inside a run whose end was rendered already is a miss of that run, with its place") {
+TEST_CASE("a press heard inside a run whose end was already rendered is a miss of that run, with its place") {
     DrillBench bench;
     bench.start(benchPlan());
     bench.renderTo(runEnd + 4'000);
@@ -276,7 +276,7 @@ TEST_CASE("playing on, each press is recorded with its place and the run drops o
     CHECK(bench.last(Kind::runBegan).sample == after.sampleOf(8));
 }
 
-TEST_CASE("playing on with no gap, a missed run still gets its landing note") {
+TEST_CASE("when playing on without a gap, a missed run still gets its landing note") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.playOn = true;
@@ -290,7 +290,7 @@ TEST_CASE("playing on with no gap, a missed run still gets its landing note") {
     CHECK(bench.last(Kind::runEnded).sample == 9 * beat);
 }
 
-TEST_CASE("playing on, an open-ended run with a press ends missed") {
+TEST_CASE("when playing on, an open-ended run with a press ends missed") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.playOn = true;
@@ -317,7 +317,7 @@ TEST_CASE("a miss at the floor still ends the streak") {
     CHECK(bench.count(Kind::tempoMoved) == 0);
 }
 
-TEST_CASE("a press older than anything known is left alone, and one from the future is one of now") {
+TEST_CASE("a press older than anything known is ignored, and one from the future counts as now") {
     DrillBench bench;
     bench.renderTo(1'000);
     bench.start(benchPlan());

@@ -204,7 +204,7 @@ TEST_CASE("cues sound in silent bars too") {
     CHECK(bench.onsets(7 * beat).front() < 8 * beat + 100);
 }
 
-TEST_CASE("another run leaves out other beats, and the first run of another drill the same") {
+TEST_CASE("another run leaves out other beats; the first run of another drill leaves out the same") {
     auto plan = benchPlan();
     plan.bars = 8;
     plan.click.leftOutBeats = 50;

@@ -59,8 +59,8 @@ bool silent(const DrillBench& bench, std::uint64_t from, std::uint64_t to) {
 
 } // namespace
 
-TEST_CASE("after that many runs without a key the drill pauses at the gap's beginning, and resumes from the "
-          "count-in") {
+TEST_CASE("after that many runs without a key press, the drill pauses at the beginning of the gap and "
+          "resumes with the count-in") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.bars = 1;
@@ -81,7 +81,7 @@ TEST_CASE("after that many runs without a key the drill pauses at the gap's begi
     CHECK(bench.onsets(silence).front() == resumed);
 }
 
-TEST_CASE("a press in a pause does nothing, also after a clean run") {
+TEST_CASE("a press during a pause has no effect, even after a clean run") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.pauseAfterRuns = 1;
@@ -97,7 +97,7 @@ TEST_CASE("a press in a pause does nothing, also after a clean run") {
     CHECK(bench.count(Kind::lateMiss) == 0);
 }
 
-TEST_CASE("with no gap, the run before a pause still gets its landing note") {
+TEST_CASE("without a gap, the run before a pause still gets its landing note") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.countInBars = 0;
@@ -110,7 +110,7 @@ TEST_CASE("with no gap, the run before a pause still gets its landing note") {
     CHECK(bench.onsets().back() == 16 * beat);
 }
 
-TEST_CASE("any key begins the count of runs without a key anew") {
+TEST_CASE("any key press restarts the count of runs without one") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.bars = 1;
@@ -124,7 +124,7 @@ TEST_CASE("any key begins the count of runs without a key anew") {
     CHECK(bench.count(Kind::runEnded) == 5);
 }
 
-TEST_CASE("with pauses set to never, a hundred runs without a key do not pause") {
+TEST_CASE("with pauses set to never, a hundred runs without a key press do not pause") {
     DrillBench bench(SampleRate{8'000});
     auto plan = benchPlan(Tempo::bpm(400));
     plan.bars = 1;
@@ -135,7 +135,7 @@ TEST_CASE("with pauses set to never, a hundred runs without a key do not pause")
     CHECK(bench.count(Kind::paused) == 0);
 }
 
-TEST_CASE("three misses without a clean run pause, and the counting begins anew after it") {
+TEST_CASE("three misses without a clean run cause a pause, and counting starts again after it") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.bars = 1;
@@ -154,7 +154,7 @@ TEST_CASE("three misses without a clean run pause, and the counting begins anew 
     CHECK(bench.count(Kind::paused) == 2);
 }
 
-TEST_CASE("a clean run begins the count of misses anew") {
+TEST_CASE("a clean run restarts the count of misses") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.bars = 1;
@@ -167,7 +167,7 @@ TEST_CASE("a clean run begins the count of misses anew") {
     CHECK(bench.count(Kind::paused) == 0);
 }
 
-TEST_CASE("two drops that end below the start pause") {
+TEST_CASE("two drops to below the start cause a pause") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.bars = 1;
@@ -180,7 +180,7 @@ TEST_CASE("two drops that end below the start pause") {
     CHECK(bench.last(Kind::paused).pause == Pause::belowStart);
 }
 
-TEST_CASE("a late miss counts towards the pause, in the place of the clean run it was") {
+TEST_CASE("a late miss counts towards the pause instead of the clean run it was") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.bars = 1;
@@ -196,7 +196,7 @@ TEST_CASE("a late miss counts towards the pause, in the place of the clean run i
     CHECK(bench.last(Kind::paused).pause == Pause::threeMisses);
 }
 
-TEST_CASE("a press heard inside the last run before a pause is still its miss, and the pause goes on") {
+TEST_CASE("a press heard inside the last run before a pause is still its miss, and the pause continues") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.bars = 1;
@@ -224,7 +224,8 @@ TEST_CASE("a fall is heard at the beginning of the gap after a drop") {
     CHECK(heardAt(bench, 7 * beat, Cue::fall));
 }
 
-TEST_CASE("a rise is heard at the beginning of the gap after a climb, and nothing when the tempo stays") {
+TEST_CASE(
+    "a rise is heard at the beginning of the gap after a climb, and nothing if the tempo stays the same") {
     DrillBench bench;
     hearCuesOnly(bench);
     bench.start(benchPlan(Tempo::bpm(120), 4));
@@ -261,7 +262,7 @@ TEST_CASE("a streak given back in the gap announces the run that would complete 
     CHECK(heardAt(bench, 13 * beat + 500, Cue::lastOfStreak));
 }
 
-TEST_CASE("when a rise and an announcement meet, the announcement comes a little later") {
+TEST_CASE("if a rise and an announcement coincide, the announcement comes a little later") {
     DrillBench bench;
     hearCuesOnly(bench);
     auto plan = benchPlan();
@@ -272,7 +273,7 @@ TEST_CASE("when a rise and an announcement meet, the announcement comes a little
     CHECK(heardAt(bench, 13 * beat + 19'200, Cue::lastOfStreak));
 }
 
-TEST_CASE("with no gap a cue sounds together with the first beat") {
+TEST_CASE("without a gap, a cue sounds together with the first beat") {
     DrillBench bench;
     hearCuesOnly(bench);
     auto plan = benchPlan(Tempo::bpm(120), 4);

@@ -58,7 +58,7 @@ TEST_CASE("a tempo set by hand in the gap or the count-in ends no run") {
     }
 }
 
-TEST_CASE("a tempo that waits for the bar does not rob a run of its end") {
+TEST_CASE("a pending tempo change at the bar does not prevent a run from ending") {
     DrillBench bench;
     bench.start(benchPlan());
     bench.renderTo(12 * beat + 5'000); // the landing beat: the next bar is the end of the run
@@ -68,7 +68,7 @@ TEST_CASE("a tempo that waits for the bar does not rob a run of its end") {
     CHECK(bench.last(Kind::tempoMoved).after == Standing{Tempo::bpm(90), 0});
 }
 
-TEST_CASE("a miss before a tempo by hand takes hold is still a miss, and then the tempo is the hand's") {
+TEST_CASE("a miss before a manual tempo change takes effect is still a miss, and then that tempo applies") {
     DrillBench bench;
     bench.start(benchPlan());
     bench.renderTo(5 * beat + 5'000);
@@ -80,7 +80,7 @@ TEST_CASE("a miss before a tempo by hand takes hold is still a miss, and then th
     CHECK(bench.last(Kind::runBegan).tempo == Tempo::bpm(90));
 }
 
-TEST_CASE("a late miss after a tempo set by hand leaves that tempo as it is") {
+TEST_CASE("a late miss after a manual tempo change keeps that tempo") {
     DrillBench bench;
     bench.start(benchPlan());
     bench.renderTo(13 * beat + 5'000);
@@ -92,7 +92,7 @@ TEST_CASE("a late miss after a tempo set by hand leaves that tempo as it is") {
     CHECK(bench.last(Kind::lateMiss).after == Standing{Tempo::bpm(100), 0});
 }
 
-TEST_CASE("a standing is taken over when the sender has seen every end of a run, else refused") {
+TEST_CASE("a standing is adopted if the sender has seen every end of a run, otherwise refused") {
     DrillBench bench;
     bench.start(benchPlan(Tempo::bpm(120), 4));
     bench.renderTo(13 * beat + 100);
@@ -106,7 +106,7 @@ TEST_CASE("a standing is taken over when the sender has seen every end of a run,
     CHECK(bench.last(Kind::runBegan).tempo == Tempo::bpm(120));
 }
 
-TEST_CASE("a standing with the same tempo moves the streak and leaves the run alone") {
+TEST_CASE("a standing with the same tempo changes the streak and leaves the run alone") {
     DrillBench bench;
     bench.start(benchPlan(Tempo::bpm(120), 1));
     bench.renderTo(6 * beat);
@@ -128,7 +128,7 @@ TEST_CASE("a standing with another tempo makes the run void and counts in again 
     CHECK(bench.last(Kind::tempoMoved).after == Standing{Tempo::bpm(124), 2});
 }
 
-TEST_CASE("after a standing was taken over, the run before can no longer be missed late") {
+TEST_CASE("after a standing was adopted, the previous run can no longer be missed late") {
     DrillBench bench;
     bench.start(benchPlan());
     bench.renderTo(13 * beat + 100);
@@ -139,7 +139,7 @@ TEST_CASE("after a standing was taken over, the run before can no longer be miss
     CHECK(bench.count(Kind::lateMiss) == 0);
 }
 
-TEST_CASE("a try stands apart from a standing that is taken over") {
+TEST_CASE("a try is not affected by an adopted standing") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.apart = plan.once = true;
@@ -152,7 +152,7 @@ TEST_CASE("a try stands apart from a standing that is taken over") {
     CHECK(bench.last(Kind::runEnded).tempo == Tempo::bpm(120));
 }
 
-TEST_CASE("after a tempo set by hand without a count-in, a press in the first beat is the new run's miss") {
+TEST_CASE("after a manual tempo change without a count-in, a press in the first beat is the new run's miss") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.countInBars = 0;
@@ -166,7 +166,7 @@ TEST_CASE("after a tempo set by hand without a count-in, a press in the first be
     CHECK(bench.last(Kind::runEnded).mark == Mark::missed);
 }
 
-TEST_CASE("a pause stays a pause when a standing is taken over or a tempo set") {
+TEST_CASE("a pause stays a pause if a standing is adopted or a tempo set") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.pauseAfterRuns = 1;

@@ -20,7 +20,7 @@ DrillPlan playingOn() {
 
 } // namespace
 
-TEST_CASE("what a press made is told with the press's number") {
+TEST_CASE("the effect of a press is reported with its number") {
     DrillBench bench;
     bench.start(benchPlan());
     bench.renderTo(5 * beat + 100);
@@ -57,7 +57,7 @@ TEST_CASE("every withdrawal is answered, after what its press made, also when th
     CHECK(order == std::vector{Kind::runEnded, Kind::withdrawn});
 }
 
-TEST_CASE("playing on, a withdrawn press leaves the run clean") {
+TEST_CASE("when playing on, a withdrawn press leaves the run clean") {
     DrillBench bench;
     bench.start(playingOn());
     bench.renderTo(5 * beat + 100);
@@ -72,7 +72,7 @@ TEST_CASE("playing on, a withdrawn press leaves the run clean") {
     CHECK(ended->after == Standing{Tempo::bpm(120), 4});
 }
 
-TEST_CASE("playing on, the presses before a withdrawn one still count") {
+TEST_CASE("when playing on, earlier presses than the withdrawn one still count") {
     DrillBench bench;
     bench.start(playingOn());
     bench.renderTo(5 * beat + 100);
@@ -88,7 +88,7 @@ TEST_CASE("playing on, the presses before a withdrawn one still count") {
     CHECK(ended->press == 1);
 }
 
-TEST_CASE("playing on with no gap, a withdrawn press leaves the next run where it was") {
+TEST_CASE("when playing on without a gap, a withdrawn press leaves the next run where it was") {
     auto plan = playingOn();
     plan.countInBars = 0;
     plan.breathBeats = 0;
@@ -105,7 +105,7 @@ TEST_CASE("playing on with no gap, a withdrawn press leaves the next run where i
     CHECK(bench.onsets() == plain.onsets());
 }
 
-TEST_CASE("a pause that a withdrawn press led to ends; another pause stays") {
+TEST_CASE("a pause caused by a withdrawn press ends; any other pause stays") {
     DrillBench bench;
     auto plan = benchPlan();
     bench.start(plan);

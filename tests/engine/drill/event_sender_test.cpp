@@ -64,7 +64,7 @@ TEST_CASE("a reader who never comes back makes the drill pause before anything w
     CHECK(bench.count(Kind::runEnded) > ended.size());
 }
 
-TEST_CASE("a full command queue refuses, and what it took is obeyed in order") {
+TEST_CASE("a full command queue refuses commands, and accepted ones are carried out in order") {
     DrillEngine engine;
     engine.prepare({48'000}, 64);
     int taken = 0;

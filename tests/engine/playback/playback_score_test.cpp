@@ -126,7 +126,7 @@ TEST_CASE("what ends where the click waits ends before the wait") {
     CHECK(score.notes[1].onset == PlaybackMoment{6, 1});
 }
 
-TEST_CASE("the landing note sounds for its beat; what begins after the end is left out") {
+TEST_CASE("the landing note sounds for its beat; notes that begin after the end are left out") {
     auto landing = noteAt({2, 1}, {1, 1});
     landing.articulation.tenuto = true;
     auto passage = plainPassage({noteAt({0, 1}, {1, 4}), landing, noteAt({9, 4}, {1, 4})});
@@ -138,14 +138,14 @@ TEST_CASE("the landing note sounds for its beat; what begins after the end is le
     CHECK(score.notes[1].end == PlaybackMoment{9, 1});
 }
 
-TEST_CASE("a passage without notes, or without an end, has no playback") {
+TEST_CASE("a passage without notes or without an end has no playback") {
     CHECK(playbackOf(plainPassage(), Tempo::bpm(90)).notes.empty());
     auto open = plainPassage({noteAt({0, 1}, {1, 4})});
     open.music.bars = 0;
     CHECK(playbackOf(open, Tempo::bpm(90)).notes.empty());
 }
 
-TEST_CASE("parts of a beat that are too fine are rounded to the nearest of two to the 24th") {
+TEST_CASE("parts of a beat that are too fine are rounded to the nearest with denominator two to the 24th") {
     const auto score =
         playbackOf(plainPassage({noteAt({999'999'998, 999'999'999}, {1, 999'999'999})}), Tempo::bpm(90));
     REQUIRE(score.notes.size() == 1);

@@ -52,7 +52,7 @@ TEST_CASE("a playback sounds the same in blocks of any size, bit for bit") {
     }
 }
 
-TEST_CASE("the engine plays the playback that is written, and tells its pulses but no run") {
+TEST_CASE("the engine plays the same playback as the written one, and sends its pulses but no run") {
     DrillBench bench;
     Mix mix;
     mix.level = 1.0F;
@@ -73,7 +73,7 @@ TEST_CASE("the engine plays the playback that is written, and tells its pulses b
     for (const Event& event : bench.events) CHECK(event.runsEnded == 0);
 }
 
-TEST_CASE("a playback ends silent, and what the engine renders after it is silence") {
+TEST_CASE("a playback ends in silence, and the engine renders silence after it") {
     DrillBench bench;
     bench.engine.hear(livelyModel());
     REQUIRE(bench.renderUntil(Kind::playbackEnded));
@@ -82,7 +82,7 @@ TEST_CASE("a playback ends silent, and what the engine renders after it is silen
     for (auto at = end + 4'800; at < bench.sound.size(); ++at) REQUIRE(bench.sound[at] == 0.0F);
 }
 
-TEST_CASE("stop ends a playback: its notes fade within 15 ms, and no pulse is told any more") {
+TEST_CASE("stop ends a playback: its notes fade within 15 ms, and no more pulses are sent") {
     DrillBench bench;
     auto score = livelyModel();
     score.click = false;
@@ -100,7 +100,7 @@ TEST_CASE("stop ends a playback: its notes fade within 15 ms, and no pulse is to
     CHECK(left == 0.0F);
 }
 
-TEST_CASE("a drill that starts ends the playback, and while it runs none is played") {
+TEST_CASE("starting a drill ends the playback, and none is played while it runs") {
     DrillBench bench;
     bench.engine.hear(livelyModel());
     bench.renderSeconds(0.3);
@@ -123,7 +123,7 @@ TEST_CASE("a drill that starts ends the playback, and while it runs none is play
                      bench.sound.begin() + static_cast<std::ptrdiff_t>(began) + tail));
 }
 
-TEST_CASE("two playbacks wait at most; those that were played make room again") {
+TEST_CASE("at most two playbacks wait; those that were played make room again") {
     DrillBench bench;
     CHECK(bench.engine.hear(livelyModel()) == 1);
     CHECK(bench.engine.hear(livelyModel()) == 2);
@@ -137,7 +137,7 @@ TEST_CASE("two playbacks wait at most; those that were played make room again") 
     CHECK(bench.engine.hear(livelyModel()) == 5);
 }
 
-TEST_CASE("a playback that nobody hears, or that meets another rate, ends") {
+TEST_CASE("a playback that is not heard, or whose rate changes, ends") {
     DrillBench bench;
     bench.engine.hear(livelyModel());
     bench.renderSeconds(0.1);

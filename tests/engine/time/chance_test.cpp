@@ -21,7 +21,7 @@ TEST_CASE("the mixing step is that of splitmix64, as published") {
     }
 }
 
-TEST_CASE("a share of none never hits, a share of all always does") {
+TEST_CASE("a share of 0 never hits, a share of 100 always does") {
     const Chance chance{5, 1};
     for (std::int64_t bar = 0; bar < 1'000; ++bar) {
         CHECK_FALSE(chance.hits(0, 1, bar, 0));
@@ -51,7 +51,7 @@ TEST_CASE("the share of hits is the share given, run by run, bar by bar, beat by
     }
 }
 
-TEST_CASE("neighbouring places do not draw alike") {
+TEST_CASE("neighbouring places draw independently") {
     constexpr int draws = 20'000;
     const Chance chance{11, 1};
     int both = 0;

@@ -221,7 +221,7 @@ TEST_CASE("a thousand changes of tempo cost less than 2^-54 of a sample") {
     CHECK(off > 0);             // the changes do cost something
 }
 
-TEST_CASE("an origin is rounded once, to the nearest 2^-64, and carries into the samples") {
+TEST_CASE("an origin is rounded once, to the nearest 2^-64, and may carry into the sample") {
     const PulseGrid third{{}, Tempo::bpm(120), {8'000}, 3}; // 1333.333… samples per pulse
     CHECK(third.originAt(1).sample == 1333);
     CHECK(third.originAt(1).fraction == 0x5555555555555555ULL);

@@ -19,7 +19,7 @@ Waits twoWaits() {
 
 } // namespace
 
-TEST_CASE("while a run waits its bars stand, and then they go on where they stood") {
+TEST_CASE("while a run waits, its bars stop, and then they continue where they stopped") {
     const auto waits = twoWaits();
     const std::uint64_t places[] = {0, 1, 2, 3, 4, 5, 6, 7, 8, 8, 8, 8, 9, 9, 9, 10, 11};
     const bool waiting[] = {false, false, false, false, false, false, false, false, true,
@@ -32,7 +32,7 @@ TEST_CASE("while a run waits its bars stand, and then they go on where they stoo
     CHECK(waits.total() == 5);
 }
 
-TEST_CASE("a place comes after the waits before it, its own included") {
+TEST_CASE("a place comes after the waits before it, including its own") {
     const auto waits = twoWaits();
     for (std::uint64_t place = 0; place < 20; ++place) {
         const auto stand = waits.after(place + waits.before(place));
@@ -53,7 +53,7 @@ TEST_CASE("breath places are counted from the part's first bar; those before the
     CHECK(breaths.places[2] == BreathPlace{2, 3, 8});
 }
 
-TEST_CASE("a stretch lasts longer by the places inside it, and only below the tempo") {
+TEST_CASE("a stretch lasts longer by the waits inside it, and only below the tempo") {
     ClickPattern pattern;
     pattern.breaths = {{1, 1, 8}, {1, 3, 1}, {2, 4, 2}, {3, 1, 4}};
     pattern.breathBelow = Tempo::bpm(80);
@@ -64,7 +64,7 @@ TEST_CASE("a stretch lasts longer by the places inside it, and only below the te
     CHECK(breaths.beatsIn(3, 4, Tempo::bpm(80)) == 0);
 }
 
-TEST_CASE("a plan from outside its limits is brought inside them") {
+TEST_CASE("a plan outside its limits is brought into them") {
     DrillPlan wild;
     wild.subdivision = 3;
     wild.swing = {7, 0};

@@ -28,7 +28,7 @@ TEST_CASE("each run is one step at the tempo it was played at") {
     CHECK(steps.target == 96);
 }
 
-TEST_CASE("a void run is no step, a try is a step that keeps the line where it is") {
+TEST_CASE("a void run adds no step, a try adds a step without moving the line") {
     PassageRecord record = freshRecord();
     play(record, 18, "cvtu");
     const CurveSteps steps = stepsOf(record, twoWeeks);
@@ -53,7 +53,7 @@ TEST_CASE("the view holds its days, today included, and nothing later") {
     CHECK(stepsOf(record, always).days.size() == 4);
 }
 
-TEST_CASE("a tempo set by hand is seen in the run after it, and in the end of the line") {
+TEST_CASE("a manual tempo change shows in the run after it, and at the end of the line") {
     PassageRecord record = freshRecord();
     play(record, 18, "c");
     set(record, 18, Tempo::bpm(72));
@@ -63,7 +63,7 @@ TEST_CASE("a tempo set by hand is seen in the run after it, and in the end of th
     CHECK(stepsOf(record, twoWeeks).steps[1].bpm == 72);
 }
 
-TEST_CASE("the axis holds all tempi and the target, on round numbers, few enough to read") {
+TEST_CASE("the axis covers all tempi and the target, with round numbers, few enough to read") {
     PassageRecord record = freshRecord();
     for (int most = 2; most <= 7; ++most) {
         for (const int target : {40, 61, 96, 160, 400}) {

@@ -68,7 +68,7 @@ int mostInAColumn(const QPolygonF& path) {
 
 } // namespace
 
-TEST_CASE("by days each day played is one point, where the tempo stood at its end") {
+TEST_CASE("by days, each day with a run is one point, at the tempo of its end") {
     const auto series = two(CurveBy::days).front();
     REQUIRE(series.points.size() == 3);
     CHECK(series.points[0].bpm == 64); // four clean runs: two climbs of 2 from 60
@@ -81,7 +81,7 @@ TEST_CASE("by days each day played is one point, where the tempo stood at its en
     CHECK(series.points[1].runs == 2);
 }
 
-TEST_CASE("by runs each run is one point, a void one none; a try stands at the tempo it left alone") {
+TEST_CASE("by runs, each run is one point, except void ones; a try is at the tempo it left unchanged") {
     PassageRecord record = freshRecord();
     play(record, 18, "cvmt");
     const CurveSeries series = seriesOf(record, CurveBy::runs);
@@ -92,7 +92,7 @@ TEST_CASE("by runs each run is one point, a void one none; a try stands at the t
     CHECK(series.points[2].bpm == 56);
 }
 
-TEST_CASE("a full streak at the target is secure, below it not, and a raised target takes it away") {
+TEST_CASE("a full streak is secure at the target, not below it, and not below a raised target") {
     PassageRecord record = freshRecord();
     set(record, 18, Tempo::bpm(94));
     play(record, 18, "cc");
@@ -106,7 +106,7 @@ TEST_CASE("a full streak at the target is secure, below it not, and a raised tar
     CHECK(!seriesOf(record, CurveBy::runs).points[3].secure);
 }
 
-TEST_CASE("100,000 runs are laid out with at most four points to a pixel column, seen whole or in part") {
+TEST_CASE("100,000 runs are laid out with at most four points per pixel column, in whole or in part") {
     const std::vector series{seriesOf(manyRuns(100'000, 7), CurveBy::runs)};
     for (const double part : {1.0, 0.31, 0.02}) {
         const SheetLayout layout = laidOut(series, {0, 100'000 * part});
@@ -117,7 +117,7 @@ TEST_CASE("100,000 runs are laid out with at most four points to a pixel column,
     }
 }
 
-TEST_CASE("a view reads no point outside it but one on either side") {
+TEST_CASE("a view reads no points outside it except one on either side") {
     const std::vector series{seriesOf(manyRuns(1'000, 7), CurveBy::runs)};
     const PointRange seen = pointsBetween(series[0], 500, 509);
     CHECK(seen.first == 499);
@@ -126,7 +126,7 @@ TEST_CASE("a view reads no point outside it but one on either side") {
     CHECK(pointsBetween(series[0], 5'000, 6'000).first == 999);
 }
 
-TEST_CASE("no two names at the lines' ends touch, and each is nearest to its own line") {
+TEST_CASE("no two names at the ends of lines touch, and each is nearest to its own line") {
     std::vector<CurveSeries> series;
     for (const char* name : {"one", "two", "three", "four"}) {
         PassageRecord record = freshRecord();
@@ -151,7 +151,7 @@ TEST_CASE("the whole view goes from the first point to today, or to a point beyo
     CHECK(wholeView({}, {2026, 4, 20}).from < wholeView({}, {2026, 4, 20}).to);
 }
 
-TEST_CASE("the due date is an upright line when it is in sight, named, and drawn once for a piece") {
+TEST_CASE("a visible due date is a vertical line with a name, drawn once for each piece") {
     std::vector<CurveSeries> series = two(CurveBy::days);
     for (CurveSeries& one : series) one.due = Date{2026, 5, 2};
     const SheetLayout layout = laidOut(series);
@@ -163,7 +163,7 @@ TEST_CASE("the due date is an upright line when it is in sight, named, and drawn
     CHECK(laidOut(series).dues.empty());
 }
 
-TEST_CASE("a passage alone has its target across the sheet, named; several have a stroke each") {
+TEST_CASE("a single passage has its target across the sheet with a name; several have a short line each") {
     const std::vector<CurveSeries> both = two(CurveBy::days);
     const SheetLayout alone = laidOut({both[0]});
     CHECK(alone.targetLabel.text == "target 96");
@@ -174,7 +174,7 @@ TEST_CASE("a passage alone has its target across the sheet, named; several have 
     CHECK(several.frame.contains(several.lines[1].target.center()));
 }
 
-TEST_CASE("the point nearest to a place is found, and none where there is none") {
+TEST_CASE("the point nearest to a position is found, and none if none is near") {
     const std::vector<CurveSeries> series = two(CurveBy::days);
     const SheetLayout layout = laidOut(series);
     const QPointF at = layout.at(series[0].points[1]);
@@ -185,7 +185,7 @@ TEST_CASE("the point nearest to a place is found, and none where there is none")
     CHECK(!pointNear(series, layout, between, 24).has_value());
 }
 
-TEST_CASE("every line, mark and name is drawn; the pointed place has a ring") {
+TEST_CASE("every line, mark and name is drawn; the pointed one has a ring") {
     const std::vector<CurveSeries> series = two(CurveBy::runs);
     const SheetLayout layout = laidOut(series);
     Recorder recorder(size.toSize());
@@ -200,7 +200,7 @@ TEST_CASE("every line, mark and name is drawn; the pointed place has a ring") {
     CHECK(shapes.polylines.size() >= 2);
 }
 
-TEST_CASE("dates stand a round number of days apart, runs at round numbers counted from 1") {
+TEST_CASE("dates are a round number of days apart, runs have round numbers counted from 1") {
     const auto day = static_cast<double>(Date{2026, 4, 1}.daysSince1970());
     const auto dates = placeTicks(CurveBy::days, day, day + 28, 5, QLocale::c());
     REQUIRE(dates.size() == 5);
@@ -215,7 +215,7 @@ TEST_CASE("dates stand a round number of days apart, runs at round numbers count
     CHECK(runs[4].text == "1000");
 }
 
-TEST_CASE("a PDF has one page of the picture's size, 96 pixels to the inch") {
+TEST_CASE("a PDF has one page of the picture's size at 96 pixels per inch") {
     needFonts();
     const auto series = two(CurveBy::days);
     const SheetLayout layout = laidOut(series);

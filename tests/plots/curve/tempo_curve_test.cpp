@@ -100,7 +100,7 @@ TEST_CASE("the target is the one dashed line, named with its number") {
     CHECK(shapes.words.contains("target 96"));
 }
 
-TEST_CASE("days are told apart by an upright line and named by their dates") {
+TEST_CASE("days are separated by a vertical line and labelled with their dates") {
     const Shapes shapes = shapesOf(twoDays(), QSize(640, 360));
     const auto upright = std::count_if(shapes.lines.begin(), shapes.lines.end(),
                                        [](const DrawnLine& drawn) { return drawn.line.dx() == 0; });
@@ -109,7 +109,7 @@ TEST_CASE("days are told apart by an upright line and named by their dates") {
     CHECK(shapes.words.contains("18 Apr"));
 }
 
-TEST_CASE("a faster run is drawn higher, and the line ends where the tempo stands") {
+TEST_CASE("a faster run is drawn higher, and the line ends at the current tempo") {
     needFonts();
     const PassageRecord record = twoDays();
     const CurveSteps steps = stepsOf(record, view);
@@ -121,7 +121,7 @@ TEST_CASE("a faster run is drawn higher, and the line ends where the tempo stand
     CHECK(layout.line.back().y() > layout.line[layout.line.size() - 2].y());
 }
 
-TEST_CASE("no two labels touch, and all stand inside the picture") {
+TEST_CASE("no two labels touch, and all are inside the picture") {
     needFonts();
     for (const QSize size : sizes) {
         for (const int runs : {1, 7, 40}) {
@@ -140,7 +140,7 @@ TEST_CASE("no two labels touch, and all stand inside the picture") {
     }
 }
 
-TEST_CASE("the newest day is always named") {
+TEST_CASE("the newest day always has a label") {
     needFonts();
     for (const QSize size : sizes) {
         const CurveSteps steps = stepsOf(manyDays(40, 3), {{2026, 4, 18}, 0});
@@ -180,7 +180,7 @@ TEST_CASE("one run is a short step with its end, not a line across the picture")
     CHECK(shapes.polygons.empty());
 }
 
-TEST_CASE("with nothing played the words say so and nothing else is drawn") {
+TEST_CASE("with no runs, the text says so and nothing else is drawn") {
     const Shapes shapes = shapesOf(freshRecord(), QSize(640, 360));
     CHECK(shapes.words.contains("Nothing played yet"));
     CHECK(shapes.lines.empty());
@@ -261,7 +261,7 @@ TEST_CASE("the file in SVG is the picture in PNG") {
     }
 }
 
-TEST_CASE("a picture for a fine screen has more pixels of the same drawing") {
+TEST_CASE("a picture for a high-resolution screen has more pixels of the same drawing") {
     needFonts();
     const QImage image = QImage::fromData(pngBytes(QSize(280, 200), 2, [](QPainter& painter) {
         drawTempoCurve(painter, QSize(280, 200), twoDays(), view, lightCurveStyle());
@@ -270,7 +270,7 @@ TEST_CASE("a picture for a fine screen has more pixels of the same drawing") {
     CHECK(pixelsOf(image, lightCurveStyle().line) > 100);
 }
 
-TEST_CASE("pictures for the eye are left in the build folder") {
+TEST_CASE("pictures for viewing are saved in the build folder") {
     const QDir folder(QString(PIOLO_BUILD_DIR) + "/pictures");
     REQUIRE(QDir().mkpath(folder.path()));
     const auto keep = [&](const QString& name, const QByteArray& bytes) {

@@ -65,7 +65,7 @@ void checkPage(const PaperLayout& layout, const PaperPage& page) {
 
 } // namespace
 
-TEST_CASE("a page is as large as its paper: A4 and Letter at 96 pixels to the inch") {
+TEST_CASE("a page is as large as its paper: A4 and Letter at 96 pixels per inch") {
     // ISO 216: A4 is 210 x 297 mm. Letter, 8 1/2 x 11 inches: ANSI/ASME Y14.1, size A. Both from memory.
     CHECK(pixelsOf(PaperSize::a4) == QSize(qRound(210 / 25.4 * 96), qRound(297 / 25.4 * 96)));
     CHECK(pixelsOf(PaperSize::letter) == QSize(816, 1056));
@@ -126,7 +126,7 @@ TEST_CASE("short ladders share a page, one that would not fit begins on the next
     }
 }
 
-TEST_CASE("all that stands on a sheet is drawn: title, lines, rungs, circles, and the page's number") {
+TEST_CASE("everything on a sheet is drawn: title, lines, rungs, circles and the page number") {
     const PaperSheet sheet = sheetOf({ladder(60, 5)});
     const PaperLayout layout = layOutPaper(sheet.ladders, sheet.paper);
     REQUIRE(layout.pages.size() > 1);

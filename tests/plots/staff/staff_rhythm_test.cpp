@@ -162,7 +162,7 @@ TEST_CASE("a note that sounds into the next is cut, and named") {
     CHECK(rhythm.inexact == std::vector<std::size_t>{0});
 }
 
-TEST_CASE("a pick-up is a short bar before the first, and the landing note stands in a bar left open") {
+TEST_CASE("a pick-up is a short bar before the first, and the landing note is in a bar left open") {
     StaffMusic music = line("4/4", "1/4", {{1, 4}, {1, 1}, {1, 4}});
     music.music.pickup = {1, 4};
     music.music.bars = 1;
