@@ -9,7 +9,7 @@
 using namespace piolo;
 using namespace piolo::testing;
 
-TEST_CASE("an id keeps the number it came with first, however many others there are") {
+TEST_CASE("an id keeps its first number, however many others there are") {
     INFO("PIOLO_SEED=", seed());
     Dice dice(seed());
     IdIndex index;
@@ -25,7 +25,7 @@ TEST_CASE("an id keeps the number it came with first, however many others there 
     CHECK(index.size() == naive.size());
 }
 
-TEST_CASE("ids whose hashes agree in their upper halves stay apart") {
+TEST_CASE("ids whose hashes have the same upper half stay distinct") {
     // The hash is high ^ low * an odd number: if high is that multiple of low, they cancel out.
     IdIndex index;
     const auto twin = [](std::uint64_t low) { return Id{low * 0x9E37'79B9'7F4A'7C15ULL, low}; };
@@ -35,7 +35,7 @@ TEST_CASE("ids whose hashes agree in their upper halves stay apart") {
         CHECK(index.keep(twin(number), 0) == std::pair(number, false));
 }
 
-TEST_CASE("room made in advance changes nothing") {
+TEST_CASE("reserving room changes nothing") {
     IdIndex index;
     index.keep({1, 2}, 7);
     index.reserve(100'000);

@@ -54,7 +54,7 @@ TEST_CASE("what no switch sends, and what is no message, is nothing") {
     for (const auto& bytes : others) CHECK_FALSE(midiPress(bytes));
 }
 
-TEST_CASE("every switch has a text of its own that reads as the switch, and a number of its own") {
+TEST_CASE("every switch has a unique text that is read back as it, and a unique number") {
     std::set<std::string> texts;
     std::set<int> codes;
     for (const auto kind : {Kind::note, Kind::controller, Kind::program})
@@ -71,7 +71,7 @@ TEST_CASE("every switch has a text of its own that reads as the switch, and a nu
     CHECK(MidiSwitch{Kind::controller, 64, 1}.text() == "midi cc 64 ch 1");
 }
 
-TEST_CASE("any other text names no switch") {
+TEST_CASE("any other text is not a switch") {
     for (const char* text :
          {"", "midi", "midi ", "midi cc", "midi cc 64", "midi cc 64 ch", "midi cc 64 ch 0",
           "midi cc 64 ch 17", "midi cc 128 ch 1", "midi cc -1 ch 1", "midi cc 064 ch 1", "midi cc 64 ch 1 ",

@@ -5,7 +5,7 @@
 
 using namespace piolo;
 
-TEST_CASE("UTF-8 is held to its definition") {
+TEST_CASE("UTF-8 is checked by its definition") {
     // Source: RFC 3629, sections 3 and 4 (the table of well-formed byte sequences).
     for (const char* good : {"", "a", "\xC2\x80", "\xDF\xBF", "\xE0\xA0\x80", "\xED\x9F\xBF", "\xEF\xBF\xBF",
                              "\xF0\x90\x80\x80", "\xF4\x8F\xBF\xBF"})
@@ -16,7 +16,7 @@ TEST_CASE("UTF-8 is held to its definition") {
         CHECK_FALSE(isUtf8(bad));
 }
 
-TEST_CASE("what is no UTF-8 is placed at the first byte of its character") {
+TEST_CASE("invalid UTF-8 is located at the first byte of its character") {
     CHECK(firstNotUtf8("\xC3\xA9t\xC3\xA9\xE9") == 5);
     CHECK(firstNotUtf8("a\xF0\x90\x80") == 1);
     CHECK(firstNotUtf8("\xC3\xA9t\xC3\xA9") == std::string_view::npos);

@@ -8,7 +8,7 @@ using namespace piolo;
 using namespace piolo::testing;
 
 TEST_CASE(
-    "an entry says of a run what its fact says: when, how fast, why, how long, and where it went wrong") {
+    "the entry of a run has what its fact has: when, how fast, why, how long, and where it went wrong") {
     Scribe scribe;
     RunFact run;
     run.passage = scribe.passage;
@@ -31,7 +31,7 @@ TEST_CASE(
     CHECK(entry.spots == run.spots);
 }
 
-TEST_CASE("an entry says of a tempo that was set when, which and why, and stands between before and after") {
+TEST_CASE("the entry of a tempo change has its time, tempo and reason, and the standing before and after") {
     Scribe scribe;
     scribe.clean(2);
     const Id id = scribe.tempo(66, Reason::newDay);
@@ -45,7 +45,7 @@ TEST_CASE("an entry says of a tempo that was set when, which and why, and stands
     CHECK(entry.after == at(66, 0));
 }
 
-TEST_CASE("an entry of a run stands between before and after, and says whether the streak was full") {
+TEST_CASE("the entry of a run has the standing before and after, and whether the streak was full") {
     Scribe scribe;
     scribe.clean(5);
     const std::vector<Entry> entries = scribe.record().entries;
@@ -56,7 +56,7 @@ TEST_CASE("an entry of a run stands between before and after, and says whether t
     CHECK(entries[4].after == at(82, 0));
 }
 
-TEST_CASE("only a clean run that a late miss names is late") {
+TEST_CASE("only a clean run named by a late miss is late") {
     Scribe scribe;
     const Id clean = scribe.clean();
     const Id missed = scribe.miss();
@@ -73,7 +73,7 @@ TEST_CASE("only a clean run that a late miss names is late") {
     CHECK(entries[2].mark == Mark::clean);
 }
 
-TEST_CASE("a record carries its passage as the newest edits leave it") {
+TEST_CASE("a record contains its passage as of the newest edits") {
     Scribe scribe;
     Music music;
     music.bars = 19;
@@ -86,7 +86,7 @@ TEST_CASE("a record carries its passage as the newest edits leave it") {
     CHECK(record.passage.tempi == usualTempi());
 }
 
-TEST_CASE("a tempo set on a new date begins that date, with the streak of the old one gone") {
+TEST_CASE("a tempo set on a new date begins that date and resets the streak") {
     Scribe scribe;
     scribe.clean(2);
     scribe.turnTo("2026-03-02");
@@ -96,7 +96,7 @@ TEST_CASE("a tempo set on a new date begins that date, with the streak of the ol
     CHECK(record.entries.back().before == at(80, 0));
 }
 
-TEST_CASE("a group is edited here when an edit by hand follows an import of that group, and of no other") {
+TEST_CASE("a group counts as edited here if an edit by hand follows an import of that same group") {
     const Title title{"Coda", {}};
     const PassageFact groups[] = {{Id{7, 7}, title, {}, {}},
                                   {Id{7, 7}, {}, Music{}, {}},

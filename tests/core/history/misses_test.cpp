@@ -78,7 +78,7 @@ TEST_CASE("places that are not in the passage, or not known, are counted apart")
     CHECK(missesByBar(scribe.record(), 300).beats == std::vector<MissedBeat>{{49, 4, 2}});
 }
 
-TEST_CASE("clean runs count, void ones and those aside do not, and days before are left out") {
+TEST_CASE("clean runs count, void ones and those aside do not, and earlier days are left out") {
     Breaking scribe;
     scribe.missAt({43, 1, 0});
     scribe.turnTo("2026-03-02");

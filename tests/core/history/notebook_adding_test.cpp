@@ -7,14 +7,14 @@
 using namespace piolo;
 using namespace piolo::testing;
 
-TEST_CASE("add tells a new fact from one that is there") {
+TEST_CASE("add distinguishes a new fact from a known one") {
     const Scribe scribe;
     Notebook notebook;
     CHECK(notebook.add(scribe.facts.front()));
     CHECK_FALSE(notebook.add(scribe.facts.front()));
 }
 
-TEST_CASE("facts added all at once give what they give one by one, and those that come twice count once") {
+TEST_CASE("facts added all at once give the same as one by one, and duplicates count once") {
     Scribe scribe;
     scribe.clean(3);
     scribe.add(PieceFact{Id{5, 5}, "Ferrywake Suite", {}, {}});
@@ -35,7 +35,7 @@ TEST_CASE("facts added all at once give what they give one by one, and those tha
     }
 }
 
-TEST_CASE("passages stand in the order of their definitions, whatever stands before those") {
+TEST_CASE("passages are in the order of their definitions, whatever comes before those") {
     Scribe early;
     early.run(80, Mark::clean);
     std::swap(early.facts[0].order, early.facts[1].order);

@@ -68,7 +68,7 @@ TEST_CASE("back takes back only what this device marked, in this passage") {
     CHECK(notebook.backTarget(Id{8, 8}, "stand").isNone());
 }
 
-TEST_CASE("an edit is no mark") {
+TEST_CASE("an edit is not a mark") {
     Scribe scribe;
     CHECK(scribe.notebook().backTarget(scribe.passage, "stand").isNone());
 }
@@ -97,7 +97,7 @@ TEST_CASE("a back that names a back has no effect") {
     CHECK(scribe.standing() == at(80, 0));
 }
 
-TEST_CASE("a back in another passage has no effect here") {
+TEST_CASE("a back in another passage has no effect") {
     Scribe scribe;
     const Id miss = scribe.miss();
     scribe.add(BackFact{Id{8, 8}, miss});
@@ -141,7 +141,7 @@ TEST_CASE("a late miss counts at the run's own place, and later runs are folded 
     CHECK(scribe.standing() == at(80, 3));
 }
 
-TEST_CASE("a late miss changes nothing of a missed or a void run") {
+TEST_CASE("a late miss changes nothing about a missed or void run") {
     Scribe scribe;
     const Id missed = scribe.miss();
     const Id voided = scribe.here(Mark::voided);
@@ -154,7 +154,7 @@ TEST_CASE("a late miss changes nothing of a missed or a void run") {
     CHECK(record.entries[1].mark == Mark::voided);
 }
 
-TEST_CASE("a late miss of a try makes the try missed and moves nothing") {
+TEST_CASE("a late miss of a try makes it missed and does not change the standing") {
     Scribe scribe;
     scribe.clean(2);
     scribe.late(scribe.tryOnce(96, Mark::clean));
@@ -186,7 +186,7 @@ TEST_CASE("a doubt is stronger than a late miss") {
     CHECK(scribe.standing() == at(80, 0));
 }
 
-TEST_CASE("an edit that is taken back never was, a definition likewise") {
+TEST_CASE("an edit or a definition that is taken back has no effect") {
     Scribe scribe;
     scribe.clean();
     Tempi tempi = usualTempi();

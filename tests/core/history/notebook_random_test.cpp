@@ -146,7 +146,7 @@ TEST_CASE("whatever is marked, taking everything back leads to where it began") 
     }
 }
 
-TEST_CASE("with runs at the tempo that stands, floor and target are never passed") {
+TEST_CASE("with runs at the current tempo, floor and target are never passed") {
     Dice dice = seededDice();
     for (const StepKind kind : {StepKind::bpm, StepKind::notches}) {
         Rule rule;

@@ -7,7 +7,7 @@
 using namespace piolo;
 using namespace piolo::testing;
 
-TEST_CASE("a new passage stands at its start") { CHECK(Scribe().standing() == at(80, 0)); }
+TEST_CASE("a new passage is at its start") { CHECK(Scribe().standing() == at(80, 0)); }
 
 TEST_CASE("five clean runs climb, a miss drops") {
     Scribe scribe;
@@ -210,7 +210,7 @@ TEST_CASE("a void run on a new date starts the day all the same") {
     CHECK(scribe.standing() == at(80, 1));
 }
 
-TEST_CASE("runs that stand before the first tempi are folded by those") {
+TEST_CASE("runs before the first tempi are folded with those") {
     Scribe scribe;
     scribe.clean(5);
     scribe.facts.front().order = 1'000'000;

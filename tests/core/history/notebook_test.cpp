@@ -19,7 +19,7 @@ PieceFact nameOf(Id piece, const char* name) { return {piece, name, {}, {}}; }
 
 } // namespace
 
-TEST_CASE("a fact of a known id changes nothing") {
+TEST_CASE("a fact with a known id changes nothing") {
     Scribe scribe;
     scribe.clean();
     Notebook notebook = scribe.notebook();
@@ -46,7 +46,7 @@ TEST_CASE("the notebook sorts by order, then device, then seq, then id") {
     CHECK_FALSE(standsBefore(base, base));
 }
 
-TEST_CASE("facts about a passage name it, the others name none") {
+TEST_CASE("facts about a passage name it; others name none") {
     const Id id{7, 7};
     RunFact run;
     run.passage = id;
@@ -59,7 +59,7 @@ TEST_CASE("facts about a passage name it, the others name none") {
         CHECK(passageOf(body).isNone());
 }
 
-TEST_CASE("an unknown passage, and one without tempi, is nothing") {
+TEST_CASE("an unknown passage and one without tempi have no record") {
     Notebook notebook;
     CHECK(notebook.passage(Id{7, 7}) == nullptr);
     Scribe scribe;
@@ -70,7 +70,7 @@ TEST_CASE("an unknown passage, and one without tempi, is nothing") {
     CHECK(scribe.notebook().day(day("2026-03-01"), {}).runs == 0);
 }
 
-TEST_CASE("a passage whose tempi arrive last is folded whole") {
+TEST_CASE("a passage whose tempi arrive last is folded completely") {
     Scribe scribe;
     scribe.clean(5);
     Notebook notebook;
@@ -80,7 +80,7 @@ TEST_CASE("a passage whose tempi arrive last is folded whole") {
     CHECK(notebook.passage(scribe.passage)->standing == at(82, 0));
 }
 
-TEST_CASE("of each group of a piece the newest wins, whatever the order of arrival") {
+TEST_CASE("the newest of each group of a piece wins, in any order of arrival") {
     Notebook notebook;
     notebook.add(named(1, 30, nameOf(march, "Harbour March")));
     notebook.add(named(2, 20, PieceFact{march, "March", "Clarinet in B flat", day("2026-05-09")}));
@@ -93,7 +93,7 @@ TEST_CASE("of each group of a piece the newest wins, whatever the order of arriv
     CHECK_FALSE(notebook.pieces()[1].due);
 }
 
-TEST_CASE("what a piece is grows fact by fact: composer, transposition, bars, music and notes") {
+TEST_CASE("a piece grows fact by fact: composer, transposition, bars, music and notes") {
     Notebook notebook;
     const PieceMusic slow{Meter{}, Tempo::bpm(72)};
     const PieceMusic known{Meter{}, std::nullopt};
@@ -105,7 +105,7 @@ TEST_CASE("what a piece is grows fact by fact: composer, transposition, bars, mu
     CHECK(notebook.pieces().front() == Piece{march, "March", "", {}, "Ada Finch", 0, 148, known, ""});
 }
 
-TEST_CASE("a removal holds until a restoring fact, by the order and not by the arrival") {
+TEST_CASE("a removal lasts until a restoring fact, by order, not by arrival") {
     Scribe scribe;
     Notebook notebook = scribe.notebook();
     notebook.add(named(1, 500, RemovalFact{scribe.passage, true}));
@@ -119,7 +119,7 @@ TEST_CASE("a removal holds until a restoring fact, by the order and not by the a
     CHECK_FALSE(notebook.passage(scribe.passage)->removed);
 }
 
-TEST_CASE("a removed piece is shown only when asked for") {
+TEST_CASE("a removed piece is listed only on request") {
     Notebook notebook;
     notebook.add(named(1, 10, nameOf(march, "Harbour March")));
     notebook.add(named(2, 20, RemovalFact{march, true}));
@@ -140,7 +140,7 @@ TEST_CASE("the newest settings win") {
     CHECK(notebook.settings().secureDays == 3);
 }
 
-TEST_CASE("passages come in the order in which they were made and are found by id or exact title") {
+TEST_CASE("passages are in order of creation and are found by id or exact title") {
     Scribe later;
     later.facts.front().order = 900;
     Scribe sooner;
@@ -159,7 +159,7 @@ TEST_CASE("passages come in the order in which they were made and are found by i
     CHECK(notebook.find(Id{9, 9}.text()) == std::vector<Id>{Id{9, 9}});
 }
 
-TEST_CASE("a day's figures count clean and missed runs, tries apart, and all that was played") {
+TEST_CASE("a day's figures count clean and missed runs without tries, and all practice time") {
     Scribe scribe;
     scribe.clean(2);
     scribe.miss();
@@ -197,7 +197,7 @@ TEST_CASE("a day opens two rungs below the last full streak, once") {
     CHECK(scribe.notebook().opening(scribe.passage, day("2026-03-03")) == Tempo::bpm(84));
 }
 
-TEST_CASE("a passage that was never played is not opened, nor one that stands there anyway") {
+TEST_CASE("a passage is not opened if it was never played or has that tempo anyway") {
     Scribe scribe;
     scribe.tempo(90);
     CHECK_FALSE(scribe.notebook().opening(scribe.passage, day("2026-03-02")));
@@ -208,7 +208,7 @@ TEST_CASE("a passage that was never played is not opened, nor one that stands th
     CHECK_FALSE(scribe.notebook().opening(scribe.passage, day("2026-03-02")));
 }
 
-TEST_CASE("a run that was taken back does not hold the day's opening up") {
+TEST_CASE("a run that was taken back does not prevent the day's opening") {
     Scribe scribe;
     scribe.clean();
     scribe.tempo(90);
@@ -217,7 +217,7 @@ TEST_CASE("a run that was taken back does not hold the day's opening up") {
     CHECK(scribe.notebook().opening(scribe.passage, day("2026-03-02")) == Tempo::bpm(80));
 }
 
-TEST_CASE("the setting says where a day opens") {
+TEST_CASE("the setting decides where a day opens") {
     Scribe scribe;
     scribe.tempo(88);
     scribe.clean(5);

@@ -36,7 +36,7 @@ TEST_CASE("rungs are recorded as they are given, on each the misses before the c
     }
 }
 
-TEST_CASE("a rung with all its circles ticked is a full streak, whatever was missed on it before") {
+TEST_CASE("a rung with all circles ticked is a full streak, whatever was missed on it before") {
     const Scribe scribe;
     const std::vector sheet{rung(80, 5, 2), rung(82, 5, 1), rung(84, 3, 0)};
     const PassageRecord record = kept(scribe, enteredRuns(scribe.passage, sheet));
@@ -50,7 +50,7 @@ TEST_CASE("a rung on which only misses are left drops from it") {
     CHECK(kept(scribe, enteredRuns(scribe.passage, sheet)).standing == at(78, 0));
 }
 
-TEST_CASE("an entered streak goes on from that day's runs, and on another day from none") {
+TEST_CASE("an entered streak continues that day's runs, and starts at 0 on another day") {
     Scribe scribe;
     scribe.turnTo("2026-03-02");
     scribe.clean(3);

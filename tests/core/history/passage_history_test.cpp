@@ -19,7 +19,7 @@ PassageHistory historyOf(const Scribe& scribe) {
 
 } // namespace
 
-TEST_CASE("a record is folded once and stays until the next fact") {
+TEST_CASE("a record is folded once and remains until the next fact") {
     Scribe scribe;
     scribe.clean(2);
     PassageHistory history = historyOf(scribe);
@@ -28,7 +28,7 @@ TEST_CASE("a record is folded once and stays until the next fact") {
     CHECK(history.record()->entries.size() == 2);
 }
 
-TEST_CASE("whether a day is opened can be asked before anything was read") {
+TEST_CASE("whether a day is opened can be queried before anything was folded") {
     Scribe scribe;
     scribe.turnTo("2026-03-02");
     const Id run = scribe.clean();
@@ -37,14 +37,14 @@ TEST_CASE("whether a day is opened can be asked before anything was read") {
     CHECK_FALSE(historyOf(scribe).opened(day("2026-03-02")));
 }
 
-TEST_CASE("what back would retract can be asked before anything was read") {
+TEST_CASE("what back would retract can be queried before anything was folded") {
     Scribe scribe;
     const Id first = scribe.clean();
     scribe.back(scribe.clean());
     CHECK(historyOf(scribe).backTarget("stand") == first);
 }
 
-TEST_CASE("a history reaches from its first run or tempo to its last, whatever the order of arrival") {
+TEST_CASE("a history extends from its first run or tempo to its last, in any order of arrival") {
     Scribe scribe;
     CHECK_FALSE(historyOf(scribe).reaches(day("2026-03-01")));
     scribe.turnTo("2026-03-09");

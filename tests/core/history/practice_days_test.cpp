@@ -20,7 +20,7 @@ Date dayOf(int index) { return Date::fromDaysSince1970(20'513 + index); }
 
 } // namespace
 
-TEST_CASE("a day's minutes are told by kind, and its clean share from the runs that move the rule") {
+TEST_CASE("a day's minutes are split by kind, and its clean share counts the runs that affect the rule") {
     Scribe scribe;
     scribe.clean(2);
     scribe.miss();
@@ -49,7 +49,7 @@ TEST_CASE("a day's minutes are told by kind, and its clean share from the runs t
     CHECK(practiceDays(scribe.notebook(), day("2026-03-02"), day("2026-03-01")).empty());
 }
 
-TEST_CASE("what was played of a passage that is removed by now still counts, a tempo alone does not") {
+TEST_CASE("runs of a removed passage still count; a tempo change alone does not") {
     Scribe scribe;
     scribe.clean();
     scribe.turnTo("2026-03-02");

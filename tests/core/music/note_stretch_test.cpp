@@ -30,7 +30,7 @@ std::vector<int> soundingIn(const BuildUpPart& part) {
 
 } // namespace
 
-TEST_CASE("a part has the notes of its bars and the one it lands on, counted from its first moment") {
+TEST_CASE("a part has the notes of its bars and the one it lands on, measured from its beginning") {
     CHECK(soundingIn({18, 1}) == std::vector<int>{64, 65, 66, 67});
     CHECK(soundingIn({20, 1}) == std::vector<int>{70, 71, 72, 73});
     const auto notes = notesOf({18, 1}, waltz(), quarters());
@@ -38,7 +38,7 @@ TEST_CASE("a part has the notes of its bars and the one it lands on, counted fro
     CHECK(notes.back().onset == Fraction{3, 4});
 }
 
-TEST_CASE("a part from the first bar on keeps the pick-up") {
+TEST_CASE("a part that starts at the first bar keeps the pick-up") {
     CHECK(soundingIn({17, 1}) == std::vector<int>{60, 61, 62, 63, 64});
     CHECK(notesOf({17, 4}, waltz(), quarters()) == quarters());
 }

@@ -36,8 +36,7 @@ int accidentals(const std::vector<WrittenPitch>& pitches, int fifths) {
 } // namespace
 
 // Common practice: the circle of fifths.
-TEST_CASE(
-    "a signature has as many signs as it has fifths, and sharps and flats are opposite in their order") {
+TEST_CASE("a signature has as many accidentals as fifths, and sharps and flats are in opposite order") {
     std::string sharps, flats;
     for (int fifths = 1; fifths <= 7; ++fifths)
         for (const char step : {'A', 'B', 'C', 'D', 'E', 'F', 'G'}) {
@@ -50,7 +49,7 @@ TEST_CASE(
     CHECK(flats == "BEADGCF");
 }
 
-TEST_CASE("a passage that has a whole key's notes gets that key's signature") {
+TEST_CASE("a passage with all notes of a key gets that key's signature") {
     for (int fifths = -7; fifths <= 7; ++fifths) CHECK(staffOf(passageOf(scaleIn(fifths))).fifths == fifths);
 }
 
@@ -66,7 +65,7 @@ TEST_CASE("an inferred signature leaves the fewest accidentals, and is the small
     CHECK(staffOf(passageOf({{'F', 1, 4}, {'F', 0, 4}})).fifths == 0);
 }
 
-TEST_CASE("a signature is inferred from the notes that are played anew, and none from no notes") {
+TEST_CASE("a signature is inferred from the notes that are attacked, and there is none without notes") {
     Passage passage = passageOf({{'F', 1, 4}, {'B', -1, 4}, {'B', -1, 4}});
     CHECK(staffOf(passage).fifths == -1);
     passage.notes[1].tiedAfter = passage.notes[2].tiedBefore = true;
@@ -74,7 +73,7 @@ TEST_CASE("a signature is inferred from the notes that are played anew, and none
     CHECK(likelyFifths({}) == 0);
 }
 
-TEST_CASE("notes that lie below middle C on the whole get the bass clef, and music goes along as it is") {
+TEST_CASE("notes mostly below middle C get the bass clef, and the music is copied unchanged") {
     CHECK(staffOf(passageOf({{'C', 3, 3}, {'D', 0, 4}})).clef == Clef::bass);
     CHECK(staffOf(passageOf({{'C', 0, 4}})).clef == Clef::treble);
     Passage passage = passageOf({{'C', 0, 5}});

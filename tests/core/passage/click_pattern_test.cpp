@@ -20,7 +20,7 @@ TEST_CASE("swing is from 1:1 to 3:1, each part at most 99") {
     }
 }
 
-TEST_CASE("swing bends a beat that is divided into pairs of its notes, and no other") {
+TEST_CASE("swing affects a beat that is divided into pairs of its notes, and no other") {
     ClickPattern eighths;
     eighths.swing = {4, 2};
     ClickPattern sixteenths = eighths;
@@ -48,7 +48,7 @@ TEST_CASE("swing bends a beat that is divided into pairs of its notes, and no ot
     }
 }
 
-TEST_CASE("off-beats lie in the middle of a beat, and on the last third of one that divides in three") {
+TEST_CASE("off-beats are in the middle of a beat, or at the last third of one that divides in three") {
     ClickPattern click;
     CHECK(pulsesToTheBeat(click, BeatUnit::quarter, 7) == 7);
     click.on = ClickOn::offbeats;
@@ -58,7 +58,7 @@ TEST_CASE("off-beats lie in the middle of a beat, and on the last third of one t
     CHECK(pulsesToTheBeat(click, BeatUnit::dottedHalf, 6) == 3);
 }
 
-TEST_CASE("breath places stand in the order of the part, no place twice, at most 16") {
+TEST_CASE("breath places are in the order of the part, no place twice, at most 16") {
     CHECK(areBreaths({}));
     CHECK(areBreaths({{-1, 1, 1}, {1, 3, 2}, {1, 4, 8}, {10'998, 32, 1}}));
     CHECK_FALSE(areBreaths({{1, 3, 2}, {1, 3, 1}}));
@@ -73,7 +73,7 @@ TEST_CASE("breath places stand in the order of the part, no place twice, at most
     CHECK_FALSE(areBreaths(many));
 }
 
-TEST_CASE("every name of the click is read back, and no other word") {
+TEST_CASE("every name of a click setting is read back, and no other word") {
     for (const ClickOn on : {ClickOn::beats, ClickOn::downbeats, ClickOn::backbeats, ClickOn::offbeats})
         CHECK(clickOnNamed(nameOf(on)) == on);
     for (const Accent accent : {Accent::strong, Accent::group, Accent::plain, Accent::silent})
@@ -87,7 +87,7 @@ TEST_CASE("every name of the click is read back, and no other word") {
     }
 }
 
-TEST_CASE("the newest click of a passage holds, and leaves tempo and streak alone") {
+TEST_CASE("the newest click of a passage counts, and leaves tempo and streak alone") {
     piolo::testing::Scribe scribe;
     CHECK(scribe.record().passage.click == ClickPattern{});
     scribe.clean(3);

@@ -47,7 +47,7 @@ using enum ImportState;
 
 } // namespace
 
-TEST_CASE("what is new is added, and the same set twice changes nothing") {
+TEST_CASE("new items are added, and importing the same set twice changes nothing") {
     Student student;
     CHECK(states(student.import(aSet())) == std::vector{added, added});
     CHECK(student.facts.size() == 2);
@@ -59,7 +59,7 @@ TEST_CASE("what is new is added, and the same set twice changes nothing") {
     CHECK(student.facts.size() == 2);
 }
 
-TEST_CASE("a piece keeps all that is known of it through an import, new or known") {
+TEST_CASE("a piece keeps everything known about it through an import, whether it is new or known") {
     PassageSet set = aSet();
     set.pieces[0].composer = "Ada Finch";
     set.pieces[0].transposition = -3;
@@ -107,7 +107,7 @@ TEST_CASE("what differs is told value by value and left alone until it is asked 
     CHECK(fact.imported);
 }
 
-TEST_CASE("every value of a piece and a passage that can differ is told by its key") {
+TEST_CASE("every value of a piece and a passage that can differ is reported by its key") {
     const PassageSet here = aSet();
     Piece piece{suite, "Suite", "Clarinet in A", {}};
     CHECK(differences(here.pieces[0], piece).size() == 3);
@@ -133,7 +133,7 @@ TEST_CASE("every value of a piece and a passage that can differ is told by its k
     CHECK_FALSE(differingGroups(other, other).any());
 }
 
-TEST_CASE("how a passage is played, its notes and its origin travel with it, and are told when they differ") {
+TEST_CASE("a passage's manner, notes and origin travel with it and are reported if they differ") {
     PassageSet set = aSet();
     Passage& passage = set.passages.front();
     passage.manner = Manner{Articulation::slurred, Rhythm::groups, 3, "side B flat"};
@@ -174,7 +174,7 @@ TEST_CASE("an edit by hand after an import is told as such, group by group") {
     CHECK_FALSE(student.record().editedHere.any());
 }
 
-TEST_CASE("what was made here and never imported is not told as edited after an import") {
+TEST_CASE("an item created here and never imported is not reported as edited after an import") {
     Student student;
     student.define(usualTempi());
     PassageSet set = aSet();
@@ -183,8 +183,7 @@ TEST_CASE("what was made here and never imported is not told as edited after an 
     CHECK_FALSE(plan[1].editedHere);
 }
 
-TEST_CASE(
-    "what was removed here stays removed until it is asked for, and is then restored as the set has it") {
+TEST_CASE("a removed item stays removed unless replaced, and is then restored as in the set") {
     Student student;
     student.import(aSet());
     student.edit(RemovalFact{suite, true});
@@ -208,7 +207,7 @@ TEST_CASE("an import moves a tempo no more than an edit by hand would") {
     CHECK(student.standing() == before);
 }
 
-TEST_CASE("a chosen set has the passages' own pieces, also removed ones, in the notebook's order") {
+TEST_CASE("a chosen set includes the passages' pieces, even removed ones, in the notebook's order") {
     Student student;
     PassageSet set = aSet();
     set.pieces.push_back({Id{5, 2}, "Tallow Bridge March", "", {}});
@@ -227,7 +226,7 @@ TEST_CASE("a chosen set has the passages' own pieces, also removed ones, in the 
     CHECK(chosenSet(notebook, std::span(both).first(1)).value().pieces.empty());
 }
 
-TEST_CASE("a passage whose piece no fact describes is told, not exported without it") {
+TEST_CASE("a passage whose piece no fact describes is reported, not exported without it") {
     Student student;
     student.edit(PassageFact{student.passage, Title{"Letter C", suite}, Music{}, usualTempi()});
     const auto set = wholeSet(student.notebook());

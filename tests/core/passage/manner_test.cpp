@@ -58,7 +58,7 @@ TEST_CASE("another articulation, rhythm or group starts the streak at 0; words o
     CHECK(streakAfter(manner) == 0);
 }
 
-TEST_CASE("an entry knows how it was played, and whether it was ticked on paper") {
+TEST_CASE("an entry has the passage's manner at the time, and whether it was ticked on paper") {
     Scribe scribe;
     scribe.clean();
     Manner manner = played(Articulation::tongued);
@@ -77,7 +77,7 @@ TEST_CASE("an entry knows how it was played, and whether it was ticked on paper"
     CHECK(entries.back().entered);
 }
 
-TEST_CASE("the newest picture is the passage's, also none") {
+TEST_CASE("the newest picture fact counts, even if it removes the picture") {
     Scribe scribe;
     CHECK_FALSE(scribe.record().picture);
     const Picture page{"0123456789abcdef0123456789abcdef.png", 100, 200, 3000, 400};
@@ -87,7 +87,7 @@ TEST_CASE("the newest picture is the passage's, also none") {
     CHECK_FALSE(scribe.record().picture);
 }
 
-TEST_CASE("every articulation and rhythm has a name of its own, and is named by it") {
+TEST_CASE("every articulation and rhythm has a unique name that is read back as it") {
     for (std::size_t place = 0; place < articulationCount; ++place) {
         const auto articulation = static_cast<Articulation>(place);
         CHECK(articulationNamed(nameOf(articulation)) == articulation);
@@ -98,7 +98,7 @@ TEST_CASE("every articulation and rhythm has a name of its own, and is named by 
     CHECK_FALSE(rhythmNamed("Dotted"));
 }
 
-TEST_CASE("a picture's name leads nowhere but into the folder, and its part lies inside it") {
+TEST_CASE("a picture's name leads only into the folder, and its frame is inside the picture") {
     const std::string name = "0123456789abcdef0123456789abcdef.png";
     CHECK(isPictureName(name));
     CHECK(isPictureName("0123456789abcdef0123456789abcdef.jpg"));

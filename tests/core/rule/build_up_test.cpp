@@ -19,7 +19,7 @@ Music eightBarsFrom(std::int32_t firstBar) {
 
 } // namespace
 
-TEST_CASE("last bar first: every part ends where the passage ends, and each has a bar more in front") {
+TEST_CASE("last bar first: every part ends where the passage ends, and each has one more bar in front") {
     const auto parts = lastBarFirst(eightBarsFrom(17));
     REQUIRE(parts.size() == 8);
     CHECK(parts.front() == BuildUpPart{24, 1});
@@ -30,7 +30,7 @@ TEST_CASE("last bar first: every part ends where the passage ends, and each has 
     }
 }
 
-TEST_CASE("parts that overlap: each begins with the downbeat on which the one before it lands") {
+TEST_CASE("overlapping parts: each begins with the downbeat on which the previous one lands") {
     const Music whole = eightBarsFrom(17);
     CHECK(overlappingParts(whole, 3) == std::vector<BuildUpPart>{{17, 3}, {20, 3}, {23, 2}});
     for (std::int32_t barsEach = 1; barsEach <= 9; ++barsEach) {
@@ -45,7 +45,7 @@ TEST_CASE("parts that overlap: each begins with the downbeat on which the one be
     }
 }
 
-TEST_CASE("parts of no bars are parts of one bar, and an open-ended passage has no parts") {
+TEST_CASE("parts of zero bars become parts of one bar, and an open-ended passage has no parts") {
     CHECK(overlappingParts(eightBarsFrom(1), 0) == overlappingParts(eightBarsFrom(1), 1));
     Music open;
     open.bars = 0;
@@ -53,7 +53,7 @@ TEST_CASE("parts of no bars are parts of one bar, and an open-ended passage has 
     CHECK(lastBarFirst(open).empty());
 }
 
-TEST_CASE("only a part from the first bar has the pick-up; the rest is the passage's own") {
+TEST_CASE("only a part that starts at the first bar has the pick-up; everything else is the passage's own") {
     const Music whole = eightBarsFrom(17);
     CHECK(musicOf({17, 2}, whole).pickup == Fraction{1, 8});
     CHECK(musicOf({18, 2}, whole).pickup.isZero());

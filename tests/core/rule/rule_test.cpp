@@ -63,13 +63,13 @@ TEST_CASE("above the target a full streak is a secure and the tempo stays") {
 
 TEST_CASE("reaching the target is not yet a secure") { CHECK_FALSE(afterClean(at(94, 4), fourTwo()).secure); }
 
-TEST_CASE("with one clean run asked for, each clean run climbs") {
+TEST_CASE("if one clean run is required, each clean run climbs") {
     Rule rule = fourTwo();
     rule.cleanRuns = 1;
     CHECK(afterClean(at(80, 0), rule).after == at(82, 0));
 }
 
-TEST_CASE("a streak longer than a shortened rule asks for is full with the next clean run") {
+TEST_CASE("a streak longer than a shortened rule requires is full with the next clean run") {
     Rule rule = fourTwo();
     rule.cleanRuns = 3;
     CHECK(afterClean(at(80, 4), rule).after == at(82, 0));
@@ -138,7 +138,7 @@ TEST_CASE("no step leaves 10 to 400 BPM") {
     }
 }
 
-TEST_CASE("an edit clamps the tempo into floor and target, with streak 0 if that moved it") {
+TEST_CASE("an edit clamps the tempo to floor and target, with streak 0 if that changes it") {
     CHECK(edited(at(100, 3), fourTwo()) == at(96, 0));
     CHECK(edited(at(38, 3), fourTwo()) == at(40, 0));
     CHECK(edited(at(96, 3), fourTwo()) == at(96, 3));
@@ -165,7 +165,7 @@ TEST_CASE("without a full streak the day opens at the start") {
           Tempo::bpm(60));
 }
 
-TEST_CASE("the setting as left leaves the tempo, the setting start goes to the start") {
+TEST_CASE("the setting as left keeps the tempo, the setting start goes to the start") {
     const Tempo full = Tempo::bpm(84);
     CHECK(dayOpens(DayOpening::asLeft, Tempo::bpm(130), &full, Tempo::bpm(60), fourTwo()) == Tempo::bpm(130));
     CHECK(dayOpens(DayOpening::start, Tempo::bpm(70), &full, Tempo::bpm(60), fourTwo()) == Tempo::bpm(60));
@@ -210,7 +210,7 @@ TEST_CASE("gentle: an edit that is no longer gentle, or raises the target, forge
     CHECK(edited(spared, rule) == at(96, 0));
 }
 
-TEST_CASE("gentle in notches: the steps are notches too") {
+TEST_CASE("gentle in notches: the steps are notches, too") {
     Rule rule = inNotches();
     rule.gentle = true;
     CHECK(afterMiss({Tempo::bpm(88), 2}, rule).after == at(84, 0));

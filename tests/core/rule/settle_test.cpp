@@ -26,7 +26,7 @@ TEST_CASE("with equal steps a rule settles at 0.5^(1/n)") {
     }
 }
 
-TEST_CASE("the published asymptotes of unequal steps are met to 0.005 points") {
+TEST_CASE("the published asymptotes of unequal steps are matched to 0.005 points") {
     // García-Pérez 1998, "Forced-choice staircases with fixed step sizes: asymptotic and small-sample
     // properties", Vision Research 38(12):1861-1881, abstract. Its ratio is climb to drop in our terms.
     struct Row {
@@ -116,7 +116,7 @@ Settled playAMillionRuns(const Rule& rule, testing::Dice& dice) {
 
 } // namespace
 
-TEST_CASE("a million runs of a made-up player stay where the exact chain says") {
+TEST_CASE("a million runs of a simulated player settle where the exact chain says") {
     // The stationary mean of the exact Markov chain of this player with this rule, computed without random
     // numbers; also the share of clean runs.
     struct Row {

@@ -32,7 +32,7 @@ public:
 
 } // namespace
 
-TEST_CASE("a passage is in the stage that the player said last, and can go back") {
+TEST_CASE("a passage is in the stage that the player chose last, and can go back") {
     Staged scribe(Stage::secure);
     CHECK(scribe.record().stage == Stage::secure);
     const Id further = scribe.say(Stage::withoutClick);
@@ -105,7 +105,7 @@ TEST_CASE("two run-throughs in a row that stop nowhere in the passage keep it") 
     CHECK(scribe.step() == StageStep{Stage::runThroughs, 2, 2});
 }
 
-TEST_CASE("run-throughs stand in their order, whatever the order of arrival, and once by id") {
+TEST_CASE("run-throughs are in order, in any order of arrival, and once per id") {
     Staged scribe(Stage::slow);
     const Id first = scribe.through(true, {});
     const Id second = scribe.through(true, {{3, 5}});
@@ -122,7 +122,7 @@ TEST_CASE("run-throughs stand in their order, whatever the order of arrival, and
     CHECK(notebook.passage(piece) == nullptr);
 }
 
-TEST_CASE("the newest words about a run hold, and empty ones take them away") {
+TEST_CASE("the newest note on a run counts, and an empty one removes it") {
     Scribe scribe;
     const Id run = scribe.clean();
     scribe.add(NoteFact{scribe.passage, run, "Reed too hard"});

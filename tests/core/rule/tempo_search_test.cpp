@@ -54,7 +54,7 @@ TEST_CASE("a search is given up when another tempo is set or another day begins"
     CHECK_FALSE(searchOn(scribe.record(), day("2026-03-03")));
 }
 
-TEST_CASE("a search that was taken back is none") {
+TEST_CASE("a search that was taken back does not count") {
     Scribe scribe;
     scribe.tempo(92, Reason::named);
     scribe.back();

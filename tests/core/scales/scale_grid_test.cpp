@@ -74,7 +74,7 @@ TEST_CASE(
               .passage.isNone());
 }
 
-TEST_CASE("a cell is secure with as many secures on different days as the settings want") {
+TEST_CASE("a cell is secure with as many secures on different days as the settings require") {
     Scales scribe;
     PracticeSettings settings;
     settings.secureDays = 2;
@@ -89,7 +89,7 @@ TEST_CASE("a cell is secure with as many secures on different days as the settin
     CHECK(scribe.grid().at(5, 1).secure);
 }
 
-TEST_CASE("of two passages in one cell the one that was played last is shown; a tempo set is not played") {
+TEST_CASE("of two passages in one cell, the one played last is shown; setting a tempo is not playing") {
     Scales scribe;
     scribe.make({7, 1}, {'D', -1}, 5);
     CHECK(scribe.grid().at(5, 1).passage == Id{7, 1});
@@ -102,7 +102,7 @@ TEST_CASE("of two passages in one cell the one that was played last is shown; a 
     CHECK(scribe.grid().at(5, 1).passage == Id{7, 1});
 }
 
-TEST_CASE("the newest scale of a passage holds in any order of arrival, and no other group takes it away") {
+TEST_CASE("the newest scale of a passage counts in any order of arrival, and no other group removes it") {
     Scales scribe;
     const Id id = scribe.make({7, 1}, {'D', -1}, 5);
     PassageFact turned{id, {}, {}, {}};
@@ -116,7 +116,7 @@ TEST_CASE("the newest scale of a passage holds in any order of arrival, and no o
     CHECK(scribe.record().passage.title.name == "By heart");
 }
 
-TEST_CASE("a run that was broken off is no practice of its cell") {
+TEST_CASE("a run that was broken off does not count as practice of its cell") {
     Scales scribe;
     scribe.make({7, 1}, {'F', 0}, 3);
     scribe.run(60, Mark::voided);
@@ -125,7 +125,7 @@ TEST_CASE("a run that was broken off is no practice of its cell") {
     CHECK(scribe.grid().at(3, 5).lastDay.has_value());
 }
 
-TEST_CASE("a removed scale leaves its cell; one that was made and not played has no day") {
+TEST_CASE("a removed scale leaves its cell; one that was created but not played has no day") {
     Scales scribe;
     scribe.make({7, 1}, {'F', 0}, 3);
     CHECK(scribe.grid().at(3, 5).passage == Id{7, 1});
@@ -268,7 +268,7 @@ TEST_CASE("the next cell is the one played longest ago, else a new one, else the
     CHECK(nextCell(done, byFourths, today).key == 9);
 }
 
-TEST_CASE("how slow a cell is, is measured by the best of its row, whichever key has it") {
+TEST_CASE("the slowness of a cell is measured by the best of its row, whichever key has it") {
     for (int quick = 0; quick < keyCount; ++quick) {
         ScaleGrid grid = allPlayed(Date{2026, 2, 27}, 100);
         grid.at(1, quick).best = Tempo::bpm(120);
@@ -278,7 +278,7 @@ TEST_CASE("how slow a cell is, is measured by the best of its row, whichever key
     }
 }
 
-TEST_CASE("a row without any best is not behind; a cell without one is behind by all of its row's") {
+TEST_CASE("a row without a best is not behind; a cell without one is behind by its row's full best") {
     ScaleGrid grid = allPlayed(Date{2026, 2, 27}, 100);
     for (int key = 0; key < keyCount; ++key) grid.at(7, key).best.reset();
     CHECK(nextCell(grid, byFourths, today).notesPerBeat == 1);
@@ -296,7 +296,7 @@ TEST_CASE("a week runs from Monday to Sunday") {
     CHECK(mondayOf({1969, 12, 31}) == Date{1969, 12, 29});
 }
 
-TEST_CASE("the weeks count a key's runs in all subdivisions, void ones left out, removed scales too") {
+TEST_CASE("the weeks count a key's runs in all subdivisions, without void ones, but with removed scales") {
     Scales scribe;
     scribe.make({7, 1}, {'F', 0}, 3);
     scribe.turnTo("2026-02-22");

@@ -67,7 +67,7 @@ TEST_CASE("the whole range is tonic, top note in the key, lowest, tonic") {
           "G4 F4 Eb4 D4 C4 Bb3 C4 D4 Eb4");
 }
 
-TEST_CASE("in order, a note where the way turns is spelled as it was reached") {
+TEST_CASE("in order, the note at a turning point is spelled as it was reached") {
     Scale chromatic = scaleOf("Eb", ScaleRange::whole, ScalePattern::inOrder, 1);
     chromatic.kind = ScaleKind::chromatic;
     const std::string notes = textOf(partOf(chromatic));
@@ -94,7 +94,7 @@ TEST_CASE("thirds, fourths and turns stay inside the octave") {
 
 // How players end a scale on a beat is common practice without a source; docs/scales.md describes what is
 // done here.
-TEST_CASE("a scale that does not come out even ends on a beat: top note twice, or a turn under the tonic") {
+TEST_CASE("a scale with leftover notes ends on a beat: top note twice, or a turn below the tonic") {
     const ScalePart triplets = partOf(scaleOf("C", ScaleRange::oneOctave, ScalePattern::inOrder, 3));
     CHECK(triplets.ending == ScaleEnding{true, false, 0});
     CHECK(textOf(triplets) == "C4 D4 E4 F4 G4 A4 B4 C5 C5 B4 A4 G4 F4 E4 D4 C4");
@@ -111,7 +111,7 @@ TEST_CASE("a scale that does not come out even ends on a beat: top note twice, o
     CHECK(textOf(pattern).ends_with("E4 D4 C4 C4"));
 }
 
-TEST_CASE("where the last tonic is a downbeat it is the landing note, else it is held to the bar line") {
+TEST_CASE("if the last tonic is a downbeat, it is the landing note, otherwise it is held to the bar line") {
     const ScalePart lands = partOf(scaleOf("Eb", ScaleRange::twoOctaves, ScalePattern::inOrder, 1));
     CHECK(lands.music.bars == 7);
     CHECK(lands.music.landing);
@@ -153,14 +153,14 @@ TEST_CASE("every scale begins and ends on its tonic, on a beat, without a gap, a
     CHECK(made == instruments().size() * keyCount * scaleKindCount * scaleRangeCount * scalePatternCount);
 }
 
-TEST_CASE("a scale that goes past the range says so, and one with no tonic in it is none") {
+TEST_CASE("a scale beyond the range says so, and one without a tonic in the range has no part") {
     CHECK(partOf(scaleOf("G", ScaleRange::twoOctaves, ScalePattern::inOrder, 2)).altissimo);
     CHECK_FALSE(partOf(scaleOf("F", ScaleRange::twoOctaves, ScalePattern::inOrder, 2)).altissimo);
     const NoteRange narrow{{'C', 0, 4}, {'D', 0, 4}};
     CHECK_FALSE(scalePart(scaleOf("G", ScaleRange::whole, ScalePattern::inOrder, 2), {}, narrow).has_value());
 }
 
-TEST_CASE("a scale that leaves the octaves that can be written is none, though it could sound") {
+TEST_CASE("a scale beyond the octaves that can be written has no part, even if it could sound") {
     const NoteRange top{{'C', 0, 9}, {'B', 0, 9}};
     const Transposition baritone = instrumentNamed("baritone saxophone")->transposition;
     CHECK_FALSE(scalePart(scaleOf("C", ScaleRange::oneOctave, ScalePattern::inOrder, 1), baritone, top));
@@ -172,7 +172,7 @@ TEST_CASE("a scale that leaves the octaves that can be written is none, though i
 
 // Transpositions and ranges of the saxophones: music21's instrument.py and a fingering chart, as named in
 // docs/scales.md.
-TEST_CASE("saxophones sound where they do, and concert keys are named beside the written ones") {
+TEST_CASE("saxophones sound at their real pitches, and concert keys are named next to the written ones") {
     const auto soundingOf = [](const char* name, WrittenPitch pitch) {
         return midiNumber(pitch) + instrumentNamed(name)->transposition.semitones;
     };
@@ -193,7 +193,7 @@ TEST_CASE("saxophones sound where they do, and concert keys are named beside the
     CHECK(instrumentNamed("kazoo") == nullptr);
 }
 
-TEST_CASE("letters and semitones of a transposition belong together: a key sounds as its tonic does") {
+TEST_CASE("letters and semitones of a transposition match: a key sounds as its tonic does") {
     for (const Instrument& instrument : instruments())
         for (int key = 0; key < keyCount; ++key)
             for (const Tonic tonic : spellingsOf(key, ScaleKind::major)) {
@@ -202,7 +202,7 @@ TEST_CASE("letters and semitones of a transposition belong together: a key sound
             }
 }
 
-TEST_CASE("a passage of a scale has its notes, its name and the tempi proposed") {
+TEST_CASE("a passage of a scale has its notes, its name and the suggested tempi") {
     const Scale scale = scaleOf("Eb", ScaleRange::twoOctaves, ScalePattern::inOrder, 5);
     StartProposal tempi;
     tempi.start = Tempo::bpm(36);
@@ -215,7 +215,7 @@ TEST_CASE("a passage of a scale has its notes, its name and the tempi proposed")
     CHECK(passage.tempi.rule.target == Tempo::bpm(88));
 }
 
-TEST_CASE("the player's own range takes the place of the instrument's") {
+TEST_CASE("the player's own range replaces the instrument's") {
     ScaleSettings settings;
     settings.instrument = "baritone saxophone";
     settings.lowest = WrittenPitch{'A', 0, 3};

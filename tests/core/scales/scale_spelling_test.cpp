@@ -32,8 +32,7 @@ std::vector<Tonic> allTonics() {
 
 // Spellings as in any harmony textbook (common practice, no source); tests/outside compares all kinds in all
 // keys with an independent library.
-TEST_CASE(
-    "a scale is spelled with each letter once, and with double accidentals where the key asks for them") {
+TEST_CASE("a scale is spelled with each letter once, and with double accidentals where the key needs them") {
     CHECK(notesOf("Eb", ScaleKind::major) == "Eb4 F4 G4 Ab4 Bb4 C5 D5 Eb5");
     CHECK(notesOf("C#", ScaleKind::major) == "C#4 D#4 E#4 F#4 G#4 A#4 B#4 C#5");
     CHECK(notesOf("Cb", ScaleKind::major) == "Cb4 Db4 Eb4 Fb4 Gb4 Ab4 Bb4 Cb5");
@@ -44,7 +43,7 @@ TEST_CASE(
     CHECK(notesOf("G", ScaleKind::lydianDominant) == "G4 A4 B4 C#5 D5 E5 F5 G5");
 }
 
-TEST_CASE("classical melodic minor comes down as natural minor, the jazz one as it went up") {
+TEST_CASE("classical melodic minor descends as natural minor, jazz minor as it ascended") {
     CHECK(notesOf("A", ScaleKind::melodicMinor) == "A4 B4 C5 D5 E5 F#5 G#5 A5");
     CHECK(notesOf("A", ScaleKind::melodicMinor, Direction::down) == "A5 G5 F5 E5 D5 C5 B4 A4");
     CHECK(notesOf("A", ScaleKind::jazzMinor, Direction::down) == "A5 G#5 F#5 E5 D5 C5 B4 A4");
@@ -109,7 +108,7 @@ TEST_CASE("a key of more than seven signs has no signature, a scale of no key ha
     CHECK(fifthsOf({'B', -1}, ScaleKind::dominantArpeggio) == -3);
 }
 
-TEST_CASE("tonics are read as players write them, and written in one way") {
+TEST_CASE("tonics are read as players write them, and written in only one way") {
     for (const Tonic tonic : allTonics()) {
         CHECK(tonicNamed(textOf(tonic)) == tonic);
         CHECK(tonicNamed(spoken(tonic)) == tonic);

@@ -7,18 +7,18 @@ using namespace piolo;
 using enum Direction;
 using Way = std::vector<WalkStep>;
 
-TEST_CASE("a way that goes nowhere is its tonic, on the way up") {
+TEST_CASE("a path without range is only its tonic, on the way up") {
     CHECK(walkOf(ScalePattern::inOrder, {0, 0}) == Way{{0, up}});
     CHECK(walkOf(ScalePattern::turnsOfFour, {0, 0}) == Way{{0, up}});
 }
 
-TEST_CASE("a pattern is played where it just fits, and in order where it does not") {
+TEST_CASE("a pattern is played if it just fits, otherwise the notes in order") {
     CHECK(walkOf(ScalePattern::thirds, {-1, 1}) ==
           Way{{0, up}, {1, up}, {1, down}, {-1, down}, {-1, up}, {0, up}});
 }
 
 TEST_CASE(
-    "the note at which a way in order turns is the note that was reached, also when it is played twice") {
+    "the note at which a path in order turns is the note that was reached, even if it is played twice") {
     Way way = walkOf(ScalePattern::inOrder, {0, 1});
     CHECK(endOnBeat(way, 3, ScalePattern::inOrder, 0).topTwice);
     CHECK(way == Way{{0, up}, {1, up}, {1, up}, {0, down}});
@@ -30,7 +30,7 @@ TEST_CASE("a last tonic that is played twice is the same note again") {
     CHECK(way == Way{{0, up}, {2, up}, {2, down}, {0, down}, {0, down}});
 }
 
-TEST_CASE("a turn goes by the notes of the way up: it leads back to the tonic") {
+TEST_CASE("a turn uses the notes of the way up: it leads back to the tonic") {
     Way below{{0, up}};
     CHECK(endOnBeat(below, 1, ScalePattern::inOrder, -9) == ScaleEnding{});
     CHECK(below == Way{{0, up}});

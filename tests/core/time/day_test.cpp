@@ -23,7 +23,7 @@ TEST_CASE(
     CHECK(figures.voided == 1);
 }
 
-TEST_CASE("the figures of a day without a passage are those of all passages together") {
+TEST_CASE("without a passage, the figures of a day are those of all passages together") {
     Scribe one;
     one.run(90, Mark::clean);
     Scribe other;
@@ -41,7 +41,7 @@ TEST_CASE("the figures of a day without a passage are those of all passages toge
     CHECK_FALSE(notebook.day(day("2026-03-01"), other.passage).best);
 }
 
-TEST_CASE("a tempo that was set by hand and taken back does not hold the day's opening up") {
+TEST_CASE("a manual tempo change that was taken back does not prevent the day's opening") {
     Scribe scribe;
     scribe.clean();
     scribe.tempo(90);
@@ -50,7 +50,7 @@ TEST_CASE("a tempo that was set by hand and taken back does not hold the day's o
     CHECK(scribe.notebook().opening(scribe.passage, day("2026-03-02")) == Tempo::bpm(80));
 }
 
-TEST_CASE("a tempo that was set by hand holds the day's opening up, and so does a void run") {
+TEST_CASE("a manual tempo change prevents the day's opening, and so does a void run") {
     Scribe set;
     set.clean();
     set.turnTo("2026-03-02");
@@ -86,7 +86,7 @@ TEST_CASE("days with a secure are counted once each, whichever they are") {
     CHECK(daysOf({"2026-03-01", "2026-03-02", "2026-03-03", "2026-03-02"}) == 3);
 }
 
-TEST_CASE("an edit that leaves the target where it is leaves the secures") {
+TEST_CASE("an edit that keeps the target keeps the secures") {
     Scribe scribe;
     scribe.tempo(96);
     scribe.clean(5);

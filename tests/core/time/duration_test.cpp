@@ -41,7 +41,8 @@ TEST_CASE("the tempo counts the passage's own beat unit") {
     CHECK(runMillis(music, Tempo::bpm(60)) == 24'000);
 }
 
-TEST_CASE("a cycle is count-in, run and breath; before a pick-up the count-in holds the rest of its bar") {
+TEST_CASE(
+    "a cycle is count-in, run and breath; before a pick-up, the count-in includes the rest of its bar") {
     Music music = fourBars();
     CHECK(cycleMillis(music, Tempo::bpm(60)) == 4'000 + 16'000 + 2'000);
     music.pickup = {1, 4};
@@ -60,7 +61,7 @@ TEST_CASE("an open-ended passage has no length") {
     CHECK(millisToTarget(music, Rule{}, Standing{}) == 0);
 }
 
-TEST_CASE("the time to the target is that of the cycles until a full streak there") {
+TEST_CASE("the time to the target is that of all cycles until a full streak there") {
     const Music music = fourBars(); // 22 beats per cycle
     Rule rule;
     rule.cleanRuns = 2;
@@ -73,7 +74,7 @@ TEST_CASE("the time to the target is that of the cycles until a full streak ther
     CHECK(millisToTarget(music, rule, {Tempo::bpm(120), 0}) == 2 * 11'000);
 }
 
-TEST_CASE("long runs are proposed fewer clean runs: 5 up to 20 s, 3 up to 40 s, none beyond") {
+TEST_CASE("fewer clean runs are suggested for long runs: 5 up to 20 s, 3 up to 40 s, none beyond") {
     CHECK(proposedCleanRuns(20'000) == 5);
     CHECK(proposedCleanRuns(20'001) == 3);
     CHECK(proposedCleanRuns(40'000) == 3);

@@ -87,7 +87,7 @@ TEST_CASE("what cannot be converted exactly stands in the way, by its name") {
     CHECK(obstacle(passage, sixty, BeatUnit::eighth) == "breaths");
 }
 
-TEST_CASE("breath places keep their moment and their length") {
+TEST_CASE("breath places keep their time and their length") {
     Passage passage = usual();
     passage.click.breaths = {{3, 3, 2}};
     passage.click.breathBelow = Tempo::bpm(84);
@@ -132,7 +132,7 @@ TEST_CASE("a felt beat keeps the streak and converts what was played, misses' pl
     CHECK(scribe.record().bests.front() == Tempo::bpm(80));
 }
 
-TEST_CASE("a felt beat that cannot be changes nothing") {
+TEST_CASE("an impossible felt beat changes nothing") {
     Scribe scribe;
     scribe.clean(3);
     const Passage before = scribe.record().passage;

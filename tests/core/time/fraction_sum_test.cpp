@@ -7,14 +7,14 @@
 
 using namespace piolo;
 
-TEST_CASE("fractions are added and taken away exactly, in lowest terms") {
+TEST_CASE("fractions are added and subtracted exactly, in lowest terms") {
     CHECK(sum({1, 6}, {1, 3}) == Fraction{1, 2});
     CHECK(sum({0, 1}, {2, 8}) == Fraction{1, 4});
     CHECK(difference({1, 2}, {1, 6}) == Fraction{1, 3});
     CHECK(difference({1, 2}, {2, 4}) == Fraction{0, 1});
 }
 
-TEST_CASE("what is negative or does not fit is nothing") {
+TEST_CASE("there is no result if it is negative or does not fit") {
     constexpr std::int32_t most = std::numeric_limits<std::int32_t>::max();
     CHECK(!difference({1, 3}, {1, 2}));
     CHECK(!sum({most, 1}, {1, 1}));
@@ -30,7 +30,7 @@ TEST_CASE("fractions are ordered by value") {
     CHECK(order({3, 2}, {1, 1}) > 0);
 }
 
-TEST_CASE("middle C is MIDI number 60") {
+TEST_CASE("middle C is MIDI note 60") {
     // General MIDI; A4 = 69 is 440 Hz.
     static_assert(midiNumber({'C', 0, 4}) == 60);
     static_assert(midiNumber({'A', 0, 4}) == 69);

@@ -15,8 +15,8 @@ TEST_CASE("the default meter is 4/4 in quarters") {
     CHECK(meter.groupsText().empty());
 }
 
-TEST_CASE(
-    "a meter without a beat takes its usual one: dotted quarters in 6/8, 9/8 and 12/8, else its own note") {
+TEST_CASE("a meter without a beat uses the usual one: dotted quarters in 6/8, 9/8 and 12/8, otherwise its "
+          "own note") {
     struct Row {
         const char* meter;
         BeatUnit beat;
@@ -53,7 +53,7 @@ TEST_CASE("meters counted in eighths have their usual groups") {
     }
 }
 
-TEST_CASE("groups that are named replace the usual ones") {
+TEST_CASE("explicit groups replace the usual ones") {
     const auto meter = Meter::parse("7/8", "1/8", "3+2+2");
     REQUIRE(meter.ok());
     CHECK(meter->groups() == std::vector<int>{3, 2, 2});
@@ -79,7 +79,7 @@ TEST_CASE("a meter outside 1 to 32 over 1, 2, 4, 8 or 16, or of more than 32 bea
     CHECK(Meter::parse("32/8", "1/8", "")->beatsPerBar() == 32);
 }
 
-TEST_CASE("a beat unit is one of five notes") {
+TEST_CASE("a beat unit is one of five note values") {
     for (const char* text : {"1/2", "1/4", "3/8", "1/8", "3/4"}) {
         CAPTURE(text);
         const auto unit = parseBeatUnit(text);

@@ -25,7 +25,7 @@ TEST_CASE("the scale has 39 values, from 40 by twos, threes, fours, sixes and ei
     CHECK(metronomeScale.size() == 39);
 }
 
-TEST_CASE("the steps of the scale lie between 3.448 and 5.556 per cent, 4.434 in the mean") {
+TEST_CASE("the steps of the scale are between 3.448 and 5.556 per cent, 4.434 on average") {
     // Computed from the values.
     double least = 1;
     double most = 0;

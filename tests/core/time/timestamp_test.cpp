@@ -46,7 +46,7 @@ TEST_CASE("a day that is not in the calendar is refused") {
     CHECK(Date::parse("2024-02-29"));
 }
 
-TEST_CASE("a moment is read as RFC 3339 has it") {
+TEST_CASE("a moment is read as specified in RFC 3339") {
     // RFC 3339, section 5.8: its examples, the first two and the last; each pair is the same moment.
     const auto first = Timestamp::parse("1985-04-12T23:20:50.52Z");
     REQUIRE(first);
@@ -75,7 +75,7 @@ TEST_CASE("a leap second is read as the last millisecond of its minute, and only
     CHECK_FALSE(Timestamp::parse("1990-12-31T23:59:61Z"));
 }
 
-TEST_CASE("a moment may have 0 to 9 decimals, cut to milliseconds, and small letters") {
+TEST_CASE("a moment may have 0 to 9 decimals, truncated to milliseconds, and lower-case letters") {
     CHECK(Timestamp::parse("2026-03-01t18:04:05z")->text() == "2026-03-01T18:04:05.000+00:00");
     CHECK(Timestamp::parse("2026-03-01T18:04:05.1239+01:00")->text() == "2026-03-01T18:04:05.123+01:00");
     CHECK(Timestamp::parse("2026-03-01T18:04:05.999999999+01:00")->text() == "2026-03-01T18:04:05.999+01:00");

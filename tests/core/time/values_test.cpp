@@ -36,7 +36,7 @@ TEST_CASE("a tempo out of range, with a fourth decimal or with anything but digi
     }
 }
 
-TEST_CASE("every tempo of the range survives being written and read") {
+TEST_CASE("every tempo in the range is read back as written") {
     for (std::int32_t thousandths = Tempo::least; thousandths <= Tempo::most; thousandths += 7) {
         const Tempo tempo = *Tempo::fromThousandths(thousandths);
         REQUIRE(*Tempo::parse(tempo.text()) == tempo);
@@ -51,7 +51,7 @@ TEST_CASE("no tempo is out of range") {
     CHECK(Tempo::bpm(500).thousandths() == 400'000);
 }
 
-TEST_CASE("a fraction keeps what is written and knows its lowest terms") {
+TEST_CASE("a fraction keeps its written form and knows its lowest terms") {
     const auto fraction = Fraction::parse("6/8");
     REQUIRE(fraction);
     CHECK(fraction->text() == "6/8");

@@ -53,7 +53,7 @@ TEST_CASE("a fact of an earlier day has that day's last moment, and its place in
     CHECK(standsBefore(live, entered));
 }
 
-TEST_CASE("today and days to come are now") {
+TEST_CASE("today and later days count as now") {
     const Room room;
     const auto journal = room.open();
     CHECK(journal->recordOn({2026, 1, 2}, aRun()).at == room.clock->now());

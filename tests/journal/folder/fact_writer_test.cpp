@@ -137,7 +137,7 @@ TEST_CASE("whatever call fails, all is on disk once by id, and told only then") 
                 }
 }
 
-TEST_CASE("on a disk that fails every other call all gets there too") {
+TEST_CASE("on a disk that fails every other call, everything is still saved") {
     Bench bench;
     bench.disk->fate = [](Call call, int number) {
         if (call == Call::open) return number % 2 ? Fate::fails : Fate::good;
@@ -202,7 +202,8 @@ TEST_CASE("trouble is told once until it ends, and again when it comes back") {
     CHECK(bench.troubles() == std::vector<Fault>{full, full});
 }
 
-TEST_CASE("a fault other than a full disk is told with the system's words; a short write is a full disk") {
+TEST_CASE(
+    "a fault other than a full disk is reported with the system's message; a short write means a full disk") {
     for (const bool half : {false, true}) {
         Bench bench;
         bench.disk->fate = [half](Call call, int number) {
@@ -291,7 +292,7 @@ TEST_CASE("a torn line is closed before anything else is written, however often 
     CHECK(bench.afterPowerCut().faults.empty());
 }
 
-TEST_CASE("a fact too long for its line is written and told, because it cannot be read back") {
+TEST_CASE("a fact too long for its line is written and reported, because it cannot be read back") {
     Bench bench;
     const auto journal = bench.open();
     journal->record(PassageFact{{0, 1}, Title{std::string(70'000, 'x'), {}}, {}, {}});

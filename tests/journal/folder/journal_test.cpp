@@ -54,7 +54,7 @@ FactBody aRun() { return RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::no
 
 } // namespace
 
-TEST_CASE("what is recorded is there again, in order, when the folder is opened next") {
+TEST_CASE("recorded facts are there again, in order, when the folder is next opened") {
     const Room room;
     std::vector<Fact> recorded;
     {
@@ -114,7 +114,7 @@ TEST_CASE("another device's order is followed up to a day ahead, and not beyond"
     }
 }
 
-TEST_CASE("the highest numbers a line can hold are not passed") {
+TEST_CASE("the highest numbers that a line can have are not exceeded") {
     const Room room;
     constexpr std::int64_t most = 9'007'199'254'740'991;
     const Fact last{{8, 8}, own, static_cast<std::uint64_t>(most), most, room.clock->now(), aRun()};
@@ -166,13 +166,13 @@ TEST_CASE("a read-only journal leaves even a torn line as it is, and makes no fo
     CHECK_FALSE(std::filesystem::exists(room.folder + "/journal"));
 }
 
-TEST_CASE("the lock is let go when its holder closes") {
+TEST_CASE("the lock is released when its holder closes") {
     const Room room;
     CHECK_FALSE(room.open()->readOnly());
     CHECK_FALSE(room.open()->readOnly());
 }
 
-TEST_CASE("one lock for all ways to write a folder's path, another for another device or folder") {
+TEST_CASE("one lock for all spellings of a folder's path, another for another device or folder") {
     const ScratchFolder scratch;
     std::filesystem::create_directories(scratch / "band/practice");
     std::filesystem::create_symlink("band", scratch / "link");
@@ -195,7 +195,7 @@ TEST_CASE("the folder's hash is 64-bit FNV-1a") {
     CHECK(FolderLock::path("/", own, "/s") == "/s/locks/af63a24c860189fe-" + own + ".lock");
 }
 
-TEST_CASE("two devices write one folder at the same time") {
+TEST_CASE("two devices write to one folder at the same time") {
     const Room room;
     const auto mine = room.open();
     const auto theirs = room.open({}, std::string(32, 'b'));
@@ -227,7 +227,7 @@ TEST_CASE("an own torn last line is closed with a newline, kept and told") {
           std::vector<Fault>{{FaultNumber::badJson, {room.file("2026"), 2}, {}}});
 }
 
-TEST_CASE("an own last line that is whole but for its newline counts and gets it; last year's too") {
+TEST_CASE("an own last line that only lacks its newline counts and gets one, even in last year's file") {
     const Room room;
     const Fact fact = room.open()->record(aRun());
     put(room.file("2026"), toLine(fact));
@@ -270,7 +270,7 @@ TEST_CASE("after any crash the next session goes on from a known good prefix") {
     }
 }
 
-TEST_CASE("a folder that cannot be made, and a state directory that cannot, are told") {
+TEST_CASE("a folder or state directory that cannot be created is reported") {
     const ScratchFolder scratch;
     put(scratch / "file", "");
     const auto open = [](const std::string& folder, const std::string& state) {
@@ -346,7 +346,7 @@ TEST_CASE("a full disk is told as such by the system's own fault, and once it ha
     CHECK(faults.size() == 1);
 }
 
-TEST_CASE("every kind of fact that is recorded is there again when the folder is opened next") {
+TEST_CASE("every kind of recorded fact is there again when the folder is next opened") {
     const Room room;
     RandomFacts random(seedOfTest());
     std::vector<FactBody> bodies;

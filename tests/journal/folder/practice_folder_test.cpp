@@ -68,7 +68,7 @@ std::vector<Fact> sorted(std::vector<Fact> facts) {
 
 } // namespace
 
-TEST_CASE("a folder without journal/ is empty; what is no folder is told") {
+TEST_CASE("a folder without journal/ is empty; a path that is not a folder is reported") {
     const ScratchFolder folder;
     CHECK(contentsOf(folder).facts.empty());
     put(folder / "file", "");
@@ -81,7 +81,7 @@ TEST_CASE("a folder without journal/ is empty; what is no folder is told") {
           Fault{FaultNumber::cannotRead, {folder / "none", 0}, {"No such file or directory"}});
 }
 
-TEST_CASE("every prefix of a journal gives the facts whose lines are whole, and at most one torn line") {
+TEST_CASE("every prefix of a journal gives the facts whose lines are complete, and at most one torn line") {
     const auto facts = runs(4);
     const std::string whole = text(facts);
     for (std::size_t length = 0; length <= whole.size(); ++length) {
@@ -104,7 +104,7 @@ TEST_CASE("every prefix of a journal gives the facts whose lines are whole, and 
     }
 }
 
-TEST_CASE("a bad line in the middle is skipped and told with its number; all others count") {
+TEST_CASE("a bad line in the middle is skipped and reported with its number; all others count") {
     const auto facts = runs(3);
     const std::string content = toLine(facts[0]) + "\n{\"v\":1,\"ki\n\n" + toLine(facts[1]) + "\n" +
                                 toLine(facts[2]).replace(5, 1, "9") + "\n\xFF\n" + toLine(facts[2]) + "\n";
@@ -124,7 +124,7 @@ TEST_CASE("reading changes no byte") {
     CHECK(folder.names() == std::vector<std::string>{"journal"});
 }
 
-TEST_CASE("another device's torn last line is told only when it is not whole, and nobody closes it") {
+TEST_CASE("another device's last line without a newline is reported only if incomplete, and is not closed") {
     const auto facts = runs(2, other);
     const std::string line = toLine(facts[1]);
     const auto torn = contentsOf(other + "-2026.jsonl", text(facts) + line.substr(0, 40));
@@ -137,13 +137,13 @@ TEST_CASE("another device's torn last line is told only when it is not whole, an
     CHECK(whole.unclosed.empty());
 }
 
-TEST_CASE("a last line that is whole but of a newer format has that fault, torn or not") {
+TEST_CASE("a complete last line in a newer format has that fault, torn or not") {
     const auto found = contentsOf(own + "-2026.jsonl", R"({"v":2,"kind":"run"})");
     CHECK(found.faults == std::vector<Fault>{{FaultNumber::newerFormat, {own + "-2026.jsonl", 1}, {"2"}}});
     CHECK(found.unclosed.size() == 1);
 }
 
-TEST_CASE("line ends of other systems and a byte order mark do no harm") {
+TEST_CASE("line ends of other systems and a byte order mark are accepted") {
     const auto facts = runs(2);
     const auto found =
         contentsOf("x.jsonl", "\xEF\xBB\xBF" + toLine(facts[0]) + "\r\n\r\n" + toLine(facts[1]) + "\r\n");
@@ -151,7 +151,7 @@ TEST_CASE("line ends of other systems and a byte order mark do no harm") {
     CHECK(found.faults.empty());
 }
 
-TEST_CASE("a line that is too long is told, and the ones behind it count") {
+TEST_CASE("a line that is too long is reported, and later ones count") {
     const auto facts = runs(2);
     const std::string longLine(3 * longestLine, 'x');
     const auto found =
@@ -206,7 +206,7 @@ TEST_CASE("only *.jsonl in journal/ is read") {
     CHECK(found.faults.empty());
 }
 
-TEST_CASE("what is no regular file is told and the others are read") {
+TEST_CASE("anything but a regular file is reported, and the others are read") {
     const ScratchFolder folder;
     put(folder / "journal/b.jsonl", text(runs(1)));
     std::filesystem::create_directory(folder / "journal/a.jsonl");
@@ -221,7 +221,7 @@ TEST_CASE("what is no regular file is told and the others are read") {
               {FaultNumber::cannotRead, {folder / "journal/d.jsonl", 0}, {"No such file or directory"}}});
 }
 
-TEST_CASE("an id that comes again with another content is told, and the first in the files' order counts") {
+TEST_CASE("an id that is repeated with other content is reported, and the first in file order counts") {
     auto changed = run(1, own, now + 1);
     std::get<RunFact>(changed.body).mark = Mark::missed;
     const auto found = contentsOf("x.jsonl", text({run(1, own, now + 1), run(1, own, now + 1), changed}));
@@ -231,7 +231,7 @@ TEST_CASE("an id that comes again with another content is told, and the first in
         std::vector<Fault>{{FaultNumber::repeatedId, {"x.jsonl", 3}, {"00000000000000080000000000000001"}}});
 }
 
-TEST_CASE("the highest order leaves out what is more than a day ahead; the own highest does not") {
+TEST_CASE("the highest order ignores values more than a day ahead; the own highest does not") {
     const auto found =
         contentsOf("x.jsonl", text({run(1, own, now - day), run(2, other, now + day),
                                     run(3, other, now + day + 1), run(4, own, now + 9 * day)}));
@@ -250,7 +250,7 @@ TEST_CASE("facts of a newer format and of unknown kinds still count for order an
     CHECK(found.highestOwnOrder == 900);
 }
 
-TEST_CASE("one file reads as a folder does") {
+TEST_CASE("one file is read like a folder") {
     const ScratchFolder folder;
     put(ownPath(folder), text(runs(2)) + "x");
     const auto found = readJournalFile(ownPath(folder), own, now);
@@ -260,7 +260,7 @@ TEST_CASE("one file reads as a folder does") {
     CHECK_FALSE(readJournalFile(folder / "none.jsonl", own, now).ok());
 }
 
-TEST_CASE("large files, which are read at the same time, read as small ones do") {
+TEST_CASE("large files, which are read concurrently, give the same as small ones") {
     constexpr std::uint64_t perFile = 4500; // more than a megabyte
     const ScratchFolder folder;
     const auto all = runs(3 * perFile);

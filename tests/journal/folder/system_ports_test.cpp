@@ -18,7 +18,7 @@ TEST_CASE("the system's clock is the system's clock") {
     CHECK(std::abs(now.offsetMinutes) <= 14 * 60);
 }
 
-TEST_CASE("no random id comes twice, and none is nothing") {
+TEST_CASE("no random id is repeated, and none is all zero") {
     const auto randomness = systemRandomness();
     std::set<Id> ids;
     for (int i = 0; i < 1000; ++i) ids.insert(randomness->id());

@@ -54,7 +54,7 @@ TEST_CASE("every fact comes back from its line as it was") {
         }
 }
 
-TEST_CASE("keys stand in a fixed order: those of every fact, then the kind's own") {
+TEST_CASE("keys are in a fixed order: those of every fact, then the kind's own") {
     RunFact run{passage, *Tempo::fromThousandths(84'500), Mark::voided, Reason::stopped, RunKind::attempt,
                 8123,    {{0, 4}, {12, 1, 250}}};
     CHECK(lineOf(run) == expected(R"("run",)" + aPassage +
@@ -90,7 +90,7 @@ TEST_CASE("a clean run has no reason, no try and no spots in its line") {
           expected(R"("run",)" + aPassage + R"(,"tempo":60000,"mark":"clean","ms":4000)"));
 }
 
-TEST_CASE("a try keeps its key, and what else a run was played for stands in its line") {
+TEST_CASE("a try has its own key, and any other purpose of a run is in its line") {
     const auto line = [](RunKind kind) {
         return lineOf(RunFact{passage, Tempo::bpm(60), Mark::clean, Reason::none, kind, 4000, {}});
     };
@@ -103,7 +103,7 @@ TEST_CASE("a try keeps its key, and what else a run was played for stands in its
     CHECK(line(RunKind::aside) == with(R"("as":"aside")"));
 }
 
-TEST_CASE("a passage's line carries only the groups that changed") {
+TEST_CASE("a passage's line contains only the groups that changed") {
     CHECK(lineOf(PassageFact{passage, {}, {}, {}}) == expected(R"("passage",)" + aPassage));
     Music music;
     music.meter = Meter::parse("7/8", "1/8", "").value();
@@ -117,7 +117,7 @@ TEST_CASE("a passage's line carries only the groups that changed") {
                    R"("cleanRuns":5})"));
 }
 
-TEST_CASE("a click's line spells out accents, swing and breath places only when there are any") {
+TEST_CASE("a click's line has accents, swing and breath places only if there are any") {
     const std::string numbers = R"("barsOn":1,"barsOff":0,"silentBars":0,"leftOutBeats":0,"seed":1)";
     CHECK(lineOf(PassageFact{passage, {}, {}, {}, ClickPattern{}}) ==
           expected(R"("passage",)" + aPassage + R"(,"click":{"on":"beats",)" + numbers + "}"));
@@ -134,7 +134,7 @@ TEST_CASE("a click's line spells out accents, swing and breath places only when 
               numbers + R"(,"breaths":[[3,1,2],[5,4,1]],"breathBelow":84000})"));
 }
 
-TEST_CASE("a due date that is taken away is null; one that did not change is not there") {
+TEST_CASE("a removed due date is null; an unchanged one is left out") {
     const std::string aPiece = R"("piece","piece":"000000000000000000000000000000ab")";
     CHECK(lineOf(PieceFact{passage, {}, {}, {}}) == expected(aPiece));
     CHECK(lineOf(PieceFact{passage, "March", "Clarinet in B♭", std::optional<Date>{Date{2026, 5, 30}}}) ==
@@ -147,13 +147,13 @@ TEST_CASE("a due date that is taken away is null; one that did not change is not
     CHECK(lineOf(PieceFact{passage, {}, {}, std::optional<Date>{}}) == expected(aPiece + R"(,"due":null)"));
 }
 
-TEST_CASE("text that is no UTF-8 is written as text, so that the line can be read") {
+TEST_CASE("text that is not UTF-8 is written as valid text, so that the line can be read") {
     const auto read = fromLine(lineOf(PassageFact{passage, Title{"bad \xFF byte", {}}, {}, {}}), {});
     REQUIRE(read.ok());
     CHECK(std::get<PassageFact>(read->body).title->name == "bad \xEF\xBF\xBD byte");
 }
 
-TEST_CASE("keys in any order, with space between, and keys that are unknown do no harm") {
+TEST_CASE("keys in any order, white space and unknown keys are accepted") {
     const auto read = fromLine(
         R"( { "later": [1, {"x": null}], "ms": 5, "mark": "missed", "tempo": 90000, "colour": "blue",)"
         R"( "passage": "000000000000000000000000000000AB", "kind": "run", "at": "2026-03-01T17:04:05Z",)"
@@ -165,7 +165,7 @@ TEST_CASE("keys in any order, with space between, and keys that are unknown do n
     CHECK(std::get<RunFact>(read->body).mark == Mark::missed);
 }
 
-TEST_CASE("of a key that stands twice the last one counts") {
+TEST_CASE("if a key occurs twice, the last one counts") {
     const std::string line = lineOf(RemovalFact{passage, false});
     const auto read = fromLine(line.substr(0, line.size() - 1) + R"(,"removed":true})", {});
     REQUIRE(read.ok());

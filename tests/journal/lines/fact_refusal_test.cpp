@@ -60,7 +60,7 @@ bool fits(const std::string& key, const json& value) {
 
 } // namespace
 
-TEST_CASE("a line of every kind, with every key that it may have, is read") {
+TEST_CASE("a line of every kind with every possible key is read") {
     for (const json& line : fullLines()) CHECK(fromLine(line.dump(), place).ok());
 }
 
@@ -99,7 +99,7 @@ TEST_CASE("a value of the wrong type, for every key of every kind, is one fault 
         });
 }
 
-TEST_CASE("a missing key is one fault that names it, unless it may be missing") {
+TEST_CASE("a missing key is one fault that names it, unless it is optional") {
     for (const json& line : fullLines())
         forEachKey(line, [&line](const json::json_pointer& pointer) {
             json changed = line;
@@ -174,7 +174,7 @@ TEST_CASE("a run is a try or something else, not both; a piece's notes and a run
     CHECK(faultOf(through.dump()).arguments.at(0) == "stops");
 }
 
-TEST_CASE("every bound holds: the value beyond it is refused, the value on it is not") {
+TEST_CASE("every limit is enforced: the value beyond it is refused, the value at it is not") {
     struct Row {
         std::size_t kind;
         const char* pointer;

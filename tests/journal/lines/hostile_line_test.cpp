@@ -34,7 +34,7 @@ std::string nested(const char* open, const char* close, int depth) {
 
 } // namespace
 
-TEST_CASE("a newer format is told before anything else in it is looked at") {
+TEST_CASE("a newer format is reported before anything else is checked") {
     CHECK(faultOf(R"({"v":2,"kind":["not","text"]})") == Fault{FaultNumber::newerFormat, place, {"2"}});
     CHECK(faultOf(R"({"v":1,"kind":"lesson"})") == Fault{FaultNumber::unknownKind, place, {"lesson"}});
 }

@@ -131,7 +131,7 @@ TEST_CASE("a wrong sum is told as such, and nothing of its line counts") {
     CHECK(readJournalFile(folder / "x.jsonl", fact.device, 10'000)->highestOrder == 0);
 }
 
-TEST_CASE("a line without a sum, or with one that is not its last key, is taken as it stands") {
+TEST_CASE("a line without a checksum, or with one that is not its last key, is accepted as it is") {
     RandomFacts random(seedOfTest());
     for (std::size_t kind = 0; kind < 9; ++kind) {
         const Fact fact = random.fact(kind);
@@ -142,7 +142,7 @@ TEST_CASE("a line without a sum, or with one that is not its last key, is taken 
     }
 }
 
-TEST_CASE("a newer format may sum in another way") {
+TEST_CASE("a newer format may use a different checksum") {
     std::string line = toLine(RandomFacts(seedOfTest()).fact(0));
     line.replace(line.find(R"("v":1)"), 5, R"("v":2)");
     CHECK(fromLine(line, {}).fault().number == FaultNumber::newerFormat);

@@ -25,7 +25,7 @@ std::string changed(std::string line, const std::string& from, const std::string
 
 } // namespace
 
-TEST_CASE("the schema takes every line that is written") {
+TEST_CASE("every line that is written matches the schema") {
     if (!hasValidator()) return;
     const unsigned seed = seedOfTest();
     MESSAGE("PIOLO_SEED=" << seed);

@@ -83,7 +83,7 @@ TEST_CASE("a file cut short at any byte is told, and nothing is taken from it") 
     CHECK(faultOf(text.substr(0, text.find("Letter"))).place.line == 7);
 }
 
-TEST_CASE("a byte changed anywhere gives a set or one fault") {
+TEST_CASE("changing any byte gives a set or one fault") {
     const unsigned seed = seedOfTest();
     CAPTURE(seed);
     RandomFacts random(seed);
@@ -99,7 +99,7 @@ TEST_CASE("a byte changed anywhere gives a set or one fault") {
     }
 }
 
-TEST_CASE("what is no JSON object in UTF-8 is told as no passage file") {
+TEST_CASE("anything but a JSON object in UTF-8 is reported as not a passage file") {
     for (const std::string text : {"", " ", "[]", "7", "null", "\"x\"", "{", "{} {}", "{\"v\":1,}", "\xff",
                                    "{\"v\":1,\"x\":\"\xC0\x80\"}", "{\"x\":\"\\ud800\"}"})
         CHECK(faultOf(text).number == FaultNumber::notAPassageFile);
@@ -107,7 +107,7 @@ TEST_CASE("what is no JSON object in UTF-8 is told as no passage file") {
     CHECK(faultOf("{\n\n\"v\": 1,\n oops").place.line == 4);
 }
 
-TEST_CASE("a journal line is no passage file") {
+TEST_CASE("a journal line is not a passage file") {
     Fact fact;
     fact.id = {1, 2};
     fact.device = std::string(32, 'a');
@@ -115,7 +115,7 @@ TEST_CASE("a journal line is no passage file") {
     CHECK(faultOf(toLine(fact)) == Fault{FaultNumber::passageKeyMissing, {"x.piolo.json", 0}, {"pieces"}});
 }
 
-TEST_CASE("unknown keys are passed over, and of a key that stands twice the last one counts") {
+TEST_CASE("unknown keys are ignored, and if a key occurs twice, the last one counts") {
     const PassageSet good = *readPassages(goodPassageFile(), "");
     const std::string more =
         changed(goodPassageFile(), R"("v": 1,)", R"("v": 1, "from": {"a": [1, {"b": 2}]},)");
@@ -126,7 +126,7 @@ TEST_CASE("unknown keys are passed over, and of a key that stands twice the last
     CHECK(faultOf(changed(twice, R"("instrument":"Clar)", R"("instrument":4,"x":"Clar)")).place.line == 4);
 }
 
-TEST_CASE("a file spread over more lines is told by the line on which the passage begins") {
+TEST_CASE("in a file spread over more lines, a fault has the line on which the passage begins") {
     std::string text =
         changed(goodPassageFile(), R"("title":{"name":"Letter C")", "\n\n\"title\":{\"name\":\n\"Letter C\"");
     CHECK(faultOf(changed(text, R"("climb":2)", R"("climb":0)")).place.line == 7);
@@ -161,7 +161,8 @@ TEST_CASE("the longest names that a file may hold fit a line of the journal") {
     CHECK(toLine(fact).size() <= longestLine);
 }
 
-TEST_CASE("a file is written whole, what could not be read back is not, and an old file stays") {
+TEST_CASE(
+    "a file is written completely; what could not be read back is not written, and the old file stays") {
     const ScratchFolder folder;
     const std::string path = folder / "set.piolo.json";
     const PassageSet good = *readPassages(goodPassageFile(), "");
@@ -177,14 +178,14 @@ TEST_CASE("a file is written whole, what could not be read back is not, and an o
     CHECK(folder.names() == std::vector<std::string>{"set.piolo.json"});
 }
 
-TEST_CASE("a file that is missing, a folder, or without an end is one fault") {
+TEST_CASE("a missing file, a folder or an endless file is one fault") {
     const ScratchFolder folder;
     CHECK(readPassageFile(folder / "none.piolo.json").fault().number == FaultNumber::cannotRead);
     CHECK(readPassageFile(folder.path()).fault().number == FaultNumber::cannotRead);
     CHECK(readPassageFile("/dev/zero").fault().number == FaultNumber::passageFileTooLarge);
 }
 
-TEST_CASE("a passage file is known by how its name ends") {
+TEST_CASE("a passage file is recognised by the ending of its name") {
     CHECK(isPassageFile("set.piolo.json"));
     CHECK(isPassageFile("a/SET.PIOLO.JSON"));
     CHECK_FALSE(isPassageFile(".piolo.json"));

@@ -25,7 +25,7 @@ std::string refused(const std::string& documents) { return refusedLines("passage
 
 } // namespace
 
-TEST_CASE("the schema takes every passage file that is written, and the sample") {
+TEST_CASE("every passage file that is written matches the schema, and so does the sample") {
     if (!hasValidator()) return;
     const unsigned seed = seedOfTest();
     CAPTURE(seed);

@@ -72,7 +72,7 @@ private:
 
 } // namespace
 
-TEST_CASE("the first start makes a device id and saves it at once") {
+TEST_CASE("the first start creates a device id and saves it at once") {
     const ScratchFolder folder;
     const auto first = load(folder / "deep/config");
     CHECK(first.settings.device == madeDevice);
@@ -81,7 +81,7 @@ TEST_CASE("the first start makes a device id and saves it at once") {
     CHECK(loadMachineSettings(folder / "deep/config", others, nullptr)->device == madeDevice);
 }
 
-TEST_CASE("settings come back as they were saved, and what a version does not know is kept") {
+TEST_CASE("settings are read back as saved, and unknown ones are preserved") {
     const ScratchFolder folder;
     MachineSettings settings;
     settings.device = std::string(32, 'd');
@@ -166,7 +166,7 @@ TEST_CASE("settings of more than a megabyte are refused and left as they are") {
     CHECK(contentOf(folder / "settings.json").size() == most.size() + 1);
 }
 
-TEST_CASE("a second damaged file is set aside under another name") {
+TEST_CASE("a second damaged file is saved under another name") {
     const ScratchFolder folder;
     for (const char* content : {"first", "second"}) {
         put(folder / "settings.json", content);
@@ -176,7 +176,7 @@ TEST_CASE("a second damaged file is set aside under another name") {
     CHECK(contentOf(folder / "settings.json.damaged-2") == "second");
 }
 
-TEST_CASE("a config directory that cannot be made is told") {
+TEST_CASE("a config directory that cannot be created is reported") {
     const ScratchFolder folder;
     put(folder / "file", "");
     const auto saved = saveMachineSettings(folder / "file/config", {});
@@ -184,7 +184,7 @@ TEST_CASE("a config directory that cannot be made is told") {
     CHECK(saved.fault().number == FaultNumber::cannotMakeFolder);
 }
 
-TEST_CASE("the base directories are followed, with the usual places under HOME") {
+TEST_CASE("the base directories are used, with the default ones under HOME") {
     // Source: XDG Base Directory Specification: $HOME/.config, $HOME/.local/state, $HOME/.local/share;
     // relative paths are ignored.
     const Variable home("HOME", "/home/oboe");

@@ -26,7 +26,7 @@ TEST_CASE("short stops do not begin a new stretch, a rest does") {
     CHECK(watch.due(58 * minute));
 }
 
-TEST_CASE("what was read is not said again before the next stretch is over") {
+TEST_CASE("after a reminder was read, there is none before the next stretch is over") {
     RestWatch watch;
     watch.playing(true, 0);
     CHECK(watch.due(25 * minute));

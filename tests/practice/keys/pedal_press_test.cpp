@@ -46,7 +46,7 @@ struct Foot {
 
 } // namespace
 
-TEST_CASE("a miss is told the moment the pedal goes down, and only once") {
+TEST_CASE("a miss is reported as soon as the pedal goes down, and only once") {
     Foot foot;
     foot.down(1000);
     CHECK(foot.acts == PedalPress::Acts{{Kind::mark, 1000 * ms, false}});
@@ -55,7 +55,7 @@ TEST_CASE("a miss is told the moment the pedal goes down, and only once") {
     CHECK(foot.acts.size() == 1);
 }
 
-TEST_CASE("a press that may wait is told when it is sure that no second one comes") {
+TEST_CASE("a press that can wait is reported once no second one can follow") {
     Foot foot;
     foot.press(1000, false);
     foot.wait(1350);
@@ -64,7 +64,7 @@ TEST_CASE("a press that may wait is told when it is sure that no second one come
     CHECK(foot.acts == PedalPress::Acts{{Kind::press, 1000 * ms, false}});
 }
 
-TEST_CASE("a pedal held is told when the hold is over, not at the release, and its mark was none") {
+TEST_CASE("a held pedal is reported when the hold time is over, not at the release, and its mark is void") {
     Foot foot;
     SUBCASE("while it marks") {
         foot.down(1000);
@@ -90,7 +90,8 @@ TEST_CASE("a release just before the hold is over is a press") {
     CHECK(foot.acts == PedalPress::Acts{{Kind::press, 1000 * ms, false}});
 }
 
-TEST_CASE("two presses close together are one act, told with the second; the first one's mark was none") {
+TEST_CASE(
+    "two presses close together are one action, reported with the second; the first one's mark is void") {
     Foot foot;
     foot.press(1000);
     foot.press(1350);
@@ -106,7 +107,7 @@ TEST_CASE("two presses further apart are two") {
     CHECK(foot.acts == PedalPress::Acts{{Kind::mark, 1000 * ms, false}, {Kind::mark, 1351 * ms, false}});
 }
 
-TEST_CASE("after two presses a third one begins anew, and a second one held is nothing more") {
+TEST_CASE("after two presses a third one starts again, and holding the second one adds nothing") {
     Foot foot;
     foot.press(1000, false);
     foot.press(1200, false);
@@ -120,7 +121,7 @@ TEST_CASE("after two presses a third one begins anew, and a second one held is n
     CHECK(foot.acts.size() == 2);
 }
 
-TEST_CASE("a held pedal that is told as releases and presses at one moment is held") {
+TEST_CASE("a held pedal reported as releases and presses at one moment is held") {
     Foot foot;
     foot.down(1000);
     for (std::int64_t at = 1500; at < 2500; at += 33) foot.repeat(at);
@@ -157,7 +158,7 @@ TEST_CASE("the player's own timing counts") {
                                         {Kind::held, 3000 * ms, true}});
 }
 
-TEST_CASE("what was going on when the keyboard went away is nothing, and the timing stays") {
+TEST_CASE("losing the keyboard cancels whatever was in progress and keeps the timing") {
     Foot foot;
     foot.pedal.setTiming({500 * ms, 200 * ms, 30 * ms});
     foot.down(1000, false);

@@ -40,7 +40,7 @@ RunFact aRun(Id passage) {
 
 } // namespace
 
-TEST_CASE("marks that are not on disk are counted and told as such, and are saved when the disk has room") {
+TEST_CASE("unsaved marks are counted and reported, and are saved once the disk has room") {
     BookFixture fixture;
     const Id passage = fixture.addPassage("Letter C");
     REQUIRE(fixture.book->flush(60'000));
