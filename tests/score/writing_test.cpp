@@ -359,7 +359,8 @@ private:
 
 } // namespace
 
-TEST_CASE("written parts are read back exactly: random ones in eight meters, one to eight pulses per beat") {
+TEST_CASE(
+    "what is written is read back exactly: random parts in eight meters, one to eight pulses to the beat") {
     for (unsigned seed = 1; seed <= 400; ++seed) {
         CAPTURE(seed);
         const auto part = RandomPart(seed).make();

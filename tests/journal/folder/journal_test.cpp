@@ -227,7 +227,7 @@ TEST_CASE("an own torn last line is closed with a newline, kept and told") {
           std::vector<Fault>{{FaultNumber::badJson, {room.file("2026"), 2}, {}}});
 }
 
-TEST_CASE("an own last line that only lacks its newline counts and gets one, even in last year's file") {
+TEST_CASE("an own last line that is whole but for its newline counts and gets it; last year's too") {
     const Room room;
     const Fact fact = room.open()->record(aRun());
     put(room.file("2026"), toLine(fact));

@@ -174,7 +174,7 @@ TEST_CASE("a run is a try or something else, not both; a piece's notes and a run
     CHECK(faultOf(through.dump()).arguments.at(0) == "stops");
 }
 
-TEST_CASE("every limit is enforced: the value beyond it is refused, the value at it is not") {
+TEST_CASE("every bound holds: the value beyond it is refused, the value on it is not") {
     struct Row {
         std::size_t kind;
         const char* pointer;
