@@ -2,8 +2,21 @@
 # The rooms and the arrows between them: the one table. A room may include and link the rooms it SEES, and only
 # those; tests/tree holds every #include against the lines below.
 
+# Each room is compiled in a few pieces of several files (a unity build): with as many small files as there are here,
+# reading headers again and again is most of the work. clang-tidy wants each file by itself.
+option(PIOLO_UNITY "Compile several files at once" ON)
+if(PIOLO_TIDY)
+  set(PIOLO_UNITY OFF)
+endif()
+set(CMAKE_UNITY_BUILD ${PIOLO_UNITY})
+set(CMAKE_UNITY_BUILD_BATCH_SIZE 12)
+
 add_library(piolo_flags INTERFACE)
 target_compile_options(piolo_flags INTERFACE -Wall -Wextra -Wconversion -Wshadow -Werror)
+if(PIOLO_UNITY)
+  # In a unity build the main file is a generated one, and each unnamed namespace seems to come from a header.
+  target_compile_options(piolo_flags INTERFACE -Wno-subobject-linkage)
+endif()
 if(PIOLO_SANITIZE)
   target_compile_options(piolo_flags INTERFACE -fsanitize=${PIOLO_SANITIZE} -fno-omit-frame-pointer)
   target_link_options(piolo_flags INTERFACE -fsanitize=${PIOLO_SANITIZE})
@@ -54,7 +67,7 @@ add_room(pictures SEES core files journal OUTSIDE Qt6::Core Qt6::Gui ${PIOLO_POP
 target_include_directories(piolo_pictures SYSTEM PRIVATE ${PIOLO_POPPLER_HEADERS})
 add_room(models SEES core engine journal score practice plots pictures OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
   READ_ONCE <QAbstractListModel> <QQuickItem> <QVariantMap> <QtQml/qqmlregistration.h>)
-set_target_properties(piolo_models PROPERTIES AUTOMOC ON)
+set_target_properties(piolo_models PROPERTIES AUTOMOC ON UNITY_BUILD OFF)
 set_target_properties(piolo_device PROPERTIES AUTOMOC ON)
 
 # The QML types of src/models and the screens of qml/, one module: Piolo.
@@ -91,7 +104,7 @@ set_source_files_properties(${PIOLO_GENERATED} PROPERTIES COMPILE_OPTIONS -w)
 file(GLOB_RECURSE PIOLO_APP CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/app/*.cpp)
 list(REMOVE_ITEM PIOLO_APP ${PROJECT_SOURCE_DIR}/src/app/main.cpp)
 add_library(piolo_app STATIC ${PIOLO_APP})
-set_target_properties(piolo_app PROPERTIES AUTOMOC ON)
+set_target_properties(piolo_app PROPERTIES AUTOMOC ON UNITY_BUILD OFF)
 target_link_libraries(piolo_app PUBLIC piolo_core piolo_engine piolo_files piolo_journal piolo_score piolo_practice piolo_device piolo_plots
   piolo_pictures piolo_models piolo_modelsplugin Qt6::QuickControls2 PRIVATE piolo_flags)
 target_precompile_headers(piolo_app PRIVATE ${PIOLO_STANDARD_HEADERS} <filesystem>)

@@ -14,7 +14,7 @@ namespace {
 
 using View = std::span<const std::uint8_t>;
 
-constexpr std::uint32_t floatTag = 3;
+constexpr std::uint32_t formatFloat = 3;
 constexpr std::uint32_t extensibleTag = 0xFFFE;
 
 std::string_view nameAt(View bytes, std::size_t at) {
@@ -39,7 +39,7 @@ std::string_view wrongFormat(View format) {
     if (format.size() < 16) return "fmt";
     std::uint32_t tag = getLittle(format, 0, 2);
     if (tag == extensibleTag && format.size() >= 26) tag = getLittle(format, 24, 2);
-    if (tag != floatTag || getLittle(format, 14, 2) != 32) return "not float32";
+    if (tag != formatFloat || getLittle(format, 14, 2) != 32) return "not float32";
     if (getLittle(format, 2, 2) != 1) return "not mono";
     const auto rate = getLittle(format, 4, 4);
     return rate == 0 || rate > 0x7FFF'FFFF ? "rate" : "";

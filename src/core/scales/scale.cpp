@@ -39,7 +39,7 @@ constexpr std::array<std::string_view, scaleKindCount> kinds{"major",
 constexpr std::array<std::string_view, scaleRangeCount> ranges{"one octave", "two octaves", "whole range"};
 constexpr std::array<std::string_view, scalePatternCount> patterns{"in order", "in thirds", "in fourths",
                                                                    "in turns of three", "in turns of four"};
-constexpr std::array<std::string_view, 7> notes{"quarters",    "eighths",    "triplets",  "sixteenths",
+constexpr std::array<std::string_view, 7> noteNames{"quarters",    "eighths",    "triplets",  "sixteenths",
                                                 "quintuplets", "sextuplets", "septuplets"};
 
 } // namespace
@@ -63,7 +63,7 @@ std::optional<ScalePattern> scalePatternNamed(std::string_view name) noexcept {
     return named<ScalePattern>(patterns, name);
 }
 
-std::string_view notesName(std::int32_t notesPerBeat) noexcept { return at(notes, notesPerBeat - 1); }
+std::string_view notesName(std::int32_t notesPerBeat) noexcept { return at(noteNames, notesPerBeat - 1); }
 
 std::string textOf(const Scale& scale) {
     std::string text = spoken(scale.tonic);

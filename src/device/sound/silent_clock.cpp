@@ -15,10 +15,10 @@ constexpr std::chrono::milliseconds nap{10};
 // How far rendering is ahead of the audible position, as a fraction of a second, so that a late wake-up does
 // not interrupt the beat.
 constexpr std::int64_t leadsPerSecond = 25;
-constexpr std::int64_t nanosPerSecond = 1'000'000'000;
+constexpr std::int64_t nanosInSecond = 1'000'000'000;
 
 [[nodiscard]] std::int64_t framesIn(std::int64_t nanos, std::int64_t rate) {
-    return nanos / nanosPerSecond * rate + nanos % nanosPerSecond * rate / nanosPerSecond;
+    return nanos / nanosInSecond * rate + nanos % nanosInSecond * rate / nanosInSecond;
 }
 
 } // namespace

@@ -14,7 +14,7 @@ namespace piolo::journal {
 
 namespace {
 
-constexpr std::uintmax_t mostExpected = 100'000;
+constexpr std::uintmax_t mostExpectedInPage = 100'000;
 
 /// A line that breaks off in the middle is torn; one that is whole JSON has its own fault.
 Fault asTorn(Fault fault) {
@@ -49,7 +49,7 @@ private:
         std::error_code unknown;
         const auto bytes = std::filesystem::file_size(place_.file, unknown);
         if (unknown) return;
-        const auto facts = static_cast<std::size_t>(std::min(bytes / usualLine, mostExpected));
+        const auto facts = static_cast<std::size_t>(std::min(bytes / usualLine, mostExpectedInPage));
         page_.facts.reserve(facts);
         page_.lines.reserve(facts);
     }

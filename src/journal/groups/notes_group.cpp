@@ -17,20 +17,20 @@ namespace {
 constexpr std::size_t mostDigits = 9;
 constexpr std::int32_t mostSounding = 127;
 
-struct Mark {
+struct NoteMark {
     char sign;
     bool Note::*tie;
     bool NoteArticulation::*sound;
 };
-constexpr std::array<Mark, 7> marks{{{'t', &Note::tiedBefore, nullptr},
-                                     {'T', &Note::tiedAfter, nullptr},
-                                     {'.', nullptr, &NoteArticulation::staccato},
-                                     {'>', nullptr, &NoteArticulation::accent},
-                                     {'-', nullptr, &NoteArticulation::tenuto},
-                                     {'(', nullptr, &NoteArticulation::slurBegins},
-                                     {')', nullptr, &NoteArticulation::slurEnds}}};
+constexpr std::array<NoteMark, 7> marks{{{'t', &Note::tiedBefore, nullptr},
+                                         {'T', &Note::tiedAfter, nullptr},
+                                         {'.', nullptr, &NoteArticulation::staccato},
+                                         {'>', nullptr, &NoteArticulation::accent},
+                                         {'-', nullptr, &NoteArticulation::tenuto},
+                                         {'(', nullptr, &NoteArticulation::slurBegins},
+                                         {')', nullptr, &NoteArticulation::slurEnds}}};
 
-bool isMarked(const Note& note, const Mark& mark) {
+bool isMarked(const Note& note, const NoteMark& mark) {
     return mark.tie != nullptr ? note.*mark.tie : note.articulation.*mark.sound;
 }
 
@@ -62,7 +62,7 @@ std::string noteText(const Note& note) {
     std::string text = note.onset.text() + ' ' + note.length.text() + ' ' + pitchText(note.written) + ' ' +
                        std::to_string(note.sounding);
     std::string signs;
-    for (const Mark& mark : marks)
+    for (const NoteMark& mark : marks)
         if (isMarked(note, mark)) signs += mark.sign;
     return signs.empty() ? text : text + ' ' + signs;
 }
@@ -76,7 +76,7 @@ std::optional<Note> noteOf(std::string_view text) {
     if (!onset || !length || length->isZero() || !pitch || !sounding || *sounding > mostSounding)
         return std::nullopt;
     Note note{*pitch, static_cast<std::int32_t>(*sounding), *onset, *length, false, false, {}};
-    for (const Mark& mark : marks) {
+    for (const NoteMark& mark : marks) {
         if (!rest.starts_with(mark.sign)) continue;
         rest.remove_prefix(1);
         (mark.tie != nullptr ? note.*mark.tie : note.articulation.*mark.sound) = true;

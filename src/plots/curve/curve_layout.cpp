@@ -14,12 +14,12 @@ namespace piolo::plots {
 
 namespace {
 
-constexpr int mostTicks = 7;
+constexpr int mostTempoTicks = 7;
 
 QString numberText(double bpm) { return QString::number(bpm, 'g', 6); }
 
 int ticksFor(double height, double textPixels) {
-    return std::clamp(static_cast<int>(height / (2.6 * textPixels)), 2, mostTicks);
+    return std::clamp(static_cast<int>(height / (2.6 * textPixels)), 2, mostTempoTicks);
 }
 
 QRectF frameFor(QSizeF size, double text, double numberWidth) {

@@ -7,8 +7,6 @@ namespace piolo::plots {
 
 namespace {
 
-double bpmOf(Tempo tempo) { return tempo.thousandths() / 1000.0; }
-
 bool isPlayed(const Entry& entry) { return entry.kind != Entry::Kind::tempo && entry.mark != Mark::voided; }
 
 bool isSecure(const Entry& entry, const PassageRecord& record) {

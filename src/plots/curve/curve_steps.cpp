@@ -5,8 +5,6 @@ namespace piolo::plots {
 
 namespace {
 
-double bpmOf(Tempo tempo) { return tempo.thousandths() / 1000.0; }
-
 bool inView(Date date, const CurveView& view) {
     if (view.days <= 0) return true;
     const auto age = view.today.daysSince1970() - date.daysSince1970();

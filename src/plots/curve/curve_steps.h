@@ -38,4 +38,7 @@ struct CurveSteps {
 /// The steps in the view. Void runs are left out; a manual tempo change shows in the runs after it.
 [[nodiscard]] CurveSteps stepsOf(const PassageRecord& record, const CurveView& view);
 
+/// Beats per minute, for the axis.
+[[nodiscard]] inline double bpmOf(Tempo tempo) { return tempo.thousandths() / 1000.0; }
+
 } // namespace piolo::plots

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/curve/curves_plot.h"
+#include "plots/curve/curve_label.h"
 
 #include "plots/curve/mark_shapes.h"
 
@@ -33,16 +34,6 @@ QPen penOf(std::size_t line, double width, const CurveStyle& style) {
     if (dash.count > 0)
         pen.setDashPattern(QList<qreal>(dash.lengths.begin(), dash.lengths.begin() + dash.count));
     return pen;
-}
-
-QColor withAlpha(QColor colour, double alpha) {
-    colour.setAlphaF(static_cast<float>(alpha));
-    return colour;
-}
-
-void drawLabel(QPainter& painter, const CurveLabel& label, int flags = Qt::AlignCenter) {
-    // The box is slightly wider than its text, so that rounding does not wrap the line.
-    painter.drawText(label.box.adjusted(-2, 0, 2, 0), flags, label.text);
 }
 
 void drawGround(QPainter& painter, const SheetLayout& layout, const CurveStyle& style) {

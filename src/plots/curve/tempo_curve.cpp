@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/curve/tempo_curve.h"
 
+#include "plots/curve/curve_label.h"
 #include "plots/curve/curve_layout.h"
 #include "plots/curve/mark_shapes.h"
 
@@ -28,22 +29,12 @@ CurveStyle styleOf(QRgb paper, QRgb ink, QRgb faint, QRgb line, QRgb miss, QRgb 
     return style;
 }
 
-QColor withAlpha(QColor colour, double alpha) {
-    colour.setAlphaF(static_cast<float>(alpha));
-    return colour;
-}
-
 void drawEmpty(QPainter& painter, QSizeF size, const CurveStyle& style) {
     painter.setFont(curveFont(style, textPixelsFor(size)));
     painter.setPen(style.faint);
     const QRectF room = QRectF({0, 0}, size).adjusted(8, 8, -8, -8);
     painter.drawText(room, static_cast<int>(Qt::AlignCenter) | static_cast<int>(Qt::TextWordWrap),
                      style.emptyWords);
-}
-
-void drawLabel(QPainter& painter, const CurveLabel& label) {
-    // The box is slightly wider than its text, so that rounding does not wrap the line.
-    painter.drawText(label.box.adjusted(-2, 0, 2, 0), static_cast<int>(Qt::AlignCenter), label.text);
 }
 
 void drawFrame(QPainter& painter, const CurveLayout& layout, const CurveStyle& style) {

@@ -12,7 +12,6 @@ namespace {
 
 constexpr double accidentalGap = 0.2;
 constexpr double dotGap = 0.3;
-constexpr double dotStep = 0.55;
 
 StaffGlyph accidentalOf(int alter) {
     constexpr StaffGlyph signs[] = {StaffGlyph::doubleFlat, StaffGlyph::flat, StaffGlyph::natural,

@@ -47,4 +47,7 @@ inline constexpr double stemWidth = 0.12;
 [[nodiscard]] std::vector<StaffColumn> columnsOf(const StaffMusic& music, const StaffRhythm& rhythm,
                                                  const StaffGlyphs& glyphs);
 
+/// From one dot of a note to its next, in staff spaces.
+inline constexpr double dotStep = 0.55;
+
 } // namespace piolo::plots

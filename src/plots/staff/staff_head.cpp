@@ -9,7 +9,7 @@ namespace piolo::plots {
 
 namespace {
 
-constexpr double margin = 0.4;
+constexpr double headMargin = 0.4;
 constexpr double afterClef = 0.7;
 constexpr double betweenSigns = 0.1;
 constexpr double afterPart = 0.6;
@@ -49,14 +49,14 @@ void addMeter(StaffDraft& draft, double left) {
 } // namespace
 
 double headWidth(const StaffMusic& music, const StaffGlyphs& glyphs, bool first) {
-    return margin + glyphs.width(clefOf(music)) + afterClef + signatureWidth(music, glyphs) +
+    return headMargin + glyphs.width(clefOf(music)) + afterClef + signatureWidth(music, glyphs) +
            (first ? meterWidth(music.music.meter) + afterPart : 0);
 }
 
 void addHead(StaffDraft& draft, bool first) {
     const StaffMusic& music = draft.scene.music;
     const StaffGlyph clef = clefOf(music);
-    double x = margin;
+    double x = headMargin;
     StaffSign sign;
     sign.part = StaffPart::clef;
     sign.glyph = clef;

@@ -10,7 +10,6 @@ namespace piolo::plots {
 
 namespace {
 
-constexpr double margin = StaffLayout::margin;
 constexpr double betweenSystems = 2; // between the lowest sign of one system and the highest of the next
 constexpr double lineWidth = 0.12;
 constexpr double barLineWidth = 0.16;
@@ -121,7 +120,7 @@ double leastWidth(const StaffScene& scene, const StaffSpacing& spacing) {
     double most = 0;
     for (std::size_t bar = 0; bar < scene.rhythm.bars.size(); ++bar)
         most = std::max(most, spacing.widthOf(bar, 0) + headWidth(scene.music, scene.glyphs, bar == 0));
-    return most + 2 * margin + 0.01;
+    return most + 2 * StaffLayout::margin + 0.01;
 }
 
 /// The widest stretch of the next system; the last one is only a little wider than the one before it.
@@ -163,13 +162,13 @@ StaffLayout layOutStaff(const StaffMusic& music, double width, double space, con
     const StaffSpacing spacing(music, layout.rhythm, columns);
     layout.width = std::max(width / space, leastWidth(scene, spacing));
     layout.space = width / layout.width;
-    const double room = layout.width - 2 * margin;
+    const double room = layout.width - 2 * StaffLayout::margin;
     std::vector<double> widths;
     for (std::size_t bar = 0; bar < layout.rhythm.bars.size(); ++bar)
         widths.push_back(spacing.widthOf(bar, StaffSpacing::usual));
     const std::vector<StaffBreak> breaks =
         breaksOf(widths, headWidth(music, glyphs, true), headWidth(music, glyphs, false), room);
-    double bottom = margin;
+    double bottom = StaffLayout::margin;
     for (const StaffBreak& bars : breaks) {
         StaffSystem system =
             SystemMaker(scene, spacing, room).make(bars, mostFor(layout, bars.end == widths.size()));
@@ -177,7 +176,7 @@ StaffLayout layOutStaff(const StaffMusic& music, double width, double space, con
         bottom = system.staffTop + system.extent.bottom() + betweenSystems;
         layout.systems.push_back(std::move(system));
     }
-    layout.height = bottom - betweenSystems + margin;
+    layout.height = bottom - betweenSystems + StaffLayout::margin;
     return layout;
 }
 

@@ -8,7 +8,6 @@ namespace piolo::plots {
 namespace {
 
 constexpr double ledgerWidth = 0.16;
-constexpr double dotStep = 0.55;
 
 void addLedgerLines(StaffDraft& draft, std::size_t event) {
     const StaffColumn& column = draft.column(event);

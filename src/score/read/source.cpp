@@ -12,7 +12,7 @@ namespace piolo::score {
 
 namespace {
 
-constexpr std::size_t longestShown = 60;
+constexpr std::size_t longestQuote = 60;
 constexpr std::string_view white = " \t\r\n";
 
 bool areDigits(std::string_view text) {
@@ -34,7 +34,7 @@ void Source::add(pugi::xml_node node, FaultNumber number, std::vector<std::strin
 }
 
 void Source::wrong(pugi::xml_node node, const std::string& why) {
-    add(node, FaultNumber::scoreValue, {node.name(), cutText(why, longestShown)});
+    add(node, FaultNumber::scoreValue, {node.name(), cutText(why, longestQuote)});
 }
 
 void Source::missing(pugi::xml_node node, const std::string& name) {
