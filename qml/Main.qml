@@ -16,7 +16,7 @@ Window {
     minimumWidth: 1024
     minimumHeight: 640
     visible: true
-    title: drilling && PracticeRoom.drill.open ? qsTr("%1 – Piolo").arg(PracticeRoom.drill.title) : qsTr("Piolo")
+    title: drilling && PracticeRoom.drill.open ? qsTrId("window.title").arg(PracticeRoom.drill.title) : qsTrId("window.name")
     color: Theme.paper
 
     Binding {

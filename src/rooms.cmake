@@ -90,7 +90,7 @@ file(GLOB PIOLO_LANGUAGES CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/languages/
 foreach(FILE IN LISTS PIOLO_LANGUAGES)
   get_filename_component(NAME ${FILE} NAME_WE)
   set(MADE ${PROJECT_BINARY_DIR}/languages/${NAME}.qm)
-  add_custom_command(OUTPUT ${MADE} DEPENDS ${FILE} COMMAND Qt6::lrelease -silent ${FILE} -qm ${MADE} VERBATIM)
+  add_custom_command(OUTPUT ${MADE} DEPENDS ${FILE} COMMAND Qt6::lrelease -silent -idbased ${FILE} -qm ${MADE} VERBATIM)
   list(APPEND PIOLO_TRANSLATIONS ${MADE})
 endforeach()
 file(MAKE_DIRECTORY ${PROJECT_BINARY_DIR}/languages)

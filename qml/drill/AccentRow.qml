@@ -15,7 +15,7 @@ Column {
     spacing: 4
 
     InkText {
-        text: qsTr("Accents, beat by beat")
+        text: qsTrId("accents.title")
         color: Theme.faint
         font.pixelSize: Theme.small
         Accessible.ignored: true
@@ -71,7 +71,7 @@ Column {
         InkButton {
             objectName: "usualAccents"
             visible: (row.editor.draft["accents"] ?? "") !== "" && !row.editor.readOnly
-            text: qsTr("As the meter says")
+            text: qsTrId("accents.from-meter")
             onClicked: row.editor.set("accents", "")
         }
     }

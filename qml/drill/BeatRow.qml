@@ -18,7 +18,7 @@ Item {
     implicitHeight: rows * cellHeight + (rows - 1) * gap
 
     Accessible.role: Accessible.Indicator
-    Accessible.name: beats.placeText === "" ? qsTr("%n beats in the bar", "", beats.beats) : beats.placeText
+    Accessible.name: beats.placeText === "" ? qsTrId("meter.beats", beats.beats) : beats.placeText
 
     Grid {
         columns: row.perRow

@@ -57,7 +57,7 @@ FocusScope {
         spacing: Theme.gap
 
         InkText {
-            text: qsTr("Choose a passage first.")
+            text: qsTrId("drill.choose-passage")
             font.pixelSize: Theme.heading
             font.weight: Font.DemiBold
         }
@@ -65,7 +65,7 @@ FocusScope {
             objectName: "toPassages"
             anchors.horizontalCenter: parent.horizontalCenter
             strong: true
-            text: qsTr("To the passages")
+            text: qsTrId("drill.to-passages")
             onClicked: place.passagesWanted()
         }
     }

@@ -65,13 +65,13 @@ Item {
                 id: next
                 objectName: "nextPassage"
                 visible: screen.more
-                text: qsTr("Next passage")
+                text: qsTrId("drill.next")
                 key: screen.keys.nextKeys
                 onClicked: screen.nextWanted()
             }
             InkButton {
                 Layout.preferredHeight: next.visible ? next.implicitHeight : implicitHeight
-                text: qsTr("Edit passage")
+                text: qsTrId("drill.edit")
                 onClicked: screen.editWanted()
             }
         }
@@ -103,7 +103,7 @@ Item {
                         streak: screen.drill.streak
                         needed: screen.drill.cleanRuns
                         streakWords: screen.drill.streakText
-                        targetWords: qsTr("target %1 ↑", "further up").arg(screen.drill.targetText)
+                        targetWords: qsTrId("drill.target").arg(screen.drill.targetText)
                         leastStep: 26
                     }
                     InkText {
@@ -174,7 +174,7 @@ Item {
                                 id: curveTitle
                                 x: Theme.gap
                                 y: Theme.gap
-                                text: qsTr("Tempo, last 14 days")
+                                text: qsTrId("drill.curve")
                                 font.weight: Font.DemiBold
                                 Accessible.role: Accessible.Heading
                             }
@@ -187,7 +187,7 @@ Item {
                                 family: Theme.family
                                 pixelSize: 12
                                 Accessible.role: Accessible.Graphic
-                                Accessible.name: qsTr("Curve of the tempo over the last 14 days, target %1").arg(screen.drill.targetText)
+                                Accessible.name: qsTrId("drill.curve.spoken").arg(screen.drill.targetText)
                             }
                         }
                         StageCard {

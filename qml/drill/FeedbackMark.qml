@@ -35,7 +35,7 @@ Item {
             id: words
             anchors.centerIn: parent
             width: Math.min(implicitWidth, parent.width - 8)
-            text: qsTr("%1 %2", "sign, word").arg(feedback.sign).arg(feedback.drill.feedbackText)
+            text: qsTrId("parts.sign-word").arg(feedback.sign).arg(feedback.drill.feedbackText)
             color: feedback.ink
             font.pixelSize: feedback.size
             font.weight: Font.Bold

@@ -36,7 +36,7 @@ Item {
     onVisibleChanged: centre()
 
     Accessible.role: Accessible.List
-    Accessible.name: qsTr("Ladder of tempi")
+    Accessible.name: qsTrId("ladder.spoken")
 
     ListView {
         id: list
@@ -69,8 +69,8 @@ Item {
             height: picture.step
 
             Accessible.role: Accessible.ListItem
-            Accessible.name: [tempo, present ? qsTr("present tempo, %1").arg(picture.streakWords) : "",
-                              target ? qsTr("target") : "", best ? qsTr("best") : "", start ? qsTr("start") : ""]
+            Accessible.name: [tempo, present ? qsTrId("ladder.now").arg(picture.streakWords) : "",
+                              target ? qsTrId("ladder.target") : "", best ? qsTrId("ladder.best") : "", start ? qsTrId("ladder.start") : ""]
                              .filter(words => words !== "").join(", ")
 
             InkText {
@@ -102,7 +102,7 @@ Item {
                 anchors.leftMargin: 8
                 height: parent.height
                 verticalAlignment: Text.AlignVCenter
-                text: rung.target ? qsTr("target") : rung.best ? qsTr("best") : rung.start ? qsTr("start") : ""
+                text: rung.target ? qsTrId("ladder.target") : rung.best ? qsTrId("ladder.best") : rung.start ? qsTrId("ladder.start") : ""
                 color: rung.best && !rung.target ? Theme.clean : Theme.faint
                 font.pixelSize: Math.max(12, picture.figure * 0.8)
                 font.weight: rung.best || rung.target ? Font.DemiBold : Font.Normal

@@ -40,7 +40,7 @@ Item {
         value: row.level
         onMoved: row.levelMoved(value)
         Accessible.role: Accessible.Slider
-        Accessible.name: qsTr("%1, level").arg(row.words)
+        Accessible.name: qsTrId("sound.level.spoken").arg(row.words)
         Accessible.description: row.levelText
 
         background: Rectangle {
@@ -75,7 +75,7 @@ Item {
         anchors.rightMargin: Theme.gap
         anchors.verticalCenter: parent.verticalCenter
         width: 88
-        text: row.muted ? qsTr("muted") : row.levelText
+        text: row.muted ? qsTrId("sound.level.muted") : row.levelText
         color: Theme.faint
         Accessible.ignored: true
     }
@@ -86,9 +86,9 @@ Item {
         width: 90
         opacity: row.canMute ? 1 : 0
         enabled: row.canMute
-        text: qsTr("Mute")
+        text: qsTrId("sound.level.mute")
         checked: row.muted
-        Accessible.name: qsTr("%1, mute").arg(row.words)
+        Accessible.name: qsTrId("sound.level.mute.spoken").arg(row.words)
         onTicked: on => row.muteTicked(on)
     }
 }

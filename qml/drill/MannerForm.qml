@@ -20,7 +20,7 @@ GridLayout {
         Layout.fillWidth: true
         Layout.preferredWidth: 5
         Layout.alignment: Qt.AlignTop
-        label: qsTr("Articulation")
+        label: qsTrId("form.articulation")
         options: form.editor.articulations
         value: form.editor.draft["articulation"]
         onChosen: value => form.editor.set("articulation", value)
@@ -30,7 +30,7 @@ GridLayout {
         Layout.fillWidth: true
         Layout.preferredWidth: 5
         Layout.alignment: Qt.AlignTop
-        label: qsTr("Rhythm")
+        label: qsTrId("form.rhythm")
         options: form.editor.rhythms
         value: form.editor.draft["rhythm"]
         onChosen: value => form.editor.set("rhythm", value)
@@ -39,7 +39,7 @@ GridLayout {
         editor: form.editor
         Layout.preferredWidth: 4
         name: "group"
-        label: qsTr("Notes in a group")
+        label: qsTrId("form.group")
         enabled: form.inGroups
         opacity: enabled ? 1 : 0.6
     }
@@ -47,7 +47,7 @@ GridLayout {
         editor: form.editor
         Layout.columnSpan: 3
         name: "fingering"
-        label: qsTr("Fingering")
-        placeholder: qsTr("side key for the B flat, left hand first")
+        label: qsTrId("form.fingering")
+        placeholder: qsTrId("form.fingering.example")
     }
 }

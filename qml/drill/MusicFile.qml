@@ -34,14 +34,14 @@ Card {
 
         InkText {
             id: heading
-            text: qsTr("A passage from a music file")
+            text: qsTrId("score.title")
             font.pixelSize: 22
             font.weight: Font.DemiBold
             Accessible.role: Accessible.Heading
         }
         InkText {
             width: parent.width
-            text: qsTr("MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type where it is, or drop it here.")
+            text: qsTrId("score.hint")
             color: Theme.faint
             wrapMode: Text.WordWrap
         }
@@ -49,7 +49,7 @@ Card {
             id: path
             objectName: "music-path"
             width: parent.width
-            label: qsTr("File")
+            label: qsTrId("score.file")
             fault: card.read ? "" : card.music.fault
             text: card.typed
             onTyped: text => card.typed = text
@@ -69,7 +69,7 @@ Card {
             Choice {
                 objectName: "music-part"
                 width: card.third
-                label: qsTr("Part")
+                label: qsTrId("score.part")
                 options: card.music.parts
                 value: card.music.part
                 onChosen: value => card.music.part = value
@@ -77,14 +77,14 @@ Card {
             Field {
                 objectName: "music-from"
                 width: card.third
-                label: qsTr("From bar")
+                label: qsTrId("score.from-bar")
                 text: card.music.from
                 onTyped: text => card.music.from = text
             }
             Field {
                 objectName: "music-to"
                 width: card.third
-                label: qsTr("To bar")
+                label: qsTrId("score.to-bar")
                 text: card.music.to
                 fault: card.music.fault
                 onTyped: text => card.music.to = text
@@ -104,7 +104,7 @@ Card {
             InkButton {
                 objectName: "music-read"
                 visible: !card.read
-                text: qsTr("Read it")
+                text: qsTrId("score.read")
                 strong: enabled
                 enabled: card.typed !== ""
                 onClicked: card.music.read(card.typed)
@@ -112,7 +112,7 @@ Card {
             InkButton {
                 objectName: "music-take"
                 visible: card.read
-                text: qsTr("Take these bars")
+                text: qsTrId("score.take")
                 strong: enabled
                 enabled: card.music.summary !== ""
                 onClicked: {
@@ -122,7 +122,7 @@ Card {
             }
             InkButton {
                 objectName: "music-cancel"
-                text: qsTr("Back to the form")
+                text: qsTrId("score.back-to-form")
                 onClicked: card.done()
             }
         }

@@ -31,7 +31,7 @@ Item {
         color: "white"
         clip: true
         Accessible.role: Accessible.Graphic
-        Accessible.name: qsTr("The music of the passage")
+        Accessible.name: qsTrId("picture.spoken")
 
         Image {
             id: page
@@ -62,7 +62,7 @@ Item {
         verticalAlignment: Text.AlignVCenter
         wrapMode: Text.Wrap
         elide: Text.ElideRight
-        text: qsTr("The picture of the music cannot be read from the practice folder.")
+        text: qsTrId("picture.unreadable")
         color: Theme.faint
         font.pixelSize: place.size
     }

@@ -33,9 +33,9 @@ Rectangle {
                 wrapMode: Text.WordWrap
                 font.pixelSize: Theme.heading * 1.3
                 font.weight: Font.DemiBold
-                text: panel.asksClean ? qsTr("Were these runs clean?")
-                      : panel.drill.pauseKind === DrillModel.ThreeMisses ? qsTr("Three misses without a clean run")
-                                                                        : qsTr("Two steps down from the start")
+                text: panel.asksClean ? qsTrId("pause.unmarked.title")
+                      : panel.drill.pauseKind === DrillModel.ThreeMisses ? qsTrId("pause.misses.title")
+                                                                        : qsTrId("pause.drops.title")
                 Accessible.role: Accessible.Heading
             }
             InkText {
@@ -43,8 +43,8 @@ Rectangle {
                 wrapMode: Text.WordWrap
                 font.pixelSize: Theme.body * 1.2
                 text: panel.asksClean
-                      ? qsTr("%n runs went by without a key. If you were not listening to every note, say no: they count for nothing and their climbs are taken back.", "", panel.drill.unheardRuns)
-                      : qsTr("Make it easier for a while: a shorter stretch, a slower tempo, or a rest. It is no use to practise the mistake.")
+                      ? qsTrId("pause.unmarked", panel.drill.unheardRuns)
+                      : qsTrId("pause.easier")
             }
             GridLayout {
                 Layout.fillWidth: true
@@ -60,7 +60,7 @@ Rectangle {
                     Layout.preferredHeight: 84
                     size: 22
                     strong: panel.asksClean
-                    text: panel.asksClean ? qsTr("Yes, go on") : qsTr("Go on as it is")
+                    text: panel.asksClean ? qsTrId("pause.yes") : qsTrId("pause.go-on")
                     key: panel.keys.markKeys
                     onClicked: panel.drill.goOn()
                 }
@@ -71,7 +71,7 @@ Rectangle {
                     Layout.preferredWidth: 1
                     Layout.preferredHeight: 84
                     size: 22
-                    text: qsTr("No")
+                    text: qsTrId("pause.no")
                     key: panel.keys.backKeys
                     onClicked: panel.drill.doubt()
                 }
@@ -81,7 +81,7 @@ Rectangle {
                     Layout.preferredWidth: 1
                     Layout.preferredHeight: 84
                     size: 22
-                    text: qsTr("Half tempo: %1").arg(panel.drill.halfTempoText)
+                    text: qsTrId("pause.half-tempo").arg(panel.drill.halfTempoText)
                     key: panel.keys.slowerKeys
                     onClicked: panel.drill.halveTempo()
                 }
@@ -91,7 +91,7 @@ Rectangle {
                     Layout.preferredWidth: 1
                     Layout.preferredHeight: 84
                     size: 22
-                    text: qsTr("Fewer bars")
+                    text: qsTrId("pause.fewer-bars")
                     onClicked: panel.drill.wantShorter()
                 }
                 InkButton {
@@ -99,7 +99,7 @@ Rectangle {
                     Layout.preferredWidth: 1
                     Layout.preferredHeight: 84
                     size: 22
-                    text: panel.asksClean ? qsTr("Stop") : qsTr("A rest")
+                    text: panel.asksClean ? qsTrId("pause.stop") : qsTrId("pause.rest")
                     key: panel.keys.stopKeys
                     onClicked: panel.drill.stop()
                 }

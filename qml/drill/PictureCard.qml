@@ -56,7 +56,7 @@ Card {
         anchors.top: parent.top
         anchors.margins: Theme.gap
         anchors.leftMargin: 24
-        text: qsTr("The music of “%1”").arg(card.title)
+        text: qsTrId("picture.title").arg(card.title)
         font.pixelSize: 22
         font.weight: Font.DemiBold
         elide: Text.ElideRight
@@ -69,7 +69,7 @@ Card {
         anchors.rightMargin: 24
         anchors.verticalCenter: heading.verticalCenter
         visible: card.cropping
-        text: qsTr("Remove")
+        text: qsTrId("picture.remove")
         ink: Theme.miss
         onClicked: {
             card.picture.remove();
@@ -106,20 +106,20 @@ Card {
 
         InkText {
             width: parent.width
-            text: qsTr("Drag the frame around the passage, or move what is picked here with the arrow keys: Shift for larger steps, Space for the next edge.")
+            text: qsTrId("picture.hint")
             color: Theme.faint
             font.pixelSize: Theme.small
             wrapMode: Text.WordWrap
         }
         Pills {
             width: parent.width
-            label: qsTr("What the arrow keys move")
+            label: qsTrId("picture.edge")
             options: [
-                {value: PictureFrame.All, text: qsTr("frame")},
-                {value: PictureFrame.Top, text: qsTr("top")},
-                {value: PictureFrame.Right, text: qsTr("right")},
-                {value: PictureFrame.Bottom, text: qsTr("bottom")},
-                {value: PictureFrame.Left, text: qsTr("left")}
+                {value: PictureFrame.All, text: qsTrId("picture.frame")},
+                {value: PictureFrame.Top, text: qsTrId("picture.top")},
+                {value: PictureFrame.Right, text: qsTrId("picture.right")},
+                {value: PictureFrame.Bottom, text: qsTrId("picture.bottom")},
+                {value: PictureFrame.Left, text: qsTrId("picture.left")}
             ]
             value: crop.edges
             onChosen: value => crop.edges = value
@@ -151,20 +151,20 @@ Card {
         InkButton {
             objectName: "pictureKeep"
             visible: card.cropping
-            text: card.picture.frame.moved ? qsTr("Keep this part") : qsTr("Done")
+            text: card.picture.frame.moved ? qsTrId("picture.keep") : qsTrId("picture.done")
             strong: true
             onClicked: card.keep()
         }
         InkButton {
             objectName: "pictureWhole"
             visible: card.cropping && !crop.missing
-            text: qsTr("Whole page")
+            text: qsTrId("picture.whole-page")
             onClicked: card.picture.frame.widen()
         }
         InkButton {
             objectName: "pictureOther"
             visible: card.cropping
-            text: qsTr("Another picture")
+            text: qsTrId("picture.another")
             onClicked: {
                 card.changing = true;
                 file.take();
@@ -173,13 +173,13 @@ Card {
         InkButton {
             objectName: "pictureRestore"
             visible: card.picture.removedNow
-            text: qsTr("Take the removal back")
+            text: qsTrId("picture.restore")
             onClicked: card.picture.restore()
         }
         InkButton {
             objectName: "pictureLeave"
             visible: !card.cropping || card.picture.frame.moved
-            text: card.cropping ? qsTr("Leave as it was") : qsTr("Back to the form")
+            text: card.cropping ? qsTrId("picture.leave") : qsTrId("picture.back-to-form")
             onClicked: card.leave()
         }
     }

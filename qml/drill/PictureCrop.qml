@@ -14,7 +14,7 @@ Item {
     readonly property bool missing: page.status === Image.Error
     readonly property int whole: 10000
     readonly property var order: [PictureFrame.All, PictureFrame.Top, PictureFrame.Right, PictureFrame.Bottom, PictureFrame.Left]
-    readonly property var names: [qsTr("the whole frame"), qsTr("the top edge"), qsTr("the right edge"), qsTr("the bottom edge"), qsTr("the left edge")]
+    readonly property var names: [qsTrId("picture.edge.frame"), qsTrId("picture.edge.top"), qsTrId("picture.edge.right"), qsTrId("picture.edge.bottom"), qsTrId("picture.edge.left")]
 
     /// How near to an edge it is taken hold of, and the room for that around the page.
     readonly property int reach: 14
@@ -65,7 +65,7 @@ Item {
     activeFocusOnTab: true
     Accessible.role: Accessible.Graphic
     Accessible.focusable: true
-    Accessible.name: qsTr("The page with its frame. The arrow keys move %1.").arg(names[Math.max(0, order.indexOf(edges))])
+    Accessible.name: qsTrId("picture.crop.spoken").arg(names[Math.max(0, order.indexOf(edges))])
     Accessible.description: frame.sentence
 
     onActiveFocusChanged: if (activeFocus) reveal()
@@ -212,7 +212,7 @@ Item {
         wrapMode: Text.Wrap
         verticalAlignment: Text.AlignVCenter
         horizontalAlignment: Text.AlignHCenter
-        text: qsTr("The picture of the music cannot be read from the practice folder. Take it in again, or remove it here.")
+        text: qsTrId("picture.missing")
         color: Theme.faint
     }
 }

@@ -22,7 +22,7 @@ Column {
 
     InkText {
         width: parent.width
-        text: qsTr("A PNG or JPEG, or a PDF of which you choose a page. Type where it is, or drop it here. It is copied into the practice folder.")
+        text: qsTrId("picture.file.hint")
         color: Theme.faint
         wrapMode: Text.WordWrap
     }
@@ -30,7 +30,7 @@ Column {
         id: path
         objectName: "picture-path"
         width: parent.width
-        label: qsTr("File")
+        label: qsTrId("picture.file")
         fault: source.taking.fault
         text: source.typed
         onTyped: text => {
@@ -46,7 +46,7 @@ Column {
         Stepper {
             objectName: "picture-page"
             width: 160
-            label: qsTr("Page, of %1").arg(source.taking.pages)
+            label: qsTrId("picture.page").arg(source.taking.pages)
             words: source.taking.page
             from: 1
             to: source.taking.pages
@@ -56,7 +56,7 @@ Column {
         InkButton {
             objectName: "picture-take-page"
             anchors.bottom: parent.bottom
-            text: qsTr("Take this page")
+            text: qsTrId("picture.take-page")
             strong: enabled
             enabled: !source.taking.busy
             onClicked: source.taking.takePage()
@@ -68,7 +68,7 @@ Column {
 
         InkButton {
             objectName: "picture-read"
-            text: qsTr("Take it")
+            text: qsTrId("picture.take")
             visible: source.taking.pages === 0
             strong: enabled
             enabled: source.typed !== "" && !source.taking.busy
@@ -77,7 +77,7 @@ Column {
         InkText {
             anchors.verticalCenter: parent.verticalCenter
             visible: source.taking.busy
-            text: qsTr("Reading …")
+            text: qsTrId("picture.reading")
             color: Theme.faint
         }
     }
@@ -85,7 +85,7 @@ Column {
         width: parent.width
         visible: source.offers.length > 0
         topPadding: 8
-        text: qsTr("Or a page that this piece has already")
+        text: qsTrId("picture.or-page")
         font.weight: Font.DemiBold
         elide: Text.ElideRight
     }

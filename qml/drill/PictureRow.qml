@@ -16,7 +16,7 @@ Row {
         id: open
         objectName: "pictureOpen"
         enabled: row.picture.open
-        text: row.picture.known ? qsTr("Crop or change the picture") : qsTr("Add a picture of the music")
+        text: row.picture.known ? qsTrId("picture.crop") : qsTrId("picture.add")
         onClicked: row.wanted()
     }
     PagePart {
@@ -32,7 +32,7 @@ Row {
         visible: !row.picture.open
         verticalAlignment: Text.AlignVCenter
         wrapMode: Text.Wrap
-        text: qsTr("once the passage is saved")
+        text: qsTrId("picture.after-saving")
         color: Theme.faint
         font.pixelSize: Theme.small
     }

@@ -26,7 +26,7 @@ Item {
         desk.height - beatsHeight * bar.rows - margin - musicHeight))
 
     Accessible.role: Accessible.Pane
-    Accessible.name: qsTr("The click runs. %1 marks a miss, %2 stops.").arg(keys.markKeys).arg(keys.stopKeys)
+    Accessible.name: qsTrId("playing.spoken").arg(keys.markKeys).arg(keys.stopKeys)
 
     LadderPicture {
         id: ladder
@@ -37,7 +37,7 @@ Item {
         ladder: screen.drill.ladder
         streakWords: screen.drill.streakText
         dots: false
-        targetWords: qsTr("%1 ↑", "the target, further up").arg(screen.drill.targetText)
+        targetWords: qsTrId("playing.target").arg(screen.drill.targetText)
         notes: false
         figure: screen.least * 1.1
         leastStep: screen.height / 9
@@ -164,7 +164,7 @@ Item {
         anchors.right: parent.right
         anchors.top: parent.top
         anchors.margins: screen.margin / 2
-        text: qsTr("Stop")
+        text: qsTrId("playing.stop")
         mark: "■"
         size: screen.least
         focusPolicy: Qt.NoFocus

@@ -21,10 +21,10 @@ Card {
         InkText {
             Layout.fillWidth: true
             wrapMode: Text.WordWrap
-            text: qsTr("You have played for a good while: give ears and lip a rest. Pain, tingling or numbness means stop and see a professional.")
+            text: qsTrId("rest.note")
         }
         InkButton {
-            text: qsTr("Read")
+            text: qsTrId("rest.read")
             onClicked: note.read()
         }
     }

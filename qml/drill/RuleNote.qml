@@ -40,7 +40,7 @@ Rectangle {
         InkButton {
             objectName: "takeProposal"
             visible: note.editor.proposedCleanRuns > 0 && !note.editor.readOnly
-            text: qsTr("Take %1 in a row").arg(Formatter.countWord(note.editor.proposedCleanRuns))
+            text: qsTrId("form.rule.take").arg(Formatter.countWord(note.editor.proposedCleanRuns))
             onClicked: note.editor.takeProposal()
         }
     }

@@ -26,7 +26,7 @@ FocusScope {
         x: Theme.margin
         y: 16
         width: parent.width - 2 * Theme.margin
-        text: screen.run.open ? qsTr("%1, from start to finish").arg(screen.run.title) : qsTr("Choose a piece first.")
+        text: screen.run.open ? qsTrId("run-through.title").arg(screen.run.title) : qsTrId("run-through.choose-piece")
         font.pixelSize: Theme.heading
         font.weight: Font.DemiBold
         elide: Text.ElideRight
@@ -53,7 +53,7 @@ FocusScope {
         InkText {
             width: parent.width
             horizontalAlignment: Text.AlignHCenter
-            text: screen.playing ? (screen.run.place === "" ? screen.run.counted : qsTr("%1 · %2", "bar · stops").arg(screen.run.place).arg(screen.run.counted)) : qsTr("Play the whole piece without the click. Where you come to a stop, press the key and play on.")
+            text: screen.playing ? (screen.run.place === "" ? screen.run.counted : qsTrId("run-through.bar-stops").arg(screen.run.place).arg(screen.run.counted)) : qsTrId("run-through.hint")
             font.pixelSize: Theme.heading
             color: Theme.faint
             wrapMode: Text.WordWrap
@@ -69,7 +69,7 @@ FocusScope {
                 enabled: screen.run.open
                 strong: true
                 size: 24
-                text: qsTr("Start")
+                text: qsTrId("run-through.start")
                 mark: "▶"
                 key: screen.keys.markKeys
                 onClicked: screen.run.start()
@@ -78,7 +78,7 @@ FocusScope {
                 objectName: "throughStop"
                 visible: screen.playing
                 size: 24
-                text: qsTr("A stop here")
+                text: qsTrId("run-through.stop")
                 key: screen.keys.markKeys
                 focusPolicy: Qt.NoFocus
                 onClicked: screen.run.markStop()
@@ -88,7 +88,7 @@ FocusScope {
                 visible: screen.playing
                 strong: true
                 size: 24
-                text: qsTr("The last note")
+                text: qsTrId("run-through.last-note")
                 key: screen.keys.cleanKeys
                 focusPolicy: Qt.NoFocus
                 onClicked: screen.run.finish(true)
@@ -96,7 +96,7 @@ FocusScope {
             InkButton {
                 visible: screen.playing
                 size: 24
-                text: qsTr("Give up")
+                text: qsTrId("run-through.give-up")
                 key: screen.keys.stopKeys
                 focusPolicy: Qt.NoFocus
                 onClicked: screen.run.finish(false)
@@ -117,7 +117,7 @@ FocusScope {
             id: reviewTitle
             x: Theme.gap
             y: Theme.gap
-            text: qsTr("%1 · %2", "time · stops").arg(screen.run.clock).arg(screen.run.counted)
+            text: qsTrId("run-through.time-stops").arg(screen.run.clock).arg(screen.run.counted)
             font.pixelSize: 22
             font.weight: Font.DemiBold
         }
@@ -127,7 +127,7 @@ FocusScope {
             width: parent.width - 2 * Theme.gap
             anchors.top: reviewTitle.bottom
             anchors.topMargin: 8
-            text: screen.run.stops.length === 0 ? "" : qsTr("The bars are a guess, by the clock. Put them right, or leave out what you do not know.")
+            text: screen.run.stops.length === 0 ? "" : qsTrId("run-through.bars-guessed")
             color: Theme.faint
             wrapMode: Text.WordWrap
         }
@@ -148,8 +148,8 @@ FocusScope {
                 readonly property var stop: screen.run.stops[index]
 
                 width: Math.min(240, ListView.view.width)
-                label: qsTr("Stop at %1, bar").arg(stop ? stop.time : "")
-                placeholder: qsTr("not known")
+                label: qsTrId("run-through.stop-bar").arg(stop ? stop.time : "")
+                placeholder: qsTrId("run-through.bar-unknown")
                 text: stop ? stop.bar : ""
                 onTyped: text => screen.run.setBar(index, text)
             }
@@ -172,13 +172,13 @@ FocusScope {
 
             InkButton {
                 objectName: "throughKeep"
-                text: qsTr("Keep it in the log")
+                text: qsTrId("run-through.keep")
                 strong: enabled
                 enabled: screen.run.fault === "" && screen.recorded
                 onClicked: screen.run.keep()
             }
             InkButton {
-                text: qsTr("Throw it away")
+                text: qsTrId("run-through.discard")
                 onClicked: screen.run.discard()
             }
         }
@@ -198,7 +198,7 @@ FocusScope {
             id: pastTitle
             x: Theme.gap
             y: Theme.gap
-            text: qsTr("Run-throughs so far")
+            text: qsTrId("run-through.earlier")
             font.weight: Font.DemiBold
             Accessible.role: Accessible.Heading
         }
@@ -207,7 +207,7 @@ FocusScope {
             anchors.top: pastTitle.bottom
             anchors.topMargin: 8
             visible: screen.run.past.length === 0
-            text: qsTr("None yet.")
+            text: qsTrId("run-through.none")
             color: Theme.faint
         }
         ListView {
@@ -225,7 +225,7 @@ FocusScope {
                 required property var modelData
 
                 width: ListView.view.width
-                label: qsTr("%1 · %2", "day · length").arg(modelData.day).arg(modelData.length)
+                label: qsTrId("run-through.day-length").arg(modelData.day).arg(modelData.length)
                 value: modelData.stops
             }
         }

@@ -28,14 +28,14 @@ Card {
         spacing: 8
 
         InkText {
-            text: qsTr("Stage")
+            text: qsTrId("stage.title")
             font.weight: Font.DemiBold
             Accessible.role: Accessible.Heading
         }
         Choice {
             objectName: "stage"
             Layout.fillWidth: true
-            label: qsTr("Stage of this passage")
+            label: qsTrId("stage.spoken")
             bare: true
             enabled: card.recorded
             options: card.choices(card.stages.names)
@@ -54,7 +54,7 @@ Card {
             Layout.fillWidth: true
             visible: card.stages.proposed !== ""
             enabled: card.recorded
-            text: qsTr("On to: %1").arg(card.stages.proposed)
+            text: qsTrId("stage.next").arg(card.stages.proposed)
             onClicked: card.drill.setStage(card.stages.stage + 1)
         }
     }

@@ -17,7 +17,7 @@ ColumnLayout {
     property bool roomy: false
 
     function inOneLine(a, b) {
-        return a === "" || b === "" ? a + b : qsTr("%1 · %2").arg(a).arg(b);
+        return a === "" || b === "" ? a + b : qsTrId("drill.figures").arg(a).arg(b);
     }
 
     /// A long name of a key takes a second line. By the desk's width: by the button's own it would go round.
@@ -60,9 +60,9 @@ ColumnLayout {
     InkText {
         Layout.fillWidth: true
         horizontalAlignment: Text.AlignHCenter
-        text: desk.drill.hearing ? qsTr("%1 · only heard: nothing counts").arg(desk.drill.tempoLine)
+        text: desk.drill.hearing ? qsTrId("drill.only-heard").arg(desk.drill.tempoLine)
               : desk.drill.openingText === "" ? desk.drill.tempoLine
-              : qsTr("%1 · %2").arg(desk.drill.tempoLine).arg(desk.drill.openingText)
+              : qsTrId("drill.figures").arg(desk.drill.tempoLine).arg(desk.drill.openingText)
         color: Theme.faint
         font.pixelSize: Theme.body + 2
         wrapMode: Text.WordWrap
@@ -78,7 +78,7 @@ ColumnLayout {
             Layout.preferredWidth: 1
             Layout.preferredHeight: Theme.touch
             bare: true
-            label: qsTr("Felt beat")
+            label: qsTrId("drill.felt-beat")
             options: desk.drill.playedAs.beats
             value: desk.drill.playedAs.beat
             onChosen: value => desk.drill.playedAs.feel(value)
@@ -89,8 +89,8 @@ ColumnLayout {
             Layout.preferredWidth: 1
             Layout.preferredHeight: Theme.touch
             bare: true
-            label: qsTr("Articulation")
-            prefix: qsTr("notes")
+            label: qsTrId("drill.articulation")
+            prefix: qsTrId("drill.articulation.notes")
             options: desk.drill.playedAs.articulations
             value: desk.drill.playedAs.articulation
             onChosen: value => desk.drill.playedAs.setArticulation(value)
@@ -101,8 +101,8 @@ ColumnLayout {
             Layout.preferredWidth: 1
             Layout.preferredHeight: Theme.touch
             bare: true
-            label: qsTr("Rhythm")
-            prefix: qsTr("rhythm")
+            label: qsTrId("drill.rhythm")
+            prefix: qsTrId("drill.rhythm.short")
             options: desk.drill.playedAs.rhythms
             value: desk.drill.playedAs.rhythm
             onChosen: value => desk.drill.playedAs.setRhythm(value)
@@ -137,7 +137,7 @@ ColumnLayout {
             Layout.fillWidth: true
             Layout.preferredWidth: 7
             Layout.preferredHeight: desk.roomy ? 84 : 60
-            text: qsTr("Start")
+            text: qsTrId("drill.start")
             mark: "▶"
             key: desk.keys.markKeys
             strong: true
@@ -154,7 +154,7 @@ ColumnLayout {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 Layout.preferredHeight: desk.roomy ? 84 : 60
-                text: qsTr("Slower")
+                text: qsTrId("drill.slower")
                 mark: "−"
                 key: desk.keys.slowerKeys
                 onClicked: desk.drill.slower()
@@ -163,7 +163,7 @@ ColumnLayout {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 Layout.preferredHeight: desk.roomy ? 84 : 60
-                text: qsTr("Faster")
+                text: qsTrId("drill.faster")
                 mark: "+"
                 key: desk.keys.fasterKeys
                 onClicked: desk.drill.faster()
@@ -178,7 +178,7 @@ ColumnLayout {
                 Layout.preferredHeight: desk.otherHeight
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                text: qsTr("One try at %1").arg(desk.drill.targetText)
+                text: qsTrId("drill.try").arg(desk.drill.targetText)
                 key: desk.keys.tryKeys
                 onClicked: desk.drill.attempt()
             }
@@ -193,7 +193,7 @@ ColumnLayout {
                 Layout.preferredHeight: desk.otherHeight
                 Layout.fillWidth: true
                 Layout.preferredWidth: desk.backShare
-                text: qsTr("Take it back")
+                text: qsTrId("drill.take-back")
                 key: desk.keys.backKeys
                 onClicked: desk.drill.takeBack()
             }
@@ -208,7 +208,7 @@ ColumnLayout {
                 objectName: "hear"
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                text: desk.drill.hearing ? qsTr("Stop listening") : qsTr("Hear it first")
+                text: desk.drill.hearing ? qsTrId("drill.stop-listening") : qsTrId("drill.hear")
                 key: desk.drill.hearing ? desk.keys.stopKeys : desk.keys.hearKeys
                 onClicked: desk.drill.hearFirst()
             }
@@ -216,8 +216,8 @@ ColumnLayout {
                 objectName: "modelClick"
                 Layout.fillWidth: true
                 Layout.preferredWidth: 2
-                text: qsTr("with the click")
-                Accessible.name: qsTr("Hear it with the click")
+                text: qsTrId("drill.hear-with-click")
+                Accessible.name: qsTrId("drill.hear-with-click.hint")
                 checked: desk.drill.modelClick
                 onTicked: on => desk.drill.modelClick = on
             }

@@ -57,7 +57,7 @@ Item {
         }
         InkText {
             anchors.verticalCenter: parent.verticalCenter
-            text: qsTr("%1 of %2", "clean runs in a row so far, needed").arg(dots.streak).arg(dots.needed)
+            text: qsTrId("drill.streak.spoken").arg(dots.streak).arg(dots.needed)
             color: Theme.clean
             font.pixelSize: dots.size
             font.weight: Font.DemiBold

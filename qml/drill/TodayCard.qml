@@ -20,35 +20,35 @@ Card {
         spacing: 10
 
         InkText {
-            text: qsTr("Where you stand")
+            text: qsTrId("today.title")
             font.weight: Font.DemiBold
             Accessible.role: Accessible.Heading
         }
         Figure {
             Layout.fillWidth: true
-            label: qsTr("Clean runs today")
+            label: qsTrId("today.clean-runs")
             value: card.today.cleanText
         }
         Figure {
             Layout.fillWidth: true
-            label: qsTr("Best with a full streak")
+            label: qsTrId("today.best")
             value: card.today.bestText
         }
         Figure {
             Layout.fillWidth: true
-            label: qsTr("Played today")
+            label: qsTrId("today.played")
             value: card.today.timeText
         }
         Figure {
             Layout.fillWidth: true
-            label: qsTr("Secure")
+            label: qsTrId("today.secure")
             value: card.today.secureText
         }
         Figure {
             Layout.fillWidth: true
-            label: qsTr("Practice log")
-            value: !card.recorded ? qsTr("not recorded")
-                   : card.unsaved > 0 ? qsTr("%n not saved yet", "marks", card.unsaved) : qsTr("✓ saved")
+            label: qsTrId("today.log")
+            value: !card.recorded ? qsTrId("today.read-only")
+                   : card.unsaved > 0 ? qsTrId("today.unsaved", card.unsaved) : qsTrId("today.saved")
         }
     }
 }

@@ -10,14 +10,14 @@ Choice {
 
     objectName: "waysToPlay"
     bare: true
-    label: qsTr("Other ways")
+    label: qsTrId("drill.other-ways")
     prefix: label
     options: {
-        const list = [{value: "silent", text: qsTr("Without the click")}];
+        const list = [{value: "silent", text: qsTrId("drill.without-click")}];
         if (!drill.openEnded)
-            list.push({value: "context", text: qsTr("In context")});
-        list.push({value: "half", text: qsTr("At half tempo, %1").arg(drill.halfTempoText)});
-        list.push({value: "seek", text: qsTr("Find the tempo, from %1 down").arg(drill.tempoText)});
+            list.push({value: "context", text: qsTrId("drill.in-context")});
+        list.push({value: "half", text: qsTrId("drill.half-tempo").arg(drill.halfTempoText)});
+        list.push({value: "seek", text: qsTrId("drill.find-tempo").arg(drill.tempoText)});
         return list;
     }
     onChosen: value => {

@@ -4,13 +4,13 @@ import QtQuick
 
 Chapter {
     mark: "!"
-    title: qsTr("Take care of yourself")
+    title: qsTrId("care.title")
     border.color: Theme.miss
     lines: [
-        qsTr("Pain, tingling or numbness means stop, and see a professional before you play on."),
-        qsTr("Add minutes gradually: a little more each week, no sudden jumps, a break well before you need one."),
-        qsTr("Rest your lip and your ears. Rest the thumb that carries the instrument, too."),
-        qsTr("Keep headphones low: the horn is loud already, and this program does not know how loud it is at your ear."),
-        qsTr("Your teacher, your doctor and the rules of the place where you practise come first.")
+        qsTrId("care.pain"),
+        qsTrId("care.gradually"),
+        qsTrId("care.rest"),
+        qsTrId("care.headphones"),
+        qsTrId("care.authority")
     ]
 }

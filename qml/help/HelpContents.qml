@@ -18,7 +18,7 @@ Item {
 
     InkText {
         id: heading
-        text: qsTr("Help")
+        text: qsTrId("help.title")
         font.pixelSize: Theme.heading
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
@@ -29,9 +29,9 @@ Item {
         anchors.right: parent.right
         anchors.verticalCenter: heading.verticalCenter
         visible: contents.leadsBack
-        text: qsTr("Back")
+        text: qsTrId("help.back")
         mark: "←"
-        Accessible.name: qsTr("%1, key %2").arg(qsTr("Back")).arg(qsTr("Esc"))
+        Accessible.name: qsTrId("parts.name-key").arg(qsTrId("help.back")).arg(qsTrId("help.esc"))
         onClicked: contents.backWanted()
     }
     ScrollColumn {
@@ -42,7 +42,7 @@ Item {
         anchors.bottomMargin: Theme.gap
         width: parent.width
         Accessible.role: Accessible.List
-        Accessible.name: qsTr("Chapters")
+        Accessible.name: qsTrId("help.chapters")
 
         Repeater {
             model: contents.chapters.length

@@ -6,30 +6,30 @@ HelpChapter {
     readonly property KeyBindings bound: PracticeRoom.keys
 
     name: "drill"
-    title: qsTr("Drill")
+    title: qsTrId("help.drill.title")
     purpose: [
-        qsTr("Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean by itself. A miss drops the tempo, never below the floor; a full row of clean runs climbs one step, never past the target. A miss or a climb starts the row again."),
-        qsTr("Pressed late? A press in the breath after a clean run makes that run a miss after all."),
-        qsTr("A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole. A new day opens two rungs below the last full row. The settings change both."),
-        qsTr("Felt as: quarter = 60 and eighth = 120 are one speed; another beat turns everything over and keeps your row. Find the tempo: name one you think you can play, and each miss drops until a full row has found yours. A try, and runs without the click, in context or at half tempo, move nothing. Each articulation has a best of its own.")
+        qsTrId("help.drill.what.cycle"),
+        qsTrId("help.drill.what.late"),
+        qsTrId("help.drill.what.secure"),
+        qsTrId("help.drill.what.ways")
     ]
     readonly property var always: [
-        [bound.markKeys, qsTr("start; while the click runs, mark a miss")],
-        [bound.cleanKeys, qsTr("end an open-ended run clean")],
-        [bound.backKeys, qsTr("take back the last mark")],
-        [qsTr("%1; %2", "keys for up; keys for down").arg(bound.fasterKeys).arg(bound.slowerKeys), qsTr("the tempo up and down, while stopped")],
-        [bound.tryKeys, qsTr("one try at the target")],
-        [bound.hearKeys, qsTr("hear the passage first, where its bars came from a score")],
-        [bound.nextKeys, qsTr("the next passage, while stopped")],
-        [bound.stopKeys, qsTr("stop")]
+        [bound.markKeys, qsTrId("help.drill.key.miss")],
+        [bound.cleanKeys, qsTrId("help.drill.key.clean")],
+        [bound.backKeys, qsTrId("help.drill.key.take-back")],
+        [qsTrId("help.drill.key.up-down").arg(bound.fasterKeys).arg(bound.slowerKeys), qsTrId("help.drill.key.tempo")],
+        [bound.tryKeys, qsTrId("help.drill.key.try")],
+        [bound.hearKeys, qsTrId("help.drill.key.hear")],
+        [bound.nextKeys, qsTrId("help.drill.key.next")],
+        [bound.stopKeys, qsTrId("help.drill.key.stop")]
     ]
-    keys: bound.pedalKeys === "" ? always : always.concat([[bound.pedalKeys, qsTr("everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage")]])
+    keys: bound.pedalKeys === "" ? always : always.concat([[bound.pedalKeys, qsTrId("help.drill.key.pedal")]])
     why: [
-        qsTr("Drop and climb make a staircase as hearing tests use it. It settles about where so many runs are clean as its steps decide: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula supposes a player who neither tires nor learns."),
-        qsTr("Climbing step by step is customary. It is not shown to beat other orders of tempi: among sixty school wind players a steady climb, the full tempo and both in turn made no significant difference (Henley 2001). The rule makes for few misses and an honest record."),
-        qsTr("A full row is no proof: five clean of five only say, at 95 %, that more than 54 of 100 runs are clean."),
-        qsTr("Going on after the first success helps to keep what was learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much in music is not known."),
-        qsTr("A change of tempo below about three in a hundred is hard to hear (Drake and Botte 1993). So a climb and a drop are told by short signals.")
+        qsTrId("help.drill.why.staircase"),
+        qsTrId("help.drill.why.climbing"),
+        qsTrId("help.drill.why.full-streak"),
+        qsTrId("help.drill.why.going-on"),
+        qsTrId("help.drill.why.tempo-heard")
     ]
     sources: [
         "H. Levitt (1971), “Transformed up-down methods in psychoacoustics”, Journal of the Acoustical Society of America 49(2), 467–477",

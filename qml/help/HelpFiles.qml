@@ -3,11 +3,11 @@ import QtQuick
 
 HelpChapter {
     name: "files"
-    title: qsTr("Passage files")
+    title: qsTrId("help.files.title")
     purpose: [
-        qsTr("Carry passages from a teacher to a student: a file holds passages and their pieces, and nothing of what was played. Before anything is taken from one you see what it would change.")
+        qsTrId("help.files.what.carry")
     ]
     why: [
-        qsTr("What you have edited since it came is marked, so that a new version of your teacher's does not cover your own work unseen. The same file twice changes nothing.")
+        qsTrId("help.files.what.edited")
     ]
 }

@@ -14,7 +14,7 @@ Column {
 
     InkText {
         width: table.width
-        text: qsTr("Keys")
+        text: qsTrId("help.keys.title")
         font.pixelSize: 18
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
@@ -26,7 +26,7 @@ Column {
             id: row
 
             required property var modelData
-            readonly property string spoken: qsTr("%1: %2", "keys: what they do").arg(modelData[0]).arg(modelData[1])
+            readonly property string spoken: qsTrId("help.keys.line").arg(modelData[0]).arg(modelData[1])
 
             width: table.width
             height: Math.max(name.height, does.height)

@@ -34,7 +34,7 @@ ScrollColumn {
     HelpPart {
         x: 12
         width: page.measure
-        title: qsTr("What it is for")
+        title: qsTrId("help.what")
         lines: page.chapter.purpose
     }
     HelpKeys {
@@ -45,14 +45,14 @@ ScrollColumn {
     HelpPart {
         x: 12
         width: page.measure
-        title: qsTr("Why it does that")
+        title: qsTrId("help.why")
         lines: page.chapter.why
     }
     HelpPart {
         x: 12
         width: page.measure
-        title: qsTr("Sources")
-        lines: page.chapter.sources.length === 0 ? [] : page.chapter.sources.concat([qsTr("What is said of them here stands in their abstracts or opening pages.")])
+        title: qsTrId("help.sources")
+        lines: page.chapter.sources.length === 0 ? [] : page.chapter.sources.concat([qsTrId("help.sources.hint")])
         small: true
     }
 }

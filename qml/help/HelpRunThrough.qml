@@ -6,18 +6,18 @@ HelpChapter {
     readonly property KeyBindings bound: PracticeRoom.keys
 
     name: "runThrough"
-    title: qsTr("Run-through")
+    title: qsTrId("help.run-through.title")
     purpose: [
-        qsTr("A whole piece without the click, from start to finish; the way there is in the form of a passage of that piece. Press the key where the music stops, and play on. The clock guesses the bar, and you put it right before the run-through is kept.")
+        qsTrId("help.run-through.what.whole")
     ]
     keys: [
-        [bound.markKeys, qsTr("start; then: the music stopped here")],
-        [bound.cleanKeys, qsTr("the last note")],
-        [bound.backKeys, qsTr("take the last stop back")],
-        [bound.stopKeys, qsTr("give up")]
+        [bound.markKeys, qsTrId("help.run-through.key.start")],
+        [bound.cleanKeys, qsTrId("help.run-through.key.end")],
+        [bound.backKeys, qsTrId("help.run-through.key.take-back")],
+        [bound.stopKeys, qsTrId("help.run-through.key.give-up")]
     ]
     why: [
-        qsTr("It shows what the click hides: where the piece breaks when nothing leads. A stop at a bar that is not known may have been anywhere, and counts against every passage of the piece."),
-        qsTr("A passage is kept while the newest two run-throughs did not stop in it. Two is our choice, with no source: few enough to be played, more than luck.")
+        qsTrId("help.run-through.why.hides"),
+        qsTrId("help.run-through.why.kept")
     ]
 }

@@ -3,19 +3,19 @@ import QtQuick
 
 HelpChapter {
     name: "start"
-    title: qsTr("From slow to the whole piece")
+    title: qsTrId("help.start.title")
     purpose: [
-        qsTr("Piolo gets a hard passage clean. Choose a tempo at which nothing goes wrong, play it again and again, and touch one key, and only for a miss: the tempo follows how cleanly you play."),
-        qsTr("A passage goes through five stages: slow with the click, secure at the target, without the click, in its context with two bars on either side, and in run-throughs of the piece. When the log speaks for the next stage the drill says why; you decide, and may go back.")
+        qsTrId("help.start.what.piolo"),
+        qsTrId("help.start.what.stages")
     ]
     keys: [
-        ["F1", qsTr("help for the screen you are on, while the click is still")],
-        [qsTr("Tab, Shift+Tab"), qsTr("from one control to the next, and back")],
-        [qsTr("Return, Space"), qsTr("press the control")]
+        ["F1", qsTrId("help.start.key.help")],
+        [qsTrId("help.start.key.control.keys"), qsTrId("help.start.key.control")],
+        [qsTrId("help.start.key.press.keys"), qsTrId("help.start.key.press")]
     ]
     why: [
-        qsTr("How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists on three bars (Duke, Simmons and Cash 2009). So misses are kept few, and what counts is clean runs, not minutes."),
-        qsTr("Nearly every player reports slow practice (Allingham and Wöllner 2022): that says what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). So a try at the target is always at hand.")
+        qsTrId("help.start.why.few-misses"),
+        qsTrId("help.start.why.slow")
     ]
     sources: [
         "R. A. Duke, A. L. Simmons, C. D. Cash (2009), “It's not how much; it's how: characteristics of practice behavior and retention of performance skills”, Journal of Research in Music Education 56(4), 310–321",

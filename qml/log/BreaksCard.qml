@@ -21,7 +21,7 @@ Card {
         x: Theme.gap
         y: 14
         width: parent.width - 2 * Theme.gap
-        text: card.breaks.title ?? qsTr("Where it breaks")
+        text: card.breaks.title ?? qsTrId("breaks.title")
         font.weight: Font.DemiBold
         elide: Text.ElideMiddle
         Accessible.role: Accessible.Heading
@@ -33,7 +33,7 @@ Card {
         anchors.top: title.bottom
         anchors.topMargin: 4
         wrapMode: Text.Wrap
-        text: card.breaks.note ?? qsTr("Misses are gathered here, by bar and beat.")
+        text: card.breaks.note ?? qsTrId("breaks.empty")
         color: Theme.faint
         font.pixelSize: Theme.small
     }
@@ -100,7 +100,7 @@ Card {
                 width: parts.part
                 visible: card.figures.buildUpText !== ""
                 text: card.figures.buildUpText
-                Accessible.description: qsTr("Makes passages of the last bar, the last two, and so on")
+                Accessible.description: qsTrId("breaks.last-bar-first.hint")
                 onClicked: card.figures.buildUp()
             }
             InkButton {
@@ -108,7 +108,7 @@ Card {
                 width: parts.part
                 visible: card.figures.partsText !== ""
                 text: card.figures.partsText
-                Accessible.description: qsTr("Makes passages of its parts, each landing on the beat with which the next begins")
+                Accessible.description: qsTrId("breaks.in-parts.hint")
                 onClicked: card.figures.makeParts()
             }
         }
@@ -124,7 +124,7 @@ Card {
             width: parent.width
             visible: card.figures.madeText !== ""
             strong: true
-            text: qsTr("Drill it")
+            text: qsTrId("breaks.drill")
             onClicked: card.drillRequested(card.figures.made)
         }
     }

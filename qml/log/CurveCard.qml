@@ -24,7 +24,7 @@ Card {
         x: Theme.gap
         y: 18
         visible: x + width + 8 < buttons.x
-        text: curves.by === "days" ? qsTr("Tempo by day") : qsTr("Tempo by run")
+        text: curves.by === "days" ? qsTrId("curve.by-day") : qsTrId("curve.by-run")
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
     }
@@ -32,7 +32,7 @@ Card {
         x: title.x
         y: title.y
         visible: !title.visible
-        text: qsTr("Tempo")
+        text: qsTrId("curve.tempo")
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
         Accessible.name: title.text
@@ -44,7 +44,7 @@ Card {
         anchors.rightMargin: 12
         anchors.baseline: title.baseline
         visible: card.savedAs !== ""
-        text: qsTr("saved as %1").arg(card.savedAs)
+        text: qsTrId("curve.saved").arg(card.savedAs)
         color: Theme.faint
         font.pixelSize: Theme.small
         elide: Text.ElideMiddle
@@ -59,7 +59,7 @@ Card {
 
         InkButton {
             objectName: "saveCurves"
-            text: qsTr("Save…")
+            text: qsTrId("curve.save")
             enabled: !curves.empty
             onClicked: {
                 card.saving = true;
@@ -71,27 +71,27 @@ Card {
             objectName: "zoomIn"
             text: "+"
             enabled: !curves.empty
-            Accessible.name: qsTr("Closer")
+            Accessible.name: qsTrId("curve.closer")
             onClicked: curves.zoomMiddle(0.5)
         }
         InkButton {
             objectName: "zoomOut"
             text: "−"
             enabled: !curves.whole
-            Accessible.name: qsTr("Farther")
+            Accessible.name: qsTrId("curve.farther")
             onClicked: curves.zoomMiddle(2)
         }
         InkButton {
             objectName: "showAll"
-            text: qsTr("All")
+            text: qsTrId("curve.all")
             enabled: !curves.whole
             onClicked: curves.showAll()
         }
         Pills {
-            label: qsTr("Along")
+            label: qsTrId("curve.along")
             options: [
-                {value: "days", text: qsTr("days")},
-                {value: "runs", text: qsTr("runs")}
+                {value: "days", text: qsTrId("curve.days")},
+                {value: "runs", text: qsTrId("curve.runs")}
             ]
             value: curves.by
             onChosen: value => curves.by = value
@@ -110,9 +110,9 @@ Card {
         family: Theme.family
         activeFocusOnTab: !empty
         Accessible.role: Accessible.Graphic
-        Accessible.name: empty ? qsTr("No curve yet") : qsTr("Curves of tempo: %1").arg(words)
+        Accessible.name: empty ? qsTrId("curve.none") : qsTrId("curve.spoken").arg(words)
         Accessible.description: pointedText !== "" ? pointedText
-            : qsTr("Plus and minus zoom, Left and Right move, with Shift they read run by run, Up and Down change the passage.")
+            : qsTrId("curve.spoken.keys")
         Keys.onPressed: event => {
             const reading = event.modifiers & Qt.ShiftModifier;
             const step = width / 8;
@@ -199,7 +199,7 @@ Card {
                 id: path
                 objectName: "curves-path"
                 width: parent.width - now.width - leave.width - 2 * parent.spacing
-                label: qsTr("File, ending in .svg, .png, .pdf or .csv")
+                label: qsTrId("curve.file")
                 placeholder: "~/curves.pdf"
                 fault: card.fault
                 onTyped: text => path.text = text
@@ -210,13 +210,13 @@ Card {
                 objectName: "saveNow"
                 y: 21
                 strong: true
-                text: qsTr("Save")
+                text: qsTrId("curve.save-file")
                 onClicked: card.save(path.text)
             }
             InkButton {
                 id: leave
                 y: 21
-                text: qsTr("Leave it")
+                text: qsTrId("curve.leave")
                 onClicked: card.saving = false
             }
         }
@@ -228,6 +228,6 @@ Card {
         horizontalAlignment: Text.AlignHCenter
         wrapMode: Text.Wrap
         color: Theme.faint
-        text: qsTr("The curve begins with the first run.")
+        text: qsTrId("curve.empty")
     }
 }

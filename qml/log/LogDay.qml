@@ -32,7 +32,7 @@ Column {
             font.pixelSize: 18
             font.weight: Font.DemiBold
             Accessible.role: Accessible.Heading
-            Accessible.name: qsTr("%1, %2").arg(day.dayTitle).arg(day.figures)
+            Accessible.name: qsTrId("log.day.heading").arg(day.dayTitle).arg(day.figures)
         }
         InkText {
             anchors.right: parent.right

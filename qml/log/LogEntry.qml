@@ -12,7 +12,7 @@ Column {
     property bool noting: false
 
     readonly property string story: values.mark === "" ? values.detail
-        : values.detail === "" ? values.mark : qsTr("%1 · %2").arg(values.mark).arg(values.detail)
+        : values.detail === "" ? values.mark : qsTrId("log.entry.line").arg(values.mark).arg(values.detail)
 
     signal busyWanted(bool on)
     signal takenBack
@@ -65,15 +65,15 @@ Column {
                 objectName: "writeNote"
                 implicitHeight: 36
                 visible: entry.values.canNote
-                text: entry.values.note === "" ? qsTr("Note") : qsTr("Change the note")
-                Accessible.name: qsTr("Note on the run of %1").arg(entry.values.time)
+                text: entry.values.note === "" ? qsTrId("log.entry.note") : qsTrId("log.entry.edit-note")
+                Accessible.name: qsTrId("log.entry.note.spoken").arg(entry.values.time)
                 onClicked: entry.open(true)
             }
             InkButton {
                 objectName: "takeEntryBack"
                 implicitHeight: 36
-                text: qsTr("Take back…")
-                Accessible.name: qsTr("Take back the entry of %1").arg(entry.values.time)
+                text: qsTrId("log.entry.take-back")
+                Accessible.name: qsTrId("log.entry.take-back.spoken").arg(entry.values.time)
                 onClicked: entry.open(false)
             }
         }
@@ -98,7 +98,7 @@ Column {
             id: note
             objectName: "field-note"
             width: parent.width - save.width - drop.width - 2 * parent.spacing
-            label: qsTr("Note on this run")
+            label: qsTrId("log.entry.note.title")
             text: entry.values.note
             onTyped: text => note.text = text
             onAccepted: entry.noted(note.text)
@@ -108,13 +108,13 @@ Column {
             objectName: "saveNote"
             anchors.bottom: note.bottom
             strong: true
-            text: qsTr("Keep")
+            text: qsTrId("log.entry.keep")
             onClicked: entry.noted(note.text)
         }
         InkButton {
             id: drop
             anchors.bottom: note.bottom
-            text: qsTr("Leave it")
+            text: qsTrId("log.entry.leave")
             onClicked: entry.busyWanted(false)
         }
     }
@@ -127,17 +127,17 @@ Column {
         InkText {
             height: Theme.touch
             verticalAlignment: Text.AlignVCenter
-            text: qsTr("It will count as never played, and cannot be brought back.")
+            text: qsTrId("log.entry.take-back.hint")
         }
         InkButton {
             id: keep
             objectName: "keepEntry"
-            text: qsTr("Leave it")
+            text: qsTrId("log.entry.leave")
             onClicked: entry.busyWanted(false)
         }
         InkButton {
             objectName: "takeEntryBackNow"
-            text: qsTr("Take it back")
+            text: qsTrId("log.entry.take-back.confirm")
             ink: Theme.miss
             line: Theme.miss
             onClicked: entry.takenBack()

@@ -16,7 +16,7 @@ Row {
         objectName: "filter-piece"
         width: filters.each
         bare: true
-        label: qsTr("Piece")
+        label: qsTrId("log.filter.piece")
         options: filters.log.pieces
         value: filters.log.piece
         onChosen: value => filters.log.piece = value
@@ -25,7 +25,7 @@ Row {
         objectName: "filter-passage"
         width: filters.each
         bare: true
-        label: qsTr("Passage")
+        label: qsTrId("log.filter.passage")
         options: filters.log.passages
         value: filters.log.passage
         onChosen: value => filters.log.passage = value
@@ -34,7 +34,7 @@ Row {
         objectName: "filter-kind"
         width: filters.each
         bare: true
-        label: qsTr("Kind")
+        label: qsTrId("log.filter.kind")
         options: filters.log.kinds
         value: filters.log.kind
         onChosen: value => filters.log.kind = value
@@ -43,7 +43,7 @@ Row {
         objectName: "filter-since"
         width: filters.each
         bare: true
-        label: qsTr("How far back")
+        label: qsTrId("log.filter.since")
         options: filters.log.stretches
         value: filters.log.since
         onChosen: value => filters.log.since = value

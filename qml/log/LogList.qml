@@ -26,7 +26,7 @@ ListView {
     keyNavigationEnabled: false
     activeFocusOnTab: count > 0
     Accessible.role: Accessible.List
-    Accessible.name: qsTr("Days")
+    Accessible.name: qsTrId("log.days")
     Keys.onPressed: event => {
         const page = height * 0.9;
         if (event.key === Qt.Key_PageDown)
@@ -81,7 +81,7 @@ ListView {
         horizontalAlignment: Text.AlignHCenter
         wrapMode: Text.Wrap
         color: Theme.faint
-        text: list.log.nothingYet ? qsTr("Nothing played yet. Every run you drill is written down here, day by day.")
-                                  : qsTr("Nothing of that kind in that time.")
+        text: list.log.nothingYet ? qsTrId("log.empty")
+                                  : qsTrId("log.none-found")
     }
 }

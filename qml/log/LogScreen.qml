@@ -16,7 +16,7 @@ FocusScope {
         id: heading
         x: Theme.margin
         y: 16
-        text: qsTr("Practice log")
+        text: qsTrId("log.title")
         font.pixelSize: Theme.heading
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading

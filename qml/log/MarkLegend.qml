@@ -11,10 +11,10 @@ InkText {
     property bool openEnded: false
 
     readonly property var parts: [
-        {mark: "▼", words: qsTr("a miss: %1").arg(keys.markKeys), ink: Theme.miss},
-        {mark: "●", words: openEnded ? qsTr("clean: %1").arg(keys.cleanKeys)
-                                     : qsTr("clean: by itself at the last bar"), ink: Theme.clean},
-        {mark: "■", words: qsTr("stop: %1").arg(keys.stopKeys), ink: Theme.faint}
+        {mark: "▼", words: qsTrId("log.mark.missed").arg(keys.markKeys), ink: Theme.miss},
+        {mark: "●", words: openEnded ? qsTrId("log.mark.clean").arg(keys.cleanKeys)
+                                     : qsTrId("log.mark.clean-unmarked"), ink: Theme.clean},
+        {mark: "■", words: qsTrId("log.mark.stop").arg(keys.stopKeys), ink: Theme.faint}
     ]
 
     function unbroken(words) {

@@ -14,7 +14,7 @@ Card {
         id: title
         x: Theme.gap
         y: 14
-        text: qsTr("Minutes a day")
+        text: qsTrId("minutes.title")
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
     }
@@ -22,7 +22,7 @@ Card {
         anchors.right: parent.right
         anchors.rightMargin: Theme.gap
         anchors.baseline: title.baseline
-        text: card.figures.mostMinutes > 0 ? qsTr("most: %1 min").arg(card.figures.mostMinutes) : ""
+        text: card.figures.mostMinutes > 0 ? qsTrId("minutes.most").arg(card.figures.mostMinutes) : ""
         color: Theme.faint
         font.pixelSize: Theme.small
     }
@@ -35,7 +35,7 @@ Card {
         anchors.topMargin: 10
         anchors.bottom: axis.top
         Accessible.role: Accessible.List
-        Accessible.name: qsTr("Minutes a day, four weeks")
+        Accessible.name: qsTrId("minutes.spoken")
 
         Repeater {
             model: card.figures.days
@@ -59,13 +59,13 @@ Card {
 
         InkText {
             id: since
-            text: qsTr("4 weeks ago")
+            text: qsTrId("minutes.weeks-ago")
             color: Theme.faint
             font.pixelSize: Theme.small
         }
         InkText {
             anchors.right: parent.right
-            text: qsTr("today")
+            text: qsTrId("minutes.today")
             color: Theme.faint
             font.pixelSize: Theme.small
         }
@@ -79,9 +79,9 @@ Card {
 
         Repeater {
             model: [
-                {words: qsTr("drilled"), part: "runs"},
-                {words: qsTr("other runs"), part: "apart"},
-                {words: qsTr("run-throughs"), part: "throughs"}
+                {words: qsTrId("minutes.drilled"), part: "runs"},
+                {words: qsTrId("minutes.other-runs"), part: "apart"},
+                {words: qsTrId("minutes.run-throughs"), part: "throughs"}
             ]
 
             Row {

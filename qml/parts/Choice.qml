@@ -22,7 +22,7 @@ Column {
     property string prefix: ""
 
     readonly property string chosenText: place >= 0 ? options[place].text : ""
-    readonly property string shown: prefix === "" ? (place < 0 ? prompt : chosenText) : place < 0 ? prefix : qsTr("%1: %2", "label: what is chosen").arg(prefix).arg(chosenText)
+    readonly property string shown: prefix === "" ? (place < 0 ? prompt : chosenText) : place < 0 ? prefix : qsTrId("parts.label-value").arg(prefix).arg(chosenText)
     readonly property int place: options.findIndex(option => option.value === value)
 
     signal chosen(var value)

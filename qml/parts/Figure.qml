@@ -11,7 +11,7 @@ Item {
     implicitHeight: Math.max(name.implicitHeight, amount.implicitHeight)
     implicitWidth: name.implicitWidth + amount.implicitWidth + Theme.gap
     Accessible.role: Accessible.StaticText
-    Accessible.name: qsTr("%1: %2").arg(label).arg(value)
+    Accessible.name: qsTrId("parts.label-value").arg(label).arg(value)
 
     InkText {
         id: name

@@ -19,7 +19,7 @@ T.Button {
     hoverEnabled: true
     opacity: enabled ? 1 : 0.5
 
-    Accessible.name: key === "" ? text : qsTr("%1, key %2").arg(text).arg(key)
+    Accessible.name: key === "" ? text : qsTrId("parts.name-key").arg(text).arg(key)
     Accessible.role: Accessible.Button
     Keys.onReturnPressed: clicked()
     Keys.onEnterPressed: clicked()

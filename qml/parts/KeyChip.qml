@@ -8,6 +8,6 @@ InkButton {
     property string words: ""
 
     implicitHeight: 36
-    text: qsTr("%1  ✕").arg(words)
-    Accessible.name: qsTr("Take %1 away").arg(words)
+    text: qsTrId("keys.chip").arg(words)
+    Accessible.name: qsTrId("keys.chip.remove").arg(words)
 }

@@ -17,7 +17,7 @@ Rectangle {
     implicitHeight: 56
     color: Theme.card
     Accessible.role: Accessible.ToolBar
-    Accessible.name: qsTr("Screens")
+    Accessible.name: qsTrId("nav.screens")
 
     Row {
         x: Theme.gap
@@ -26,12 +26,12 @@ Rectangle {
 
         Repeater {
             model: [
-                {screen: "passages", words: qsTr("Passages")},
-                {screen: "drill", words: qsTr("Drill")},
-                {screen: "scales", words: qsTr("Scales")},
-                {screen: "log", words: qsTr("Log")},
-                {screen: "settings", words: qsTr("Settings")},
-                {screen: "help", words: qsTr("Help")}
+                {screen: "passages", words: qsTrId("nav.passages")},
+                {screen: "drill", words: qsTrId("nav.drill")},
+                {screen: "scales", words: qsTrId("nav.scales")},
+                {screen: "log", words: qsTrId("nav.log")},
+                {screen: "settings", words: qsTrId("nav.settings")},
+                {screen: "help", words: qsTrId("nav.help")}
             ]
 
             T.Button {
@@ -75,7 +75,7 @@ Rectangle {
         anchors.right: parent.right
         anchors.rightMargin: Theme.margin
         anchors.verticalCenter: parent.verticalCenter
-        text: bar.minutes === 0 ? "" : qsTr("%1 today").arg(Formatter.duration(bar.minutes * 60000))
+        text: bar.minutes === 0 ? "" : qsTrId("nav.today").arg(Formatter.duration(bar.minutes * 60000))
         color: Theme.faint
     }
     Rectangle {

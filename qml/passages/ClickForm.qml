@@ -25,7 +25,7 @@ Column {
     }
     Tick {
         objectName: "clickOpen"
-        text: qsTr("Change where the click sounds")
+        text: qsTrId("click-form.change")
         checked: form.unfolded
         onTicked: on => form.unfolded = on
     }
@@ -42,7 +42,7 @@ Column {
             Layout.fillWidth: true
             Layout.preferredWidth: 2
             Layout.alignment: Qt.AlignTop
-            label: qsTr("Click on")
+            label: qsTrId("click-form.on")
             options: form.editor.clickPlaces
             value: form.editor.draft["clickOn"]
             onChosen: value => form.editor.set("clickOn", value)
@@ -50,15 +50,15 @@ Column {
         FormCell {
             editor: form.editor
             name: "swing"
-            label: qsTr("Swing")
-            placeholder: qsTr("straight")
+            label: qsTrId("click-form.swing")
+            placeholder: qsTrId("click-form.straight")
         }
         Choice {
             objectName: "field-swung"
             Layout.fillWidth: true
             Layout.preferredWidth: 1
             Layout.alignment: Qt.AlignTop
-            label: qsTr("Swung notes")
+            label: qsTrId("click-form.swung")
             options: form.editor.swungNotes
             value: form.editor.draft["swung"]
             onChosen: value => form.editor.set("swung", value)
@@ -71,46 +71,46 @@ Column {
         FormCell {
             editor: form.editor
             name: "barsOn"
-            label: qsTr("Bars with click")
+            label: qsTrId("click-form.bars-on")
         }
         FormCell {
             editor: form.editor
             name: "barsOff"
-            label: qsTr("Bars without")
+            label: qsTrId("click-form.bars-off")
         }
         FormCell {
             editor: form.editor
             name: "silentBars"
-            label: qsTr("Silent bars, %")
+            label: qsTrId("click-form.silent-bars")
         }
         FormCell {
             editor: form.editor
             name: "leftOutBeats"
-            label: qsTr("Lost beats, %")
+            label: qsTrId("click-form.lost-beats")
         }
         FormCell {
             editor: form.editor
             Layout.columnSpan: 2
             Layout.preferredWidth: 2
             name: "breaths"
-            label: qsTr("Wait for breath before")
-            placeholder: qsTr("43, 45:3, 47:1+2")
+            label: qsTrId("click-form.breaths")
+            placeholder: qsTrId("click-form.breaths.example")
         }
         FormCell {
             editor: form.editor
             name: "breathBelow"
-            label: qsTr("Only below")
-            placeholder: qsTr("any tempo")
+            label: qsTrId("click-form.breath-below")
+            placeholder: qsTrId("click-form.breath-below.any")
         }
         FormCell {
             editor: form.editor
             name: "seed"
-            label: qsTr("Chance number")
+            label: qsTrId("click-form.seed")
         }
         InkText {
             Layout.columnSpan: 4
             Layout.fillWidth: true
-            text: qsTr("The bars go on while the click is silent. Breath: bar, bar:beat, and +beats to wait. Another chance number, other silent bars and beats.")
+            text: qsTrId("click-form.hint")
             color: Theme.faint
             font.pixelSize: Theme.small
             wrapMode: Text.Wrap

@@ -22,7 +22,7 @@ Item {
         Field {
             objectName: "import-path"
             width: parent.width - read.width - parent.spacing
-            label: qsTr("File (.piolo.json): type its place or drop it here")
+            label: qsTrId("files.open.file")
             placeholder: "~/sectional.piolo.json"
             text: taking.typed
             fault: taking.exchange.fault
@@ -33,7 +33,7 @@ Item {
             id: read
             objectName: "import-read"
             y: 21
-            text: qsTr("Look into it")
+            text: qsTrId("files.open")
             strong: enabled && !taking.looked
             enabled: taking.typed.trim() !== "" && !taking.exchange.reading
             onClicked: taking.exchange.read(taking.typed)
@@ -45,8 +45,8 @@ Item {
         anchors.top: which.bottom
         anchors.topMargin: 12
         width: parent.width
-        text: taking.exchange.reading ? qsTr("Reading …")
-            : taking.looked ? taking.exchange.summary : qsTr("Nothing is taken before you have seen what it would change.")
+        text: taking.exchange.reading ? qsTrId("files.reading")
+            : taking.looked ? taking.exchange.summary : qsTrId("files.not-yet")
         color: taking.looked ? Theme.ink : Theme.faint
         wrapMode: Text.WordWrap
         Accessible.role: Accessible.AlertMessage
@@ -63,7 +63,7 @@ Item {
         boundsBehavior: Flickable.StopAtBounds
         model: taking.exchange
         Accessible.role: Accessible.List
-        Accessible.name: qsTr("What the file would change")
+        Accessible.name: qsTrId("files.changes")
 
         delegate: Column {
             id: row
@@ -77,7 +77,7 @@ Item {
             required property bool askedFor
             required property bool ticked
 
-            readonly property string words: piece ? qsTr("%1: the piece “%2”").arg(state).arg(name) : qsTr("%1: “%2”").arg(state).arg(name)
+            readonly property string words: piece ? qsTrId("files.piece").arg(state).arg(name) : qsTrId("files.passage").arg(state).arg(name)
 
             width: list.width - 14
             spacing: 2
@@ -104,7 +104,7 @@ Item {
                 width: parent.width
                 visible: row.edited
                 leftPadding: 34
-                text: qsTr("▲ edited here since it was imported")
+                text: qsTrId("files.edited-here")
                 color: Theme.miss
                 font.pixelSize: Theme.small
             }
@@ -143,7 +143,7 @@ Item {
         InkText {
             width: parent.width
             visible: taking.exchange.asked > 0
-            text: qsTr("What has no tick stays as it is here; what has one becomes as in the file. What is new is added.")
+            text: qsTrId("files.tick.hint")
             color: Theme.faint
             font.pixelSize: Theme.small
             wrapMode: Text.WordWrap
@@ -154,7 +154,7 @@ Item {
 
             InkButton {
                 objectName: "import-take"
-                text: qsTr("Take it")
+                text: qsTrId("files.take")
                 strong: enabled
                 enabled: taking.exchange.canTake
                 onClicked: taking.exchange.take()
@@ -163,14 +163,14 @@ Item {
                 objectName: "import-all"
                 visible: taking.exchange.asked > 0
                 enabled: taking.exchange.ticked < taking.exchange.asked
-                text: qsTr("Tick all that differ")
+                text: qsTrId("files.tick-all")
                 onClicked: taking.exchange.tickAll(true)
             }
             InkButton {
                 objectName: "import-none"
                 visible: taking.exchange.asked > 0
                 enabled: taking.exchange.ticked > 0
-                text: qsTr("Tick none")
+                text: qsTrId("files.tick-none")
                 onClicked: taking.exchange.tickAll(false)
             }
         }

@@ -34,7 +34,7 @@ Card {
         id: heading
         x: 24
         y: Theme.gap
-        text: qsTr("Passage files")
+        text: qsTrId("files.title")
         font.pixelSize: 22
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
@@ -45,7 +45,7 @@ Card {
         anchors.right: parent.right
         anchors.rightMargin: 24
         y: 12
-        text: qsTr("Back to the form")
+        text: qsTrId("files.back-to-form")
         onClicked: card.done()
     }
     Pills {
@@ -53,10 +53,10 @@ Card {
         x: 24
         y: 64
         width: parent.width - 48
-        label: qsTr("What to do")
+        label: qsTrId("files.what-to-do")
         options: [
-            {value: false, text: qsTr("Write a file")},
-            {value: true, text: qsTr("Take from a file")}
+            {value: false, text: qsTrId("files.export")},
+            {value: true, text: qsTrId("files.import")}
         ]
         value: card.reading
         onChosen: value => card.reading = value
@@ -73,7 +73,7 @@ Card {
         InkText {
             id: about
             width: parent.width
-            text: qsTr("Passages and their pieces for another player; nothing of what was played is in the file.")
+            text: qsTrId("files.export.hint")
             color: Theme.faint
             wrapMode: Text.WordWrap
         }
@@ -90,9 +90,9 @@ Card {
             anchors.bottom: parent.bottom
             width: parent.width
             part: "export"
-            label: qsTr("File, ending in .piolo.json")
+            label: qsTrId("files.export.file")
             placeholder: "~/sectional.piolo.json"
-            button: qsTr("Write the file")
+            button: qsTrId("files.export.write")
             ready: card.picks.picked > 0
             onWanted: path => saving.tell(card.exchange.write(path))
         }

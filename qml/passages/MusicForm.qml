@@ -19,15 +19,15 @@ GridLayout {
         editor: form.editor
         Layout.preferredWidth: 7
         name: "firstBar"
-        label: qsTr("First bar")
+        label: qsTrId("form.first-bar")
     }
     FormCell {
         editor: form.editor
         Layout.preferredWidth: 9
         name: "bars"
-        label: qsTr("Bars")
+        label: qsTrId("form.bars")
         enabled: !form.open
-        placeholder: form.open ? qsTr("open") : ""
+        placeholder: form.open ? qsTrId("form.bars.open") : ""
         opacity: enabled ? 1 : 0.6
     }
     Tick {
@@ -37,7 +37,7 @@ GridLayout {
         Layout.preferredWidth: 20
         Layout.alignment: Qt.AlignTop
         Layout.topMargin: 21
-        text: qsTr("Open-ended: I end each run")
+        text: qsTrId("form.open-ended")
         enabled: !form.editor.readOnly
         checked: form.open
         onTicked: on => form.editor.set("openEnded", on)
@@ -46,21 +46,21 @@ GridLayout {
         editor: form.editor
         Layout.preferredWidth: 7
         name: "meter"
-        label: qsTr("Meter")
+        label: qsTrId("form.meter")
     }
     FormCell {
         editor: form.editor
         Layout.preferredWidth: 9
         name: "groups"
-        label: qsTr("Groups")
-        placeholder: form.editor.usualGroups === "" ? qsTr("none") : form.editor.usualGroups
+        label: qsTrId("form.groups")
+        placeholder: form.editor.usualGroups === "" ? qsTrId("form.none") : form.editor.usualGroups
     }
     Choice {
         objectName: "field-beat"
         Layout.fillWidth: true
         Layout.preferredWidth: 10
         Layout.alignment: Qt.AlignTop
-        label: qsTr("Beat")
+        label: qsTrId("form.beat")
         options: form.editor.beats
         value: form.editor.beat
         fault: form.editor.faults["beat"] ?? ""
@@ -71,7 +71,7 @@ GridLayout {
         Layout.fillWidth: true
         Layout.preferredWidth: 11
         Layout.alignment: Qt.AlignTop
-        label: qsTr("Subdivision")
+        label: qsTrId("form.subdivision")
         options: form.editor.subdivisions
         value: form.editor.draft["subdivision"]
         onChosen: value => form.editor.set("subdivision", value)
@@ -80,20 +80,20 @@ GridLayout {
         editor: form.editor
         Layout.preferredWidth: 7
         name: "pickup"
-        label: qsTr("Pick-up")
-        placeholder: qsTr("none")
+        label: qsTrId("form.pick-up")
+        placeholder: qsTrId("form.none")
     }
     FormCell {
         editor: form.editor
         Layout.preferredWidth: 9
         name: "countIn"
-        label: qsTr("Count-in, bars")
+        label: qsTrId("form.count-in")
     }
     FormCell {
         editor: form.editor
         Layout.preferredWidth: 10
         name: "breath"
-        label: qsTr("Breath, beats")
+        label: qsTrId("form.breath")
     }
     Tick {
         objectName: "field-landing"
@@ -101,7 +101,7 @@ GridLayout {
         Layout.preferredWidth: 10
         Layout.alignment: Qt.AlignTop
         Layout.topMargin: 21
-        text: qsTr("Landing note")
+        text: qsTrId("form.landing")
         enabled: !form.editor.readOnly
         checked: form.editor.draft["landing"] ?? false
         onTicked: on => form.editor.set("landing", on)

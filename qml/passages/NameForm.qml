@@ -26,13 +26,13 @@ Column {
             width: (parent.width - Theme.gap) * 0.56
             editor: form.editor
             name: "title"
-            label: qsTr("Name")
+            label: qsTrId("form.name")
             placeholder: form.editor.usualTitle
         }
         Choice {
             objectName: "field-piece"
             width: (parent.width - Theme.gap) * 0.44
-            label: qsTr("Piece")
+            label: qsTrId("form.piece")
             options: form.editor.pieces
             value: form.editor.pieceChoice
             onChosen: value => form.editor.pieceChoice = value
@@ -41,7 +41,7 @@ Column {
     Tick {
         objectName: "pieceOpen"
         visible: form.inPiece && form.editor.pieceChoice !== "new"
-        text: qsTr("Change the piece itself: its name, instrument, date")
+        text: qsTrId("form.edit-piece")
         checked: form.pieceOpen
         onTicked: on => form.pieceOpen = on
     }

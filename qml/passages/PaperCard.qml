@@ -32,7 +32,7 @@ Card {
         x: 24
         y: Theme.gap
         width: back.x - x - 12
-        text: card.entering && card.runs.open ? card.runs.title : qsTr("Practice on paper")
+        text: card.entering && card.runs.open ? card.runs.title : qsTrId("paper.title")
         elide: Text.ElideRight
         font.pixelSize: 22
         font.weight: Font.DemiBold
@@ -44,7 +44,7 @@ Card {
         anchors.right: parent.right
         anchors.rightMargin: 24
         y: 12
-        text: qsTr("Back to the form")
+        text: qsTrId("paper.back-to-form")
         onClicked: card.done()
     }
     Pills {
@@ -52,10 +52,10 @@ Card {
         x: 24
         y: 64
         width: parent.width - 48
-        label: qsTr("What to do")
+        label: qsTrId("paper.what-to-do")
         options: [
-            {value: false, text: qsTr("Print a sheet")},
-            {value: true, text: qsTr("Enter a sheet")}
+            {value: false, text: qsTrId("paper.print")},
+            {value: true, text: qsTrId("paper.enter")}
         ]
         value: card.entering
         onChosen: value => card.entering = value

@@ -27,7 +27,7 @@ Item {
     InkText {
         anchors.fill: parent
         visible: !entry.runs.open
-        text: qsTr("Choose a passage on the left first.")
+        text: qsTrId("paper.enter.choose-passage")
         color: Theme.faint
         wrapMode: Text.WordWrap
     }
@@ -39,7 +39,7 @@ Item {
         Field {
             objectName: "paper-day"
             width: entry.half
-            label: qsTr("Day it was played")
+            label: qsTrId("paper.enter.day")
             text: entry.runs.day
             fault: entry.runs.dayFault
             onTyped: text => entry.runs.day = text
@@ -47,7 +47,7 @@ Item {
         Field {
             objectName: "paper-lowest"
             width: entry.half
-            label: qsTr("Lowest tempo on the sheet")
+            label: qsTrId("paper.enter.lowest")
             text: entry.runs.lowest
             fault: entry.runs.lowestFault
             onTyped: text => entry.runs.lowest = text
@@ -63,21 +63,21 @@ Item {
         InkText {
             width: 80
             horizontalAlignment: Text.AlignRight
-            text: qsTr("tempo")
+            text: qsTrId("paper.enter.tempo")
             color: Theme.faint
             font.pixelSize: Theme.small
         }
         InkText {
             width: entry.stepWidth
             horizontalAlignment: Text.AlignHCenter
-            text: qsTr("circles ticked")
+            text: qsTrId("paper.enter.ticked")
             color: Theme.faint
             font.pixelSize: Theme.small
         }
         InkText {
             width: entry.stepWidth
             horizontalAlignment: Text.AlignHCenter
-            text: qsTr("misses")
+            text: qsTrId("paper.enter.misses")
             color: Theme.faint
             font.pixelSize: Theme.small
         }
@@ -100,7 +100,7 @@ Item {
         verticalLayoutDirection: ListView.BottomToTop
         model: entry.runs
         Accessible.role: Accessible.List
-        Accessible.name: qsTr("Rungs of the sheet")
+        Accessible.name: qsTrId("paper.enter.rungs")
 
         delegate: Row {
             id: rung
@@ -118,17 +118,17 @@ Item {
                 height: Theme.touch
                 horizontalAlignment: Text.AlignRight
                 verticalAlignment: Text.AlignVCenter
-                text: rung.target ? qsTr("%1 ◆", "the target's tempo").arg(rung.tempo) : rung.tempo
+                text: rung.target ? qsTrId("paper.enter.target").arg(rung.tempo) : rung.tempo
                 font.weight: Font.DemiBold
                 font.pixelSize: 18
-                Accessible.name: rung.target ? qsTr("%1, the target").arg(rung.tempo) : rung.tempo
+                Accessible.name: rung.target ? qsTrId("paper.enter.target.spoken").arg(rung.tempo) : rung.tempo
             }
             Stepper {
                 objectName: "clean-" + rung.index
                 width: entry.stepWidth
                 bare: true
-                label: qsTr("Circles ticked at %1").arg(rung.tempo)
-                words: qsTr("%1 of %2").arg(rung.clean).arg(entry.runs.circles)
+                label: qsTrId("paper.enter.ticked.spoken").arg(rung.tempo)
+                words: qsTrId("paper.enter.of").arg(rung.clean).arg(entry.runs.circles)
                 value: rung.clean
                 to: entry.runs.circles
                 onMoved: value => entry.runs.setClean(rung.index, value)
@@ -138,7 +138,7 @@ Item {
                 objectName: "missed-" + rung.index
                 width: entry.stepWidth
                 bare: true
-                label: qsTr("Misses at %1").arg(rung.tempo)
+                label: qsTrId("paper.enter.misses.spoken").arg(rung.tempo)
                 words: rung.missed
                 value: rung.missed
                 to: 99
@@ -192,7 +192,7 @@ Item {
             InkButton {
                 id: keep
                 objectName: "paper-keep"
-                text: qsTr("Keep it in the log")
+                text: qsTrId("paper.enter.keep")
                 strong: enabled
                 enabled: entry.runs.canKeep
                 onClicked: entry.runs.keep()
@@ -201,7 +201,7 @@ Item {
                 id: back
                 objectName: "paper-take-back"
                 visible: entry.runs.kept !== ""
-                text: qsTr("Take it all back")
+                text: qsTrId("paper.enter.take-back")
                 onClicked: entry.runs.takeBack()
             }
             InkText {
@@ -210,8 +210,8 @@ Item {
                 height: Theme.touch
                 verticalAlignment: Text.AlignVCenter
                 text: entry.runs.kept !== "" ? "✓ " + entry.runs.kept
-                    : entry.runs.counted === "" ? qsTr("On each rung misses count before circles.")
-                    : qsTr("%1: what comes of it stands above.").arg(entry.runs.counted)
+                    : entry.runs.counted === "" ? qsTrId("paper.enter.misses-first")
+                    : qsTrId("paper.enter.result").arg(entry.runs.counted)
                 color: Theme.faint
                 wrapMode: Text.WordWrap
                 Accessible.role: Accessible.AlertMessage

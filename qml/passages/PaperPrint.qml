@@ -12,7 +12,7 @@ Item {
     InkText {
         id: about
         width: parent.width
-        text: qsTr("A ladder for each passage, from its present tempo to its target, with a circle for every clean run: print it and tick it in pencil.")
+        text: qsTrId("paper.print.hint")
         color: Theme.faint
         wrapMode: Text.WordWrap
     }
@@ -29,10 +29,10 @@ Item {
         anchors.bottom: saving.top
         anchors.bottomMargin: 12
         width: parent.width - summary.width
-        label: qsTr("Paper")
+        label: qsTrId("paper.print.paper")
         options: [
-            {value: "a4", text: qsTr("A4")},
-            {value: "letter", text: qsTr("Letter")}
+            {value: "a4", text: qsTrId("paper.print.a4")},
+            {value: "letter", text: qsTrId("paper.print.letter")}
         ]
         value: side.sheet.paper
         onChosen: value => side.sheet.paper = value
@@ -50,9 +50,9 @@ Item {
         anchors.bottom: parent.bottom
         width: parent.width
         part: "sheet"
-        label: qsTr("File, ending in .pdf, .svg or .png")
+        label: qsTrId("paper.print.file")
         placeholder: "~/sheet.pdf"
-        button: qsTr("Save the sheet")
+        button: qsTrId("paper.print.save")
         ready: side.sheet.ready
         onWanted: path => saving.tell(side.sheet.save(path))
     }

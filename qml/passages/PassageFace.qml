@@ -64,7 +64,7 @@ Item {
             }
             InkText {
                 anchors.baseline: now.baseline
-                text: qsTr("of %1", "the tempo now, of the target").arg(face.targetText)
+                text: qsTrId("passages.of-target").arg(face.targetText)
                 color: Theme.faint
                 font.pixelSize: Theme.small
                 Accessible.ignored: true

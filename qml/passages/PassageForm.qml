@@ -43,7 +43,7 @@ Card {
         anchors.top: parent.top
         anchors.margins: Theme.gap
         anchors.leftMargin: 24
-        text: form.fresh ? qsTr("A new passage") : form.name(form.editor.draft["title"])
+        text: form.fresh ? qsTrId("form.new") : form.name(form.editor.draft["title"])
         font.pixelSize: 22
         font.weight: Font.DemiBold
         elide: Text.ElideRight
@@ -54,7 +54,7 @@ Card {
         anchors.right: parent.right
         anchors.rightMargin: 24
         anchors.baseline: title.baseline
-        text: form.editor.changed ? qsTr("not saved yet") : ""
+        text: form.editor.changed ? qsTrId("form.unsaved") : ""
         color: Theme.accent
         font.pixelSize: Theme.small
     }
@@ -119,14 +119,14 @@ Card {
 
         InkButton {
             objectName: "save"
-            text: qsTr("Save")
+            text: qsTrId("form.save")
             strong: enabled
             enabled: form.editor.valid && !form.editor.readOnly && (form.editor.changed || form.fresh)
             onClicked: form.editor.save()
         }
         InkButton {
             objectName: "drillIt"
-            text: form.editor.changed || form.fresh ? qsTr("Save and drill") : qsTr("Drill it")
+            text: form.editor.changed || form.fresh ? qsTrId("form.save-and-drill") : qsTrId("form.drill")
             strong: enabled && !form.editor.changed && !form.fresh
             enabled: form.editor.valid && !(form.editor.readOnly && (form.editor.changed || form.fresh))
             onClicked: form.drill()
@@ -134,13 +134,13 @@ Card {
         InkButton {
             objectName: "through"
             visible: form.inPiece && !form.editor.changed
-            text: qsTr("Play the piece through")
+            text: qsTrId("form.play-through")
             onClicked: form.throughRequested(form.editor.pieceChoice)
         }
         InkButton {
             objectName: "revert"
             visible: form.editor.changed
-            text: qsTr("Throw away changes")
+            text: qsTrId("form.discard")
             onClicked: form.editor.revert()
         }
     }
@@ -151,7 +151,7 @@ Card {
         anchors.rightMargin: 24
         anchors.bottom: buttons.bottom
         visible: !form.fresh && !form.editor.readOnly
-        text: qsTr("Remove")
+        text: qsTrId("form.remove")
         ink: Theme.miss
         onClicked: form.removalRequested(form.editor.passage)
     }

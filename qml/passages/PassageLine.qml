@@ -45,7 +45,7 @@ T.ItemDelegate {
 
     contentItem: PassageFace {
         title: line.ownTitle
-        note: line.section === "" && line.pieceName !== "" ? qsTr("%1 · %2").arg(line.pieceName).arg(line.standingText) : line.standingText
+        note: line.section === "" && line.pieceName !== "" ? qsTrId("passages.line").arg(line.pieceName).arg(line.standingText) : line.standingText
         tempoText: line.tempoText
         targetText: line.targetText
         subdivisionText: line.subdivisionText

@@ -28,7 +28,7 @@ ListView {
     activeFocusOnTab: false
     section.property: "section"
     Accessible.role: Accessible.List
-    Accessible.name: qsTr("Passages")
+    Accessible.name: qsTrId("passages.title")
     onChosenChanged: follow()
     onCountChanged: follow()
 

@@ -17,7 +17,7 @@ FocusScope {
         objectName: "search"
         width: parent.width
         focus: true
-        label: qsTr("Search by piece, name, bars or note")
+        label: qsTrId("passages.search")
         text: pane.passages.search
         onTyped: text => pane.passages.search = text
     }
@@ -26,11 +26,11 @@ FocusScope {
         anchors.top: search.bottom
         anchors.topMargin: 12
         width: parent.width
-        label: qsTr("Order")
+        label: qsTrId("passages.order")
         options: [
-            {value: "due", text: qsTr("next date")},
-            {value: "notPlayed", text: qsTr("longest rested")},
-            {value: "farFromTarget", text: qsTr("most to climb")}
+            {value: "due", text: qsTrId("passages.by-date")},
+            {value: "notPlayed", text: qsTrId("passages.by-rest")},
+            {value: "farFromTarget", text: qsTrId("passages.by-climb")}
         ]
         value: pane.passages.sorting
         onChosen: value => pane.passages.sorting = value
@@ -53,13 +53,13 @@ FocusScope {
         wrapMode: Text.Wrap
         visible: list.count === 0
         color: Theme.faint
-        text: pane.passages.total === 0 ? qsTr("No passages yet: the form on the right makes the first.") : qsTr("No passage has all of these words.")
+        text: pane.passages.total === 0 ? qsTrId("passages.none") : qsTrId("passages.none-found")
     }
     Tick {
         id: removedToo
         objectName: "removedToo"
         anchors.bottom: parent.bottom
-        text: qsTr("Show removed ones")
+        text: qsTrId("passages.show-removed")
         checked: pane.passages.removedToo
         onTicked: on => pane.passages.removedToo = on
     }

@@ -49,7 +49,7 @@ FocusScope {
         id: heading
         x: Theme.margin
         y: 16
-        text: qsTr("Passages")
+        text: qsTrId("passages.title")
         font.pixelSize: Theme.heading
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
@@ -67,7 +67,7 @@ FocusScope {
         anchors.right: parent.right
         anchors.rightMargin: Theme.margin
         anchors.verticalCenter: heading.verticalCenter
-        text: qsTr("New passage")
+        text: qsTrId("passages.new")
         mark: "+"
         ground: Theme.accent
         ink: Theme.accentInk
@@ -81,7 +81,7 @@ FocusScope {
         anchors.right: newPassage.left
         anchors.rightMargin: 12
         anchors.verticalCenter: heading.verticalCenter
-        text: qsTr("From a music file")
+        text: qsTrId("passages.from-score")
         enabled: !screen.editor.readOnly
         onClicked: screen.show(picker, "music")
     }
@@ -91,7 +91,7 @@ FocusScope {
         anchors.right: musicFile.left
         anchors.rightMargin: 12
         anchors.verticalCenter: heading.verticalCenter
-        text: qsTr("Passage files")
+        text: qsTrId("passages.files")
         onClicked: screen.show(exchange, "files")
     }
     InkButton {
@@ -99,7 +99,7 @@ FocusScope {
         anchors.right: files.left
         anchors.rightMargin: 12
         anchors.verticalCenter: heading.verticalCenter
-        text: qsTr("On paper")
+        text: qsTrId("passages.on-paper")
         onClicked: screen.show(paper, "paper")
     }
 
@@ -134,13 +134,13 @@ FocusScope {
         InkText {
             anchors.verticalCenter: parent.verticalCenter
             width: Math.min(implicitWidth, pane.width - takeBack.width - Theme.gap)
-            text: qsTr("“%1” is removed.").arg(screen.passages.lastRemoved)
+            text: qsTrId("passages.removed.notice").arg(screen.passages.lastRemoved)
             elide: Text.ElideRight
         }
         InkButton {
             id: takeBack
             objectName: "takeBack"
-            text: qsTr("Take it back")
+            text: qsTrId("passages.restore")
             onClicked: screen.passages.restoreLast()
         }
     }

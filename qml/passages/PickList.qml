@@ -23,18 +23,18 @@ Item {
         objectName: "pickAll"
         anchors.right: none.left
         anchors.rightMargin: 8
-        text: qsTr("All")
+        text: qsTrId("picks.all")
         enabled: list.picks.picked < list.picks.count
-        Accessible.name: qsTr("Tick all passages")
+        Accessible.name: qsTrId("picks.all.spoken")
         onClicked: list.picks.pickAll(true)
     }
     InkButton {
         id: none
         objectName: "pickNone"
         anchors.right: parent.right
-        text: qsTr("None")
+        text: qsTrId("picks.none")
         enabled: list.picks.picked > 0
-        Accessible.name: qsTr("Tick no passage")
+        Accessible.name: qsTrId("picks.none.spoken")
         onClicked: list.picks.pickAll(false)
     }
     ListView {
@@ -47,7 +47,7 @@ Item {
         boundsBehavior: Flickable.StopAtBounds
         model: list.picks
         Accessible.role: Accessible.List
-        Accessible.name: qsTr("Passages to tick")
+        Accessible.name: qsTrId("picks.spoken")
 
         delegate: Tick {
             required property int index
@@ -56,7 +56,7 @@ Item {
             required property bool picked
 
             width: view.width - 14
-            text: piece === "" ? title : qsTr("%1 (%2)", "title (piece)").arg(title).arg(piece)
+            text: piece === "" ? title : qsTrId("picks.item").arg(title).arg(piece)
             checked: picked
             onTicked: on => list.picks.pick(index, on)
             onActiveFocusChanged: if (activeFocus) view.positionViewAtIndex(index, ListView.Contain)
@@ -78,7 +78,7 @@ Item {
     InkText {
         anchors.centerIn: view
         visible: list.picks.count === 0
-        text: qsTr("No passages yet.")
+        text: qsTrId("picks.empty")
         color: Theme.faint
     }
 }

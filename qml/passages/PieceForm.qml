@@ -20,7 +20,7 @@ Column {
         Field {
             objectName: "field-pieceName"
             width: form.part * 4
-            label: qsTr("The piece's name")
+            label: qsTrId("piece.name")
             text: form.piece.name
             fault: form.piece.nameFault
             readOnly: form.readOnly
@@ -29,8 +29,8 @@ Column {
         Field {
             objectName: "field-instrument"
             width: form.part * 3
-            label: qsTr("Played on")
-            placeholder: qsTr("Clarinet in B♭")
+            label: qsTrId("piece.instrument")
+            placeholder: qsTrId("piece.instrument.example")
             text: form.piece.instrument
             readOnly: form.readOnly
             onTyped: text => form.piece.instrument = text
@@ -38,8 +38,8 @@ Column {
         Field {
             objectName: "field-due"
             width: form.part * 3
-            label: qsTr("Due")
-            placeholder: qsTr("no date")
+            label: qsTrId("piece.due")
+            placeholder: qsTrId("piece.due.none")
             text: form.piece.due
             fault: form.piece.dueFault
             readOnly: form.readOnly
@@ -52,7 +52,7 @@ Column {
         Field {
             objectName: "field-composer"
             width: form.part * 4
-            label: qsTr("Composer")
+            label: qsTrId("piece.composer")
             text: form.piece.composer
             fault: form.piece.composerFault
             readOnly: form.readOnly
@@ -61,8 +61,8 @@ Column {
         Field {
             objectName: "field-transposition"
             width: form.part * 3
-            label: qsTr("Sounds by semitones")
-            placeholder: qsTr("−2 for a clarinet in B♭")
+            label: qsTrId("piece.transposition")
+            placeholder: qsTrId("piece.transposition.example")
             text: form.piece.transposition
             fault: form.piece.transpositionFault
             readOnly: form.readOnly
@@ -71,8 +71,8 @@ Column {
         Field {
             objectName: "field-pieceBars"
             width: form.part * 3
-            label: qsTr("Bars in all")
-            placeholder: qsTr("not known")
+            label: qsTrId("piece.bars")
+            placeholder: qsTrId("piece.bars.unknown")
             text: form.piece.bars
             fault: form.piece.barsFault
             readOnly: form.readOnly
@@ -85,8 +85,8 @@ Column {
         Field {
             objectName: "field-pieceMeter"
             width: form.part * 4
-            label: qsTr("Meter of the piece")
-            placeholder: qsTr("4/4")
+            label: qsTrId("piece.meter")
+            placeholder: qsTrId("piece.meter.example")
             text: form.piece.meter
             fault: form.piece.meterFault
             readOnly: form.readOnly
@@ -96,7 +96,7 @@ Column {
             objectName: "field-pieceTempo"
             width: form.part * 6 + Theme.gap
             label: form.piece.tempoLabel
-            placeholder: qsTr("not known; a run-through then tells no bars")
+            placeholder: qsTrId("piece.meter.unknown")
             text: form.piece.tempo
             fault: form.piece.tempoFault
             readOnly: form.readOnly
@@ -106,7 +106,7 @@ Column {
     Field {
         objectName: "field-notes"
         width: form.width
-        label: qsTr("Notes")
+        label: qsTrId("piece.notes")
         text: form.piece.notes
         fault: form.piece.notesFault
         readOnly: form.readOnly

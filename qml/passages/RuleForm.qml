@@ -10,7 +10,7 @@ GridLayout {
     required property PassageEditor editor
 
     readonly property bool notches: editor.draft["notches"] ?? false
-    readonly property string unit: notches ? qsTr("notches") : qsTr("BPM")
+    readonly property string unit: notches ? qsTrId("form.notches") : qsTrId("form.bpm")
 
     columns: 4
     columnSpacing: Theme.gap
@@ -19,17 +19,17 @@ GridLayout {
     FormCell {
         editor: form.editor
         name: "start"
-        label: qsTr("Start at")
+        label: qsTrId("form.start")
     }
     FormCell {
         editor: form.editor
         name: "target"
-        label: qsTr("Target")
+        label: qsTrId("form.target")
     }
     FormCell {
         editor: form.editor
         name: "floor"
-        label: qsTr("Never below")
+        label: qsTrId("form.floor")
         placeholder: form.editor.usualFloor
     }
     Choice {
@@ -37,10 +37,10 @@ GridLayout {
         Layout.fillWidth: true
         Layout.preferredWidth: 1
         Layout.alignment: Qt.AlignTop
-        label: qsTr("Steps in")
+        label: qsTrId("form.step")
         options: [
-            {value: false, text: qsTr("BPM")},
-            {value: true, text: qsTr("notches")}
+            {value: false, text: qsTrId("form.bpm")},
+            {value: true, text: qsTrId("form.notches")}
         ]
         value: form.notches
         onChosen: value => form.editor.set("notches", value)
@@ -48,17 +48,17 @@ GridLayout {
     FormCell {
         editor: form.editor
         name: "drop"
-        label: qsTr("A miss drops")
+        label: qsTrId("form.drop")
     }
     FormCell {
         editor: form.editor
         name: "cleanRuns"
-        label: qsTr("Clean in a row")
+        label: qsTrId("form.clean-runs")
     }
     FormCell {
         editor: form.editor
         name: "climb"
-        label: qsTr("then climb")
+        label: qsTrId("form.climb")
     }
     InkText {
         Layout.fillWidth: true
@@ -72,7 +72,7 @@ GridLayout {
         objectName: "field-gentle"
         Layout.columnSpan: 4
         Layout.fillWidth: true
-        text: qsTr("Gentle near the target: a miss drops one climb there; at the target only the second in a row drops")
+        text: qsTrId("form.gentle")
         enabled: !form.editor.readOnly
         checked: form.editor.draft["gentle"] ?? false
         onTicked: on => form.editor.set("gentle", on)

@@ -66,7 +66,7 @@ Column {
     InkText {
         width: parent.width
         visible: line.savedAs !== ""
-        text: qsTr("✓ saved as %1").arg(line.savedAs)
+        text: qsTrId("form.saved").arg(line.savedAs)
         elide: Text.ElideMiddle
         Accessible.role: Accessible.AlertMessage
     }

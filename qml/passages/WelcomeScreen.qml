@@ -33,14 +33,14 @@ FocusScope {
 
         InkText {
             width: parent.width
-            text: qsTr("Your first passage")
+            text: qsTrId("welcome.title")
             font.pixelSize: Theme.heading
             font.weight: Font.DemiBold
             Accessible.role: Accessible.Heading
         }
         InkText {
             width: parent.width
-            text: qsTr("Take the bars that go wrong, and start at a tempo where nothing does. The rest has a good beginning and can be changed later.")
+            text: qsTrId("welcome.hint")
             color: Theme.faint
             wrapMode: Text.Wrap
         }
@@ -55,7 +55,7 @@ FocusScope {
 
                 SettingsCard {
                     width: parent.width
-                    title: qsTr("The passage")
+                    title: qsTrId("welcome.passage")
 
                     GridLayout {
                         width: parent.width
@@ -70,45 +70,45 @@ FocusScope {
                             Layout.preferredWidth: 3
                             focus: true
                             name: "title"
-                            label: qsTr("Name")
+                            label: qsTrId("welcome.name")
                             onAccepted: screen.begin()
                             placeholder: screen.editor.usualTitle
                         }
                         FormCell {
                             editor: screen.editor
                             name: "firstBar"
-                            label: qsTr("First bar")
+                            label: qsTrId("welcome.first-bar")
                             onAccepted: screen.begin()
                         }
                         FormCell {
                             editor: screen.editor
                             name: "bars"
-                            label: qsTr("How many bars")
+                            label: qsTrId("welcome.bars")
                             onAccepted: screen.begin()
                         }
                         FormCell {
                             editor: screen.editor
                             name: "meter"
-                            label: qsTr("Meter")
+                            label: qsTrId("welcome.meter")
                             onAccepted: screen.begin()
                         }
                         FormCell {
                             editor: screen.editor
                             name: "start"
-                            label: qsTr("Start at")
+                            label: qsTrId("welcome.start")
                             onAccepted: screen.begin()
                         }
                         FormCell {
                             editor: screen.editor
                             name: "target"
-                            label: qsTr("Target")
+                            label: qsTrId("welcome.target")
                             onAccepted: screen.begin()
                         }
                         Choice {
                             Layout.fillWidth: true
                             Layout.preferredWidth: 1
                             Layout.alignment: Qt.AlignTop
-                            label: qsTr("Subdivision")
+                            label: qsTrId("welcome.subdivision")
                             options: screen.editor.subdivisions
                             value: screen.editor.draft["subdivision"]
                             onChosen: value => screen.editor.set("subdivision", value)
@@ -120,7 +120,7 @@ FocusScope {
                     }
                     InkButton {
                         objectName: "begin"
-                        text: qsTr("To the drill")
+                        text: qsTrId("welcome.drill")
                         strong: true
                         enabled: screen.editor.valid && !screen.editor.readOnly
                         onClicked: screen.begin()

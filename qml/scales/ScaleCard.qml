@@ -95,8 +95,8 @@ Card {
                 Layout.columnSpan: 2
                 Layout.fillWidth: true
                 Layout.preferredHeight: card.compact ? 54 : 60
-                text: qsTr("Drill it")
-                key: qsTr("Return")
+                text: qsTrId("scales.drill")
+                key: qsTrId("scales.drill.key")
                 strong: true
                 size: 20
                 enabled: card.board.canDrill
@@ -106,7 +106,7 @@ Card {
                 objectName: "hearScale"
                 Layout.columnSpan: card.board.otherName === "" ? 2 : 1
                 Layout.fillWidth: true
-                text: qsTr("Hear it first")
+                text: qsTrId("scales.hear")
                 enabled: card.board.canDrill
                 onClicked: card.drillWanted(true)
             }
@@ -114,7 +114,7 @@ Card {
                 objectName: "spellScale"
                 Layout.fillWidth: true
                 visible: card.board.otherName !== ""
-                text: qsTr("Write it as %1").arg(card.board.otherName)
+                text: qsTrId("scales.write").arg(card.board.otherName)
                 enabled: !card.board.choices.readOnly
                 onClicked: card.board.turnSpelling()
             }

@@ -18,7 +18,7 @@ Item {
     signal drilled()
 
     Accessible.role: Accessible.Cell
-    Accessible.name: (next ? qsTr("next: %1").arg(cell.spoken) : cell.spoken)
+    Accessible.name: (next ? qsTrId("scales.cell.next").arg(cell.spoken) : cell.spoken)
     Accessible.selected: chosen
     Accessible.onPressAction: drilled()
 

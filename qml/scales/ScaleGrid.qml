@@ -19,7 +19,7 @@ FocusScope {
     signal drillWanted(bool hear)
 
     Accessible.role: Accessible.Table
-    Accessible.name: qsTr("Twelve keys by seven subdivisions. The arrow keys choose, Return drills.")
+    Accessible.name: qsTrId("scales.grid.spoken")
 
     Keys.onPressed: event => {
         const ways = {[Qt.Key_Left]: [-1, 0], [Qt.Key_Right]: [1, 0], [Qt.Key_Up]: [0, -1], [Qt.Key_Down]: [0, 1]};

@@ -17,16 +17,16 @@ Item {
     SettingsCard {
         id: card
         width: Math.min(parent.width, 640)
-        title: qsTr("Your instrument")
-        note: side.choices.readOnly ? qsTr("Another window writes to this practice folder: these cannot be changed here.") : qsTr("Scales are written for it, in its clef and range. This travels with the practice folder.")
+        title: qsTrId("scales.instrument.title")
+        note: side.choices.readOnly ? qsTrId("scales.instrument.read-only") : qsTrId("scales.instrument.hint")
 
         Choice {
             id: instrument
             objectName: "instrument"
             width: parent.width
             enabled: !side.choices.readOnly
-            label: qsTr("Instrument")
-            prompt: qsTr("Choose yours")
+            label: qsTrId("scales.instrument.name")
+            prompt: qsTrId("scales.instrument.choose")
             options: side.choices.instruments
             value: side.choices.instrument
             onChosen: value => side.choices.instrument = value
@@ -41,7 +41,7 @@ Item {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 enabled: !side.choices.readOnly
-                label: qsTr("Lowest note, as written")
+                label: qsTrId("scales.instrument.lowest")
                 options: side.choices.lowestNotes
                 value: side.choices.lowest
                 onChosen: value => side.choices.lowest = value
@@ -51,7 +51,7 @@ Item {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 enabled: !side.choices.readOnly
-                label: qsTr("Highest note, as written")
+                label: qsTrId("scales.instrument.highest")
                 options: side.choices.highestNotes
                 value: side.choices.highest
                 onChosen: value => side.choices.highest = value
@@ -60,7 +60,7 @@ Item {
         InkText {
             width: parent.width
             visible: side.choices.ready
-            text: qsTr("Octave 4 begins at middle C. A saxophone with a high F♯ key, a baritone with a low A, notes above the usual range: set what you play.")
+            text: qsTrId("scales.instrument.octave-hint")
             color: Theme.faint
             font.pixelSize: Theme.small
             wrapMode: Text.WordWrap
@@ -75,7 +75,7 @@ Item {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 enabled: !side.choices.readOnly
-                text: qsTr("Draw another order of keys")
+                text: qsTrId("scales.instrument.redraw")
                 onClicked: side.choices.drawAgain()
             }
             InkButton {
@@ -83,7 +83,7 @@ Item {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 strong: true
-                text: qsTr("To the grid")
+                text: qsTrId("scales.instrument.to-grid")
                 onClicked: side.done()
             }
         }

@@ -17,7 +17,7 @@ RowLayout {
         Layout.fillWidth: true
         Layout.preferredWidth: 4
         bare: true
-        label: qsTr("Kind of scale")
+        label: qsTrId("scales.kind")
         options: view.choices.kinds
         value: view.choices.kind
         onChosen: value => view.choices.kind = value
@@ -27,7 +27,7 @@ RowLayout {
         Layout.fillWidth: true
         Layout.preferredWidth: 3
         bare: true
-        label: qsTr("How far it goes")
+        label: qsTrId("scales.range")
         options: view.choices.ranges
         value: view.choices.range
         onChosen: value => view.choices.range = value
@@ -37,7 +37,7 @@ RowLayout {
         Layout.fillWidth: true
         Layout.preferredWidth: 3
         bare: true
-        label: qsTr("Order of its notes")
+        label: qsTrId("scales.pattern")
         options: view.choices.patterns
         value: view.choices.pattern
         onChosen: value => view.choices.pattern = value
@@ -47,8 +47,8 @@ RowLayout {
         Layout.fillWidth: true
         Layout.preferredWidth: 3
         bare: true
-        label: qsTr("Order of the keys")
-        prefix: qsTr("keys")
+        label: qsTrId("scales.order")
+        prefix: qsTrId("scales.keys")
         options: view.choices.orders
         value: view.choices.order
         onChosen: value => view.choices.order = value

@@ -24,7 +24,7 @@ Card {
         id: title
         x: Theme.gap
         y: Theme.gap
-        text: qsTr("Keys by weeks")
+        text: qsTrId("scales.weeks.title")
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
     }
@@ -33,7 +33,7 @@ Card {
         x: Theme.gap
         anchors.top: title.bottom
         width: card.inner
-        text: qsTr("How many runs of each key, in all kinds and subdivisions of this instrument. A week begins on Monday.")
+        text: qsTrId("scales.weeks.hint")
         color: Theme.faint
         font.pixelSize: Theme.small
         wrapMode: Text.WordWrap
@@ -100,7 +100,7 @@ Card {
                         border.color: Theme.edge
                         border.width: modelData > 0 ? 0 : 1
                         Accessible.role: Accessible.Cell
-                        Accessible.name: qsTr("%1, week of %2: %3").arg(card.keys[index].name).arg(week.modelData.label).arg(Formatter.runs(modelData))
+                        Accessible.name: qsTrId("scales.weeks.cell").arg(card.keys[index].name).arg(week.modelData.label).arg(Formatter.runs(modelData))
 
                         InkText {
                             anchors.centerIn: parent

@@ -30,7 +30,7 @@ FocusScope {
             spacing: Theme.gap
 
             InkText {
-                text: qsTr("Scales")
+                text: qsTrId("scales.title")
                 font.pixelSize: Theme.heading
                 font.weight: Font.DemiBold
                 Accessible.role: Accessible.Heading
@@ -38,19 +38,19 @@ FocusScope {
             InkText {
                 Layout.fillWidth: true
                 Layout.alignment: Qt.AlignBaseline
-                text: screen.side === "grid" ? qsTr("Keys as written for the %1; how they sound stands below them.").arg(screen.board.choices.instrumentText) : ""
+                text: screen.side === "grid" ? qsTrId("scales.keys-hint").arg(screen.board.choices.instrumentText) : ""
                 color: Theme.faint
                 elide: Text.ElideRight
             }
             Pills {
                 objectName: "scaleSides"
                 Layout.preferredWidth: implicitWidth
-                label: qsTr("What is shown")
+                label: qsTrId("scales.shown")
                 visible: screen.board.choices.ready
                 options: [
-                    {value: "grid", text: qsTr("Grid")},
-                    {value: "weeks", text: qsTr("Weeks")},
-                    {value: "instrument", text: qsTr("Instrument")}
+                    {value: "grid", text: qsTrId("scales.grid")},
+                    {value: "weeks", text: qsTrId("scales.weeks")},
+                    {value: "instrument", text: qsTrId("scales.instrument")}
                 ]
                 value: screen.side
                 onChosen: value => screen.side = value

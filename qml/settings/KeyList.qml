@@ -34,7 +34,7 @@ Column {
     }
     InkButton {
         objectName: "usualKeys"
-        text: qsTr("The usual keys again")
+        text: qsTrId("keys.reset")
         onClicked: {
             list.touch("all");
             list.bindings.restore();

@@ -59,7 +59,7 @@ Column {
             }
             InkText {
                 visible: row.chips.length === 0
-                text: qsTr("no key")
+                text: qsTrId("keys.none")
                 color: Theme.faint
             }
         }
@@ -69,9 +69,9 @@ Column {
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
             width: 150
-            text: row.waiting ? qsTr("Press a key…") : qsTr("Add a key")
+            text: row.waiting ? qsTrId("keys.press") : qsTrId("keys.add")
             ground: row.waiting ? Theme.accentWash : Theme.card
-            Accessible.name: row.waiting ? qsTr("%1: press a key now, Esc gives up").arg(row.words) : qsTr("%1: add a key").arg(row.words)
+            Accessible.name: row.waiting ? qsTrId("keys.press.spoken").arg(row.words) : qsTrId("keys.add.spoken").arg(row.words)
             onClicked: {
                 row.touch();
                 row.bindings.capture(row.action);

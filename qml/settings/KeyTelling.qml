@@ -31,8 +31,8 @@ Column {
     InkText {
         width: parent.width
         visible: text !== ""
-        text: telling.refused ? qsTr("▲ %1").arg(telling.bindings.conflict)
-              : telling.bindings.capturing !== "" || telling.bindings.saying === "" ? "" : qsTr("✓ %1").arg(telling.bindings.saying)
+        text: telling.refused ? qsTrId("keys.warning").arg(telling.bindings.conflict)
+              : telling.bindings.capturing !== "" || telling.bindings.saying === "" ? "" : qsTrId("keys.done").arg(telling.bindings.saying)
         color: telling.refused ? Theme.miss : Theme.clean
         wrapMode: Text.Wrap
         Accessible.role: Accessible.AlertMessage
@@ -40,7 +40,7 @@ Column {
     InkButton {
         objectName: "takeOverKey"
         visible: telling.bindings.contested
-        text: qsTr("Take it over")
+        text: qsTrId("keys.take-over")
         onActiveFocusChanged: telling.bindings.deciding = activeFocus
         onClicked: {
             if (telling.returnTo)

@@ -10,13 +10,13 @@ SettingsCard {
     property bool touched: false
     readonly property bool waiting: keys.capturing === "mark"
 
-    title: qsTr("One key, or a pedal")
-    note: qsTr("%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal. A MIDI switch works as well; the settings have more.").arg(keys.markKeys)
+    title: qsTrId("pedal.title")
+    note: qsTrId("pedal.hint").arg(keys.markKeys)
 
     InkButton {
         id: learn
         objectName: "learnPedal"
-        text: card.waiting ? qsTr("Press the pedal now (Esc gives up)") : qsTr("Use my pedal")
+        text: card.waiting ? qsTrId("pedal.press") : qsTrId("pedal.use")
         ground: card.waiting ? Theme.accentWash : Theme.card
         onClicked: {
             card.touched = true;

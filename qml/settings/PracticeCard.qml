@@ -8,26 +8,26 @@ SettingsCard {
 
     required property SettingsModel settings
 
-    title: qsTr("Practice")
-    note: settings.readOnly ? qsTr("Another window writes to this practice folder: these cannot be changed here.") : qsTr("These travel with the practice folder.")
+    title: qsTrId("practice.title")
+    note: settings.readOnly ? qsTrId("practice.read-only") : qsTrId("practice.hint")
 
     Stepper {
         objectName: "gap"
         width: parent.width
         enabled: !card.settings.readOnly
-        label: qsTr("After a miss, breathe and read for at least")
+        label: qsTrId("practice.rest")
         from: 0
         to: 30000
         step: 500
         value: card.settings.gapMillis
-        words: card.settings.gapMillis === 0 ? qsTr("no pause") : Formatter.seconds(card.settings.gapMillis)
+        words: card.settings.gapMillis === 0 ? qsTrId("practice.rest.none") : Formatter.seconds(card.settings.gapMillis)
         onMoved: value => card.settings.gapMillis = value
     }
     Tick {
         objectName: "playOn"
         width: parent.width
         enabled: !card.settings.readOnly
-        text: qsTr("Play on after a miss: the run goes to its end and drops once")
+        text: qsTrId("practice.play-on")
         checked: card.settings.playOn
         onTicked: on => card.settings.playOn = on
     }
@@ -35,19 +35,19 @@ SettingsCard {
         objectName: "pauseAfter"
         width: parent.width
         enabled: !card.settings.readOnly
-        label: qsTr("Without a key, pause and ask after")
+        label: qsTrId("practice.pause")
         from: 0
         to: 200
         step: 5
         value: card.settings.pauseAfterRuns
-        words: card.settings.pauseAfterRuns === 0 ? qsTr("never") : Formatter.runs(card.settings.pauseAfterRuns)
+        words: card.settings.pauseAfterRuns === 0 ? qsTrId("practice.pause.never") : Formatter.runs(card.settings.pauseAfterRuns)
         onMoved: value => card.settings.pauseAfterRuns = value
     }
     Stepper {
         objectName: "secureDays"
         width: parent.width
         enabled: !card.settings.readOnly
-        label: qsTr("A passage is secure when it was secure on")
+        label: qsTrId("practice.secure-days")
         from: 1
         to: 30
         value: card.settings.secureDays
@@ -58,19 +58,19 @@ SettingsCard {
         objectName: "reaction"
         width: parent.width
         enabled: !card.settings.readOnly
-        label: qsTr("From a slip to the key (a guess: set your own)")
+        label: qsTrId("practice.reaction")
         from: 0
         to: 1000
         step: 50
         value: card.settings.reactionMillis
-        words: qsTr("%1 ms").arg(card.settings.reactionMillis)
+        words: qsTrId("practice.millis").arg(card.settings.reactionMillis)
         onMoved: value => card.settings.reactionMillis = value
     }
     Choice {
         objectName: "dayOpening"
         width: parent.width
         enabled: !card.settings.readOnly
-        label: qsTr("A new day begins")
+        label: qsTrId("practice.day-opens")
         options: card.settings.dayOpenings
         value: card.settings.dayOpening
         onChosen: value => card.settings.dayOpening = value

@@ -21,7 +21,7 @@ FocusScope {
         bottomMargin: 24
 
         InkText {
-            text: qsTr("Settings")
+            text: qsTrId("settings.title")
             font.pixelSize: Theme.heading
             font.weight: Font.DemiBold
             Accessible.role: Accessible.Heading
@@ -41,11 +41,11 @@ FocusScope {
                 }
                 SettingsCard {
                     width: parent.width
-                    title: qsTr("Looks")
+                    title: qsTrId("settings.looks")
 
                     Pills {
                         width: parent.width
-                        label: qsTr("Looks")
+                        label: qsTrId("settings.looks")
                         options: screen.settings.themes
                         value: screen.settings.theme
                         onChosen: value => screen.settings.theme = value
@@ -53,13 +53,13 @@ FocusScope {
                 }
                 SettingsCard {
                     width: parent.width
-                    title: qsTr("Language")
-                    note: qsTr("Words, numbers and dates on the screen. Files are the same in every language.")
+                    title: qsTrId("settings.language")
+                    note: qsTrId("settings.language.hint")
 
                     Pills {
                         objectName: "language"
                         width: parent.width
-                        label: qsTr("Language")
+                        label: qsTrId("settings.language")
                         options: screen.settings.languages
                         value: screen.settings.language
                         onChosen: value => screen.settings.language = value
@@ -86,8 +86,8 @@ FocusScope {
         }
         SettingsCard {
             width: parent.width
-            title: qsTr("Your keys")
-            note: qsTr("A press on a key takes it away. Tab, Return on a button, the arrows in a list and Esc in a form work as in any other program, and stay.")
+            title: qsTrId("settings.keys")
+            note: qsTrId("settings.keys.hint")
 
             KeyList {
                 width: parent.width

@@ -13,13 +13,13 @@ SettingsCard {
     Component.onCompleted: settings.watching = true
     Component.onDestruction: settings.watching = false
 
-    title: qsTr("Sound")
-    note: qsTr("Your horn is louder than the click, and that is well so: choose a sharper voice rather than more level. The level starts low; keep it there on headphones.")
+    title: qsTrId("sound.title")
+    note: qsTrId("sound.level.hint")
 
     Choice {
         objectName: "voice"
         width: parent.width
-        label: qsTr("Voice of the click")
+        label: qsTrId("sound.voice")
         options: card.settings.voices
         value: card.settings.voice
         onChosen: value => card.settings.voice = value
@@ -40,7 +40,7 @@ SettingsCard {
     Choice {
         objectName: "device"
         width: parent.width
-        label: qsTr("Sound comes out of")
+        label: qsTrId("sound.output")
         options: card.settings.devices
         value: card.settings.device
         onChosen: value => card.settings.device = value
@@ -54,7 +54,7 @@ SettingsCard {
     Stepper {
         objectName: "offset"
         width: parent.width
-        label: qsTr("Wireless headphones are late: move the picture of the beat, and the marks, later by")
+        label: qsTrId("sound.delay")
         from: -500
         to: 1000
         step: 10

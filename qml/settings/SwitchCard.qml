@@ -16,14 +16,14 @@ SettingsCard {
     signal touch
     signal showWanted(Item item)
 
-    title: qsTr("Pedals and switches")
-    note: qsTr("Most pedals act as a keyboard. What does yours send? Your keys are set to match; MIDI switches stay as they are.")
+    title: qsTrId("switch.title")
+    note: qsTrId("switch.hint")
 
     Flow {
         width: parent.width
         spacing: 8
         Accessible.role: Accessible.Grouping
-        Accessible.name: qsTr("What the pedal sends")
+        Accessible.name: qsTrId("switch.sends")
 
         Repeater {
             model: card.keys.sets
@@ -42,7 +42,7 @@ SettingsCard {
     }
     InkText {
         width: parent.width
-        text: qsTr("One pedal alone does everything: a press starts, and marks a miss while the click runs; two presses take back; held, it stops the click, and while stopped it opens the next passage.")
+        text: qsTrId("switch.one-pedal")
         color: Theme.faint
         wrapMode: Text.Wrap
     }
@@ -53,7 +53,7 @@ SettingsCard {
         InkButton {
             id: onePedal
             objectName: "onePedal"
-            text: card.waiting && card.keys.midiLine === "" ? qsTr("Press it now (Esc gives up)") : qsTr("Use one pedal for all")
+            text: card.waiting && card.keys.midiLine === "" ? qsTrId("switch.press") : qsTrId("switch.use-pedal")
             ground: card.waiting && card.keys.midiLine === "" ? Theme.accentWash : Theme.card
             onClicked: {
                 card.touch();
@@ -62,7 +62,7 @@ SettingsCard {
         }
         InkButton {
             objectName: "oneMidi"
-            text: card.waiting && card.keys.midiLine !== "" ? qsTr("Press it now (Esc gives up)") : qsTr("Use one MIDI switch for all")
+            text: card.waiting && card.keys.midiLine !== "" ? qsTrId("switch.press") : qsTrId("switch.use-midi")
             ground: card.waiting && card.keys.midiLine !== "" ? Theme.accentWash : Theme.card
             onClicked: {
                 card.touch();
@@ -84,7 +84,7 @@ SettingsCard {
         Stepper {
             objectName: "hold"
             width: Math.max(190, (parent.width - 2 * parent.spacing) / 3)
-            label: qsTr("Held, when it is down for")
+            label: qsTrId("switch.held")
             from: 300
             to: 3000
             step: 50
@@ -95,23 +95,23 @@ SettingsCard {
         Stepper {
             objectName: "twice"
             width: Math.max(190, (parent.width - 2 * parent.spacing) / 3)
-            label: qsTr("Two presses, within")
+            label: qsTrId("switch.twice")
             from: 150
             to: 1000
             step: 50
             value: card.settings.twiceMillis
-            words: qsTr("%1 ms").arg(card.settings.twiceMillis)
+            words: qsTrId("switch.millis").arg(card.settings.twiceMillis)
             onMoved: value => card.settings.twiceMillis = value
         }
         Stepper {
             objectName: "bounce"
             width: Math.max(190, (parent.width - 2 * parent.spacing) / 3)
-            label: qsTr("It bounces: again within")
+            label: qsTrId("switch.bounce")
             from: 5
             to: 300
             step: 5
             value: card.settings.bounceMillis
-            words: qsTr("%1 ms").arg(card.settings.bounceMillis)
+            words: qsTrId("switch.millis").arg(card.settings.bounceMillis)
             onMoved: value => card.settings.bounceMillis = value
         }
     }

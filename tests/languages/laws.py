@@ -1,6 +1,10 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""What a translation must keep of its text. Each law gives what is wrong in one line, or nothing."""
+"""What a translation must keep of its English. Each law gives what is wrong in one line, or nothing. English itself is
+held to the same laws: the forms of a plural against each other."""
+import dataclasses
 import re
+
+import texts
 
 PLURAL_FORMS = 2  # of English, German and Italian alike
 
@@ -10,10 +14,16 @@ _ENDS = ".:?!…;,"
 
 def done(text):
     if text.state in ("vanished", "obsolete"):
-        return "is no text of the program any more"
-    if text.state == "unfinished" or not all(text.forms):
+        return "is a text that the program does not ask for"
+    if not all(text.forms):
         return "is not translated"
+    if text.state == "unfinished":
+        return "has not been checked since its English changed"
     return None
+
+
+def named(text):
+    return None if texts.ID.fullmatch(text.id) else "is not a valid id"
 
 
 def plurals(text):
@@ -51,9 +61,20 @@ def margins(text):
     return None
 
 
-ALL = (done, plurals, places, ends, margins)
+ALL = (done, named, plurals, places, ends, margins)
 
 
-def broken(texts):
+def of_english(text):
+    """An English text as it is held to the laws."""
+    return dataclasses.replace(text, source=text.forms[-1])
+
+
+def broken(all_texts):
     """A line for each law that a text breaks."""
-    return [f"{text.named()} {fault}" for text in texts for law in ALL if (fault := law(text))]
+    return [f"{text.id} {fault}" for text in all_texts for law in ALL if (fault := law(text))]
+
+
+def unlike_plurals(asked):
+    """Ids that are asked for both with a count and without."""
+    counted = {one.id for one in asked if one.plural}
+    return sorted({one.id for one in asked if not one.plural} & counted)

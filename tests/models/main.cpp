@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The models need an event loop and fonts, but no screen.
+#include "models/settings/language.h"
+
 #define DOCTEST_CONFIG_IMPLEMENT
 #include <doctest/doctest.h>
 
@@ -8,6 +10,7 @@
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     const QGuiApplication application(argc, argv);
+    piolo::models::loadEnglish();
     QLocale::setDefault(QLocale::c());
     return doctest::Context(argc, argv).run();
 }

@@ -4,6 +4,7 @@
 #include "app/verbs/practice_notebook.h"
 #include "app/verbs/verb_list.h"
 #include "files/atomic_file.h"
+#include "models/settings/language.h"
 #include "models/text/paper_words.h"
 
 #include <algorithm>
@@ -59,6 +60,7 @@ VerbEnd run(const Words& words) {
     const auto ids = idsOf(*notebook, asked.passages);
     if (!ids) return ids.fault();
     const DrawingApplication application;
+    models::loadEnglish();
     const auto bytes = models::paperBytes(QString::fromStdString(asked.path),
                                           models::paperSheet(*notebook, *ids, asked.paper));
     if (!bytes) return placed(bytes.fault(), asked.path);

@@ -15,10 +15,10 @@ QString BeatView::barText() const {
 }
 
 QString BeatView::placeText() const {
-    if (counting()) return tr("count-in");
+    if (counting()) return qtTrId("drill.beat.count-in");
     const QString bar = barText();
-    if (!bar.isEmpty()) return tr("bar %1").arg(bar);
-    return phase_ == engine::Phase::gap ? tr("breathe") : QString();
+    if (!bar.isEmpty()) return qtTrId("drill.beat.bar").arg(bar);
+    return phase_ == engine::Phase::gap ? qtTrId("drill.beat.breathe") : QString();
 }
 
 bool BeatView::groupStarts(int beat) const {

@@ -15,9 +15,9 @@ namespace {
 constexpr int tickMillis = 8;
 
 QString countInWords(int bars) {
-    if (bars == 0) return DrillModel::tr("no count-in");
-    if (bars == 1) return DrillModel::tr("one bar count-in");
-    return DrillModel::tr("%1 bars count-in").arg(Formatter::countWord(bars));
+    if (bars == 0) return qtTrId("drill.no-count-in");
+    if (bars == 1) return qtTrId("drill.one-bar-count-in");
+    return qtTrId("drill.count-in").arg(Formatter::countWord(bars));
 }
 
 } // namespace
@@ -98,7 +98,7 @@ QString DrillModel::about() const {
     if (known == nullptr) return {};
     const Music& music = known->passage.music;
     const QString line =
-        tr("%1 · %2 · %3 · %4", "meter · bars · count-in · rule")
+        qtTrId("drill.summary")
             .arg(QString::fromStdString(music.meter.text()), Formatter::bars(music),
                  countInWords(music.countInBars), Formatter::rule(known->passage.tempi.rule));
     QStringList parts{line};
@@ -133,9 +133,9 @@ QString DrillModel::streakText() const { return Formatter::streak(shown_.streak,
 QString DrillModel::openingText() const {
     const PassageRecord* known = record();
     if (known == nullptr || state_ != State::Stopped) return {};
-    if (hand_) return tr("set by hand, from the next run");
+    if (hand_) return qtTrId("drill.by-hand");
     if (!book_.notebook().opening(passage_, book_.today())) return {};
-    return tr("a new day: left at %1").arg(Formatter::tempo(known->standing.tempo));
+    return qtTrId("drill.new-day").arg(Formatter::tempo(known->standing.tempo));
 }
 
 QString DrillModel::apartText() const {
@@ -143,15 +143,15 @@ QString DrillModel::apartText() const {
     case RunKind::run:
         return {};
     case RunKind::attempt:
-        return tr("a try: moves nothing");
+        return qtTrId("drill.try.note");
     case RunKind::silent:
-        return tr("without the click: moves nothing");
+        return qtTrId("drill.without-click.note");
     case RunKind::context:
-        return tr("in context: moves nothing");
+        return qtTrId("drill.in-context.note");
     case RunKind::aside:
         break;
     }
-    return tr("aside: moves nothing");
+    return qtTrId("drill.aside.note");
 }
 
 bool DrillModel::openEnded() const {
@@ -173,9 +173,8 @@ QString DrillModel::searchText() const {
     const auto latest = search();
     if (!latest) return {};
     const QString named = Formatter::tempo(latest->named);
-    if (latest->found)
-        return tr("Found today: %1; you named %2.").arg(Formatter::tempo(*latest->found), named);
-    return latest->over ? QString() : tr("Looking for your tempo: you named %1.").arg(named);
+    if (latest->found) return qtTrId("drill.found").arg(Formatter::tempo(*latest->found), named);
+    return latest->over ? QString() : qtTrId("drill.finding").arg(named);
 }
 
 Tempo DrillModel::halfOf(Tempo tempo) {
@@ -190,19 +189,19 @@ QString DrillModel::feedbackText() const {
     case Feedback::None:
         return {};
     case Feedback::Clean:
-        return tr("Clean");
+        return qtTrId("drill.verdict.clean");
     case Feedback::Climbed:
-        return tr("Clean: up to %1").arg(tempoText());
+        return qtTrId("drill.verdict.clean-up").arg(tempoText());
     case Feedback::Secure:
-        return tr("Secure at %1").arg(targetText());
+        return qtTrId("drill.verdict.secure").arg(targetText());
     case Feedback::Missed:
-        return tr("Missed");
+        return qtTrId("drill.verdict.missed");
     case Feedback::Found:
-        return tr("Found: %1").arg(tempoText());
+        return qtTrId("drill.verdict.found").arg(tempoText());
     case Feedback::TakenBack:
-        return tr("Taken back");
+        return qtTrId("drill.verdict.taken-back");
     case Feedback::NothingToTakeBack:
-        return tr("Nothing to take back");
+        return qtTrId("drill.verdict.nothing");
     }
     return {};
 }

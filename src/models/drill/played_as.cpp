@@ -20,7 +20,7 @@ QVariantList beatsOf(const PassageRecord& record, Tempo tempo) {
     for (const BeatUnit beat : beatUnits) {
         if (!feltIn(record.passage, record.standing.tempo, beat)) continue;
         const Tempo felt = nearestAt(tempo, speedRatio(present, beat));
-        list << choice(beatWord(beat), PlayedAs::tr("felt as %1").arg(Formatter::tempoMark(beat, felt)));
+        list << choice(beatWord(beat), qtTrId("drill.felt-as").arg(Formatter::tempoMark(beat, felt)));
     }
     return list;
 }
@@ -29,11 +29,11 @@ QString bestsOf(const PassageRecord& record) {
     QStringList bests;
     for (std::size_t place = 0; place < articulationCount; ++place)
         if (record.bests[place])
-            bests << PlayedAs::tr("%1 %2", "articulation, tempo")
+            bests << qtTrId("drill.best.item")
                          .arg(articulationText(static_cast<Articulation>(place)),
                               Formatter::tempo(*record.bests[place]));
     const bool telling = bests.size() > 1 || (bests.size() == 1 && !record.bests.front());
-    return telling ? PlayedAs::tr("Best: %1").arg(bests.join(QStringLiteral(", "))) : QString();
+    return telling ? qtTrId("drill.best").arg(bests.join(QStringLiteral(", "))) : QString();
 }
 
 } // namespace

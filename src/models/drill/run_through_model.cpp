@@ -29,7 +29,7 @@ std::optional<int> barTyped(const QString& bar) {
 QString stopsText(const RunThroughFact& played) {
     const auto stops = static_cast<int>(played.stops.size());
     const QString counted = stopsWord(stops);
-    return played.finished ? counted : RunThroughModel::tr("%1, not to the end").arg(counted);
+    return played.finished ? counted : qtTrId("run-through.unfinished").arg(counted);
 }
 
 } // namespace
@@ -69,7 +69,7 @@ std::optional<std::int32_t> RunThroughModel::barAt(std::int64_t millis) const {
 
 QString RunThroughModel::place() const {
     const auto bar = state_ == State::Playing ? barAt(played()) : std::nullopt;
-    return bar ? tr("about bar %1").arg(*bar) : QString();
+    return bar ? qtTrId("run-through.about-bar").arg(*bar) : QString();
 }
 
 QVariantList RunThroughModel::stops() const {
@@ -84,7 +84,7 @@ QString RunThroughModel::counted() const { return stopsWord(static_cast<int>(hal
 QString RunThroughModel::fault() const {
     const bool good = std::all_of(halts_.begin(), halts_.end(),
                                   [](const Halt& halt) { return barTyped(halt.bar).has_value(); });
-    return good ? QString() : tr("a bar's number up to %1, or nothing").arg(Piece::mostBars);
+    return good ? QString() : qtTrId("run-through.fault.bar").arg(Piece::mostBars);
 }
 
 QVariantList RunThroughModel::past() const {

@@ -12,24 +12,18 @@ constexpr int stages = 5;
 QString evidenceOf(Stage stage, const StageStep& step) {
     switch (stage) {
     case Stage::slow:
-        return step.reached() ? StageFigures::tr("There was a full streak at the target.")
-                              : StageFigures::tr("Next: a full streak at the target.");
+        return step.reached() ? qtTrId("stage.standing.full-streak")
+                              : qtTrId("stage.standing.next-full-streak");
     case Stage::secure:
-        return StageFigures::tr("Secure at the target on %1 of %n days.", nullptr, step.need).arg(step.have);
+        return qtTrId("stage.standing.secure", step.need).arg(step.have);
     case Stage::withoutClick:
-        return StageFigures::tr("Clean in a row without the click, on one day: %1 of %2.")
-            .arg(step.have)
-            .arg(step.need);
+        return qtTrId("stage.standing.without-click").arg(step.have).arg(step.need);
     case Stage::inContext:
-        return StageFigures::tr("Clean in a row in context, on one day: %1 of %2.")
-            .arg(step.have)
-            .arg(step.need);
+        return qtTrId("stage.standing.in-context").arg(step.have).arg(step.need);
     case Stage::runThroughs:
         break;
     }
-    return StageFigures::tr("Run-throughs in a row without a stop here: %1 of %2.")
-        .arg(step.have)
-        .arg(step.need);
+    return qtTrId("stage.standing.run-throughs").arg(step.have).arg(step.need);
 }
 
 } // namespace
@@ -37,17 +31,17 @@ QString evidenceOf(Stage stage, const StageStep& step) {
 QString stageName(Stage stage) {
     switch (stage) {
     case Stage::slow:
-        return StageFigures::tr("slow with the click");
+        return qtTrId("stage.slow");
     case Stage::secure:
-        return StageFigures::tr("secure at the target");
+        return qtTrId("stage.secure");
     case Stage::withoutClick:
-        return StageFigures::tr("without the click");
+        return qtTrId("stage.without-click");
     case Stage::inContext:
-        return StageFigures::tr("in context");
+        return qtTrId("stage.in-context");
     case Stage::runThroughs:
         break;
     }
-    return StageFigures::tr("in run-throughs");
+    return qtTrId("stage.run-throughs");
 }
 
 QStringList StageFigures::names() {

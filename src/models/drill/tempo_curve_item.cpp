@@ -34,8 +34,8 @@ void TempoCurveItem::paint(QPainter* painter) {
     style.paper = Qt::transparent;
     if (!family_.isEmpty()) style.font.setFamily(family_);
     style.font.setPixelSize(pixelSize_);
-    style.targetWord = tr("target");
-    style.emptyWords = tr("The curve begins with the first run.");
+    style.targetWord = qtTrId("curve.target");
+    style.emptyWords = qtTrId("curve.empty");
     style.locale = QLocale();
     plots::drawTempoCurve(*painter, size(), *record, {drill_->date(), days_}, style);
 }

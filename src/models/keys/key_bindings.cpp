@@ -49,14 +49,10 @@ QString KeyBindings::keysAndPedal(const char* action, const QString& way) const 
 
 QString KeyBindings::midiLine() const {
     if (!midiAsked_) return {};
-    if (midi_ == nullptr || !midi_->isThere())
-        return tr(
-            "MIDI cannot be heard here: this system has no MIDI sequencer. A pedal that acts as a keyboard "
-            "works.");
+    if (midi_ == nullptr || !midi_->isThere()) return qtTrId("keys.midi.none");
     if (capturing_.isEmpty()) return {};
-    if (midi_->inputs().isEmpty())
-        return tr("No MIDI input is plugged in yet. Plug it in, then press the switch.");
-    return tr("Listening to %1. Press the switch.").arg(midi_->inputs().join(QStringLiteral(", ")));
+    if (midi_->inputs().isEmpty()) return qtTrId("keys.midi.unplugged");
+    return qtTrId("keys.midi.listening").arg(midi_->inputs().join(QStringLiteral(", ")));
 }
 
 void KeyBindings::capture(const QString& action) {
@@ -111,10 +107,7 @@ void KeyBindings::contest(int rival, const QString& trigger) {
     const QString holder = table_.action(rival).words;
     const bool needed = table_.isNeeded(rival, trigger);
     contested_ = needed ? QString() : trigger;
-    conflict_ =
-        needed
-            ? tr("%1 is the last key for “%2”. Give that another key first.").arg(key, holder)
-            : tr("%1 is taken: “%2”. Press it again to take it over, another key, or Esc.").arg(key, holder);
+    conflict_ = needed ? qtTrId("keys.last").arg(key, holder) : qtTrId("keys.taken").arg(key, holder);
     emit capturingChanged();
 }
 
@@ -134,13 +127,12 @@ void KeyBindings::takeOver() {
     const KeyTable before = table_;
     QStringList lines;
     for (int rival = table_.rival(row, contested_); rival >= 0; rival = table_.rival(row, contested_)) {
-        lines << tr("%1 has left “%2”.").arg(triggerWords(contested_), table_.action(rival).words);
+        lines << qtTrId("keys.moved-from").arg(triggerWords(contested_), table_.action(rival).words);
         table_.remove(rival, contested_);
     }
     const QString gone = table_.add(row, contested_);
-    lines.prepend(tr("%1 now does this: “%2”.").arg(triggerWords(contested_), table_.action(row).words));
-    if (!gone.isEmpty())
-        lines << tr("%1 gave way: %2 keys at most.").arg(triggerWords(gone)).arg(KeyTable::most);
+    lines.prepend(qtTrId("keys.moved-to").arg(triggerWords(contested_), table_.action(row).words));
+    if (!gone.isEmpty()) lines << qtTrId("keys.full").arg(triggerWords(gone)).arg(KeyTable::most);
     giveUp();
     change(before, lines);
 }
@@ -149,19 +141,17 @@ void KeyBindings::takeAway(const QString& action, const QString& trigger) {
     const int row = table_.rowOf(action);
     if (row < 0 || !table_.action(row).triggers.contains(trigger)) return;
     const QString key = triggerWords(trigger);
-    if (table_.isNeeded(row, trigger))
-        return say({tr("%1 stays: it is the last key for “%2”. Add another one first.")
-                        .arg(key, table_.action(row).words)});
+    if (table_.isNeeded(row, trigger)) return say({qtTrId("keys.kept").arg(key, table_.action(row).words)});
     const KeyTable before = table_;
     table_.remove(row, trigger);
-    change(before, {tr("%1 no longer does this: “%2”.").arg(key, table_.action(row).words)});
+    change(before, {qtTrId("keys.removed").arg(key, table_.action(row).words)});
 }
 
 void KeyBindings::useSet(const QString& set) {
     const KeyTable before = table_;
     table_.use(set);
     QStringList lines = table_.differences(before);
-    if (lines.isEmpty()) lines << tr("These are your keys already.");
+    if (lines.isEmpty()) lines << qtTrId("keys.unchanged");
     change(before, lines);
 }
 
@@ -169,7 +159,7 @@ void KeyBindings::restore() {
     const KeyTable before = table_;
     table_.restore();
     QStringList lines = table_.differences(before);
-    if (lines.isEmpty()) lines << tr("These are your keys already.");
+    if (lines.isEmpty()) lines << qtTrId("keys.unchanged");
     change(before, lines);
 }
 

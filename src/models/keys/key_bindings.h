@@ -85,13 +85,13 @@ public:
     [[nodiscard]] QString markKeys() const { return keysAndPedal("mark", QStringLiteral("%1")); }
     [[nodiscard]] QString pedalKeys() const { return keysOf("pedal"); }
     [[nodiscard]] QString cleanKeys() const { return keysOf("clean"); }
-    [[nodiscard]] QString backKeys() const { return keysAndPedal("back", tr("%1 twice")); }
+    [[nodiscard]] QString backKeys() const { return keysAndPedal("back", qtTrId("keys.twice")); }
     [[nodiscard]] QString fasterKeys() const { return keysOf("faster"); }
     [[nodiscard]] QString slowerKeys() const { return keysOf("slower"); }
-    [[nodiscard]] QString stopKeys() const { return keysAndPedal("stop", tr("%1 held")); }
+    [[nodiscard]] QString stopKeys() const { return keysAndPedal("stop", qtTrId("keys.held")); }
     [[nodiscard]] QString tryKeys() const { return keysOf("try"); }
     [[nodiscard]] QString hearKeys() const { return keysOf("hear"); }
-    [[nodiscard]] QString nextKeys() const { return keysAndPedal("next", tr("%1 held")); }
+    [[nodiscard]] QString nextKeys() const { return keysAndPedal("next", qtTrId("keys.held")); }
     [[nodiscard]] QString stretchKeys() const { return keysOf("stretch"); }
     [[nodiscard]] QString saveKeys() const { return keysOf("save"); }
 

@@ -47,11 +47,11 @@ QStringList underSet(const KeyAction& action, const std::map<QString, QStringLis
 } // namespace
 
 QVariantList KeyTable::sets() {
-    return {choice(QStringLiteral("pages"), tr("PageUp and PageDown")),
-            choice(QStringLiteral("leftRight"), tr("Left and Right arrows")),
-            choice(QStringLiteral("upDown"), tr("Up and Down arrows")),
-            choice(QStringLiteral("spaceReturn"), tr("Space and Return")),
-            choice(QStringLiteral("one"), tr("One pedal alone, PageDown"))};
+    return {choice(QStringLiteral("pages"), qtTrId("keys.set.pages")),
+            choice(QStringLiteral("leftRight"), qtTrId("keys.set.left-right")),
+            choice(QStringLiteral("upDown"), qtTrId("keys.set.up-down")),
+            choice(QStringLiteral("spaceReturn"), qtTrId("keys.set.space-return")),
+            choice(QStringLiteral("one"), qtTrId("keys.set.one-pedal"))};
 }
 
 void KeyTable::use(const QString& name) {

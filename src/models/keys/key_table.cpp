@@ -18,24 +18,18 @@ QString quoted(const char* text) { return QString::fromLatin1(text); }
 
 std::vector<KeyAction> KeyTable::usual() {
     return {
-        {quoted("mark"),
-         tr("Start; while the click runs: a miss; in a run-through: a stop here"),
-         inDrill | inThrough,
-         {"Space", "PgDown"}},
-        {quoted("back"), tr("Take back the last mark"), inDrill | inThrough, {"Backspace", "PgUp"}},
-        {quoted("stop"), tr("Stop the click; give a run-through up"), inDrill | inThrough, {"Esc"}},
-        {quoted("pedal"), tr("One pedal for all: press, hold, press twice"), inDrill | inThrough, {}},
-        {quoted("clean"),
-         tr("Clean, in open-ended runs; in a run-through: the last note"),
-         inDrill | inThrough,
-         {"Return"}},
-        {quoted("faster"), tr("Faster, while stopped"), inDrill, {"Up"}},
-        {quoted("slower"), tr("Slower, while stopped"), inDrill, {"Down"}},
-        {quoted("try"), tr("Try one run at the target"), inDrill, {"T"}},
-        {quoted("hear"), tr("Hear the passage's notes first, while stopped"), inDrill, {"H"}},
-        {quoted("next"), tr("The next passage, while stopped"), inDrill, {"N"}},
-        {quoted("stretch"), tr("In the log: a passage of the bars that break"), inLog, {"N"}},
-        {quoted("save"), tr("In a passage's form: save and drill"), inForm, {"Ctrl+Return"}},
+        {quoted("mark"), qtTrId("keys.action.miss"), inDrill | inThrough, {"Space", "PgDown"}},
+        {quoted("back"), qtTrId("keys.action.back"), inDrill | inThrough, {"Backspace", "PgUp"}},
+        {quoted("stop"), qtTrId("keys.action.stop"), inDrill | inThrough, {"Esc"}},
+        {quoted("pedal"), qtTrId("keys.action.pedal"), inDrill | inThrough, {}},
+        {quoted("clean"), qtTrId("keys.action.clean"), inDrill | inThrough, {"Return"}},
+        {quoted("faster"), qtTrId("keys.action.faster"), inDrill, {"Up"}},
+        {quoted("slower"), qtTrId("keys.action.slower"), inDrill, {"Down"}},
+        {quoted("try"), qtTrId("keys.action.try"), inDrill, {"T"}},
+        {quoted("hear"), qtTrId("keys.action.hear"), inDrill, {"H"}},
+        {quoted("next"), qtTrId("keys.action.next"), inDrill, {"N"}},
+        {quoted("stretch"), qtTrId("keys.action.stretch"), inLog, {"N"}},
+        {quoted("save"), qtTrId("keys.action.save"), inForm, {"Ctrl+Return"}},
     };
 }
 
@@ -128,8 +122,8 @@ QStringList KeyTable::differences(const KeyTable& before) const {
     for (int row = 0; row < count(); ++row) {
         const QStringList& now = action(row).triggers;
         if (now == before.action(row).triggers) continue;
-        lines << tr("%1: %2", "action: its keys")
-                     .arg(action(row).words, now.isEmpty() ? tr("no key") : triggerWords(now));
+        lines << qtTrId("keys.action-keys")
+                     .arg(action(row).words, now.isEmpty() ? qtTrId("keys.none") : triggerWords(now));
     }
     return lines;
 }

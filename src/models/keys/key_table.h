@@ -25,7 +25,6 @@ struct KeyAction {
 
 /// Plain values. Rows are counted from 0; a row that is none does nothing.
 class KeyTable {
-    Q_DECLARE_TR_FUNCTIONS(KeyTable)
 public:
     using Saved = std::map<std::string, std::string>;
     /// As many as one action may have.

@@ -3,8 +3,8 @@
 
 #include "core/base/midi_press.h"
 
-#include <QCoreApplication>
 #include <QKeySequence>
+#include <QtGlobal>
 
 #include <algorithm>
 
@@ -14,15 +14,10 @@ namespace {
 
 const QString between = QStringLiteral(", ");
 
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(KeyTrigger)
-};
-
 QString midiWords(const MidiSwitch& which) {
-    const QString kind = which.kind == MidiSwitch::Kind::note ? Words::tr("MIDI: note %1, channel %2")
-                         : which.kind == MidiSwitch::Kind::controller
-                             ? Words::tr("MIDI: controller %1, channel %2")
-                             : Words::tr("MIDI: program %1, channel %2");
+    const QString kind = which.kind == MidiSwitch::Kind::note         ? qtTrId("keys.midi.note")
+                         : which.kind == MidiSwitch::Kind::controller ? qtTrId("keys.midi.controller")
+                                                                      : qtTrId("keys.midi.program");
     return kind.arg(which.number).arg(which.channel);
 }
 

@@ -5,8 +5,8 @@
 #include "models/settings/setting_choices.h"
 #include "models/text/passage_title.h"
 
-#include <QCoreApplication>
 #include <QVariantMap>
+#include <QtGlobal>
 
 #include <algorithm>
 #include <array>
@@ -30,27 +30,23 @@ struct Stretch {
     int days;
 };
 constexpr std::array stretches{
-    Stretch{"1w", QT_TRANSLATE_NOOP("LogChoices", "7 days"), 7},
-    Stretch{"4w", QT_TRANSLATE_NOOP("LogChoices", "4 weeks"), 28},
-    Stretch{"3m", QT_TRANSLATE_NOOP("LogChoices", "3 months"), 91},
-    Stretch{"1y", QT_TRANSLATE_NOOP("LogChoices", "a year"), 365},
-};
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(LogChoices)
+    Stretch{"1w", QT_TRID_NOOP("log.filter.week"), 7},
+    Stretch{"4w", QT_TRID_NOOP("log.filter.weeks"), 28},
+    Stretch{"3m", QT_TRID_NOOP("log.filter.months"), 91},
+    Stretch{"1y", QT_TRID_NOOP("log.filter.year"), 365},
 };
 
 } // namespace
 
 QVariantList pieceChoices(const Notebook& notebook) {
-    QVariantList choices{choice(QString(), Words::tr("every piece"))};
+    QVariantList choices{choice(QString(), qtTrId("log.filter.every-piece"))};
     for (const Piece& piece : notebook.pieces())
         choices.append(choice(QString::fromStdString(piece.id.text()), QString::fromStdString(piece.name)));
     return choices;
 }
 
 QVariantList passageChoices(const Notebook& notebook, Id piece) {
-    QVariantList choices{choice(QString(), Words::tr("every passage"))};
+    QVariantList choices{choice(QString(), qtTrId("log.filter.every-passage"))};
     for (const Id id : notebook.passages()) {
         const PassageRecord* const record = notebook.passage(id);
         if (record == nullptr || (!piece.isNone() && record->passage.title.piece != piece)) continue;
@@ -60,16 +56,16 @@ QVariantList passageChoices(const Notebook& notebook, Id piece) {
 }
 
 QVariantList kindChoices() {
-    QVariantList choices{choice(QString(), Words::tr("everything"))};
+    QVariantList choices{choice(QString(), qtTrId("log.filter.everything"))};
     for (const auto& [kind, word] : kindWords) choices.append(choice(QLatin1String(word), kindWord(kind)));
-    choices.append(choice(QLatin1String(runThroughs), Words::tr("run-through")));
+    choices.append(choice(QLatin1String(runThroughs), qtTrId("log.filter.run-through")));
     return choices;
 }
 
 QVariantList stretchChoices() {
-    QVariantList choices{choice(QString(), Words::tr("from the first day"))};
+    QVariantList choices{choice(QString(), qtTrId("log.filter.first-day"))};
     for (const Stretch& stretch : stretches)
-        choices.append(choice(QLatin1String(stretch.word), Words::tr(stretch.text)));
+        choices.append(choice(QLatin1String(stretch.word), qtTrId(stretch.text)));
     return choices;
 }
 

@@ -4,9 +4,9 @@
 #include "models/text/formatter.h"
 #include "models/text/passage_title.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
+#include <QtGlobal>
 
 #include <algorithm>
 #include <cmath>
@@ -15,28 +15,24 @@ namespace piolo::models {
 
 namespace {
 
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(LogCurves)
-};
-
 QString tempoOf(double bpm) { return Formatter::tempo(static_cast<int>(std::lround(bpm * 1000))); }
 
 QString outcomeWords(const plots::SeriesPoint& point, plots::CurveBy by) {
-    if (point.secure) return Words::tr("secure");
+    if (point.secure) return qtTrId("curve.point.secure");
     if (by == plots::CurveBy::days)
-        return Words::tr("%1 of %2 clean")
+        return qtTrId("curve.point.of-clean")
             .arg(QLocale().toString(point.clean), QLocale().toString(point.runs));
     switch (point.mark) {
     case plots::StepMark::miss:
-        return Words::tr("missed");
+        return qtTrId("curve.point.missed");
     case plots::StepMark::cleanTry:
-        return Words::tr("a clean try at the target");
+        return qtTrId("curve.point.clean-try");
     case plots::StepMark::missedTry:
-        return Words::tr("a missed try at the target");
+        return qtTrId("curve.point.missed-try");
     case plots::StepMark::none:
         break;
     }
-    return Words::tr("clean");
+    return qtTrId("curve.point.clean");
 }
 
 std::optional<Date> dueOf(const std::vector<Piece>& pieces, Id piece) {
@@ -82,9 +78,9 @@ QString pointWords(const plots::CurveSeries& series, std::size_t index, Date tod
     const plots::SeriesPoint& point = series.points[index];
     const QString outcome = outcomeWords(point, series.by);
     if (series.by == plots::CurveBy::days)
-        return Words::tr("%1: %2, at %3, %4")
+        return qtTrId("curve.point.day")
             .arg(series.name, Formatter::weekday(point.date, today), tempoOf(point.bpm), outcome);
-    return Words::tr("%1: run %2, %3, at %4, %5")
+    return qtTrId("curve.point.run")
         .arg(series.name, QLocale().toString(static_cast<qulonglong>(index + 1)),
              Formatter::date(point.date, today), tempoOf(point.bpm), outcome);
 }
@@ -92,7 +88,7 @@ QString pointWords(const plots::CurveSeries& series, std::size_t index, Date tod
 QString curveWords(const std::vector<plots::CurveSeries>& curves) {
     QStringList all;
     for (const plots::CurveSeries& series : curves)
-        all << Words::tr("%1 at %2 of %3")
+        all << qtTrId("curve.point.heard")
                    .arg(series.name, tempoOf(series.points.back().bpm), tempoOf(series.target));
     return all.join(QStringLiteral("; "));
 }

@@ -83,8 +83,8 @@ QPointF LogCurvesItem::pointedAt() const {
 plots::CurveStyle LogCurvesItem::style() const {
     plots::CurveStyle style = dark_ ? plots::darkCurveStyle() : plots::lightCurveStyle();
     if (!family_.isEmpty()) style.font.setFamily(family_);
-    style.targetWord = tr("target");
-    style.dueWord = tr("due");
+    style.targetWord = qtTrId("curve.target");
+    style.dueWord = qtTrId("curve.due");
     style.locale = QLocale();
     return style;
 }

@@ -55,23 +55,22 @@ QString LogFigures::stretchText() const {
     Music bars;
     bars.firstBar = stretch_->firstBar;
     bars.bars = stretch_->bars;
-    return tr("New passage: %1").arg(Formatter::bars(bars));
+    return qtTrId("breaks.made-of").arg(Formatter::bars(bars));
 }
 
 QString LogFigures::stretchNote() const {
     if (!stretch_) return {};
-    return stretch_->bars > 1 ? tr("Most misses fall there; it has a bar to run up.")
-                              : tr("Most misses fall there.");
+    return stretch_->bars > 1 ? qtTrId("breaks.reason-run-up") : qtTrId("breaks.reason");
 }
 
 QString LogFigures::buildUpText() const {
-    return buildUp_.empty() || book_.readOnly() ? QString() : tr("Last bar first");
+    return buildUp_.empty() || book_.readOnly() ? QString() : qtTrId("breaks.last-bar-first");
 }
 
 QString LogFigures::partsText() const {
     return parts_.empty() || book_.readOnly()
                ? QString()
-               : tr("In %1 parts").arg(Formatter::countWord(static_cast<int>(parts_.size())));
+               : qtTrId("breaks.in-parts").arg(Formatter::countWord(static_cast<int>(parts_.size())));
 }
 
 void LogFigures::makeParts() { make(std::vector(parts_)); }
@@ -99,8 +98,8 @@ void LogFigures::make(const std::vector<BuildUpPart>& parts) {
     made_ = first;
     madeText_ =
         parts.size() == 1
-            ? tr("Made: “%1”").arg(name)
-            : tr("%1 made, the first: “%2”").arg(Formatter::passages(static_cast<int>(parts.size())), name);
+            ? qtTrId("breaks.made").arg(name)
+            : qtTrId("breaks.made-parts").arg(Formatter::passages(static_cast<int>(parts.size())), name);
     emit madeChanged();
 }
 

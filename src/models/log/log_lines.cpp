@@ -4,18 +4,14 @@
 #include "models/text/formatter.h"
 #include "models/text/manner_words.h"
 
-#include <QCoreApplication>
 #include <QStringList>
+#include <QtGlobal>
 
 #include <algorithm>
 
 namespace piolo::models {
 
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(LogLines)
-};
 
 struct Played {
     const PassageRecord* record = nullptr;
@@ -56,42 +52,42 @@ bool joins(const LogLine& line, const Played& next) {
 QString voidWords(Reason reason) {
     switch (reason) {
     case Reason::stopped:
-        return Words::tr("not counted: stopped");
+        return qtTrId("log.line.void-stopped");
     case Reason::tempoChanged:
-        return Words::tr("not counted: the tempo was changed");
+        return qtTrId("log.line.void-tempo");
     case Reason::soundLost:
-        return Words::tr("not counted: the sound was lost");
+        return qtTrId("log.line.void-sound");
     default:
-        return Words::tr("not counted");
+        return qtTrId("log.line.void");
     }
 }
 
 QString tempoWords(Reason reason) {
     switch (reason) {
     case Reason::newDay:
-        return Words::tr("where the day opens");
+        return qtTrId("log.line.day-opens");
     case Reason::offer:
-        return Words::tr("an offer taken");
+        return qtTrId("log.line.offer-taken");
     case Reason::named:
-        return Words::tr("named: the search for the tempo begins");
+        return qtTrId("log.line.named");
     default:
-        return Words::tr("set by hand");
+        return qtTrId("log.line.by-hand");
     }
 }
 
 QString apartWords(Entry::Kind kind) {
-    return Words::tr("%1: moves nothing", "what a run was played for")
-        .arg(kind == Entry::Kind::attempt ? Words::tr("a try") : kindWord(kind));
+    return qtTrId("log.line.moves-nothing")
+        .arg(kind == Entry::Kind::attempt ? qtTrId("log.line.a-try") : kindWord(kind));
 }
 
 QString ruleWords(const Entry& entry) {
     const QString after = Formatter::tempo(entry.after.tempo);
     if (entry.mark == Mark::missed)
-        return entry.after.tempo < entry.tempo ? Words::tr("drops to %1").arg(after)
-                                               : Words::tr("stays at %1").arg(after);
-    if (entry.after.tempo > entry.tempo) return Words::tr("climbs to %1").arg(after);
-    if (entry.fullStreak) return Words::tr("secure");
-    return Words::tr("%1 clean in a row").arg(Formatter::countWord(entry.after.streak));
+        return entry.after.tempo < entry.tempo ? qtTrId("log.line.drops").arg(after)
+                                               : qtTrId("log.line.stays").arg(after);
+    if (entry.after.tempo > entry.tempo) return qtTrId("log.line.climbs").arg(after);
+    if (entry.fullStreak) return qtTrId("log.line.secure");
+    return qtTrId("log.line.in-a-row").arg(Formatter::countWord(entry.after.streak));
 }
 
 QString runWords(const LogLine& line) {
@@ -171,15 +167,15 @@ QString effectWords(const LogLine& line) {
     const Entry& first = *line.entries.front();
     if (const QString manner = mannerText(first.articulation, first.rhythm); !manner.isEmpty())
         parts << manner;
-    if (first.entered) parts << Words::tr("on paper");
+    if (first.entered) parts << qtTrId("log.line.on-paper");
     return (parts + spotWords(line)).join(QStringLiteral(" · "));
 }
 
 QString markWords(const Entry& entry) {
     if (entry.kind == Entry::Kind::tempo) return {};
     if (entry.mark == Mark::voided) return voidWords(entry.reason);
-    if (entry.mark == Mark::clean) return Words::tr("clean");
-    return entry.late ? Words::tr("missed, told afterwards") : Words::tr("missed");
+    if (entry.mark == Mark::clean) return qtTrId("log.line.clean");
+    return entry.late ? qtTrId("log.line.missed-late") : qtTrId("log.line.missed");
 }
 
 QString markShapes(const LogLine& line) {
@@ -202,28 +198,28 @@ QString markCounts(const LogLine& line) {
     const auto add = [&](Mark mark, const QString& form) {
         if (const int count = countOf(line, mark); count > 0) counts << form.arg(count);
     };
-    add(Mark::clean, Words::tr("%1 clean"));
-    add(Mark::missed, Words::tr("%1 missed"));
-    add(Mark::voided, Words::tr("%1 not counted"));
+    add(Mark::clean, qtTrId("log.line.count-clean"));
+    add(Mark::missed, qtTrId("log.line.count-missed"));
+    add(Mark::voided, qtTrId("log.line.count-void"));
     return counts.join(QStringLiteral(", "));
 }
 
 QString kindWord(Entry::Kind kind) {
     switch (kind) {
     case Entry::Kind::run:
-        return Words::tr("run");
+        return qtTrId("log.line.run");
     case Entry::Kind::attempt:
-        return Words::tr("try");
+        return qtTrId("log.line.try");
     case Entry::Kind::tempo:
-        return Words::tr("tempo set");
+        return qtTrId("log.line.tempo-set");
     case Entry::Kind::silent:
-        return Words::tr("without the click");
+        return qtTrId("log.line.without-click");
     case Entry::Kind::context:
-        return Words::tr("in its context");
+        return qtTrId("log.line.in-context");
     case Entry::Kind::aside:
         break;
     }
-    return Words::tr("aside");
+    return qtTrId("log.line.aside");
 }
 
 } // namespace piolo::models

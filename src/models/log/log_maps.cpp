@@ -5,29 +5,25 @@
 #include "models/text/number_words.h"
 #include "models/text/passage_title.h"
 
-#include <QCoreApplication>
 #include <QStringList>
 #include <QVariantList>
+#include <QtGlobal>
 
 namespace piolo::models {
 
 namespace {
 
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(LogMaps)
-};
-
 QString textOf(Id id) { return QString::fromStdString(id.text()); }
 
 QString titleOf(const LogLine& line) {
-    if (line.through) return Words::tr("%1, run-through").arg(QString::fromStdString(line.pieceName));
+    if (line.through) return qtTrId("log.line.run-through").arg(QString::fromStdString(line.pieceName));
     const QString title = passageTitle(line.record->passage);
-    return line.record->removed ? Words::tr("%1 (removed)").arg(title) : title;
+    return line.record->removed ? qtTrId("log.line.removed").arg(title) : title;
 }
 
 QString stopWords(const RunThroughFact& played) {
     const auto count = static_cast<int>(played.stops.size());
-    return count == 0 && !played.finished ? Words::tr("given up") : stopsWord(count);
+    return count == 0 && !played.finished ? qtTrId("log.line.given-up") : stopsWord(count);
 }
 
 /// "bars 31 and 58"; many are told by the first of them.
@@ -41,10 +37,12 @@ QString stopPlaces(const RunThroughFact& played) {
     }
     const QString length = Formatter::duration(played.millis);
     if (bars.isEmpty())
-        return played.stops.empty() ? length : Words::tr("%1 · %2").arg(length, Words::tr("bars not known"));
-    const QString places = bars.size() == 1 ? Words::tr("bar %1").arg(bars.first())
-                                            : Words::tr("bars %1").arg(bars.join(QStringLiteral(", ")));
-    return Words::tr("%1 · %2").arg(length, known > most ? Words::tr("%1 …").arg(places) : places);
+        return played.stops.empty() ? length
+                                    : qtTrId("log.line.figures").arg(length, qtTrId("log.line.bars-unknown"));
+    const QString places = bars.size() == 1 ? qtTrId("log.line.bar").arg(bars.first())
+                                            : qtTrId("log.line.bars").arg(bars.join(QStringLiteral(", ")));
+    return qtTrId("log.line.figures")
+        .arg(length, known > most ? qtTrId("log.line.more").arg(places) : places);
 }
 
 QString noteOf(const PassageRecord& record, Id entry) {
@@ -67,7 +65,7 @@ QString tempoOf(const LogLine& line) {
 /// When it was played; the time of what was ticked on paper is not known.
 QString timeOf(const LogLine& line) {
     const bool onPaper = !line.through && line.entries.front()->entered;
-    return onPaper ? Words::tr("paper") : Formatter::timeOfDay(line.at());
+    return onPaper ? qtTrId("log.line.paper") : Formatter::timeOfDay(line.at());
 }
 
 QVariantMap entryMap(const PassageRecord& record, const Entry& entry) {
@@ -104,7 +102,7 @@ QVariantMap lineMap(const LogLine& line) {
     const QString effect = line.through ? stopPlaces(line.through->played) : effectWords(line);
     const QString note = notesOf(line);
     QStringList spoken{time, title};
-    if (!tempo.isEmpty()) spoken << Words::tr("at %1").arg(tempo);
+    if (!tempo.isEmpty()) spoken << qtTrId("log.line.at-tempo").arg(tempo);
     for (const QString& part : {counts, effect, note})
         if (!part.isEmpty()) spoken << part;
     return {{QStringLiteral("time"), time},

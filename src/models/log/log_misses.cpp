@@ -6,9 +6,9 @@
 #include "models/text/passage_title.h"
 #include "models/text/typed_values.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <QVariantList>
+#include <QtGlobal>
 
 #include <algorithm>
 
@@ -18,12 +18,8 @@ namespace {
 
 constexpr std::int32_t mostBarsByBeat = 8;
 
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(LogMisses)
-};
-
 QString missWords(int count) {
-    return count == 1 ? Words::tr("1 miss") : Words::tr("%n misses", nullptr, count);
+    return count == 1 ? qtTrId("breaks.one-miss") : qtTrId("breaks.misses", count);
 }
 
 int countAt(const Misses& misses, std::int32_t bar, std::int32_t beat) {
@@ -67,18 +63,16 @@ QVariantMap barMap(std::int32_t bar, const std::vector<int>& columns, int most) 
     }
     return {{QStringLiteral("label"), QLocale().toString(bar)},
             {QStringLiteral("beats"), beats},
-            {QStringLiteral("spoken"), Words::tr("%1: %2").arg(Formatter::spot({bar, 0}), missWords(all))}};
+            {QStringLiteral("spoken"), qtTrId("breaks.bar").arg(Formatter::spot({bar, 0}), missWords(all))}};
 }
 
 QString noteWords(const Misses& misses, const Music& music) {
     const int all = misses.placed + misses.elsewhere;
-    if (all == 0) return misses.runs == 0 ? Words::tr("Not played yet.") : Words::tr("Not one miss so far.");
-    const QString by =
-        music.bars > mostBarsByBeat || music.bars == 0 ? Words::tr("by bar") : Words::tr("by bar and beat");
-    const QString told = Words::tr("%1 in %2, %3").arg(missWords(all), Formatter::runs(misses.runs), by);
-    return misses.elsewhere == 0
-               ? told
-               : Words::tr("%1; the place of %2 is not known").arg(told).arg(misses.elsewhere);
+    if (all == 0) return misses.runs == 0 ? qtTrId("breaks.not-played") : qtTrId("breaks.no-miss");
+    const QString by = music.bars > mostBarsByBeat || music.bars == 0 ? qtTrId("breaks.by-bar")
+                                                                      : qtTrId("breaks.by-bar-and-beat");
+    const QString told = qtTrId("breaks.told").arg(missWords(all), Formatter::runs(misses.runs), by);
+    return misses.elsewhere == 0 ? told : qtTrId("breaks.told-elsewhere").arg(told).arg(misses.elsewhere);
 }
 
 } // namespace
@@ -95,7 +89,7 @@ QVariantMap missesMap(const PassageRecord& record, const Misses& misses) {
     QVariantList bars;
     for (std::size_t i = 0; i < numbers.size(); ++i) bars.append(barMap(numbers[i], columns[i], most));
     const QString name = passageTitle(record.passage);
-    return {{QStringLiteral("title"), Words::tr("Where “%1” breaks").arg(name)},
+    return {{QStringLiteral("title"), qtTrId("breaks.where").arg(name)},
             {QStringLiteral("note"), noteWords(misses, music)},
             {QStringLiteral("bars"), misses.placed == 0 ? QVariantList() : bars}};
 }
@@ -109,7 +103,7 @@ Passage passageOfBars(const Passage& whole, const BuildUpPart& part) {
     made.scale.reset(); // some bars of a scale are no scale: they stand in no cell of the grid
     const QString bars = Formatter::bars(made.music);
     const QString name = QString::fromStdString(whole.title.name).left(longestTypedName - bars.size() - 2);
-    made.title.name = Words::tr("%1: %2").arg(name, bars).toStdString();
+    made.title.name = qtTrId("breaks.bar").arg(name, bars).toStdString();
     return made;
 }
 

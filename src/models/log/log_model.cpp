@@ -150,7 +150,7 @@ QString LogModel::figuresText(const practice::LogDay& day) const {
     const LogDayFigures figures = figuresOf(linesOf(book_.notebook(), day, filter_));
     const QString time = Formatter::duration(figures.millis);
     if (figures.runs == 0) return figures.millis == 0 ? QString() : time;
-    return tr("%1 · %2 of %3 clean", "time played · clean runs of all")
+    return qtTrId("log.day.figures")
         .arg(time, QLocale().toString(figures.clean), QLocale().toString(figures.runs));
 }
 

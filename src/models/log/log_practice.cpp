@@ -3,8 +3,8 @@
 
 #include "models/text/formatter.h"
 
-#include <QCoreApplication>
 #include <QVariantMap>
+#include <QtGlobal>
 
 #include <algorithm>
 
@@ -13,10 +13,6 @@ namespace piolo::models {
 namespace {
 
 constexpr std::int64_t minute = 60'000;
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(LogPractice)
-};
 
 const MissedDays* gapAt(std::span<const MissedDays> gaps, Date date) {
     const auto found = std::find_if(gaps.begin(), gaps.end(), [date](const MissedDays& gap) {
@@ -33,10 +29,10 @@ std::int64_t apartMillis(const PracticeDay& day) {
 
 QString spokenWords(const PracticeDay& day, Date today) {
     const QString date = Formatter::weekday(day.date, today);
-    if (!day.practised) return Words::tr("%1: no practice").arg(date);
+    if (!day.practised) return qtTrId("log.day.no-practice").arg(date);
     const QString time = Formatter::duration(day.totalMillis());
-    if (day.runs == 0) return Words::tr("%1: %2").arg(date, time);
-    return Words::tr("%1: %2, %3 of %4 clean").arg(date, time).arg(day.clean).arg(day.runs);
+    if (day.runs == 0) return qtTrId("log.day.time").arg(date, time);
+    return qtTrId("log.day.time-and-runs").arg(date, time).arg(day.clean).arg(day.runs);
 }
 
 /// The last missed day was yesterday, and today can still mend it.
@@ -46,11 +42,8 @@ bool isOpen(const MissedDays& gap, const PracticeDay& today) {
 
 QString longGapWords(const MissedDays& gap, const PracticeDay& today) {
     const QString days = Formatter::countWord(gap.days);
-    if (isOpen(gap, today))
-        return Words::tr("No practice for %1 days now. A few minutes today are enough to pick up the thread.")
-            .arg(days);
-    return Words::tr("No practice on %1 days in a row from %2. You have been back since: that counts.")
-        .arg(days, Formatter::date(gap.first, today.date));
+    if (isOpen(gap, today)) return qtTrId("log.days-missed").arg(days);
+    return qtTrId("log.days-missed-before").arg(days, Formatter::date(gap.first, today.date));
 }
 
 } // namespace
@@ -85,9 +78,9 @@ QString gapWords(std::span<const PracticeDay> days, std::span<const MissedDays> 
     const auto isLong = [](const MissedDays& gap) { return gap.days > 1; };
     const auto longest = std::find_if(gaps.rbegin(), gaps.rend(), isLong);
     if (longest != gaps.rend()) return longGapWords(*longest, days.back());
-    if (gaps.empty() && !days.front().practised) return Words::tr("Not a day missed since you began.");
-    if (gaps.empty()) return Words::tr("Not a day missed in four weeks.");
-    return Words::tr("Never two days missed in a row in four weeks: one now and then is fine.");
+    if (gaps.empty() && !days.front().practised) return qtTrId("log.no-day-missed");
+    if (gaps.empty()) return qtTrId("log.no-day-missed-lately");
+    return qtTrId("log.never-two-days-missed");
 }
 
 } // namespace piolo::models

@@ -101,7 +101,7 @@ void PaperRuns::setDay(const QString& day) {
 }
 
 QString PaperRuns::lowestFault() const {
-    return readTempo(lowest_) ? QString() : tr("a tempo from 10 to 400");
+    return readTempo(lowest_) ? QString() : qtTrId("paper.enter.fault.tempo");
 }
 
 std::optional<Date> PaperRuns::date() const { return readDate(day_); }
@@ -110,11 +110,10 @@ QString PaperRuns::dayFault() const {
     if (!isOpen()) return {};
     const auto day = date();
     const auto last = record()->lastDay;
-    if (!day) return tr("a date such as %1").arg(dateForTyping(book_.today()));
-    if (*day > book_.today()) return tr("this day is still to come");
+    if (!day) return qtTrId("paper.enter.fault.day").arg(dateForTyping(book_.today()));
+    if (*day > book_.today()) return qtTrId("paper.enter.fault.future");
     if (last && *day < *last)
-        return tr("not before %1, the last day in its log: the rule goes on from there")
-            .arg(Formatter::date(*last, book_.today()));
+        return qtTrId("paper.enter.fault.before").arg(Formatter::date(*last, book_.today()));
     return {};
 }
 
@@ -125,17 +124,18 @@ QString PaperRuns::counted() const {
     };
     const int clean = sum(&PaperRung::clean);
     const int missed = sum(&PaperRung::missed);
-    return clean + missed == 0 ? QString() : tr("%1 clean, %2 missed").arg(clean).arg(missed);
+    return clean + missed == 0 ? QString() : qtTrId("paper.enter.count").arg(clean).arg(missed);
 }
 
 QVariantList PaperRuns::outcome() const {
     if (!isOpen() || !date()) return {};
     const PaperOutcome after = outcomeOf(*record(), *date(), runs());
-    return {
-        figure(tr("Tempo"), Formatter::tempo(after.standing.tempo)),
-        figure(tr("Clean in a row"), tr("%1 of %2").arg(after.standing.streak).arg(circles())),
-        figure(tr("Best with a full streak"), after.best ? Formatter::tempo(*after.best) : tr("none yet")),
-        figure(tr("Full streaks at the target"), QString::number(after.secures))};
+    return {figure(qtTrId("paper.enter.result.tempo"), Formatter::tempo(after.standing.tempo)),
+            figure(qtTrId("paper.enter.result.streak"),
+                   qtTrId("paper.enter.result.streak.of").arg(after.standing.streak).arg(circles())),
+            figure(qtTrId("paper.enter.result.best"),
+                   after.best ? Formatter::tempo(*after.best) : qtTrId("paper.enter.result.best.none")),
+            figure(qtTrId("paper.enter.result.secures"), QString::number(after.secures))};
 }
 
 bool PaperRuns::canKeep() const {
@@ -146,7 +146,7 @@ bool PaperRuns::canKeep() const {
 QString PaperRuns::kept() const {
     if (kept_.empty() || !counted().isEmpty()) return {};
     const auto count = static_cast<int>(kept_.size());
-    return count == 1 ? tr("1 run is in the log.") : tr("%1 runs are in the log.").arg(count);
+    return count == 1 ? qtTrId("paper.enter.done-one") : qtTrId("paper.enter.done").arg(count);
 }
 
 void PaperRuns::setClean(int row, int count) {

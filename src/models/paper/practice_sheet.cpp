@@ -33,12 +33,13 @@ bool PracticeSheet::ready() const {
 }
 
 QString PracticeSheet::summary() const {
-    if (picks_.picked() == 0) return tr("Tick the passages to print.");
-    if (!ready()) return tr("At most %1 passages go on one sheet.").arg(mostOnPaper);
+    if (picks_.picked() == 0) return qtTrId("paper.print.tick");
+    if (!ready()) return qtTrId("paper.print.most").arg(mostOnPaper);
     const auto sheet = paperSheet(book_.notebook(), picks_.ids(), paper_);
     const auto pages = static_cast<int>(plots::layOutPaper(sheet.ladders, paper_).pages.size());
     const QString passages = Formatter::passages(picks_.picked());
-    return pages == 1 ? tr("%1 on one page").arg(passages) : tr("%1 on %2 pages").arg(passages).arg(pages);
+    return pages == 1 ? qtTrId("paper.print.one-page").arg(passages)
+                      : qtTrId("paper.print.pages").arg(passages).arg(pages);
 }
 
 QString PracticeSheet::save(const QString& typed) const {

@@ -27,14 +27,14 @@ QVariantList PassageEditor::accents() const {
     for (int beat = 0; beat < passage.music.meter.beatsPerBar(); ++beat) {
         const Accent accent = accentOf(passage.click, passage.music.meter, beat);
         list << choice(static_cast<int>(accent),
-                       tr("Beat %1: %2").arg(QString::number(beat + 1), accentWords(accent)));
+                       qtTrId("form.accent").arg(QString::number(beat + 1), accentWords(accent)));
     }
     return list;
 }
 
 QString PassageEditor::clickSentence() const {
     const QString words = clickWords(check_.passage.click);
-    return words.isEmpty() ? tr("The click: every beat, as the meter says") : tr("The click: %1").arg(words);
+    return words.isEmpty() ? qtTrId("form.click.every-beat") : qtTrId("form.click").arg(words);
 }
 
 void PassageEditor::turnAccent(int beat) {

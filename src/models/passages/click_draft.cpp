@@ -29,16 +29,13 @@ Fraction swingOf(DraftReader& reader) {
     const QString text = reader.text("swing").remove(QLatin1Char(' '));
     if (text.isEmpty()) return {1, 1};
     const auto swing = parseSwing(text.toStdString());
-    if (!swing) reader.refuse("swing", DraftWords::tr("a ratio from 1:1 to 3:1, such as 2:1 or 3:2"));
+    if (!swing) reader.refuse("swing", qtTrId("form.fault.swing"));
     return swing.value_or(Fraction{1, 1});
 }
 
 std::vector<BreathPlace> breathsOf(DraftReader& reader) {
     const auto places = readBreaths(reader.text("breaths"));
-    if (!places)
-        reader.refuse("breaths",
-                      DraftWords::tr("places in their order, such as 43, 45:3 or 47:1+2; at most %1")
-                          .arg(ClickPattern::mostBreaths));
+    if (!places) reader.refuse("breaths", qtTrId("form.fault.breaths").arg(ClickPattern::mostBreaths));
     return places.value_or(std::vector<BreathPlace>{});
 }
 

@@ -16,13 +16,13 @@ void DraftReader::refuse(const char* field, const QString& line) {
 
 int DraftReader::count(const char* field, int least, int most, int fallback) {
     const auto read = readCount(text(field), least, most);
-    if (!read) refuse(field, DraftWords::tr("a whole number from %1 to %2").arg(least).arg(most));
+    if (!read) refuse(field, qtTrId("form.fault.whole").arg(least).arg(most));
     return read.value_or(fallback);
 }
 
 Tempo DraftReader::tempo(const char* field, Tempo fallback) {
     const auto read = readTempo(text(field));
-    if (!read) refuse(field, DraftWords::tr("a tempo from 10 to 400, such as 84 or 72.5"));
+    if (!read) refuse(field, qtTrId("form.fault.tempo"));
     return read.value_or(fallback);
 }
 

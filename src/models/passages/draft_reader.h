@@ -3,18 +3,12 @@
 #pragma once
 
 // Qt stands first: moc cannot read the standard headers before it.
-#include <QCoreApplication>
 #include <QString>
 #include <QVariantMap>
 
 #include "core/time/tempo.h"
 
 namespace piolo::models {
-
-/// The words of faults in the user's language.
-struct DraftWords {
-    Q_DECLARE_TR_FUNCTIONS(PassageDraft)
-};
 
 class DraftReader {
 public:

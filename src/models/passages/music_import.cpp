@@ -22,34 +22,36 @@ QString shown(const std::string& text) { return onOneLine(text); }
 
 QString MusicImport::title() const {
     if (file_.isEmpty()) return {};
-    const QString title = score_.title.empty() ? tr("(no title)") : shown(score_.title);
+    const QString title = score_.title.empty() ? qtTrId("score.no-title") : shown(score_.title);
     return score_.composer.empty() ? title
-                                   : tr("%1 · %2", "title · composer").arg(title, shown(score_.composer));
+                                   : qtTrId("score.title-composer").arg(title, shown(score_.composer));
 }
 
 QVariantList MusicImport::parts() const {
     QVariantList list;
     for (std::size_t place = 0; place < score_.parts.size(); ++place) {
         const QString name = shown(score_.parts[place].name);
-        list << choice(static_cast<int>(place), name.isEmpty() ? tr("part %1").arg(place + 1) : name);
+        list << choice(static_cast<int>(place),
+                       name.isEmpty() ? qtTrId("score.part-number").arg(place + 1) : name);
     }
     return list;
 }
 
 QString MusicImport::barsText() const {
     if (file_.isEmpty()) return {};
-    return tr("bars %1 to %2").arg(shown(chosen().bars.front().number), shown(chosen().bars.back().number));
+    return qtTrId("score.bars").arg(shown(chosen().bars.front().number), shown(chosen().bars.back().number));
 }
 
 QString MusicImport::summary() const {
     if (!excerpt_) return {};
     const Music& music = excerpt_->music;
     const QString tempo =
-        excerpt_->tempo ? Formatter::tempoLine(music, *excerpt_->tempo) : tr("no tempo marked");
-    QString notes = excerpt_->notes.size() == 1 ? tr("1 note") : tr("%1 notes").arg(excerpt_->notes.size());
+        excerpt_->tempo ? Formatter::tempoLine(music, *excerpt_->tempo) : qtTrId("score.no-tempo");
+    QString notes = excerpt_->notes.size() == 1 ? qtTrId("score.one-note")
+                                                : qtTrId("score.notes").arg(excerpt_->notes.size());
     if (!excerpt_->notes.empty() && score::notesKept(*excerpt_).empty())
-        notes = tr("%1, too many to be kept", "notes").arg(notes);
-    return tr("%1 · %2 · %3 · %4", "bars · meter · tempo · notes")
+        notes = qtTrId("score.too-many-notes").arg(notes);
+    return qtTrId("score.figures")
         .arg(Formatter::bars(music), QString::fromStdString(music.meter.text()), tempo, notes);
 }
 

@@ -27,10 +27,10 @@ QString beatText(BeatUnit beat) {
 } // namespace
 
 QVariantList PassageEditor::pieces() const {
-    QVariantList list{choice(QString(), tr("On its own"))};
+    QVariantList list{choice(QString(), qtTrId("form.on-its-own"))};
     for (const Piece& piece : book_.notebook().pieces())
         list << choice(QString::fromStdString(piece.id.text()), QString::fromStdString(piece.name));
-    list << choice(QStringLiteral("new"), tr("A new piece…"));
+    list << choice(QStringLiteral("new"), qtTrId("form.new-piece"));
     return list;
 }
 
@@ -60,8 +60,8 @@ QString PassageEditor::originText() const {
     const PassageRecord* const record = book_.notebook().passage(id_);
     if (record == nullptr || record->passage.title.origin.isNone()) return {};
     const PassageRecord* const origin = book_.notebook().passage(record->passage.title.origin);
-    return origin == nullptr ? tr("Made of another passage.")
-                             : tr("Made of “%1”.").arg(passageTitle(origin->passage));
+    return origin == nullptr ? qtTrId("form.made-of-another")
+                             : qtTrId("form.made-of").arg(passageTitle(origin->passage));
 }
 
 QString PassageEditor::usualTitle() const { return Formatter::bars(check_.passage.music); }
@@ -85,8 +85,7 @@ Standing PassageEditor::standing() const {
 std::int64_t PassageEditor::runLength() const { return runMillis(check_.passage.music, standing().tempo); }
 
 QString PassageEditor::settleSentence() const {
-    return tr("About %1 runs will be clean where this settles.")
-        .arg(Formatter::ofHundred(settlesAt(check_.passage.tempi.rule)));
+    return qtTrId("form.settles").arg(Formatter::ofHundred(settlesAt(check_.passage.tempi.rule)));
 }
 
 QString PassageEditor::timeSentence() const {
@@ -97,13 +96,11 @@ QString PassageEditor::timeSentence() const {
         static_cast<int>(std::min(999'999L, std::lround(expectedRunsToClimb(0.9, rule.cleanRuns))));
     const QString climb =
         now.tempo < rule.target
-            ? tr("at %1 about %2 to the next climb at nine clean in ten")
-                  .arg(Formatter::tempo(now.tempo), Formatter::runs(runs))
-            : tr("at the target about %1 to a full row at nine clean in ten").arg(Formatter::runs(runs));
-    if (passage.music.bars == 0) return tr("You end each run yourself · %1.").arg(climb);
+            ? qtTrId("form.about-climb").arg(Formatter::tempo(now.tempo), Formatter::runs(runs))
+            : qtTrId("form.about-secure").arg(Formatter::runs(runs));
+    if (passage.music.bars == 0) return qtTrId("form.run-open").arg(climb);
     const qint64 whole = millisToTarget(passage.music, rule, now);
-    return tr("%1 a run · %2 · %3 to a full row at the target with no miss at all.")
-        .arg(Formatter::duration(runLength()), climb, Formatter::duration(whole));
+    return qtTrId("form.run").arg(Formatter::duration(runLength()), climb, Formatter::duration(whole));
 }
 
 int PassageEditor::proposedCleanRuns() const {
@@ -115,10 +112,9 @@ int PassageEditor::proposedCleanRuns() const {
 QString PassageEditor::proposal() const {
     if (check_.passage.music.bars == 0) return {};
     const QString length = Formatter::duration(runLength());
-    if (piolo::proposedCleanRuns(runLength()) == 0)
-        return tr("A run of %1 is long: shorter parts come clean sooner.").arg(length);
+    if (piolo::proposedCleanRuns(runLength()) == 0) return qtTrId("form.run-long").arg(length);
     if (proposedCleanRuns() == 0) return {};
-    return tr("A run of %1 is long for %2 in a row: %3 would do.")
+    return qtTrId("form.run-long-streak")
         .arg(length, Formatter::countWord(check_.passage.tempi.rule.cleanRuns),
              Formatter::countWord(proposedCleanRuns()));
 }

@@ -26,14 +26,14 @@ Meter meterOf(DraftReader& reader) {
     if (whole) return *whole;
     switch (whole.fault().number) {
     case FaultNumber::badGroups:
-        reader.refuse("groups", DraftWords::tr("groups that fill the bar and begin on beats, such as 2+2+3"));
+        reader.refuse("groups", qtTrId("form.fault.groups"));
         break;
     case FaultNumber::badBeat:
     case FaultNumber::beatDoesNotDivide:
-        reader.refuse("beat", DraftWords::tr("this beat does not fill a bar of that meter"));
+        reader.refuse("beat", qtTrId("form.fault.beat"));
         break;
     default:
-        reader.refuse("meter", DraftWords::tr("a meter such as 4/4, 6/8 or 7/8"));
+        reader.refuse("meter", qtTrId("form.fault.meter"));
     }
     const auto plain = Meter::parse(meter, beat, "");
     return plain ? *plain : Meter{};
@@ -41,15 +41,15 @@ Meter meterOf(DraftReader& reader) {
 
 Fraction pickupOf(DraftReader& reader, const Meter& meter) {
     const QString text = reader.text("pickup");
-    if (text.isEmpty() || text == QLatin1String("0") || text == DraftWords::tr("none")) return {};
+    if (text.isEmpty() || text == QLatin1String("0") || text == qtTrId("form.none")) return {};
     const auto read = Fraction::parse(text.toStdString());
     if (!read) {
-        reader.refuse("pickup", DraftWords::tr("a length such as 1/8 or 1/4, or nothing"));
+        reader.refuse("pickup", qtTrId("form.fault.pick-up"));
         return {};
     }
     const bool shorter = std::int64_t{read->numerator} * meter.denominator() <
                          std::int64_t{read->denominator} * meter.numerator();
-    if (!shorter) reader.refuse("pickup", DraftWords::tr("a pick-up is shorter than a bar"));
+    if (!shorter) reader.refuse("pickup", qtTrId("form.fault.pick-up-too-long"));
     return shorter ? *read : Fraction{};
 }
 
@@ -91,9 +91,9 @@ Tempi tempiOf(DraftReader& reader) {
     rule.climb = reader.count("climb", 1, 100, usual.rule.climb);
     rule.cleanRuns = reader.count("cleanRuns", 1, 100, usual.rule.cleanRuns);
     if (reader.good("start") && reader.good("target") && tempi.start > rule.target)
-        reader.refuse("target", DraftWords::tr("at least the start, %1").arg(Formatter::tempo(tempi.start)));
+        reader.refuse("target", qtTrId("form.fault.below-start").arg(Formatter::tempo(tempi.start)));
     if (reader.good("start") && reader.good("floor") && rule.floor > tempi.start)
-        reader.refuse("floor", DraftWords::tr("at most the start, %1").arg(Formatter::tempo(tempi.start)));
+        reader.refuse("floor", qtTrId("form.fault.above-start").arg(Formatter::tempo(tempi.start)));
     putInOrder(tempi);
     return tempi;
 }
@@ -106,7 +106,7 @@ Manner mannerOf(DraftReader& reader) {
     manner.group = reader.count("group", Manner::leastGroup, Manner::mostGroup, manner.group);
     manner.fingering = reader.text("fingering").toStdString();
     if (manner.fingering.size() > Manner::longestFingering)
-        reader.refuse("fingering", DraftWords::tr("too long to be kept"));
+        reader.refuse("fingering", qtTrId("form.fault.too-long"));
     return manner;
 }
 
@@ -165,7 +165,7 @@ DraftCheck checkDraft(const QVariantMap& draft) {
     // A passage without a name of its own is known by its bars.
     check.passage.title.name = (title.isEmpty() ? Formatter::bars(check.passage.music) : title).toStdString();
     if (title.size() > longestTypedName)
-        reader.refuse("title", DraftWords::tr("at most %1 letters").arg(longestTypedName));
+        reader.refuse("title", qtTrId("form.fault.letters").arg(longestTypedName));
     check.faults = reader.faults();
     return check;
 }

@@ -98,14 +98,14 @@ QString PassageExchange::summary() const {
     if (file_.isEmpty() || !done_.isEmpty()) return done_;
     const int fresh = countOf(ImportState::added);
     const int same = countOf(ImportState::same);
-    if (plan_.empty()) return tr("There is nothing in this file.");
-    if (fresh + asked() == 0) return tr("Everything in this file is here already: nothing would change.");
-    return tr("%1 new, %2 the same, %3 different or removed here").arg(fresh).arg(same).arg(asked());
+    if (plan_.empty()) return qtTrId("files.empty");
+    if (fresh + asked() == 0) return qtTrId("files.unchanged");
+    return qtTrId("files.figures").arg(fresh).arg(same).arg(asked());
 }
 
 QString PassageExchange::write(const QString& typed) const {
     const std::string path = typedPath(typed).toStdString();
-    if (picks_.picked() == 0) return tr("Tick the passages to write.");
+    if (picks_.picked() == 0) return qtTrId("files.export.tick");
     if (!journal::isPassageFile(path))
         return faultSentence({FaultNumber::badFileKind, {}, {path, std::string(journal::passageFileEnding)}});
     const Notebook& notebook = book_.notebook();
@@ -184,10 +184,7 @@ void PassageExchange::take() {
     std::vector<FactBody> facts;
     for (const ImportItem& item : plan_)
         if (takesRow(item)) facts.insert(facts.end(), item.facts.begin(), item.facts.end());
-    done_ = tr("%1 added, %2 as in the file now, %3 left as they were.")
-                .arg(countOf(ImportState::added))
-                .arg(ticked())
-                .arg(asked() - ticked());
+    done_ = qtTrId("files.taken").arg(countOf(ImportState::added)).arg(ticked()).arg(asked() - ticked());
     beginResetModel();
     plan_.clear();
     ticked_.clear();

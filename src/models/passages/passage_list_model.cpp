@@ -147,14 +147,13 @@ QString PassageListModel::idAt(int row) const {
 QString PassageListModel::sectionTitle(const QString& section) const {
     const PassageRow* row = inSection(section);
     if (row == nullptr) return {};
-    return row->piece.isNone() ? tr("On its own") : row->pieceName;
+    return row->piece.isNone() ? qtTrId("passages.on-its-own") : row->pieceName;
 }
 
 QString PassageListModel::sectionDue(const QString& section) const {
     const PassageRow* row = inSection(section);
     if (row == nullptr || !row->due) return {};
-    return tr("%1 · %2", "a date · days until it")
-        .arg(dueText(*row), Formatter::daysFrom(*row->due, book_.today()));
+    return qtTrId("passages.date-days").arg(dueText(*row), Formatter::daysFrom(*row->due, book_.today()));
 }
 
 void PassageListModel::remove(const QString& id) { setRemoved(id, true); }
@@ -222,8 +221,8 @@ QString PassageListModel::dueText(const PassageRow& row) const {
 }
 
 QString PassageListModel::spoken(const PassageRow& row) const {
-    const QString piece = row.piece.isNone() ? tr("on its own") : row.pieceName;
-    return tr("%1, %2, %3: at %4 of %5, %6, %7", "title, piece, bars, tempo, target, streak, standing")
+    const QString piece = row.piece.isNone() ? qtTrId("passages.on-its-own.inline") : row.pieceName;
+    return qtTrId("passages.spoken")
         .arg(row.title, piece, row.bars, row.tempo, row.target, Formatter::streak(row.streak, row.cleanRuns),
              row.standing);
 }

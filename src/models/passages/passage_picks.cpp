@@ -39,7 +39,7 @@ QHash<int, QByteArray> PassagePicks::roleNames() const {
 }
 
 QString PassagePicks::words() const {
-    return tr("%1 of %2", "3 of 7 passages").arg(QString::number(picked()), Formatter::passages(count()));
+    return qtTrId("picks.of").arg(QString::number(picked()), Formatter::passages(count()));
 }
 
 std::vector<Id> PassagePicks::ids() const {

@@ -4,8 +4,8 @@
 #include "models/text/formatter.h"
 #include "models/text/passage_title.h"
 
-#include <QCoreApplication>
 #include <QStringList>
+#include <QtGlobal>
 
 #include <algorithm>
 #include <tuple>
@@ -13,10 +13,6 @@
 namespace piolo::models {
 
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(PassageRow)
-};
 
 double shareOf(const PassageRecord& record) {
     const Tempi& tempi = record.passage.tempi;
@@ -27,16 +23,16 @@ double shareOf(const PassageRecord& record) {
 }
 
 QString playedWords(const PassageRecord& record, Date today) {
-    if (!record.lastDay) return Words::tr("not played yet");
-    return Words::tr("played %1").arg(Formatter::daysFrom(*record.lastDay, today));
+    if (!record.lastDay) return qtTrId("passages.not-played");
+    return qtTrId("passages.played").arg(Formatter::daysFrom(*record.lastDay, today));
 }
 
 QString standingWords(const PassageRecord& record, const PracticeSettings& settings, Date today) {
-    if (record.removed) return Words::tr("removed");
+    if (record.removed) return qtTrId("passages.removed");
     const int days = record.secureDays();
-    if (days >= settings.secureDays) return Words::tr("secure on %n days", nullptr, days);
+    if (days >= settings.secureDays) return qtTrId("passages.secure", days);
     if (days == 0) return playedWords(record, today);
-    return Words::tr("secure on %1 of %n days", nullptr, settings.secureDays).arg(Formatter::countWord(days));
+    return qtTrId("passages.secure-so-far", settings.secureDays).arg(Formatter::countWord(days));
 }
 
 // Dates first, then what has none.

@@ -68,48 +68,47 @@ void PieceEditor::put(QString PieceDraft::*field, const QString& text) {
 }
 
 QString PieceEditor::nameFault() const {
-    if (draft_.name.trimmed().isEmpty()) return tr("the piece needs a name");
-    return draft_.name.trimmed().size() > longestTypedName ? tr("at most %1 letters").arg(longestTypedName)
-                                                           : QString();
+    if (draft_.name.trimmed().isEmpty()) return qtTrId("piece.fault.name");
+    return draft_.name.trimmed().size() > longestTypedName
+               ? qtTrId("piece.fault.letters").arg(longestTypedName)
+               : QString();
 }
 
 QString PieceEditor::dueFault() const {
     const bool good = draft_.due.trimmed().isEmpty() || readDate(draft_.due).has_value();
-    return good ? QString() : tr("a date such as %1, or nothing").arg(dateForTyping(book_.today()));
+    return good ? QString() : qtTrId("piece.fault.due").arg(dateForTyping(book_.today()));
 }
 
 QString PieceEditor::composerFault() const {
     const bool good = draft_.composer.trimmed().size() <= longestTypedName;
-    return good ? QString() : tr("at most %1 letters").arg(longestTypedName);
+    return good ? QString() : qtTrId("piece.fault.letters").arg(longestTypedName);
 }
 
 QString PieceEditor::transpositionFault() const {
     return semitonesOf(draft_)
                ? QString()
-               : tr("a whole number, %1 to %2").arg(-Piece::mostSemitones).arg(Piece::mostSemitones);
+               : qtTrId("piece.fault.whole").arg(-Piece::mostSemitones).arg(Piece::mostSemitones);
 }
 
 QString PieceEditor::barsFault() const {
-    return barsOf(draft_) ? QString() : tr("a whole number up to %1, or nothing").arg(Piece::mostBars);
+    return barsOf(draft_) ? QString() : qtTrId("piece.fault.whole-or-none").arg(Piece::mostBars);
 }
 
 QString PieceEditor::tempoLabel() const {
     const auto meter = meterOf(draft_);
-    return tr("Whole-piece tempo, %1 =").arg(Formatter::beatSign(meter.value_or(Meter{}).beat()));
+    return qtTrId("piece.tempo").arg(Formatter::beatSign(meter.value_or(Meter{}).beat()));
 }
 
-QString PieceEditor::meterFault() const {
-    return meterOf(draft_) ? QString() : tr("a meter such as 4/4, 6/8 or 7/8, or nothing");
-}
+QString PieceEditor::meterFault() const { return meterOf(draft_) ? QString() : qtTrId("piece.fault.meter"); }
 
 QString PieceEditor::tempoFault() const {
     const bool good = draft_.tempo.trimmed().isEmpty() || readTempo(draft_.tempo).has_value();
-    return good ? QString() : tr("a tempo from 10 to 400, or nothing");
+    return good ? QString() : qtTrId("piece.fault.tempo");
 }
 
 QString PieceEditor::notesFault() const {
     const bool good = draft_.notes.trimmed().toStdString().size() <= Piece::longestNotes;
-    return good ? QString() : tr("too long to be kept");
+    return good ? QString() : qtTrId("piece.fault.too-long");
 }
 
 bool PieceEditor::valid() const {

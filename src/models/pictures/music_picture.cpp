@@ -40,7 +40,7 @@ QVariantList MusicPicture::offers() const {
         if (other->passage.title.piece != own->passage.title.piece) continue;
         const QString name = QString::fromStdString(other->picture->file);
         if (!hasChoice(list, name))
-            list << choice(name, tr("the page of “%1”").arg(passageTitle(other->passage)));
+            list << choice(name, qtTrId("picture.of-passage").arg(passageTitle(other->passage)));
     }
     return list;
 }

@@ -30,7 +30,7 @@ void pullEnd(int from, int& to, int by) {
 } // namespace
 
 QString PictureFrame::sentence() const {
-    return tr("across %1 to %2 %, down %3 to %4 %")
+    return qtTrId("picture.frame.spoken")
         .arg(inPerCent(now_.left), inPerCent(now_.right), inPerCent(now_.top), inPerCent(now_.bottom));
 }
 

@@ -142,8 +142,7 @@ QString PracticeRoom::notice() const {
              {},
              {std::to_string(session_.keysThatWaited()), std::to_string(session_.pulsesLeftOut())}});
     if (!book_->readFaults().empty())
-        return tr("Some lines of the practice log could not be read and were left as they are: %1")
-            .arg(faultLine(book_->readFaults().front()));
+        return qtTrId("log.bad-lines").arg(faultLine(book_->readFaults().front()));
     return {};
 }
 

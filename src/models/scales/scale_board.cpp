@@ -80,7 +80,7 @@ QVariantList ScaleBoard::keys() const {
     for (const int key : order()) {
         const Tonic written = tonic(key);
         const QString concert = keyName(concertOf(written, settings.view.kind, transposition));
-        const QString spoken = tr("%1, sounds as %2").arg(keyName(written), concert);
+        const QString spoken = qtTrId("scales.key.sounds").arg(keyName(written), concert);
         list << QVariantMap{{"name", keyName(written)}, {"concert", concert}, {"spoken", spoken}};
     }
     return list;
@@ -93,36 +93,35 @@ QVariantList ScaleBoard::rows() const {
         QVariantList cells;
         for (const int key : keys) cells << cellMap({notes, key});
         list << QVariantMap{
-            {"words", subdivisionOf(notes)}, {"detail", tr("%1 to the beat").arg(notes)}, {"cells", cells}};
+            {"words", subdivisionOf(notes)}, {"detail", qtTrId("scales.notes").arg(notes)}, {"cells", cells}};
     }
     return list;
 }
 
 QVariantMap ScaleBoard::cellMap(Cell at) const {
     const ScaleCell& cell = grid().at(at.notesPerBeat, at.key);
-    const QString name =
-        tr("%1, %2", "a key, a subdivision").arg(keyName(tonic(at.key)), subdivisionOf(at.notesPerBeat));
+    const QString name = qtTrId("scales.cell").arg(keyName(tonic(at.key)), subdivisionOf(at.notesPerBeat));
     if (cell.passage.isNone())
         return {{"best", QString()},
                 {"share", 0.0},
                 {"below", QString()},
                 {"secure", false},
-                {"spoken", tr("%1: not played yet").arg(name)}};
+                {"spoken", qtTrId("scales.cell.not-played").arg(name)}};
     const QString best = cell.best ? Formatter::tempo(*cell.best) : QStringLiteral("–");
     const PassageRecord* const record = book_.notebook().passage(cell.passage);
     const double target = record->passage.tempi.rule.target.thousandths();
     const double share = cell.best ? std::min(1.0, cell.best->thousandths() / target) : 0.0;
-    const QString streak = tr("%1/%2", "streak of clean runs").arg(cell.streak).arg(cell.cleanRuns);
+    const QString streak = qtTrId("scales.cell.streak").arg(cell.streak).arg(cell.cleanRuns);
     const QString days = cell.lastDay
-                             ? tr("%1 d", "days since it was played")
+                             ? qtTrId("scales.cell.days-short")
                                    .arg(book_.today().daysSince1970() - cell.lastDay->daysSince1970())
                              : QString();
     const QString played =
-        cell.lastDay ? Formatter::daysFrom(*cell.lastDay, book_.today()) : tr("not played yet");
-    const QString spoken = cell.best ? tr("%1: best %2, %3, played %4") : tr("%1: no best yet (%2), %3, %4");
+        cell.lastDay ? Formatter::daysFrom(*cell.lastDay, book_.today()) : qtTrId("scales.cell.never");
+    const QString spoken = cell.best ? qtTrId("scales.cell.spoken") : qtTrId("scales.cell.spoken-no-best");
     return {{"best", best},
             {"share", share},
-            {"below", days.isEmpty() ? streak : tr("%1 · %2").arg(streak, days)},
+            {"below", days.isEmpty() ? streak : qtTrId("scales.cell.below").arg(streak, days)},
             {"secure", cell.secure},
             {"spoken", spoken.arg(name, best, Formatter::streak(cell.streak, cell.cleanRuns), played)}};
 }

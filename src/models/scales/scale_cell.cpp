@@ -39,7 +39,7 @@ void ScaleBoard::showStaff() {
 }
 
 QString ScaleBoard::title() const {
-    return tr("%1 in %2", "a scale in a subdivision")
+    return qtTrId("scales.cell.title")
         .arg(scaleName(tonic(cell().key), choices_.settings().view.kind), subdivisionOf(cell().notesPerBeat));
 }
 
@@ -48,18 +48,17 @@ QString ScaleBoard::whyText() const {
     const Cell here = cell();
     if (next.key == here.key && next.notesPerBeat == here.notesPerBeat) switch (next.why) {
         case CellProposal::Why::first:
-            return tr("Next: the first key in the slowest notes. Nothing was played yet.");
+            return qtTrId("scales.next.first");
         case CellProposal::Why::longest:
-            return tr("Next: not played for %1, the longest of all.")
-                .arg(Formatter::days(static_cast<int>(next.days)));
+            return qtTrId("scales.next.oldest").arg(Formatter::days(static_cast<int>(next.days)));
         case CellProposal::Why::unplayed:
-            return tr("Next: the first that was never played, and nothing is older than a week.");
+            return qtTrId("scales.next.never");
         case CellProposal::Why::slowest:
-            return tr("Next: its best lies furthest below the best of its row.");
+            return qtTrId("scales.next.furthest");
         }
     const ScaleCell& known = grid().at(here.notesPerBeat, here.key);
-    if (known.passage.isNone() || !known.lastDay) return tr("Not played yet.");
-    return tr("Played %1, %2.")
+    if (known.passage.isNone() || !known.lastDay) return qtTrId("scales.not-played");
+    return qtTrId("scales.played")
         .arg(Formatter::daysFrom(*known.lastDay, book_.today()),
              Formatter::streak(known.streak, known.cleanRuns));
 }
@@ -69,20 +68,19 @@ QString ScaleBoard::startText() const {
     const ScaleCell& known = grid().at(here.notesPerBeat, here.key);
     if (!known.passage.isNone()) {
         const auto opens = book_.notebook().opening(known.passage, book_.today());
-        return tr("Goes on at %1.").arg(Formatter::tempo(opens.value_or(known.tempo)));
+        return qtTrId("scales.goes-on").arg(Formatter::tempo(opens.value_or(known.tempo)));
     }
     const StartProposal from = startFor(grid(), here.notesPerBeat, here.key);
     const QString start = Formatter::tempo(from.start);
     switch (from.from) {
     case StartProposal::From::fewerNotes:
-        return tr("Start at %1: your best in %2, two notches down.")
-            .arg(start, subdivisionOf(from.notesPerBeat));
+        return qtTrId("scales.starts-from").arg(start, subdivisionOf(from.notesPerBeat));
     case StartProposal::From::nextKey:
-        return tr("Start at %1: your best in %2, two notches down.").arg(start, keyName(tonic(from.key)));
+        return qtTrId("scales.starts-from").arg(start, keyName(tonic(from.key)));
     case StartProposal::From::nothing:
         break;
     }
-    return tr("Start at %1: slow enough to make no mistakes; change it in the drill.").arg(start);
+    return qtTrId("scales.starts-slow").arg(start);
 }
 
 QString ScaleBoard::notesText() const {
@@ -98,14 +96,14 @@ QString ScaleBoard::endText() const {
     if (!played) return {};
     const QString signature = withFirstLarge(signatureText(played->fifths)) + QLatin1Char('.');
     const QString ending = endingText(played->ending);
-    return ending.isEmpty() ? signature : tr("%1 %2", "two sentences").arg(signature, ending);
+    return ending.isEmpty() ? signature : qtTrId("scales.two-sentences").arg(signature, ending);
 }
 
 QString ScaleBoard::rangeText() const {
     const auto played = part();
-    if (!played) return tr("Your range has no such tonic: choose another key, or set your range wider.");
+    if (!played) return qtTrId("scales.no-tonic");
     if (!played->altissimo) return {};
-    return tr("Altissimo: it goes up to %1, and your highest note is %2. The whole range stays inside.")
+    return qtTrId("scales.altissimo")
         .arg(noteName(played->highest), noteName(playerOf(choices_.settings()).range.highest));
 }
 

@@ -23,7 +23,7 @@ struct Language {
     QLocale::Country country; ///< whose numbers and dates it has where the system speaks another one
 };
 
-// The first one is that of the texts in the source: it has its plurals alone to be translated.
+// The first one is used for a system that speaks none of them.
 constexpr std::array languages{
     Language{"en", "English", QLocale::English, QLocale::UnitedKingdom},
     Language{"de", "Deutsch", QLocale::German, QLocale::Germany},
@@ -61,6 +61,10 @@ struct Translators {
     std::unique_ptr<QTranslator> own;
 };
 
+std::unique_ptr<QTranslator> textsIn(const QString& code) {
+    return translator(QStringLiteral("piolo_") + code, QStringLiteral(":/languages"));
+}
+
 } // namespace
 
 QVariantList languageChoices() {
@@ -70,7 +74,10 @@ QVariantList languageChoices() {
     return list;
 }
 
+void loadEnglish() { static const auto english = textsIn(QStringLiteral("en")); }
+
 void speak(const QString& code) {
+    loadEnglish();
     static Translators spoken;
     const Language* const named = languageOf(code);
     const Language& language = named == nullptr ? systemLanguage() : *named;
@@ -79,7 +86,7 @@ void speak(const QString& code) {
     const QString name = QLatin1String(language.code);
     spoken.ofQt =
         translator(QStringLiteral("qtbase_") + name, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
-    spoken.own = translator(QStringLiteral("piolo_") + name, QStringLiteral(":/languages"));
+    if (&language != &languages.front()) spoken.own = textsIn(name);
 }
 
 } // namespace piolo::models

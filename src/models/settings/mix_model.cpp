@@ -31,8 +31,10 @@ int MixModel::rowCount(const QModelIndex& parent) const {
 QVariant MixModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
     const int row = index.row();
-    const std::array words{tr("Everything"),   tr("Downbeats"), tr("Groups"),        tr("Beats"),
-                           tr("Subdivisions"), tr("Count-in"),  tr("Short signals"), tr("Notes heard first")};
+    const std::array words{qtTrId("sound.layer.all"),          qtTrId("sound.layer.downbeats"),
+                           qtTrId("sound.layer.groups"),       qtTrId("sound.layer.beats"),
+                           qtTrId("sound.layer.subdivisions"), qtTrId("sound.layer.count-in"),
+                           qtTrId("sound.layer.cues"),         qtTrId("sound.layer.notes")};
     switch (role) {
     case Qt::DisplayRole:
     case Words:

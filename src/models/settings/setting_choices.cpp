@@ -3,19 +3,11 @@
 
 #include "journal/lines/value_names.h"
 
-#include <QCoreApplication>
+#include <QtGlobal>
 
 #include <algorithm>
 
 namespace piolo::models {
-
-namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(SettingChoices)
-};
-
-} // namespace
 
 QVariantMap choice(const QVariant& value, const QString& text) { return {{"value", value}, {"text", text}}; }
 
@@ -25,21 +17,21 @@ bool hasChoice(const QVariantList& list, const QVariant& value) {
 }
 
 QVariantList voiceChoices() {
-    return {choice("wood", Words::tr("Wood: warm")), choice("dry", Words::tr("Dry: short and plain")),
-            choice("reed", Words::tr("Reed: edgy")), choice("metal", Words::tr("Metal: the sharpest"))};
+    return {choice("wood", qtTrId("settings.voice.wood")), choice("dry", qtTrId("settings.voice.dry")),
+            choice("reed", qtTrId("settings.voice.reed")), choice("metal", qtTrId("settings.voice.metal"))};
 }
 
 QVariantList themeChoices() {
-    return {choice("system", Words::tr("As the system")), choice("light", Words::tr("Light")),
-            choice("dark", Words::tr("Dark"))};
+    return {choice("system", qtTrId("settings.looks.system")),
+            choice("light", qtTrId("settings.looks.light")), choice("dark", qtTrId("settings.looks.dark"))};
 }
 
-QString languageOfSystem() { return Words::tr("As the system", "the language"); }
+QString languageOfSystem() { return qtTrId("settings.language.system"); }
 
 QVariantList dayOpeningChoices() {
-    return {choice(nameOfOpening(DayOpening::twoRungsBelow), Words::tr("Two rungs below the last full row")),
-            choice(nameOfOpening(DayOpening::asLeft), Words::tr("Where it was left")),
-            choice(nameOfOpening(DayOpening::start), Words::tr("At the start tempo"))};
+    return {choice(nameOfOpening(DayOpening::twoRungsBelow), qtTrId("settings.day-opening.below")),
+            choice(nameOfOpening(DayOpening::asLeft), qtTrId("settings.day-opening.as-left")),
+            choice(nameOfOpening(DayOpening::start), qtTrId("settings.day-opening.start"))};
 }
 
 QString nameOfOpening(DayOpening opening) {

@@ -61,10 +61,10 @@ void SettingsModel::saveNow() {
 }
 
 QVariantList SettingsModel::devices() const {
-    QVariantList list{choice(QString(), tr("The system's own choice"))};
+    QVariantList list{choice(QString(), qtTrId("sound.output.system"))};
     for (const practice::SoundOutput& output : sound_.outputs()) list << choice(output.id, output.name);
     // A chosen device that is not plugged in stays chosen.
-    if (!hasChoice(list, device())) list << choice(device(), tr("%1 (not plugged in)").arg(device()));
+    if (!hasChoice(list, device())) list << choice(device(), qtTrId("sound.output.unplugged").arg(device()));
     return list;
 }
 
@@ -91,11 +91,10 @@ void SettingsModel::lookAtSound() {
 
 QString SettingsModel::soundLine() const {
     const std::uint64_t breaks = sound_.underruns();
-    if (breaks == 0) return tr("The sound has not broken off since Piolo was opened.");
-    const QString times = breaks == 1 ? tr("once") : tr("%1 times").arg(breaks);
-    return tr("The sound has broken off %1 since Piolo was opened: the computer was too busy. Closing other "
-              "programs helps.")
-        .arg(times);
+    if (breaks == 0) return qtTrId("sound.dropouts.none");
+    const QString times =
+        breaks == 1 ? qtTrId("sound.dropouts.once") : qtTrId("sound.dropouts.times").arg(breaks);
+    return qtTrId("sound.dropouts").arg(times);
 }
 
 void SettingsModel::setDevice(const QString& id) {

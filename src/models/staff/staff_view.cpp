@@ -16,19 +16,17 @@ namespace {
 /// As it is said: "B flat 4", and in other languages by their own names.
 QString pitchWords(WrittenPitch pitch) {
     QString name = keyName(withoutDouble(pitch));
-    name.replace(QChar(0x266D), StaffView::tr(" flat", "after a letter"));
-    name.replace(QChar(0x266F), StaffView::tr(" sharp", "after a letter"));
-    if (pitch.alter < -1) name += StaffView::tr(" double flat", "after a letter");
-    if (pitch.alter > 1) name += StaffView::tr(" double sharp", "after a letter");
+    name.replace(QChar(0x266D), qtTrId("staff.flat"));
+    name.replace(QChar(0x266F), qtTrId("staff.sharp"));
+    if (pitch.alter < -1) name += qtTrId("staff.double-flat");
+    if (pitch.alter > 1) name += qtTrId("staff.double-sharp");
     return name + QLatin1Char(' ') + QString::number(pitch.octave);
 }
 
-QString clefWords(Clef clef) {
-    return clef == Clef::treble ? StaffView::tr("treble clef") : StaffView::tr("bass clef");
-}
+QString clefWords(Clef clef) { return clef == Clef::treble ? qtTrId("staff.treble") : qtTrId("staff.bass"); }
 
 QString countWords(std::size_t notes) {
-    return notes == 1 ? StaffView::tr("one note") : StaffView::tr("%1 notes").arg(notes);
+    return notes == 1 ? qtTrId("staff.one-note") : qtTrId("staff.notes").arg(notes);
 }
 
 /// By sound: what is written lowest may be spelled higher.
@@ -48,7 +46,7 @@ void StaffView::show(std::optional<StaffMusic> music) {
 QString StaffView::words() const {
     if (!known()) return {};
     const auto [lowest, highest] = rangeOf(music_->notes);
-    return tr("Staff: %1, %2 from %3 to %4, %5, %6", "bars, notes, lowest, highest, signature, clef")
+    return qtTrId("staff.spoken")
         .arg(Formatter::bars(music_->music), countWords(music_->notes.size()), pitchWords(lowest.written),
              pitchWords(highest.written), signatureText(music_->fifths), clefWords(music_->clef));
 }

@@ -3,7 +3,7 @@
 
 #include "practice/faults/fault_sentences.h"
 
-#include <QCoreApplication>
+#include <QtGlobal>
 
 namespace piolo::models {
 namespace {
@@ -46,6 +46,14 @@ QString withoutEmptyBrackets(QString pattern, const Fault& fault) {
     return pattern.remove(close, 1).remove(open, 1);
 }
 
+// The English sentence is in its table only: the command needs it without any translation.
+QString sentencePattern(FaultNumber number) {
+    const QByteArray id = "fault.E" + QByteArray::number(static_cast<int>(number));
+    const QString translated = qtTrId(id.constData());
+    return translated == QLatin1String(id) ? QString::fromUtf8(practice::sentencePattern(number))
+                                           : translated;
+}
+
 } // namespace
 
 // Control characters would break the line or colour a terminal.
@@ -59,7 +67,7 @@ QString onOneLine(const std::string& raw) {
 }
 
 QString faultSentence(const Fault& fault) {
-    const QString pattern = QCoreApplication::translate("Fault", practice::sentencePattern(fault.number));
+    const QString pattern = sentencePattern(fault.number);
     return filled(withoutEmptyBrackets(pattern, fault), fault);
 }
 

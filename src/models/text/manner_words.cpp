@@ -4,53 +4,45 @@
 #include "models/settings/setting_choices.h"
 #include "models/text/number_words.h"
 
-#include <QCoreApplication>
 #include <QStringList>
+#include <QtGlobal>
 
 namespace piolo::models {
-
-namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(MannerWords)
-};
-
-} // namespace
 
 QString articulationText(Articulation articulation) {
     switch (articulation) {
     case Articulation::written:
-        return Words::tr("as written");
+        return qtTrId("manner.as-written");
     case Articulation::slurred:
-        return Words::tr("all slurred");
+        return qtTrId("manner.slurred");
     case Articulation::tongued:
-        return Words::tr("all tongued");
+        return qtTrId("manner.tongued");
     case Articulation::staccato:
-        return Words::tr("staccato");
+        return qtTrId("manner.staccato");
     case Articulation::twoAndTwo:
-        return Words::tr("slur two, tongue two");
+        return qtTrId("manner.slur-two-tongue-two");
     case Articulation::threeAndOne:
-        return Words::tr("slur three, tongue one");
+        return qtTrId("manner.slur-three-tongue-one");
     case Articulation::oneAndThree:
-        return Words::tr("tongue one, slur three");
+        return qtTrId("manner.tongue-one-slur-three");
     case Articulation::doubleTongued:
         break;
     }
-    return Words::tr("double-tongued");
+    return qtTrId("manner.double-tongued");
 }
 
 QString rhythmText(const Manner& manner) {
     switch (manner.rhythm) {
     case Rhythm::written:
-        return Words::tr("as written");
+        return qtTrId("manner.as-written");
     case Rhythm::dotted:
-        return Words::tr("long and short");
+        return qtTrId("manner.long-short");
     case Rhythm::reversed:
-        return Words::tr("short and long");
+        return qtTrId("manner.short-long");
     case Rhythm::groups:
         break;
     }
-    return Words::tr("in groups of %1").arg(numberWord(manner.group));
+    return qtTrId("manner.in-groups-of").arg(numberWord(manner.group));
 }
 
 namespace {
@@ -69,7 +61,7 @@ QString mannerText(const Manner& manner) {
 }
 
 QString mannerText(Articulation articulation, Rhythm rhythm) {
-    if (rhythm == Rhythm::groups) return joined(articulation, Words::tr("in groups"));
+    if (rhythm == Rhythm::groups) return joined(articulation, qtTrId("manner.in-groups"));
     Manner manner;
     manner.articulation = articulation;
     manner.rhythm = rhythm;
@@ -90,7 +82,7 @@ QVariantList rhythmChoices() {
         manner.rhythm = rhythm;
         list << choice(static_cast<int>(rhythm), rhythmText(manner));
     }
-    return list << choice(static_cast<int>(Rhythm::groups), Words::tr("in groups"));
+    return list << choice(static_cast<int>(Rhythm::groups), qtTrId("manner.in-groups"));
 }
 
 } // namespace piolo::models

@@ -6,17 +6,13 @@
 #include "models/text/formatter.h"
 #include "plots/curve/tempo_curve.h"
 
-#include <QCoreApplication>
+#include <QtGlobal>
 
 #include <map>
 
 namespace piolo::models {
 
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(Paper)
-};
 
 QString placeOf(const Passage& passage, const QString& piece) {
     QStringList parts{Formatter::bars(passage.music), QString::fromStdString(passage.music.meter.text())};
@@ -31,14 +27,13 @@ QString tempiOf(const PassageRecord& record) {
     const QString from = Formatter::tempoMark(beat, record.standing.tempo);
     const Tempo target = record.passage.tempi.rule.target;
     return record.standing.tempo < target
-               ? Words::tr("%1, to %2 · %3").arg(from, Formatter::tempo(target), subdivision)
-               : Words::tr("%1 · %2").arg(from, subdivision);
+               ? qtTrId("sheet.tempi-to-target").arg(from, Formatter::tempo(target), subdivision)
+               : qtTrId("sheet.tempi").arg(from, subdivision);
 }
 
 QStringList ruleOf(const Rule& rule) {
-    QStringList lines{Words::tr("The rule: %1.").arg(Formatter::rule(rule))};
-    if (rule.gentle)
-        lines << Words::tr("Near the target a miss drops one climb; at it, the second of two running.");
+    QStringList lines{qtTrId("sheet.rule").arg(Formatter::rule(rule))};
+    if (rule.gentle) lines << qtTrId("sheet.gentle");
     return lines;
 }
 
@@ -46,15 +41,13 @@ using plots::PaperWords;
 
 PaperWords paperWords() {
     PaperWords made;
-    made.day = Words::tr("Day");
-    made.misses = Words::tr("misses");
-    made.target = Words::tr("target");
-    made.notes = Words::tr("Notes");
-    made.howTo = Words::tr(
-        "Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out "
-        "that rung's ticks.");
-    made.continued = Words::tr("%1, continued");
-    made.page = Words::tr("page %1 of %2");
+    made.day = qtTrId("sheet.day");
+    made.misses = qtTrId("sheet.misses");
+    made.target = qtTrId("sheet.target");
+    made.notes = qtTrId("sheet.notes");
+    made.howTo = qtTrId("sheet.how-to");
+    made.continued = qtTrId("sheet.continued");
+    made.page = qtTrId("sheet.page");
     return made;
 }
 

@@ -4,8 +4,9 @@
 #include "models/settings/setting_choices.h"
 #include "models/text/formatter.h"
 
-#include <QCoreApplication>
+#include <QtGlobal>
 
+#include <algorithm>
 #include <array>
 #include <cstdlib>
 
@@ -13,19 +14,15 @@ namespace piolo::models {
 
 namespace {
 
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(Scale)
-};
-
 // Languages name notes in their own ways: a B flat is a B in German, and Si bemolle in Italian.
 constexpr std::array<std::array<const char*, 3>, 7> keys{
-    {{QT_TRANSLATE_NOOP("Scale", "A♭"), QT_TRANSLATE_NOOP("Scale", "A"), QT_TRANSLATE_NOOP("Scale", "A♯")},
-     {QT_TRANSLATE_NOOP("Scale", "B♭"), QT_TRANSLATE_NOOP("Scale", "B"), QT_TRANSLATE_NOOP("Scale", "B♯")},
-     {QT_TRANSLATE_NOOP("Scale", "C♭"), QT_TRANSLATE_NOOP("Scale", "C"), QT_TRANSLATE_NOOP("Scale", "C♯")},
-     {QT_TRANSLATE_NOOP("Scale", "D♭"), QT_TRANSLATE_NOOP("Scale", "D"), QT_TRANSLATE_NOOP("Scale", "D♯")},
-     {QT_TRANSLATE_NOOP("Scale", "E♭"), QT_TRANSLATE_NOOP("Scale", "E"), QT_TRANSLATE_NOOP("Scale", "E♯")},
-     {QT_TRANSLATE_NOOP("Scale", "F♭"), QT_TRANSLATE_NOOP("Scale", "F"), QT_TRANSLATE_NOOP("Scale", "F♯")},
-     {QT_TRANSLATE_NOOP("Scale", "G♭"), QT_TRANSLATE_NOOP("Scale", "G"), QT_TRANSLATE_NOOP("Scale", "G♯")}}};
+    {{QT_TRID_NOOP("note.a-flat"), QT_TRID_NOOP("note.a"), QT_TRID_NOOP("note.a-sharp")},
+     {QT_TRID_NOOP("note.b-flat"), QT_TRID_NOOP("note.b"), QT_TRID_NOOP("note.b-sharp")},
+     {QT_TRID_NOOP("note.c-flat"), QT_TRID_NOOP("note.c"), QT_TRID_NOOP("note.c-sharp")},
+     {QT_TRID_NOOP("note.d-flat"), QT_TRID_NOOP("note.d"), QT_TRID_NOOP("note.d-sharp")},
+     {QT_TRID_NOOP("note.e-flat"), QT_TRID_NOOP("note.e"), QT_TRID_NOOP("note.e-sharp")},
+     {QT_TRID_NOOP("note.f-flat"), QT_TRID_NOOP("note.f"), QT_TRID_NOOP("note.f-sharp")},
+     {QT_TRID_NOOP("note.g-flat"), QT_TRID_NOOP("note.g"), QT_TRID_NOOP("note.g-sharp")}}};
 
 struct KindWords {
     const char* name;  ///< by itself
@@ -33,87 +30,84 @@ struct KindWords {
 };
 // In the order of ScaleKind.
 constexpr std::array<KindWords, scaleKindCount> kinds{
-    {{QT_TRANSLATE_NOOP("Scale", "Major"), QT_TRANSLATE_NOOP("Scale", "%1 major")},
-     {QT_TRANSLATE_NOOP("Scale", "Natural minor (aeolian)"), QT_TRANSLATE_NOOP("Scale", "%1 natural minor")},
-     {QT_TRANSLATE_NOOP("Scale", "Harmonic minor"), QT_TRANSLATE_NOOP("Scale", "%1 harmonic minor")},
-     {QT_TRANSLATE_NOOP("Scale", "Melodic minor, classical"), QT_TRANSLATE_NOOP("Scale", "%1 melodic minor")},
-     {QT_TRANSLATE_NOOP("Scale", "Melodic minor, jazz"), QT_TRANSLATE_NOOP("Scale", "%1 jazz minor")},
-     {QT_TRANSLATE_NOOP("Scale", "Dorian"), QT_TRANSLATE_NOOP("Scale", "%1 dorian")},
-     {QT_TRANSLATE_NOOP("Scale", "Phrygian"), QT_TRANSLATE_NOOP("Scale", "%1 phrygian")},
-     {QT_TRANSLATE_NOOP("Scale", "Lydian"), QT_TRANSLATE_NOOP("Scale", "%1 lydian")},
-     {QT_TRANSLATE_NOOP("Scale", "Mixolydian"), QT_TRANSLATE_NOOP("Scale", "%1 mixolydian")},
-     {QT_TRANSLATE_NOOP("Scale", "Locrian"), QT_TRANSLATE_NOOP("Scale", "%1 locrian")},
-     {QT_TRANSLATE_NOOP("Scale", "Chromatic"), QT_TRANSLATE_NOOP("Scale", "chromatic from %1")},
-     {QT_TRANSLATE_NOOP("Scale", "Whole tone"), QT_TRANSLATE_NOOP("Scale", "whole tone from %1")},
-     {QT_TRANSLATE_NOOP("Scale", "Diminished, whole step first"),
-      QT_TRANSLATE_NOOP("Scale", "%1 diminished, whole step first")},
-     {QT_TRANSLATE_NOOP("Scale", "Diminished, half step first"),
-      QT_TRANSLATE_NOOP("Scale", "%1 diminished, half step first")},
-     {QT_TRANSLATE_NOOP("Scale", "Major pentatonic"), QT_TRANSLATE_NOOP("Scale", "%1 major pentatonic")},
-     {QT_TRANSLATE_NOOP("Scale", "Minor pentatonic"), QT_TRANSLATE_NOOP("Scale", "%1 minor pentatonic")},
-     {QT_TRANSLATE_NOOP("Scale", "Blues"), QT_TRANSLATE_NOOP("Scale", "%1 blues")},
-     {QT_TRANSLATE_NOOP("Scale", "Altered"), QT_TRANSLATE_NOOP("Scale", "%1 altered")},
-     {QT_TRANSLATE_NOOP("Scale", "Lydian dominant"), QT_TRANSLATE_NOOP("Scale", "%1 lydian dominant")},
-     {QT_TRANSLATE_NOOP("Scale", "Bebop dominant"), QT_TRANSLATE_NOOP("Scale", "%1 bebop dominant")},
-     {QT_TRANSLATE_NOOP("Scale", "Bebop major"), QT_TRANSLATE_NOOP("Scale", "%1 bebop major")},
-     {QT_TRANSLATE_NOOP("Scale", "Bebop minor"), QT_TRANSLATE_NOOP("Scale", "%1 bebop minor")},
-     {QT_TRANSLATE_NOOP("Scale", "Major arpeggio"), QT_TRANSLATE_NOOP("Scale", "%1 major arpeggio")},
-     {QT_TRANSLATE_NOOP("Scale", "Minor arpeggio"), QT_TRANSLATE_NOOP("Scale", "%1 minor arpeggio")},
-     {QT_TRANSLATE_NOOP("Scale", "Dominant seventh arpeggio"),
-      QT_TRANSLATE_NOOP("Scale", "%1 dominant seventh arpeggio")},
-     {QT_TRANSLATE_NOOP("Scale", "Diminished seventh arpeggio"),
-      QT_TRANSLATE_NOOP("Scale", "%1 diminished seventh arpeggio")},
-     {QT_TRANSLATE_NOOP("Scale", "Half-diminished arpeggio"),
-      QT_TRANSLATE_NOOP("Scale", "%1 half-diminished arpeggio")},
-     {QT_TRANSLATE_NOOP("Scale", "Augmented arpeggio"),
-      QT_TRANSLATE_NOOP("Scale", "%1 augmented arpeggio")}}};
+    {{QT_TRID_NOOP("scale.kind.major"), QT_TRID_NOOP("scale.kind.major.in")},
+     {QT_TRID_NOOP("scale.kind.natural-minor"), QT_TRID_NOOP("scale.kind.natural-minor.in")},
+     {QT_TRID_NOOP("scale.kind.harmonic-minor"), QT_TRID_NOOP("scale.kind.harmonic-minor.in")},
+     {QT_TRID_NOOP("scale.kind.melodic-minor"), QT_TRID_NOOP("scale.kind.melodic-minor.in")},
+     {QT_TRID_NOOP("scale.kind.jazz-minor"), QT_TRID_NOOP("scale.kind.jazz-minor.in")},
+     {QT_TRID_NOOP("scale.kind.dorian"), QT_TRID_NOOP("scale.kind.dorian.in")},
+     {QT_TRID_NOOP("scale.kind.phrygian"), QT_TRID_NOOP("scale.kind.phrygian.in")},
+     {QT_TRID_NOOP("scale.kind.lydian"), QT_TRID_NOOP("scale.kind.lydian.in")},
+     {QT_TRID_NOOP("scale.kind.mixolydian"), QT_TRID_NOOP("scale.kind.mixolydian.in")},
+     {QT_TRID_NOOP("scale.kind.locrian"), QT_TRID_NOOP("scale.kind.locrian.in")},
+     {QT_TRID_NOOP("scale.kind.chromatic"), QT_TRID_NOOP("scale.kind.chromatic.in")},
+     {QT_TRID_NOOP("scale.kind.whole-tone"), QT_TRID_NOOP("scale.kind.whole-tone.in")},
+     {QT_TRID_NOOP("scale.kind.diminished-whole"), QT_TRID_NOOP("scale.kind.diminished-whole.in")},
+     {QT_TRID_NOOP("scale.kind.diminished-half"), QT_TRID_NOOP("scale.kind.diminished-half.in")},
+     {QT_TRID_NOOP("scale.kind.major-pentatonic"), QT_TRID_NOOP("scale.kind.major-pentatonic.in")},
+     {QT_TRID_NOOP("scale.kind.minor-pentatonic"), QT_TRID_NOOP("scale.kind.minor-pentatonic.in")},
+     {QT_TRID_NOOP("scale.kind.blues"), QT_TRID_NOOP("scale.kind.blues.in")},
+     {QT_TRID_NOOP("scale.kind.altered"), QT_TRID_NOOP("scale.kind.altered.in")},
+     {QT_TRID_NOOP("scale.kind.lydian-dominant"), QT_TRID_NOOP("scale.kind.lydian-dominant.in")},
+     {QT_TRID_NOOP("scale.kind.bebop-dominant"), QT_TRID_NOOP("scale.kind.bebop-dominant.in")},
+     {QT_TRID_NOOP("scale.kind.bebop-major"), QT_TRID_NOOP("scale.kind.bebop-major.in")},
+     {QT_TRID_NOOP("scale.kind.bebop-minor"), QT_TRID_NOOP("scale.kind.bebop-minor.in")},
+     {QT_TRID_NOOP("scale.kind.major-arpeggio"), QT_TRID_NOOP("scale.kind.major-arpeggio.in")},
+     {QT_TRID_NOOP("scale.kind.minor-arpeggio"), QT_TRID_NOOP("scale.kind.minor-arpeggio.in")},
+     {QT_TRID_NOOP("scale.kind.dominant-seventh"), QT_TRID_NOOP("scale.kind.dominant-seventh.in")},
+     {QT_TRID_NOOP("scale.kind.diminished-seventh"), QT_TRID_NOOP("scale.kind.diminished-seventh.in")},
+     {QT_TRID_NOOP("scale.kind.half-diminished"), QT_TRID_NOOP("scale.kind.half-diminished.in")},
+     {QT_TRID_NOOP("scale.kind.augmented"), QT_TRID_NOOP("scale.kind.augmented.in")}}};
 
-constexpr std::array<const char*, scaleRangeCount> ranges{QT_TRANSLATE_NOOP("Scale", "One octave"),
-                                                          QT_TRANSLATE_NOOP("Scale", "Two octaves"),
-                                                          QT_TRANSLATE_NOOP("Scale", "The whole range")};
-constexpr std::array<const char*, scaleRangeCount> rangesInside{
-    QT_TRANSLATE_NOOP("Scale", "one octave"), QT_TRANSLATE_NOOP("Scale", "two octaves"),
-    QT_TRANSLATE_NOOP("Scale", "the whole range")};
+constexpr std::array<const char*, scaleRangeCount> ranges{QT_TRID_NOOP("scale.range.one-octave"),
+                                                          QT_TRID_NOOP("scale.range.two-octaves"),
+                                                          QT_TRID_NOOP("scale.range.whole")};
+constexpr std::array<const char*, scaleRangeCount> rangesInside{QT_TRID_NOOP("scale.range.one-octave.in"),
+                                                                QT_TRID_NOOP("scale.range.two-octaves.in"),
+                                                                QT_TRID_NOOP("scale.range.whole.in")};
 constexpr std::array<const char*, scalePatternCount> patterns{
-    QT_TRANSLATE_NOOP("Scale", "In order"), QT_TRANSLATE_NOOP("Scale", "In thirds"),
-    QT_TRANSLATE_NOOP("Scale", "In fourths"), QT_TRANSLATE_NOOP("Scale", "In turns of three"),
-    QT_TRANSLATE_NOOP("Scale", "In turns of four")};
+    QT_TRID_NOOP("scale.pattern.in-order"), QT_TRID_NOOP("scale.pattern.thirds"),
+    QT_TRID_NOOP("scale.pattern.fourths"), QT_TRID_NOOP("scale.pattern.turns-of-three"),
+    QT_TRID_NOOP("scale.pattern.turns-of-four")};
 constexpr std::array<const char*, scalePatternCount> patternsInside{
-    QT_TRANSLATE_NOOP("Scale", "%1"), QT_TRANSLATE_NOOP("Scale", "%1 in thirds"),
-    QT_TRANSLATE_NOOP("Scale", "%1 in fourths"), QT_TRANSLATE_NOOP("Scale", "%1 in turns of three"),
-    QT_TRANSLATE_NOOP("Scale", "%1 in turns of four")};
+    QT_TRID_NOOP("scale.pattern.in-order.in"), QT_TRID_NOOP("scale.pattern.thirds.in"),
+    QT_TRID_NOOP("scale.pattern.fourths.in"), QT_TRID_NOOP("scale.pattern.turns-of-three.in"),
+    QT_TRID_NOOP("scale.pattern.turns-of-four.in")};
 constexpr std::array<const char*, keyOrderCount> orders{
-    QT_TRANSLATE_NOOP("Scale", "By fourths"), QT_TRANSLATE_NOOP("Scale", "By fifths"),
-    QT_TRANSLATE_NOOP("Scale", "By semitones"), QT_TRANSLATE_NOOP("Scale", "Drawn by lot")};
+    QT_TRID_NOOP("scale.order.fourths"), QT_TRID_NOOP("scale.order.fifths"),
+    QT_TRID_NOOP("scale.order.semitones"), QT_TRID_NOOP("scale.order.random")};
 
-// As instruments() names them.
-constexpr const char* instrumentWords[] = {QT_TRANSLATE_NOOP("Scale", "piccolo"),
-                                           QT_TRANSLATE_NOOP("Scale", "flute"),
-                                           QT_TRANSLATE_NOOP("Scale", "oboe"),
-                                           QT_TRANSLATE_NOOP("Scale", "English horn"),
-                                           QT_TRANSLATE_NOOP("Scale", "clarinet in E flat"),
-                                           QT_TRANSLATE_NOOP("Scale", "clarinet in B flat"),
-                                           QT_TRANSLATE_NOOP("Scale", "clarinet in A"),
-                                           QT_TRANSLATE_NOOP("Scale", "bass clarinet"),
-                                           QT_TRANSLATE_NOOP("Scale", "bassoon"),
-                                           QT_TRANSLATE_NOOP("Scale", "soprano saxophone"),
-                                           QT_TRANSLATE_NOOP("Scale", "alto saxophone"),
-                                           QT_TRANSLATE_NOOP("Scale", "tenor saxophone"),
-                                           QT_TRANSLATE_NOOP("Scale", "baritone saxophone"),
-                                           QT_TRANSLATE_NOOP("Scale", "trumpet in B flat"),
-                                           QT_TRANSLATE_NOOP("Scale", "trumpet in C"),
-                                           QT_TRANSLATE_NOOP("Scale", "cornet"),
-                                           QT_TRANSLATE_NOOP("Scale", "flugelhorn"),
-                                           QT_TRANSLATE_NOOP("Scale", "horn in F"),
-                                           QT_TRANSLATE_NOOP("Scale", "trombone"),
-                                           QT_TRANSLATE_NOOP("Scale", "euphonium"),
-                                           QT_TRANSLATE_NOOP("Scale", "euphonium in treble clef"),
-                                           QT_TRANSLATE_NOOP("Scale", "tuba")};
-static_assert(std::size(instrumentWords) == 22);
+struct InstrumentWords {
+    std::string_view name; ///< as instruments() has it
+    const char* id;
+};
+constexpr std::array<InstrumentWords, 22> instrumentWords{
+    {{"piccolo", QT_TRID_NOOP("instrument.piccolo")},
+     {"flute", QT_TRID_NOOP("instrument.flute")},
+     {"oboe", QT_TRID_NOOP("instrument.oboe")},
+     {"English horn", QT_TRID_NOOP("instrument.english-horn")},
+     {"clarinet in E flat", QT_TRID_NOOP("instrument.clarinet-e-flat")},
+     {"clarinet in B flat", QT_TRID_NOOP("instrument.clarinet-b-flat")},
+     {"clarinet in A", QT_TRID_NOOP("instrument.clarinet-a")},
+     {"bass clarinet", QT_TRID_NOOP("instrument.bass-clarinet")},
+     {"bassoon", QT_TRID_NOOP("instrument.bassoon")},
+     {"soprano saxophone", QT_TRID_NOOP("instrument.soprano-saxophone")},
+     {"alto saxophone", QT_TRID_NOOP("instrument.alto-saxophone")},
+     {"tenor saxophone", QT_TRID_NOOP("instrument.tenor-saxophone")},
+     {"baritone saxophone", QT_TRID_NOOP("instrument.baritone-saxophone")},
+     {"trumpet in B flat", QT_TRID_NOOP("instrument.trumpet-b-flat")},
+     {"trumpet in C", QT_TRID_NOOP("instrument.trumpet-c")},
+     {"cornet", QT_TRID_NOOP("instrument.cornet")},
+     {"flugelhorn", QT_TRID_NOOP("instrument.flugelhorn")},
+     {"horn in F", QT_TRID_NOOP("instrument.horn-f")},
+     {"trombone", QT_TRID_NOOP("instrument.trombone")},
+     {"euphonium", QT_TRID_NOOP("instrument.euphonium")},
+     {"euphonium in treble clef", QT_TRID_NOOP("instrument.euphonium-treble")},
+     {"tuba", QT_TRID_NOOP("instrument.tuba")}}};
 
 template <typename List, typename Value>
 QString word(const List& list, Value value) {
-    return Words::tr(list.at(static_cast<std::size_t>(value)));
+    return qtTrId(list.at(static_cast<std::size_t>(value)));
 }
 
 /// A choice for each value, named as core names it.
@@ -128,13 +122,9 @@ QVariantList choicesOf(std::size_t count, const Text& text) {
 }
 
 QString turnText(int notes, bool above) {
-    if (notes == 1)
-        return above ? Words::tr("it goes one note over the last tonic and comes back")
-                     : Words::tr("it goes one note under the last tonic and comes back");
-    const char* const text =
-        above ? QT_TRANSLATE_NOOP("Scale", "it goes %1 notes over the last tonic and comes back")
-              : QT_TRANSLATE_NOOP("Scale", "it goes %1 notes under the last tonic and comes back");
-    return Words::tr(text).arg(Formatter::countWord(notes));
+    if (notes == 1) return above ? qtTrId("scale.ending.over-one") : qtTrId("scale.ending.under-one");
+    const char* const text = above ? QT_TRID_NOOP("scale.ending.over") : QT_TRID_NOOP("scale.ending.under");
+    return qtTrId(text).arg(Formatter::countWord(notes));
 }
 
 } // namespace
@@ -144,7 +134,7 @@ QString wordOf(std::string_view name) {
 }
 
 QString keyName(Tonic tonic) {
-    return Words::tr(
+    return qtTrId(
         keys.at(static_cast<std::size_t>(tonic.step - 'A')).at(static_cast<std::size_t>(tonic.alter + 1)));
 }
 
@@ -156,13 +146,16 @@ QString noteName(WrittenPitch pitch) {
 }
 
 QString scaleName(Tonic tonic, ScaleKind kind) {
-    return Words::tr(kinds.at(static_cast<std::size_t>(kind)).inKey).arg(keyName(tonic));
+    return qtTrId(kinds.at(static_cast<std::size_t>(kind)).inKey).arg(keyName(tonic));
 }
 
-QString kindName(ScaleKind kind) { return Words::tr(kinds.at(static_cast<std::size_t>(kind)).name); }
+QString kindName(ScaleKind kind) { return qtTrId(kinds.at(static_cast<std::size_t>(kind)).name); }
 QString rangeName(ScaleRange range) { return word(ranges, range); }
 QString patternName(ScalePattern pattern) { return word(patterns, pattern); }
-QString instrumentName(std::string_view name) { return Words::tr(std::string(name).c_str()); }
+QString instrumentName(std::string_view name) {
+    const auto* const found = std::ranges::find(instrumentWords, name, &InstrumentWords::name);
+    return found == instrumentWords.end() ? wordOf(name) : qtTrId(found->id);
+}
 
 QString subdivisionOf(std::int32_t notesPerBeat) {
     return Formatter::subdivision(BeatUnit::quarter, notesPerBeat);
@@ -170,25 +163,26 @@ QString subdivisionOf(std::int32_t notesPerBeat) {
 
 QString scaleTitle(const Scale& scale) {
     const QString name = word(patternsInside, scale.pattern).arg(scaleName(scale.tonic, scale.kind));
-    return Words::tr("%1, %2, %3", "a scale, its range, its subdivision")
+    return qtTrId("scale.title")
         .arg(name, word(rangesInside, scale.range), subdivisionOf(scale.notesPerBeat));
 }
 
 QString endingText(const ScaleEnding& ending) {
     QStringList parts;
-    if (ending.topTwice) parts << Words::tr("the top note is played twice");
+    if (ending.topTwice) parts << qtTrId("scale.ending.top-twice");
     if (ending.turn != 0) parts << turnText(std::abs(ending.turn) / 2, ending.turn < 0);
-    if (ending.tonicTwice) parts << Words::tr("the last tonic is played twice");
+    if (ending.tonicTwice) parts << qtTrId("scale.ending.tonic-twice");
     if (parts.isEmpty()) return {};
-    return Words::tr("To end on a beat, %1.").arg(parts.join(Words::tr(", ")));
+    return qtTrId("scale.ending.sentence").arg(parts.join(qtTrId("scale.ending.comma")));
 }
 
 QString signatureText(std::optional<int> fifths) {
-    if (!fifths) return Words::tr("no key signature: its accidentals stand at the notes");
-    if (*fifths == 0) return Words::tr("no sharps or flats");
+    if (!fifths) return qtTrId("scale.signature.none");
+    if (*fifths == 0) return qtTrId("scale.signature.empty");
     const int count = std::abs(*fifths);
-    if (*fifths < 0) return count == 1 ? Words::tr("1 flat") : Words::tr("%n flats", nullptr, count);
-    return count == 1 ? Words::tr("1 sharp") : Words::tr("%n sharps", nullptr, count);
+    if (*fifths < 0)
+        return count == 1 ? qtTrId("scale.signature.one-flat") : qtTrId("scale.signature.flats", count);
+    return count == 1 ? qtTrId("scale.signature.one-sharp") : qtTrId("scale.signature.sharps", count);
 }
 
 QVariantList scaleKindChoices() { return choicesOf<ScaleKind>(scaleKindCount, kindName); }

@@ -4,7 +4,7 @@
 #include "../../practice/book_fixture.h"
 #include "../../practice/virtual_sound.h"
 #include "models/keys/key_table.h"
-#include "models/passages/draft_reader.h"
+#include "models/passages/passage_draft.h"
 #include "models/settings/setting_choices.h"
 #include "models/settings/settings_model.h"
 #include "models/text/fault_text.h"
@@ -35,10 +35,6 @@ struct Spoken {
     }
 };
 
-std::string plural(const char* text, int count) {
-    return QCoreApplication::translate("PassageRow", text, nullptr, count).toStdString();
-}
-
 } // namespace
 
 // The names of days and months come with Qt, from the Unicode CLDR.
@@ -63,7 +59,7 @@ TEST_CASE("a language has its own words, numbers and dates") {
 TEST_CASE("one is one and two are two in every language") {
     const auto said = [](const char* code, int days) {
         const Spoken spoken(code);
-        return plural("secure on %n days", days);
+        return qtTrId("passages.secure", days).toStdString();
     };
     CHECK(said("en", 1) == "secure on 1 day");
     CHECK(said("en", 2) == "secure on 2 days");
@@ -107,7 +103,11 @@ TEST_CASE("what the language calls no pick-up is read as none") {
     for (const char* code : codes) {
         CAPTURE(code);
         const Spoken spoken(code);
-        CHECK(QCoreApplication::translate("MusicForm", "none") == models::DraftWords::tr("none"));
+        QVariantMap draft = models::draftOf(models::freshPassage());
+        draft["pickup"] = qtTrId("form.none");
+        const models::DraftCheck read = models::checkDraft(draft);
+        CHECK(read.faults.isEmpty());
+        CHECK(read.passage.music.pickup == Fraction{});
     }
 }
 
