@@ -67,7 +67,7 @@ add_room(pictures SEES core files journal OUTSIDE Qt6::Core Qt6::Gui ${PIOLO_POP
 target_include_directories(piolo_pictures SYSTEM PRIVATE ${PIOLO_POPPLER_HEADERS})
 add_room(models SEES core engine journal score practice plots pictures OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
   READ_ONCE <QAbstractListModel> <QQuickItem> <QVariantMap> <QtQml/qqmlregistration.h>)
-set_target_properties(piolo_models PROPERTIES AUTOMOC ON UNITY_BUILD OFF)
+set_target_properties(piolo_models PROPERTIES AUTOMOC ON)
 set_target_properties(piolo_device PROPERTIES AUTOMOC ON)
 
 # The QML types of src/models and the screens of qml/, one module: Piolo.
@@ -104,7 +104,7 @@ set_source_files_properties(${PIOLO_GENERATED} PROPERTIES COMPILE_OPTIONS -w)
 file(GLOB_RECURSE PIOLO_APP CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/app/*.cpp)
 list(REMOVE_ITEM PIOLO_APP ${PROJECT_SOURCE_DIR}/src/app/main.cpp)
 add_library(piolo_app STATIC ${PIOLO_APP})
-set_target_properties(piolo_app PROPERTIES AUTOMOC ON UNITY_BUILD OFF)
+set_target_properties(piolo_app PROPERTIES AUTOMOC ON UNITY_BUILD OFF) # each verb has its own options and run()
 target_link_libraries(piolo_app PUBLIC piolo_core piolo_engine piolo_files piolo_journal piolo_score piolo_practice piolo_device piolo_plots
   piolo_pictures piolo_models piolo_modelsplugin Qt6::QuickControls2 PRIVATE piolo_flags)
 target_precompile_headers(piolo_app PRIVATE ${PIOLO_STANDARD_HEADERS} <filesystem>)

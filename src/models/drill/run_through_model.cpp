@@ -11,7 +11,7 @@ namespace piolo::models {
 
 namespace {
 
-constexpr int tickMillis = 200;
+constexpr int clockTickMillis = 200;
 constexpr std::int64_t nanosInMilli = 1'000'000;
 constexpr std::int64_t thousandthsMinute = 60'000'000; // milliseconds in a minute, in thousandths
 constexpr std::size_t mostShown = 50;
@@ -36,7 +36,7 @@ QString stopsText(const RunThroughFact& played) {
 
 RunThroughModel::RunThroughModel(practice::PracticeBook& book, practice::SoundPort& sound, QObject* parent)
     : QObject(parent), book_(book), sound_(sound) {
-    timer_.setInterval(tickMillis);
+    timer_.setInterval(clockTickMillis);
     connect(&timer_, &QTimer::timeout, this, &RunThroughModel::ticked);
     connect(&book_, &practice::PracticeBook::changed, this, &RunThroughModel::changed);
 }

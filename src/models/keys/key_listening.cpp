@@ -8,7 +8,7 @@ namespace piolo::models {
 
 namespace {
 
-constexpr std::int64_t nanosInMilli = 1'000'000;
+constexpr std::int64_t nanosPerMilli = 1'000'000;
 
 /// Keys have codes from 0 up, so switches have them from -1 down.
 int contactOf(const MidiSwitch& which) { return -1 - which.code(); }
@@ -63,7 +63,7 @@ void KeyBindings::release(const QKeyEvent& event) {
 void KeyBindings::move(const practice::MidiMoment& moment) {
     const Hit hit{QString::fromStdString(moment.press.which.text()), contactOf(moment.press.which),
                   moment.nanos};
-    const std::int64_t millis = moment.nanos / nanosInMilli;
+    const std::int64_t millis = moment.nanos / nanosPerMilli;
     if (moment.press.way != MidiPress::Way::up) {
         if (watch_.pressed(hit.contact, millis))
             take(hit);
@@ -120,8 +120,8 @@ std::int64_t KeyBindings::momentOf(const QKeyEvent& event) const {
     constexpr std::uint32_t oldest = 500;
     const std::int64_t now = clock_();
     const auto age =
-        static_cast<std::uint32_t>(now / nanosInMilli) - static_cast<std::uint32_t>(event.timestamp());
-    return age <= oldest ? now - std::int64_t{age} * nanosInMilli : now;
+        static_cast<std::uint32_t>(now / nanosPerMilli) - static_cast<std::uint32_t>(event.timestamp());
+    return age <= oldest ? now - std::int64_t{age} * nanosPerMilli : now;
 }
 
 } // namespace piolo::models

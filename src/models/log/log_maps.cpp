@@ -2,6 +2,7 @@
 #include "models/log/log_maps.h"
 
 #include "models/text/formatter.h"
+#include "models/text/id_text.h"
 #include "models/text/number_words.h"
 #include "models/text/passage_title.h"
 
@@ -12,8 +13,6 @@
 namespace piolo::models {
 
 namespace {
-
-QString textOf(Id id) { return QString::fromStdString(id.text()); }
 
 QString titleOf(const LogLine& line) {
     if (line.through) return qtTrId("log.line.run-through").arg(QString::fromStdString(line.pieceName));
@@ -70,8 +69,8 @@ QString timeOf(const LogLine& line) {
 
 QVariantMap entryMap(const PassageRecord& record, const Entry& entry) {
     const LogLine alone{&record, {&entry}, {}, {}};
-    return {{QStringLiteral("entry"), textOf(entry.id)},
-            {QStringLiteral("passage"), textOf(record.passage.id)},
+    return {{QStringLiteral("entry"), idText(entry.id)},
+            {QStringLiteral("passage"), idText(record.passage.id)},
             {QStringLiteral("time"), timeOf(alone)},
             {QStringLiteral("marks"), markShapes(alone)},
             {QStringLiteral("mark"), markWords(entry)},
@@ -81,8 +80,8 @@ QVariantMap entryMap(const PassageRecord& record, const Entry& entry) {
 }
 
 QVariantMap throughMap(const RunThrough& through) {
-    return {{QStringLiteral("entry"), textOf(through.id)},
-            {QStringLiteral("passage"), textOf(through.played.piece)},
+    return {{QStringLiteral("entry"), idText(through.id)},
+            {QStringLiteral("passage"), idText(through.played.piece)},
             {QStringLiteral("time"), Formatter::timeOfDay(through.at)},
             {QStringLiteral("marks"), QString()},
             {QStringLiteral("mark"), stopWords(through.played)},

@@ -6,6 +6,7 @@
 #include "models/log/log_lines.h"
 #include "models/log/log_maps.h"
 #include "models/text/formatter.h"
+#include "models/text/id_text.h"
 #include "practice/log/practice_book.h"
 
 #include <algorithm>
@@ -14,7 +15,6 @@ namespace piolo::models {
 
 namespace {
 
-QString textOf(Id id) { return id.isNone() ? QString() : QString::fromStdString(id.text()); }
 Id idOf(const QString& text) { return Id::parse(text.toStdString()).value_or(Id{}); }
 
 /// In UTF-8, cut before the letter that would not fit.
@@ -61,8 +61,8 @@ void LogModel::setShown(bool shown) {
 }
 
 bool LogModel::readOnly() const { return book_.readOnly(); }
-QString LogModel::piece() const { return textOf(filter_.piece); }
-QString LogModel::passage() const { return textOf(filter_.passage); }
+QString LogModel::piece() const { return idText(filter_.piece); }
+QString LogModel::passage() const { return idText(filter_.passage); }
 QString LogModel::kind() const { return kindIn(filter_); }
 QVariantList LogModel::kinds() { return kindChoices(); }
 QVariantList LogModel::stretches() { return stretchChoices(); }

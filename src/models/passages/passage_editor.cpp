@@ -4,6 +4,7 @@
 #include "core/music/note_stretch.h"
 #include "core/passage/difference.h"
 #include "models/text/fault_text.h"
+#include "models/text/id_text.h"
 #include "models/text/typed_values.h"
 #include "practice/log/practice_book.h"
 
@@ -15,8 +16,6 @@ namespace {
 
 const QString newPiece = QStringLiteral("new");
 
-QString textOf(Id id) { return id.isNone() ? QString() : QString::fromStdString(id.text()); }
-
 } // namespace
 
 PassageEditor::PassageEditor(practice::PracticeBook& book, QObject* parent)
@@ -27,7 +26,7 @@ PassageEditor::PassageEditor(practice::PracticeBook& book, QObject* parent)
     open(Id{});
 }
 
-QString PassageEditor::passage() const { return textOf(id_); }
+QString PassageEditor::passage() const { return idText(id_); }
 bool PassageEditor::readOnly() const { return book_.readOnly(); }
 
 bool PassageEditor::valid() const {
@@ -46,7 +45,7 @@ PassageEditor::Typed PassageEditor::recorded() const {
     const PassageRecord* record = book_.notebook().passage(id_);
     const Passage passage = record != nullptr ? record->passage : freshPassage();
     const Id piece = passage.title.piece;
-    Typed typed{draftOf(passage), textOf(piece), piece_.recorded(piece), passage.music, passage.notes};
+    Typed typed{draftOf(passage), idText(piece), piece_.recorded(piece), passage.music, passage.notes};
     // A new passage's floor and beat follow what is typed beside them.
     if (record == nullptr) typed.values.insert("floor", QString());
     return typed;
@@ -106,7 +105,7 @@ void PassageEditor::takeMusic() {
 
 void PassageEditor::choosePiece(const score::Score& score, const score::Part& part) {
     for (const Piece& piece : book_.notebook().pieces())
-        if (piece.name == score.title) return setPieceChoice(textOf(piece.id));
+        if (piece.name == score.title) return setPieceChoice(idText(piece.id));
     setPieceChoice(QStringLiteral("new"));
     PieceDraft draft;
     draft.name = onOneLine(score.title).left(longestTypedName);

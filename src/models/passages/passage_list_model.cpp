@@ -2,6 +2,7 @@
 #include "models/passages/passage_list_model.h"
 
 #include "models/text/formatter.h"
+#include "models/text/id_text.h"
 #include "models/text/passage_title.h"
 #include "practice/log/practice_book.h"
 
@@ -18,7 +19,6 @@ constexpr std::array orders{std::pair{PassageOrder::due, "due"},
                             std::pair{PassageOrder::notPlayed, "notPlayed"},
                             std::pair{PassageOrder::farFromTarget, "farFromTarget"}};
 
-QString textOf(Id id) { return QString::fromStdString(id.text()); }
 Id idOf(const QString& text) { return Id::parse(text.toStdString()).value_or(Id{}); }
 
 bool sameOrder(const std::vector<PassageRow>& a, const std::vector<PassageRow>& b) {
@@ -42,7 +42,7 @@ QVariant PassageListModel::data(const QModelIndex& index, int role) const {
     const PassageRow& row = rows_[static_cast<std::size_t>(index.row())];
     switch (role) {
     case PassageId:
-        return textOf(row.id);
+        return idText(row.id);
     case Qt::DisplayRole:
     case Title:
         return row.title;
@@ -141,7 +141,7 @@ int PassageListModel::rowOf(const QString& id) const {
 }
 
 QString PassageListModel::idAt(int row) const {
-    return row >= 0 && row < count() ? textOf(rows_[static_cast<std::size_t>(row)].id) : QString();
+    return row >= 0 && row < count() ? idText(rows_[static_cast<std::size_t>(row)].id) : QString();
 }
 
 QString PassageListModel::sectionTitle(const QString& section) const {
@@ -158,7 +158,7 @@ QString PassageListModel::sectionDue(const QString& section) const {
 
 void PassageListModel::remove(const QString& id) { setRemoved(id, true); }
 void PassageListModel::restore(const QString& id) { setRemoved(id, false); }
-void PassageListModel::restoreLast() { restore(textOf(lastRemoved_)); }
+void PassageListModel::restoreLast() { restore(idText(lastRemoved_)); }
 
 void PassageListModel::setRemoved(const QString& text, bool removed) {
     const Id id = idOf(text);
@@ -213,7 +213,7 @@ void PassageListModel::refresh() {
 
 QString PassageListModel::sectionOf(const PassageRow& row) const {
     if (order_ != PassageOrder::due) return {};
-    return row.piece.isNone() ? QStringLiteral("own") : textOf(row.piece);
+    return row.piece.isNone() ? QStringLiteral("own") : idText(row.piece);
 }
 
 QString PassageListModel::dueText(const PassageRow& row) const {

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// An id as QML knows it.
+#pragma once
+
+#include "core/base/id.h"
+
+#include <QString>
+
+namespace piolo::models {
+
+/// Its 32 hexadecimal digits; "" for none.
+[[nodiscard]] inline QString idText(Id id) {
+    return id.isNone() ? QString() : QString::fromStdString(id.text());
+}
+
+} // namespace piolo::models
