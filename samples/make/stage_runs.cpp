@@ -10,7 +10,8 @@ namespace piolo::samples {
 namespace {
 
 constexpr std::int64_t breath = 4'000;
-constexpr std::int64_t harder = -12; // without the click, a passage feels slower by this many thousandths
+constexpr std::int64_t harderInStages =
+    -12; // without the click, a passage feels slower by this many thousandths
 
 } // namespace
 
@@ -34,7 +35,7 @@ void StageRuns::playSome(RunKind kind, const Music& music) {
 void StageRuns::run(RunKind kind, const Music& music) {
     const Tempo target = lot_.passage.tempi.rule.target;
     RunFact played{lot_.passage.id, target, Mark::clean, Reason::none, kind, runMillis(music, target), {}};
-    if (!random_.chance(learner_.cleanPerMille(target, form_ + harder))) {
+    if (!random_.chance(learner_.cleanPerMille(target, form_ + harderInStages))) {
         played.mark = Mark::missed;
         played.spots = {lot_.difficulty.hard};
         played.millis = played.millis * random_.between(30, 80) / 100;
