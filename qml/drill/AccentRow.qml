@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The accent of each beat, as bars of four heights: a press gives the next one.
-// Qt 6.4's linter does not see the ids around a delegate.
+// The accent of each beat as bars of four heights: a press selects the next one.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Templates as T

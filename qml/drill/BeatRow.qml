@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The beats of the bar, each with its pulses; the one that sounds is filled and larger.
-// Qt 6.4's linter does not see the ids around a delegate.
+// The beats of the bar with their pulses; the one that sounds is filled and larger.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo

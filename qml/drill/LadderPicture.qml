@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The ladder: its rungs from the floor to the target, the present one strong.
-// Qt 6.4's linter does not see the ids around a delegate.
+// The ladder: its rungs from the floor to the target, the current one emphasised.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo
@@ -12,17 +12,18 @@ Item {
     property int streak: 0
     property int needed: 5
     property string streakWords: ""
-    /// Streak circles stand on the present rung.
+    /// The streak is shown as circles on the current rung.
     property bool dots: true
     property bool notes: true
-    /// Shown at the top when the target is out of sight.
+    /// Shown at the top while the target is out of view.
     property string targetWords: ""
     property real leastStep: 30
     property real figure: Theme.body
 
     readonly property real step: list.count < 1 ? leastStep : Math.max(leastStep, Math.min(leastStep * 2.2, height / list.count))
     readonly property real figureWidth: figure * 4
-    /// Not all rungs fit: only whole ones are shown, the present one in the middle, below a place for the target.
+    /// Not all rungs fit: shows only whole ones, the current one in the middle, below the line for the
+    /// target.
     readonly property bool longer: list.count * step > height + 1
     readonly property real pillHeight: target.implicitHeight + 4
     readonly property int wholeRungs: {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A layer of the click: how much of it sounds, and whether it does at all.
+// A layer of the click: its level, and whether it sounds at all.
 import QtQuick
 import QtQuick.Templates as T
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A word of caution after a long stretch of playing.
+// A reminder to rest after playing for a long time.
 import QtQuick
 import QtQuick.Layouts
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The stage of the passage, what speaks for the next, and the player's choice.
+// The passage's stage, the evidence for the next one, and the player's choice.
 import QtQuick
 import QtQuick.Layouts
 import Piolo

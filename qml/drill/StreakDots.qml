@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Clean in a row: filled circles for those there are, rings for those to come. Many are told in figures.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Clean in a row: filled circles for those reached, rings for those to come. Many are shown as a number.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Today's figures of one passage, and whether all of it is on disk.
+// Today's figures of one passage, and whether everything is on disk.
 import QtQuick
 import QtQuick.Layouts
 import Piolo

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The plain cautions, at the first start and in the help.
+// The cautions, shown at the first start and in the help.
 import QtQuick
 
 Chapter {

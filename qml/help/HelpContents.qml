@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The help's chapters, and the way back.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Templates as T

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Paragraphs under a title; nothing at all when there are none.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Paragraphs under a title; nothing if there are none.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A bar of the music and its misses, beat by beat. The worst have their number above them.
-// Qt 6.4's linter does not see the ids around a delegate.
+// A bar of the music and its misses, beat by beat. The worst beats have their number above them.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 

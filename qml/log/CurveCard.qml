@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The tempo of some passages over days or runs: zoomed, moved, and read a point at a time.
+// The tempo of some passages over days or runs: zoomed, moved, and read point by point.
 import QtQuick
 import Piolo
 

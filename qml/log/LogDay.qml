@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A day of the log: its figures, then its lines in the order played.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo
@@ -14,7 +14,7 @@ Column {
     required property string figures
     required property var lines
     property LogModel log
-    /// The line whose runs are shown one by one; -1: none.
+    /// The line whose runs are shown individually; -1 for none.
     property int openLine: -1
 
     signal showWanted(Item item)

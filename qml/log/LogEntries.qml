@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The runs of a line, one by one.
-// Qt 6.4's linter does not see the ids around a delegate.
+// The individual runs of a line.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo
@@ -10,7 +10,7 @@ Column {
 
     property var entries: []
     property bool changeable: true
-    /// The entry that is asked about, or whose note is written; "": none.
+    /// The entry with an open question or note; "" for none.
     property string busy: ""
 
     signal takenBack(string passage, string entry)

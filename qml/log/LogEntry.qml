@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One run of the log: a note can be written about it, and one made by mistake taken back, after one question.
+// One run of the log: a note can be added, and a run recorded by mistake can be taken back after a question.
 import QtQuick
 import Piolo
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a line of the log shows, in columns: when, what, how fast, how it went, what it did.
+// The columns of a line of the log: when, what, how fast, how it went, and its effect.
 import QtQuick
 
 Item {

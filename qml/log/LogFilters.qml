@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the log is narrowed to: piece, passage, kind, and how far back.
+// The filters of the log: piece, passage, kind, and how far back.
 import QtQuick
 import Piolo
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A line of the log: runs of a passage at one tempo. Opened, it shows each of them.
-// Qt 6.4's linter does not see the ids around a delegate.
+// A line of the log: runs of a passage at one tempo. When opened, it shows each of them.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Templates as T

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The days of the log, newest first. Only those in sight are made.
-// Qt 6.4's linter does not see the ids around a delegate.
+// The days of the log, newest first. Only visible ones are created.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Templates as T

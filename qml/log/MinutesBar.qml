@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One day: its minutes as a bar. A missed day has a ring; days missed in a row are joined by a line.
+// One day: practice time as a bar. A missed day has a ring; missed days in a row are joined by a line.
 import QtQuick
 
 Item {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Minutes a day for four weeks, by kind, with the days that were missed.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Practice time per day for four weeks, by kind, with missed days.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo

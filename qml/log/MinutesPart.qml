@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A piece of a day's bar: full for drilling, hollow for other runs, striped for run-throughs.
-// Qt 6.4's linter does not see the ids around a delegate.
+// A part of a day's bar: filled for drilling, hollow for other runs, striped for run-throughs.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 

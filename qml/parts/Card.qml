@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A sheet of paper on the desk.
+// A card that looks like a sheet of paper.
 import QtQuick
 
 Rectangle {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One of some values, each with its words: a list of {value, text} that drops down.
-// Qt 6.4's linter does not see the ids around a delegate.
+// A drop-down list of values with their texts: {value, text}.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified type
 import QtQuick
 import QtQuick.Templates as T
@@ -12,13 +12,13 @@ Column {
     property var options: []
     property var value: undefined
     property string fault: ""
-    /// Its label is for readers only: what is chosen says it.
+    /// Its label is for screen readers only, because the selected text is clear by itself.
     property bool bare: false
 
-    /// Stands there until something is chosen.
+    /// Shown until something is selected.
     property string prompt: ""
 
-    /// Stands before what is chosen, where the label does not.
+    /// Shown before the selected text if there is no visible label.
     property string prefix: ""
 
     readonly property string chosenText: place >= 0 ? options[place].text : ""
@@ -49,7 +49,7 @@ Column {
         model: choice.options
         textRole: "text"
         valueRole: "value"
-        // The options are made anew at every stroke: the place is set again after them.
+        // The options are created again at every keystroke, so the index is set again after them.
         onModelChanged: currentIndex = choice.place
         Component.onCompleted: currentIndex = choice.place
         onActivated: index => choice.chosen(choice.options[index].value)

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A line to type into: its name above it, and below it one plain line while what is typed will not do.
+// A text field: its name above it, and below it one line while the input is not valid.
 import QtQuick
 import QtQuick.Templates as T
 
@@ -50,7 +50,7 @@ Column {
         Accessible.name: field.label
         Accessible.description: field.fault
         onTextEdited: field.typed(text)
-        // A long text shows its beginning until it is typed into.
+        // A long text shows its beginning until the field is focused.
         onTextChanged: if (!activeFocus) cursorPosition = 0
         onActiveFocusChanged: if (!activeFocus) cursorPosition = 0
         onAccepted: field.accepted()

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A button with its words, and a second, smaller line (the key that does the same).
+// A button with its text and a second, smaller line (the key that does the same).
 import QtQuick
 import QtQuick.Templates as T
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What stands on a button: a sign, its words, and below them the key that does the same.
+// The content of a button: a symbol, its text, and below it the key that does the same.
 import QtQuick
 
 Item {
@@ -11,13 +11,13 @@ Item {
     property int size: Theme.body
     property color ink: Theme.ink
 
-    // As on one line each, whatever is wrapped: sizes that follow the width would go round in a layout.
+    // As if on a single line each, even if they wrap: sizes that depend on the width would loop in a layout.
     implicitWidth: Math.max(textWidth + (sign.visible ? sign.implicitWidth + row.spacing : 0), keyWidth)
     implicitHeight: large.height + (key === "" ? 0 : words.spacing + small.height)
 
     readonly property real textWidth: Math.ceil(wholeText.advanceWidth) + 2
     readonly property real keyWidth: key === "" ? 0 : Math.ceil(wholeKey.advanceWidth) + 2
-    /// What is left of a button's width beside its rounded edges.
+    /// The width of a button without its rounded edges.
     readonly property real room: Math.max(0, width - 8)
 
     FontMetrics {

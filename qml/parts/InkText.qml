@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Text in the program's own letters.
+// Text in the program's own font.
 import QtQuick
 
 Text {

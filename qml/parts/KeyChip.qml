@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One key of an action; a press takes it away.
+// One key of an action; a press removes it.
 import QtQuick
 
 InkButton {

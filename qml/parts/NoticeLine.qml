@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One line when something is not well: sound, disk, or a folder that is only read.
+// One line if something is wrong: sound, disk, or a read-only folder.
 import QtQuick
 
 Rectangle {

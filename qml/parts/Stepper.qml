@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A number that goes up and down by steps, with its words.
+// A number that is changed in steps, with its text.
 import QtQuick
 import QtQuick.Templates as T
 
@@ -11,9 +11,9 @@ Column {
     property int from: 0
     property int to: 100
     property int step: 1
-    /// How the value reads.
+    /// The text for the value.
     property string words: ""
-    /// Its label is for readers only: what stands above or beside it says it.
+    /// Its label is for screen readers only, because there is one above or beside it.
     property bool bare: false
 
     signal moved(int value)

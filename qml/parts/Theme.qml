@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sizes and colours of every screen, in one place: paper and ink.
+// Sizes and colours of every screen in one place: paper and ink.
 pragma Singleton
 import QtQuick
 
 QtObject {
     property bool dark: false
-    /// The window is small: its edges are, too.
+    /// The window is small, so its margins are, too.
     property bool narrow: false
 
     readonly property color paper: dark ? "#1b1a17" : "#f7f2ea"

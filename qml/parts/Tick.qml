@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A box to tick, with its words.
+// A check box with its text.
 import QtQuick
 import QtQuick.Templates as T
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where the click sounds inside a run: folded away, one line says what it does.
+// Where the click sounds in a run; when folded, one line describes it.
 import QtQuick
 import QtQuick.Layouts
 import Piolo

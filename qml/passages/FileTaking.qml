@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a passage file would change, and which of it is wanted.
-// Qt 6.4's linter does not see the ids around a delegate.
+// The changes that a passage file would make, and which of them to accept.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Templates as T

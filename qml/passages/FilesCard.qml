@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Passage files: one written for another player, and one that came looked over before it is taken.
+// Passage files: writing one for another player, and reviewing one before importing it.
 import QtQuick
 import Piolo
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is played: bars, meter, beat, and what stands around a run.
+// What is played: bars, meter, beat, and what surrounds a run.
 import QtQuick
 import QtQuick.Layouts
 import Piolo

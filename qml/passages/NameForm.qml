@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The passage's name and its piece: an existing one, a new one, or none.
+// The passage's name and its piece: an existing one, a new one or none.
 import QtQuick
 import Piolo
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Practice on paper: a sheet to print, and one that was ticked entered later.
+// Practice on paper: printing a sheet, and entering one that was ticked.
 import QtQuick
 import Piolo
 

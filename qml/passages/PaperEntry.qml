@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A sheet rung by rung: circles ticked, misses, the day, and what comes of it before it is kept.
-// Qt 6.4's linter does not see the ids around a delegate.
+// A sheet rung by rung: ticked circles, misses, the day, and the outcome before it is saved.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Templates as T
@@ -11,12 +11,12 @@ Item {
 
     required property PaperRuns runs
 
-    /// The rung that had the focus last.
+    /// The rung that was last focused.
     property int at: 0
 
     function follow(rung) {
         at = rung;
-        // Its neighbours too, so that Tab finds them.
+        // Its neighbours, too, so that Tab finds them.
         for (const near of [Math.min(rung + 1, ladder.count - 1), Math.max(rung - 1, 0), rung])
             ladder.positionViewAtIndex(near, ListView.Contain);
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which ladders go on a sheet, on what paper, and into which file.
+// Which ladders to put on a sheet, on what paper, and in which file.
 import QtQuick
 import Piolo
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a line of the list shows: name and standing, tempo and subdivision, the way to the target and the streak.
+// The content of a row of the list: name and standing, tempo and subdivision, progress to the target, and the
+// streak.
 import QtQuick
 import Piolo
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A passage in the list: where it stands, on the way from start to target.
+// A passage in the list, with its progress from start to target.
 import QtQuick
 import QtQuick.Templates as T
 import Piolo
@@ -23,7 +23,7 @@ T.ItemDelegate {
     required property bool removed
     property bool chosen: false
 
-    /// Under the heading of its piece a name need not say the piece again.
+    /// Under the heading of its piece, a name need not repeat the piece.
     readonly property string ownTitle: {
         const rest = title.startsWith(pieceName) ? title.slice(pieceName.length) : "";
         return section !== "" && pieceName !== "" && /^[,:] \S/.test(rest) ? rest.slice(2) : title;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The passages under their pieces. Up and Down move, Return opens.
-// Qt 6.4's linter does not see the ids around a delegate.
+// The passages grouped by piece. Up and Down move, Return opens.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Templates as T

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Searching, sorting, and the list they give.
+// Search, sorting, and the resulting list.
 import QtQuick
 import Piolo
 

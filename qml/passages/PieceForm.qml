@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A piece: its name and composer, the instrument it is played on, the date it is due, its length.
+// A piece: its name and composer, its instrument, its due date, its length.
 import QtQuick
 import Piolo
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The name of a file that is to be written, the button that writes it, and what came of it.
+// The name of a file to write, the button that writes it, and the result.
 import QtQuick
 
 Column {
@@ -15,7 +15,7 @@ Column {
     property string fault: ""
     property string savedAs: ""
 
-    /// Answered by tell().
+    /// Answer with tell().
     signal wanted(string path)
 
     function take() {
@@ -26,7 +26,7 @@ Column {
             return;
         wanted(typed);
     }
-    /// "" when the file is there, else one plain sentence.
+    /// "" if the file was written, otherwise one sentence.
     function tell(sentence) {
         fault = sentence;
         savedAs = sentence === "" ? typed : "";

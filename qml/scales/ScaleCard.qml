@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The scale chosen in the grid: why it is next, where it begins, its notes, and the way into the drill.
+// The scale selected in the grid: why it is next, where it begins, its notes, and the button to the drill.
 import QtQuick
 import QtQuick.Layouts
 import Piolo

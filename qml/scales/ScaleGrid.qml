@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Twelve keys by seven subdivisions. A cell fills from its foot as its best comes near the target.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Twelve keys by seven subdivisions. A cell fills from the bottom as its best approaches the target.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo
@@ -55,7 +55,7 @@ FocusScope {
                 Accessible.ignored: true
             }
             InkText {
-                // On whole dots: small letters between them are pale.
+                // On whole pixels: small letters between them look pale.
                 x: Math.round(key.x + (key.width - width) / 2) - key.x
                 y: Math.round(key.height - height - 2)
                 text: key.modelData.concert

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The instrument that scales are written for, its range, and the lot for the order of keys.
+// The instrument for which scales are written, its range, and the random order of keys.
 import QtQuick
 import QtQuick.Layouts
 import Piolo

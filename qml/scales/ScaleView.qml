@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which scales stand in the grid.
+// Which scales the grid shows.
 import QtQuick
 import QtQuick.Layouts
 import Piolo

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Which keys were practised in which weeks: runs of scales of every kind.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo

@@ -9,7 +9,7 @@ FocusScope {
     objectName: "scalesScreen"
 
     property ScaleBoard board: PracticeRoom.scales
-    /// "grid", "weeks" or "instrument": which is asked for first, and then left when the player is done.
+    /// "grid", "weeks" or "instrument": the requested side, until the player is done.
     property string side: ""
 
     readonly property bool roomy: height > 640

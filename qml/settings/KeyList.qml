@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The keys, changed by pressing them.
-// Qt 6.4's linter does not see the ids around a delegate.
+// The keys, changed by pressing new ones.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo
@@ -9,7 +9,7 @@ Column {
     id: list
 
     required property KeyBindings bindings
-    /// Where the last change was made: an action, "all", or another place's word.
+    /// Where the last change was made: an action, "all", or the name of another place.
     property string touched: ""
 
     signal touch(string place)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a key does, the keys that do it, and a button that waits for another one.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo
@@ -12,7 +12,7 @@ Column {
     required property string action
     required property string words
     required property var chips
-    /// The last change was made here.
+    /// True if the last change was made here.
     property bool touched: false
     readonly property bool waiting: bindings.capturing === action
 

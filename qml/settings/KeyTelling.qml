@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What became of the last change of the keys: why a key was not taken, or what is different now.
+// The result of the last change of the keys: why a key was not accepted, or what is different now.
 import QtQuick
 import Piolo
 
@@ -7,11 +7,11 @@ Column {
     id: telling
 
     required property KeyBindings bindings
-    /// Has the focus once the question is answered.
+    /// Gets the focus once the question is answered.
     property Item returnTo: null
     readonly property bool refused: bindings.conflict !== ""
 
-    /// It says something new, which may lie out of sight.
+    /// It has something new to say, which may be out of view.
     signal showWanted(Item item)
 
     function show() {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Pedals and MIDI switches: keys by what they send, one pedal for all, and how it is read.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Pedals and MIDI switches: keys by what they send, a single pedal for everything, and its timing.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo

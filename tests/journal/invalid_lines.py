@@ -14,7 +14,7 @@ import jsonschema
 with open(sys.argv[1], encoding="utf-8") as schema_file:
     schema = json.load(schema_file)
 jsonschema.Draft202012Validator.check_schema(schema)
-warnings.simplefilter("ignore", DeprecationWarning)  # newer versions have another way, Debian 12's has this one
+warnings.simplefilter("ignore", DeprecationWarning)  # newer versions have another way; Debian 12's has this one
 resolver = jsonschema.RefResolver(pathlib.Path(sys.argv[1]).resolve().as_uri(), schema)
 validator = jsonschema.Draft202012Validator(schema, resolver=resolver)
 with open(sys.argv[2], encoding="utf-8", newline="\n") as lines:

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The models need an event loop and fonts, but no screen.
+// The models need an event loop and fonts but no screen.
 #include "models/settings/language.h"
 
 #define DOCTEST_CONFIG_IMPLEMENT

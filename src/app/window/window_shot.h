@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A picture of the window, for pages and for places without a display.
+// A picture of the window, for pages and for systems without a display.
 #pragma once
 
 #include "app/window/window.h"
@@ -8,8 +8,8 @@ class QQuickWindow;
 
 namespace piolo::app {
 
-/// Waits until the window has been drawn, writes it to options.shot (PNG), and ends. The exit code of the
-/// program.
+/// Waits until the window has been drawn, saves it to options.shot (PNG) and exits. Returns the program's
+/// exit status.
 int shootWindow(QQuickWindow& window, const WindowOptions& options);
 
 } // namespace piolo::app

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Numbered faults. A fault is data: its number, its place and the words that fill its sentence.
-// The sentences are in models (FaultText); docs/errors.md has a paragraph for each number.
+// Numbered faults. A fault is data: its number, its location and the arguments for its sentence. The
+// sentences are elsewhere (FaultText); docs/errors.md has a paragraph on each number.
 #pragma once
 
 #include <string>
@@ -8,9 +8,10 @@
 
 namespace piolo {
 
-/// Numbers never change their meaning and are never used again. 1xx: wrong use (exit 2); all others exit 1.
+/// A number never changes its meaning and is never reused. 1xx: wrong use of the command (exit status 2); all
+/// others: exit status 1.
 enum class FaultNumber {
-    // Wrong use of the command: the place is the option or the word.
+    // Wrong use of the command: the location is the option or argument.
     unknownVerb = 101,
     unknownOption = 102,
     missingOption = 103,
@@ -41,7 +42,7 @@ enum class FaultNumber {
     noSuchScale = 128,
     noSuchPart = 130,
     noSuchBar = 131,
-    // Input: what a file or standard input holds.
+    // Input: the content of a file or of standard input.
     badMark = 201,
     badMarkTempo = 202,
     badJson = 203,
@@ -56,7 +57,7 @@ enum class FaultNumber {
     badWav = 213,
     unknownPassage = 212,
     wrongSum = 214,
-    // What a passage file holds.
+    // The content of a passage file.
     notAPassageFile = 221,
     passageKeyMissing = 222,
     passageValue = 223,
@@ -64,7 +65,7 @@ enum class FaultNumber {
     idTwice = 225,
     pieceNotInFile = 226,
     passageFileTooLarge = 227,
-    // What a score holds, and what of it cannot be a passage.
+    // The content of a score, and what cannot become a passage.
     notAScore = 241,
     scoreByBars = 242,
     brokenXml = 243,
@@ -80,14 +81,14 @@ enum class FaultNumber {
     meterNotCounted = 253,
     barNotWhole = 254,
     noWholeBar = 255,
-    // What a passage cannot be turned into.
+    // What cannot be done with a passage.
     cannotFeel = 261,
     noNotes = 265,
     notesOutside = 270,
     notesOverlap = 271,
     notesTooFine = 272,
     notesTransposed = 273,
-    // What a picture of music cannot be.
+    // Why a picture of music is refused.
     notAPicture = 281,
     brokenPicture = 282,
     pictureTooLarge = 283,
@@ -112,7 +113,7 @@ enum class FaultNumber {
     fellBehind = 404,
 };
 
-/// Where it is: a file (or "-" for standard input, or an option), and a line counted from 1 (0: none).
+/// A location: a file ("-" for standard input) or an option, and a line counted from 1 (0: none).
 struct Place {
     std::string file;
     long line = 0;

@@ -2,7 +2,7 @@
 // The bar as the screen shows it: its beats and subdivisions, and which of them sounds now.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -12,19 +12,19 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class BeatView : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the drill")
     Q_PROPERTY(int beats READ beats NOTIFY barChanged)
     Q_PROPERTY(int parts READ parts NOTIFY barChanged)
-    /// The beat that sounds, from 0; -1: none.
+    /// The beat that sounds, counted from 0; -1 if none.
     Q_PROPERTY(int beat READ beat NOTIFY sounded)
-    /// The pulse inside it, from 0.
+    /// The pulse inside that beat, counted from 0.
     Q_PROPERTY(int part READ part NOTIFY sounded)
     Q_PROPERTY(bool counting READ counting NOTIFY sounded)
-    /// The part's own number of the bar; -1 outside a run. A pick-up is the bar before the first.
+    /// The bar's own number in the part; -1 outside a run. A pick-up is the bar before the first.
     Q_PROPERTY(int barNumber READ barNumber NOTIFY sounded)
     /// The same as text; empty outside a run.
     Q_PROPERTY(QString barText READ barText NOTIFY sounded)
@@ -34,7 +34,7 @@ public:
     using QObject::QObject;
 
     [[nodiscard]] int beats() const { return music_.meter.beatsPerBar(); }
-    /// The pulses of a beat, as many as the click makes.
+    /// The pulses of a beat, as many as the click has.
     [[nodiscard]] int parts() const;
     [[nodiscard]] int beat() const { return beat_; }
     [[nodiscard]] int part() const { return part_; }
@@ -42,10 +42,10 @@ public:
     [[nodiscard]] int barNumber() const;
     [[nodiscard]] QString barText() const;
     [[nodiscard]] QString placeText() const;
-    /// True when a group begins on that beat.
+    /// True if a group begins at that beat.
     Q_INVOKABLE [[nodiscard]] bool groupStarts(int beat) const;
 
-    /// Another passage.
+    /// Shows another passage.
     void show(const Music& music, const ClickPattern& click);
     /// A pulse is audible.
     void sound(const engine::Event& pulse);

@@ -43,7 +43,7 @@ int LadderModel::presentRow() const {
     return found == rungs_.end() ? -1 : static_cast<int>(found - rungs_.begin());
 }
 
-// The start and the best are shown also when the steps pass them by.
+// The start and the best are shown even if no step reaches them exactly.
 std::vector<Tempo> LadderModel::wanted(std::optional<Tempo> best) const {
     std::vector<Tempo> ladder = rungs(tempi_.rule, present_);
     if (best) ladder.push_back(*best);

@@ -2,7 +2,7 @@
 // The rungs of the ladder, lowest first.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QAbstractListModel>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -14,13 +14,13 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class LadderModel : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the drill")
     Q_PROPERTY(int count READ count NOTIFY climbed)
-    /// The row of the present rung; -1 without a passage.
+    /// The row of the current rung; -1 without a passage.
     Q_PROPERTY(int presentRow READ presentRow NOTIFY climbed)
 public:
     enum Role { tempoRole = Qt::UserRole + 1, presentRole, targetRole, bestRole, startRole };
@@ -34,7 +34,7 @@ public:
     [[nodiscard]] int count() const { return static_cast<int>(rungs_.size()); }
     [[nodiscard]] int presentRow() const;
 
-    /// The ladder of these tempi through `present`. Rungs that are the same stay as they are.
+    /// Shows the ladder of these tempi through `present`. Unchanged rungs keep their rows.
     void show(const Tempi& tempi, Tempo present, std::optional<Tempo> best);
 
 signals:

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How the open passage is played and felt, and the player's choice of both on the drill's screen.
+// How the open passage is played and felt, and the player's choice of both on the drill screen.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QVariantList>
@@ -16,24 +16,24 @@ class PracticeBook;
 
 namespace piolo::models {
 
-/// Window's thread. What is chosen is recorded at once; the streak starts anew with another articulation or
-/// rhythm, and goes on with another beat. While the click runs nothing is taken.
+/// Window thread. Choices are recorded at once; the streak restarts with another articulation or rhythm, and
+/// continues with another beat. No choices are accepted while the click runs.
 class PlayedAs : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the drill")
-    /// Lists of {value, text}. The beats are those in which the same speed comes out even, the present one
-    /// among them.
+    /// Lists of {value, text}. The beats are those in which the same speed is exact, including the current
+    /// one.
     Q_PROPERTY(QVariantList beats READ beats NOTIFY changed)
     Q_PROPERTY(QVariantList articulations READ articulations CONSTANT)
     Q_PROPERTY(QVariantList rhythms READ rhythms CONSTANT)
     Q_PROPERTY(QString beat READ beat NOTIFY changed)
     Q_PROPERTY(int articulation READ articulation NOTIFY changed)
     Q_PROPERTY(int rhythm READ rhythm NOTIFY changed)
-    /// "slurred · long and short", "" when both are as written.
+    /// "slurred · long and short"; "" if both are as written.
     Q_PROPERTY(QString text READ text NOTIFY changed)
     Q_PROPERTY(QString fingering READ fingering NOTIFY changed)
-    /// "Best: as written 92, all slurred 84"; "" while there is only one kind of best.
+    /// "Best: as written 92, all slurred 84"; "" if there is only one kind of best.
     Q_PROPERTY(QString bests READ bests NOTIFY changed)
 public:
     explicit PlayedAs(practice::PracticeBook& book, QObject* parent = nullptr)
@@ -49,7 +49,7 @@ public:
     [[nodiscard]] QString fingering() const;
     [[nodiscard]] QString bests() const { return bests_; }
 
-    /// `tempo`: the one shown. `open`: something may be chosen now.
+    /// `tempo` is the one shown. `open`: choices are accepted now.
     void show(const PassageRecord& record, Tempo tempo, bool open);
 
     Q_INVOKABLE void feel(const QString& beat);
@@ -58,7 +58,7 @@ public:
 
 signals:
     void changed();
-    /// The present tempo counts other beats from now on.
+    /// From now on, the current tempo counts a different beat.
     void felt();
 
 private:

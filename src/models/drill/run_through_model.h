@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A piece played from start to finish: its stops, and what the ones before were like.
+// A piece played from start to finish: its stops, and the earlier run-throughs.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QTimer>
@@ -18,8 +18,8 @@
 
 namespace piolo::models {
 
-/// Window's thread. There is no click: the clock tells about which bar it is, where the piece's tempo and
-/// meter are known. What was played is looked over before it is recorded.
+/// Window thread. There is no click: the clock estimates the current bar if the piece's tempo and meter are
+/// known. The player reviews a run-through before it is recorded.
 class RunThroughModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -29,15 +29,15 @@ class RunThroughModel : public QObject {
     Q_PROPERTY(State state READ state NOTIFY changed)
     /// "2:31" since the first note.
     Q_PROPERTY(QString clock READ clock NOTIFY ticked)
-    /// "about bar 31"; "" when the clock cannot tell.
+    /// "about bar 31"; "" if the clock cannot tell.
     Q_PROPERTY(QString place READ place NOTIFY ticked)
-    /// A list of {time, bar}: the stops made, their bars as they are typed, "" for one that is not known.
+    /// A list of {time, bar}: the stops with their bars as typed; "" for an unknown bar.
     Q_PROPERTY(QVariantList stops READ stops NOTIFY changed)
     /// "2 stops"
     Q_PROPERTY(QString counted READ counted NOTIFY changed)
-    /// One plain line for a bar that is none; "" when all are good.
+    /// One line for an invalid bar; "" if all are valid.
     Q_PROPERTY(QString fault READ fault NOTIFY changed)
-    /// The run-throughs before, newest first: a list of {day, length, stops}.
+    /// The earlier run-throughs, newest first: a list of {day, length, stops}.
     Q_PROPERTY(QVariantList past READ past NOTIFY changed)
 public:
     enum class State { Ready, Playing, Review };
@@ -55,20 +55,21 @@ public:
     [[nodiscard]] QString fault() const;
     [[nodiscard]] QVariantList past() const;
 
-    /// Shows that piece (id of 32 digits). Not while one is played or looked over.
+    /// Shows that piece (id of 32 digits). Does nothing while one is being played or reviewed.
     Q_INVOKABLE void open(const QString& piece);
     Q_INVOKABLE void start();
-    /// The music stopped here; it goes on.
+    /// The music stopped here and continues.
     Q_INVOKABLE void markStop();
-    /// The stop marked last was none.
+    /// The most recent stop was not one.
     Q_INVOKABLE void takeBackStop();
-    /// The one pedal: a press starts, or marks a stop; held it is the last note; twice it takes a stop back.
+    /// The single pedal: a press starts or marks a stop; holding it marks the last note; a double press takes
+    /// back a stop.
     void pedal(const practice::PedalAct& act);
-    /// The last note, or the end of patience.
+    /// The last note was reached, or the player gave up.
     Q_INVOKABLE void finish(bool reachedTheEnd);
-    /// The player knows the bar better.
+    /// The player corrects the bar.
     Q_INVOKABLE void setBar(int stop, const QString& bar);
-    /// Records it. Nothing while a bar is at fault, or when the folder is read-only.
+    /// Records it. Does nothing while a bar is invalid or if the folder is read-only.
     Q_INVOKABLE void keep();
     Q_INVOKABLE void discard();
 
@@ -92,7 +93,7 @@ private:
     Id id_;
     State state_ = State::Ready;
     std::int64_t began_ = 0;
-    std::int64_t millis_ = 0; // of what is looked over
+    std::int64_t millis_ = 0; // of the run-through being reviewed
     bool finished_ = true;
     std::vector<Halt> halts_;
 };

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drilled passage's tempo curve on the screen: the picture of src/plots.
+// The drilled passage's tempo curve on the screen, drawn by src/plots.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QColor>
 #include <QQuickPaintedItem>
 #include <QtQml/qqmlregistration.h>
@@ -11,7 +11,7 @@
 
 namespace piolo::models {
 
-/// Draws anew when the drill stands still and its passage changes; not while the click runs.
+/// Redraws if the passage changes while the drill is stopped; never while the click runs.
 class TempoCurveItem : public QQuickPaintedItem {
     Q_OBJECT
     QML_NAMED_ELEMENT(TempoCurve)

@@ -21,7 +21,7 @@ QString midiWords(const MidiSwitch& which) {
     return kind.arg(which.number).arg(which.channel);
 }
 
-/// A key's text as this version writes it; any other text as it is.
+/// Normalises the text of a key; any other text stays as it is.
 QString settled(const QString& text) {
     const auto keys = QKeySequence::fromString(text, QKeySequence::PortableText);
     const bool one = keys.count() == 1 && keys[0].key() != Qt::Key_unknown;
@@ -67,7 +67,7 @@ QString triggerWords(const QStringList& triggers) {
     return texts.join(between);
 }
 
-// A key can be a comma itself: the text is cut only where something stands before the cut.
+// A key can be a comma itself: the text is split only if there is something before the separator.
 QStringList triggersIn(const std::string& text) {
     QStringList triggers;
     QString rest = QString::fromStdString(text);

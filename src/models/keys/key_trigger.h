@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What can be bound: a key of the keyboard (most pedals are one) or a MIDI switch, each as a text.
+// What can be bound, as text: a key of the keyboard (most pedals act as one) or a MIDI switch.
 #pragma once
 
 #include <QKeyEvent>
@@ -10,16 +10,15 @@
 
 namespace piolo::models {
 
-/// The key with its modifiers in portable text, "PgDown", "Ctrl+Return"; "" for one that cannot be bound: a
-/// modifier alone, and Tab, which goes from control to control. The number pad's keys are those of the same
-/// name.
+/// The key with its modifiers as portable text, "PgDown", "Ctrl+Return"; "" if it cannot be bound: a modifier
+/// alone, and Tab, which moves the focus. Keys of the number pad have the names of their counterparts.
 [[nodiscard]] QString triggerOf(const QKeyEvent& event);
 [[nodiscard]] bool isMidi(const QString& trigger);
-/// As people read it; a text that this version does not know stays as it is.
+/// For display; text that this version does not know stays as it is.
 [[nodiscard]] QString triggerWords(const QString& trigger);
 [[nodiscard]] QString triggerWords(const QStringList& triggers);
 
-/// All that a saved text holds, what is not known too; each once.
+/// All triggers in a saved text, even unknown ones; each once.
 [[nodiscard]] QStringList triggersIn(const std::string& text);
 [[nodiscard]] std::string textOf(const QStringList& triggers);
 

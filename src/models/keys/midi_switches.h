@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// MIDI switches while they are wanted: looked for every two seconds, and told as they move.
+// MIDI switches while they are needed: looks for inputs every two seconds and reports switches as they move.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QStringList>
 #include <QTimer>
@@ -11,19 +11,19 @@
 
 namespace piolo::models {
 
-/// Window's thread. While nobody wants MIDI no input is open and nothing is looked for.
+/// Window thread. While nobody needs MIDI, no input is open and nothing is looked for.
 class MidiSwitches : public QObject {
     Q_OBJECT
 public:
-    /// `port` outlives this.
+    /// `port` must outlive this object.
     explicit MidiSwitches(practice::MidiPort& port, QObject* parent = nullptr);
     ~MidiSwitches() override;
 
     void want(bool wanted);
-    /// The system has MIDI, as far as the last look could tell.
+    /// True if the system had MIDI at the last look.
     [[nodiscard]] bool isThere() const { return there_; }
     [[nodiscard]] QStringList inputs() const { return inputs_; }
-    /// The timer calls it.
+    /// Called by the timer.
     void look();
 
 signals:

@@ -35,7 +35,7 @@ void OnePedal::forget() {
     timer_.stop();
 }
 
-// Where the window stood still, the release may wait behind this: it is let in first, once.
+// If the window was blocked, the release may still be queued: lets it in first, once.
 void OnePedal::look() {
     const std::int64_t now = clock_();
     const auto due = press_.due();

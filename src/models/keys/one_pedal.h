@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The one pedal in real time: it is asked again when something is due.
+// The single pedal in real time: a timer asks it again when something is due.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QTimer>
 
@@ -13,11 +13,11 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class OnePedal : public QObject {
     Q_OBJECT
 public:
-    /// `clock` gives the present moment, `atOnce` whether a press marks now.
+    /// `clock` returns the current time, `atOnce` whether a press marks now.
     OnePedal(std::function<std::int64_t()> clock, std::function<bool()> atOnce, QObject* parent = nullptr);
 
     void setTiming(const practice::PedalPress::Timing& timing) { press_.setTiming(timing); }
@@ -25,7 +25,7 @@ public:
     void up(qint64 nanos);
     void stillDown();
     void forget();
-    /// What is due by now. The timer calls it.
+    /// Handles what is due by now. Called by the timer.
     void look();
 
 signals:

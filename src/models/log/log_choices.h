@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the log can be narrowed to: each choice a {value, text}, the first of them everything.
+// The filters of the log: each choice is {value, text}, the first of them means everything.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QString>
 #include <QVariantList>
 
@@ -13,16 +13,16 @@
 namespace piolo::models {
 
 [[nodiscard]] QVariantList pieceChoices(const Notebook& notebook);
-/// Passages of that piece, or all of them for none; removed ones are not offered.
+/// The passages of that piece, or all of them if it is none; without removed ones.
 [[nodiscard]] QVariantList passageChoices(const Notebook& notebook, Id piece);
 [[nodiscard]] QVariantList kindChoices();
 [[nodiscard]] QVariantList stretchChoices();
 
-/// The word of the filter's kind in kindChoices(); "" for all.
+/// The value in kindChoices() of the filter's kind; "" for all.
 [[nodiscard]] QString kindIn(const practice::LogFilter& filter);
-/// Narrows the filter to the kind of that word; to none for any other.
+/// Sets the filter to the kind with that name; to all kinds for any other text.
 void setKindOf(practice::LogFilter& filter, const QString& word);
-/// The first day of that stretch in stretchChoices(), up to `today`; none for everything.
+/// The first day of that period in stretchChoices(), up to `today`; nothing for everything.
 [[nodiscard]] std::optional<Date> firstDay(const QString& stretch, Date today);
 
 } // namespace piolo::models

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the log adds up to: minutes a day, days missed, and where a passage breaks.
+// The figures of the log: practice time per day, missed days, and where a passage breaks.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QVariantList>
@@ -18,27 +18,27 @@ class PracticeBook;
 
 namespace piolo::models {
 
-/// Window's thread. Computed anew when it is read the first time after the log changed.
+/// Window thread. Computed when first read after the log has changed.
 class LogFigures : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the log")
-    /// Four weeks of minutes a day; see practiceMaps().
+    /// Practice time per day for four weeks; see practiceMaps().
     Q_PROPERTY(QVariantList days READ days NOTIFY changed)
     Q_PROPERTY(int mostMinutes READ mostMinutes NOTIFY changed)
-    /// One sentence on missed days; "" when nothing was ever played.
+    /// One sentence on missed days; "" if nothing was ever played.
     Q_PROPERTY(QString gapText READ gapText NOTIFY changed)
     /// Where the passage breaks; see missesMap().
     Q_PROPERTY(QVariantMap breaks READ breaks NOTIFY changed)
-    /// "New passage: bars 42–43"; "" when nothing stands out.
+    /// "New passage: bars 42–43"; "" if nothing stands out.
     Q_PROPERTY(QString stretchText READ stretchText NOTIFY changed)
     /// Why these bars.
     Q_PROPERTY(QString stretchNote READ stretchNote NOTIFY changed)
-    /// "Last bar first"; "" when it is too long or too short.
+    /// "Last bar first"; "" if it is too long or too short.
     Q_PROPERTY(QString buildUpText READ buildUpText NOTIFY changed)
-    /// "In four parts", which overlap by a beat; "" when it has one bar or too many.
+    /// "In four parts", which overlap by a beat; "" if it has one bar or too many.
     Q_PROPERTY(QString partsText READ partsText NOTIFY changed)
-    /// What was made of it last, and the first of them (32 digits); "" when nothing was.
+    /// What was last made of it, and the first passage made (32 digits); "" if nothing was.
     Q_PROPERTY(QString madeText READ madeText NOTIFY madeChanged)
     Q_PROPERTY(QString made READ made NOTIFY madeChanged)
 public:
@@ -55,9 +55,9 @@ public:
     [[nodiscard]] QString madeText() const { return madeText_; }
     [[nodiscard]] QString made() const { return made_; }
 
-    /// Reads the notebook for the passage that the filter is about: its own, else the one played last.
+    /// Reads the notebook for the passage that the filter names, or the one played most recently.
     void read(const practice::LogFilter& filter);
-    /// Records a new passage of the bars in which most misses fall.
+    /// Records a new passage with the bars that have most of the misses.
     Q_INVOKABLE void makeStretch();
     /// Records the passages that build this one up from its last bar.
     Q_INVOKABLE void buildUp();

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The practice log, a day to a row, newest first; a day's lines are made when they are looked at.
+// The practice log, one row per day, newest first; the lines of a day are made when they are needed.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QAbstractListModel>
 #include <QString>
 #include <QVariantList>
@@ -20,15 +20,15 @@ class PracticeBook;
 
 namespace piolo::models {
 
-/// Window's thread. Follows the book while it is shown; what happened meanwhile is read when it is shown
-/// again. Nothing but the index of days is made before a day is looked at.
+/// Window thread. Follows the book while it is shown; changes made meanwhile are read when it is shown again.
+/// Only the index of days is made before a day is looked at.
 class LogModel : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the practice room")
     Q_PROPERTY(bool shown READ shown WRITE setShown NOTIFY shownChanged)
     Q_PROPERTY(int count READ count NOTIFY refreshed)
-    /// Nothing at all was ever played, whatever the filter.
+    /// True if nothing was ever played, whatever the filter.
     Q_PROPERTY(bool nothingYet READ nothingYet NOTIFY refreshed)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
     Q_PROPERTY(piolo::models::LogFigures* figures READ figures CONSTANT)
@@ -37,7 +37,7 @@ class LogModel : public QAbstractListModel {
     Q_PROPERTY(QString passage READ passage WRITE setPassage NOTIFY filterChanged)
     /// "run", "try", "silent", "context", "aside", "tempo", "runThrough", or "" for all.
     Q_PROPERTY(QString kind READ kind WRITE setKind NOTIFY filterChanged)
-    /// "4w", "1y": so far back from today, or "" for all.
+    /// "4w", "1y": how far back from today, or "" for all.
     Q_PROPERTY(QString since READ since WRITE setSince NOTIFY filterChanged)
     /// Lists of {value, text}; the passages are those of the piece.
     Q_PROPERTY(QVariantList pieces READ pieces NOTIFY refreshed)
@@ -78,19 +78,18 @@ public:
     [[nodiscard]] static QVariantList stretches();
     [[nodiscard]] const practice::LogFilter& filter() const { return filter_; }
     [[nodiscard]] Date today() const;
-    /// The curves of the passages that the filter is about.
+    /// The curves of the passages selected by the filter.
     [[nodiscard]] std::vector<plots::CurveSeries> curves(plots::CurveBy by) const;
-    /// The records of these curves, good until the notebook changes.
+    /// The records of these curves, valid until the notebook changes.
     [[nodiscard]] std::vector<const PassageRecord*>
     records(const std::vector<plots::CurveSeries>& curves) const;
 
     /// The entries of that line of that day; see entryMaps().
     Q_INVOKABLE [[nodiscard]] QVariantList entriesOf(int day, int line) const;
-    /// Records that the entry is retracted: it counts as never played, here and everywhere. Nothing for an
-    /// entry that is not there, and when the folder is only read. It cannot be brought back. `passage` is the
-    /// piece of a run-through.
+    /// Records that the entry is retracted: it counts as never played. Does nothing if there is no such entry
+    /// or if the folder is read-only. It cannot be undone. For a run-through, `passage` is its piece.
     Q_INVOKABLE void takeBack(const QString& passage, const QString& entry);
-    /// Records the player's words about an entry; empty ones take them away.
+    /// Records the player's note on an entry; an empty note removes it.
     Q_INVOKABLE void setNote(const QString& passage, const QString& entry, const QString& text);
 
 signals:

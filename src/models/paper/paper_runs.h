@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A sheet that was ticked on paper, entered rung by rung: looked over before it is kept.
+// Entering a sheet that was ticked on paper, rung by rung, with a review before it is saved.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QAbstractListModel>
 #include <QString>
 #include <QVariantList>
@@ -16,27 +16,27 @@
 
 namespace piolo::models {
 
-/// Window's thread. The rows are the rungs of the sheet, lowest first.
+/// Window thread. The rows are the rungs of the sheet, lowest first.
 class PaperRuns : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by PracticeRoom")
     Q_PROPERTY(bool open READ isOpen NOTIFY changed)
     Q_PROPERTY(QString title READ title NOTIFY changed)
-    /// Circles to a rung.
+    /// Circles per rung.
     Q_PROPERTY(int circles READ circles NOTIFY changed)
-    /// As it is typed: the sheet's lowest tempo, and the day on which it was played.
+    /// As typed: the sheet's lowest tempo, and the day on which it was played.
     Q_PROPERTY(QString lowest READ lowest WRITE setLowest NOTIFY changed)
     Q_PROPERTY(QString day READ day WRITE setDay NOTIFY changed)
-    /// One plain line each; "" when all is well.
+    /// One line each; "" if it is valid.
     Q_PROPERTY(QString lowestFault READ lowestFault NOTIFY changed)
     Q_PROPERTY(QString dayFault READ dayFault NOTIFY changed)
-    /// "12 clean, 3 missed"; "" when nothing is entered.
+    /// "12 clean, 3 missed"; "" if nothing is entered.
     Q_PROPERTY(QString counted READ counted NOTIFY changed)
-    /// What comes of it: a list of {label, value}.
+    /// The outcome: a list of {label, value}.
     Q_PROPERTY(QVariantList outcome READ outcome NOTIFY changed)
     Q_PROPERTY(bool canKeep READ canKeep NOTIFY changed)
-    /// "15 runs are in the log." after keep(), until something is entered again; "" else.
+    /// "15 runs are in the log." after keep(), until something is entered again; otherwise "".
     Q_PROPERTY(QString kept READ kept NOTIFY changed)
 public:
     enum Role { TempoRole = Qt::UserRole + 1, TargetRole, CleanRole, MissedRole };
@@ -62,15 +62,15 @@ public:
     [[nodiscard]] bool canKeep() const;
     [[nodiscard]] QString kept() const;
 
-    /// A fresh sheet of that passage (id of 32 digits): from where it stands, played today. Nothing when
-    /// something is entered for it already.
+    /// A new sheet for that passage (id of 32 digits): from its current tempo, played today. Does nothing if
+    /// something is already entered for it.
     Q_INVOKABLE void show(const QString& passage);
-    /// Ticked circles of a rung, 0…circles(), and its misses, 0…mostMisses; clamped.
+    /// The number of ticked circles of a rung, 0…circles(), and of its misses, 0…mostMisses; clamped.
     Q_INVOKABLE void setClean(int row, int count);
     Q_INVOKABLE void setMissed(int row, int count);
-    /// Records all of it as of the day. Nothing unless canKeep().
+    /// Records all runs for that day. Does nothing unless canKeep().
     Q_INVOKABLE void keep();
-    /// Takes all back that the last keep() recorded.
+    /// Takes back everything that the last keep() recorded.
     Q_INVOKABLE void takeBack();
 
 signals:
@@ -87,7 +87,7 @@ private:
     practice::PracticeBook& book_;
     Id id_;
     QString lowest_, day_;
-    std::optional<Rule> rule_; ///< the rungs are of this one
+    std::optional<Rule> rule_; ///< the rule that the rungs belong to
     std::vector<PaperRung> rungs_;
     std::vector<Id> kept_;
 };

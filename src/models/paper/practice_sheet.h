@@ -2,7 +2,7 @@
 // A sheet of ladders to print and tick in pencil.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -12,14 +12,14 @@
 
 namespace piolo::models {
 
-/// Window's thread. Of the passages that have a tick.
+/// Window thread. For the ticked passages.
 class PracticeSheet : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by PracticeRoom")
-    /// "a4" or "letter"; other words are not taken.
+    /// "a4" or "letter"; other values are ignored.
     Q_PROPERTY(QString paper READ paper WRITE setPaper NOTIFY changed)
-    /// "2 passages on 1 page"; why there is none, when there is none.
+    /// "2 passages on 1 page", or why there is no sheet.
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
     Q_PROPERTY(bool ready READ ready NOTIFY changed)
 public:
@@ -30,8 +30,8 @@ public:
     [[nodiscard]] QString summary() const;
     [[nodiscard]] bool ready() const;
 
-    /// Writes a .pdf, .svg or .png, by the name's end; "~/" is the home folder. "" when it is there, else one
-    /// plain sentence.
+    /// Writes a .pdf, .svg or .png, depending on the file name; "~/" is the home folder. Returns "" on
+    /// success, otherwise one sentence.
     Q_INVOKABLE [[nodiscard]] QString save(const QString& path) const;
 
 signals:

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the form of a passage offers for its click, and what it says of the click typed.
+// The choices for the click in a passage's form, and its description of the click typed so far.
 #include "models/passages/click_draft.h"
 #include "models/passages/passage_editor.h"
 #include "models/settings/setting_choices.h"

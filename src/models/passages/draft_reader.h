@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Reads a draft field by field; a faulty field leaves one plain line and gives its fallback.
+// Reads a draft field by field; an invalid field adds one line of explanation and gives its fallback.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QString>
 #include <QVariantMap>
 
@@ -12,10 +12,10 @@ namespace piolo::models {
 
 class DraftReader {
 public:
-    /// `draft` outlives the reader.
+    /// `draft` must outlive the reader.
     explicit DraftReader(const QVariantMap& draft) : draft_(draft) {}
 
-    /// Without the spaces around it.
+    /// Without surrounding spaces.
     [[nodiscard]] QString text(const char* field) const;
     [[nodiscard]] bool flag(const char* field) const;
     [[nodiscard]] bool good(const char* field) const;

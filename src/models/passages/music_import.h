@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Bars picked from a MusicXML file, for the form of a passage.
+// Picks bars from a MusicXML file for the form of a passage.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QVariantList>
@@ -15,25 +15,25 @@
 
 namespace piolo::models {
 
-/// Window's thread. Reading is bounded by the reader's own limits.
+/// Window thread. The score reader's own limits bound the time for reading.
 class MusicImport : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the editor of passages")
-    /// The file that was read, "" for none; its title and composer in one line.
+    /// The file that was read, or ""; its title and composer in one line.
     Q_PROPERTY(QString file READ file NOTIFY changed)
     Q_PROPERTY(QString title READ title NOTIFY changed)
     /// A list of {value, text}.
     Q_PROPERTY(QVariantList parts READ parts NOTIFY changed)
     Q_PROPERTY(int part READ part WRITE setPart NOTIFY changed)
-    /// The bars as they are typed, by the numbers printed in the part.
+    /// The bars as typed, by the numbers printed in the part.
     Q_PROPERTY(QString from READ from WRITE setFrom NOTIFY changed)
     Q_PROPERTY(QString to READ to WRITE setTo NOTIFY changed)
-    /// "bars 1 to 48": what there is to pick from.
+    /// "bars 1 to 48": the bars to choose from.
     Q_PROPERTY(QString barsText READ barsText NOTIFY changed)
-    /// What is picked, in one line; "" when nothing can be.
+    /// The selection in one line; "" if it is not possible.
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
-    /// One plain line; "" when all is well.
+    /// One line; "" if all is well.
     Q_PROPERTY(QString fault READ fault NOTIFY changed)
 public:
     using QObject::QObject;
@@ -51,17 +51,17 @@ public:
     void setFrom(const QString& bar);
     void setTo(const QString& bar);
 
-    /// Reads the file of that path, or of a file's address as it is dropped on the window.
+    /// Reads the file with that path or, when dropped on the window, that URL.
     Q_INVOKABLE void read(const QString& pathOrAddress);
     /// Forgets the file.
     Q_INVOKABLE void close();
-    /// Hands what is picked to the form. Nothing while there is no summary.
+    /// Passes the selection to the form. Does nothing while there is no summary.
     Q_INVOKABLE void take();
 
     [[nodiscard]] const score::Score& score() const { return score_; }
-    /// The meter and tempo with which the chosen part begins, as far as they are marked.
+    /// The meter and tempo at the beginning of the chosen part, if they are marked.
     [[nodiscard]] PieceMusic pieceMusic() const;
-    /// The picked bars; nothing when they cannot be picked.
+    /// The selected bars; nothing if they cannot be used.
     [[nodiscard]] const std::optional<score::Excerpt>& excerpt() const { return excerpt_; }
 
 signals:

@@ -72,7 +72,7 @@ Tempo floorOf(DraftReader& reader, Tempo start) {
     return reader.text("floor").isEmpty() ? usual : reader.tempo("floor", usual);
 }
 
-// What is typed may be out of order for a while; the passage shown meanwhile is not.
+// While typing, values may be out of order; the passage shown meanwhile must not be.
 void putInOrder(Tempi& tempi) {
     tempi.rule.target = std::max(tempi.rule.target, tempi.start);
     tempi.rule.floor = std::min(tempi.rule.floor, tempi.start);
@@ -162,7 +162,7 @@ DraftCheck checkDraft(const QVariantMap& draft) {
     check.passage.manner = mannerOf(reader);
     check.passage.click = clickOf(reader, check.passage.music);
     const QString title = reader.text("title");
-    // A passage without a name of its own is known by its bars.
+    // A passage without a name is named after its bars.
     check.passage.title.name = (title.isEmpty() ? Formatter::bars(check.passage.music) : title).toStdString();
     if (title.size() > longestTypedName)
         reader.refuse("title", qtTrId("form.fault.letters").arg(longestTypedName));

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Passage files in the window: written from here, and looked over before anything of one is taken.
+// Passage files in the window: writing them, and reviewing one before importing from it.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QAbstractListModel>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -16,33 +16,33 @@
 
 namespace piolo::models {
 
-/// Window's thread; files are read on a thread of their own. The rows are what the file that was read would
-/// change: pieces first, then passages.
+/// Window thread; files are read on another thread. The rows are the changes that the file would make: pieces
+/// first, then passages.
 class PassageExchange : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by PracticeRoom")
-    /// The file that was read, "" for none.
+    /// The file that was read, or "".
     Q_PROPERTY(QString file READ file NOTIFY changed)
     Q_PROPERTY(bool reading READ reading NOTIFY changed)
-    /// One plain line; "" when all is well.
+    /// One line; "" if all is well.
     Q_PROPERTY(QString fault READ fault NOTIFY changed)
-    /// "2 new, 1 the same, 3 different or removed here"; after taking what was done.
+    /// "2 new, 1 the same, 3 different or removed here"; after the import, what was done.
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
-    /// Rows that differ or were removed here, and how many of them have a tick.
+    /// The number of rows that differ or were removed here, and how many of them are ticked.
     Q_PROPERTY(int asked READ asked NOTIFY changed)
     Q_PROPERTY(int ticked READ ticked NOTIFY changed)
-    /// Taking would change something.
+    /// True if importing would change something.
     Q_PROPERTY(bool canTake READ canTake NOTIFY changed)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
 public:
     enum Role {
         NameRole = Qt::UserRole + 1,
-        PieceRole,   ///< a piece, not a passage
+        PieceRole,   ///< true for a piece, false for a passage
         StateRole,   ///< "new", "differs", …
-        ChangesRole, ///< value by value, in one text; "" for none
+        ChangesRole, ///< value by value, as one text; "" if there are none
         EditedRole,  ///< edited here since it was imported
-        AskedRole,   ///< has a tick box: it differs, or was removed here
+        AskedRole,   ///< has a tick box because it differs or was removed here
         TickedRole,
     };
 
@@ -63,17 +63,17 @@ public:
     [[nodiscard]] bool canTake() const;
     [[nodiscard]] bool readOnly() const { return book_.readOnly(); }
 
-    /// Writes the passages that have a tick, with their pieces; all passages: all pieces too. "" when the
-    /// file is there, else one plain sentence.
+    /// Writes the ticked passages with their pieces; if all passages are ticked, all pieces. Returns "" on
+    /// success, otherwise one sentence.
     Q_INVOKABLE [[nodiscard]] QString write(const QString& path) const;
-    /// Reads the file of that path, or of a file's address. Nothing while another is read.
+    /// Reads the file with that path or URL. Does nothing while another one is being read.
     Q_INVOKABLE void read(const QString& pathOrAddress);
     /// Forgets the file.
     Q_INVOKABLE void close();
-    /// Ticks a row that differs or was removed here: it is to be as in the file.
+    /// Ticks a row that differs or was removed here: it will be replaced from the file.
     Q_INVOKABLE void tick(int row, bool on);
     Q_INVOKABLE void tickAll(bool on);
-    /// Records what is new and what has a tick.
+    /// Records the new and the ticked items.
     Q_INVOKABLE void take();
 
 signals:

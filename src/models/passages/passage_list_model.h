@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The list of passages: searched, sorted, and told where each stands.
+// The list of passages: searched, sorted, with the standing of each.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QAbstractListModel>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -17,28 +17,28 @@ class PracticeBook;
 
 namespace piolo::models {
 
-/// Window's thread. Follows the book by itself.
+/// Window thread. Follows the book automatically.
 class PassageListModel : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by PracticeRoom")
-    /// Rows shown.
+    /// The number of rows shown.
     Q_PROPERTY(int count READ count NOTIFY countChanged)
-    /// Passages that are not removed, whatever is shown; scales are not counted, and shown only when they are
-    /// searched for.
+    /// The number of passages that are not removed, whatever is shown; scales are not counted, and are shown
+    /// only in searches.
     Q_PROPERTY(int total READ total NOTIFY countChanged)
     Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY searchChanged)
-    /// "due", "notPlayed" or "farFromTarget"; other words are not taken.
+    /// "due", "notPlayed" or "farFromTarget"; other values are ignored.
     Q_PROPERTY(QString sorting READ sorting WRITE setSorting NOTIFY sortingChanged)
-    /// Removed passages are shown too.
+    /// True if removed passages are shown, too.
     Q_PROPERTY(bool removedToo READ removedToo WRITE setRemovedToo NOTIFY removedTooChanged)
-    /// Title of the passage removed last and not taken back since, "" when there is none.
+    /// The title of the passage removed last, unless it was restored; otherwise "".
     Q_PROPERTY(QString lastRemoved READ lastRemoved NOTIFY lastRemovedChanged)
 public:
     enum Role {
         PassageId = Qt::UserRole,
         Title,
-        Section, ///< id of the piece, "own", or "" when the order does not go by piece
+        Section, ///< id of the piece, "own", or "" if not sorted by piece
         PieceName,
         Bars,
         TempoText,
@@ -71,20 +71,20 @@ public:
     void setRemovedToo(bool too);
     [[nodiscard]] QString lastRemoved() const;
 
-    /// The row of a passage, -1 when it is not shown.
+    /// The row of a passage; -1 if it is not shown.
     Q_INVOKABLE [[nodiscard]] int rowOf(const QString& id) const;
-    /// The id in that row, "" outside.
+    /// The id in that row; "" if out of range.
     Q_INVOKABLE [[nodiscard]] QString idAt(int row) const;
-    /// Heading of a section: the piece's name.
+    /// The heading of a section: the piece's name.
     Q_INVOKABLE [[nodiscard]] QString sectionTitle(const QString& section) const;
     /// "12 May · in 23 days", or "".
     Q_INVOKABLE [[nodiscard]] QString sectionDue(const QString& section) const;
 
-    /// Records a removal; unknown ids do nothing.
+    /// Records a removal; ignores unknown ids.
     Q_INVOKABLE void remove(const QString& id);
-    /// Takes a removal back.
+    /// Undoes a removal.
     Q_INVOKABLE void restore(const QString& id);
-    /// Takes the last removal back.
+    /// Undoes the last removal.
     Q_INVOKABLE void restoreLast();
 
 signals:

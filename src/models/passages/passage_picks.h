@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// All passages with a tick each: which of them go on paper or into a file.
+// All passages with a tick box each: which of them go on paper or into a file.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QAbstractListModel>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -14,7 +14,7 @@
 
 namespace piolo::models {
 
-/// Window's thread. Removed passages are not offered; those that go lose their tick.
+/// Window thread. Removed passages are not offered; a passage that is removed loses its tick.
 class PassagePicks : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
@@ -35,12 +35,12 @@ public:
     [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
     [[nodiscard]] int picked() const { return static_cast<int>(picked_.size()); }
     [[nodiscard]] QString words() const;
-    /// Those with a tick, in the order of the list.
+    /// The ticked passages, in the order of the list.
     [[nodiscard]] std::vector<Id> ids() const;
 
     Q_INVOKABLE void pick(int row, bool on);
     Q_INVOKABLE void pickAll(bool on);
-    /// That passage (id of 32 digits) alone; none for one that is not in the list.
+    /// Ticks only that passage (id of 32 digits); none if it is not in the list.
     Q_INVOKABLE void pickOnly(const QString& passage);
 
 signals:

@@ -27,7 +27,7 @@ std::optional<Meter> meterOf(const PieceDraft& draft) {
     return meter ? std::optional(*meter) : std::nullopt;
 }
 
-/// Of a good draft.
+/// The draft must be valid.
 PieceMusic musicOf(const PieceDraft& draft) {
     return {meterOf(draft).value_or(Meter{}), readTempo(draft.tempo)};
 }

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The picture of one passage's music: where it is, which part of it shows the passage, and how it comes
-// there.
+// The picture of one passage's music: where it is, which part of it shows the passage, and how it is added.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QUrl>
@@ -21,25 +20,26 @@ class PracticeBook;
 
 namespace piolo::models {
 
-/// Window's thread; reads no file itself. What is recorded goes into the practice log at once.
+/// Window thread; reads no files itself. Changes are recorded in the practice log at once.
 class MusicPicture : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by PracticeRoom")
-    /// The passage has a picture.
+    /// True if the passage has a picture.
     Q_PROPERTY(bool known READ known NOTIFY changed)
-    /// The whole page, as a file's address; empty when there is none.
+    /// The whole page as a URL; empty if there is none.
     Q_PROPERTY(QUrl url READ url NOTIFY changed)
-    /// The part that shows the passage, in parts of the page.
+    /// The part that shows the passage, as fractions of the page.
     Q_PROPERTY(double left READ left NOTIFY changed)
     Q_PROPERTY(double top READ top NOTIFY changed)
     Q_PROPERTY(double width READ width NOTIFY changed)
     Q_PROPERTY(double height READ height NOTIFY changed)
-    /// Its picture was removed a moment ago and can be had back.
+    /// True if its picture was just removed and can be restored.
     Q_PROPERTY(bool removedNow READ removedNow NOTIFY changed)
-    /// The passage is recorded and the folder can be written: a picture can be taken, cropped and removed.
+    /// True if the passage is recorded and the folder is writable: a picture can be added, cropped and
+    /// removed.
     Q_PROPERTY(bool open READ isOpen NOTIFY changed)
-    /// The pages that other passages of the same piece have: a list of {value, text}.
+    /// The pages of other passages of the same piece: a list of {value, text}.
     Q_PROPERTY(QVariantList offers READ offers NOTIFY offersChanged)
     Q_PROPERTY(piolo::models::PictureFrame* frame READ frame CONSTANT)
     Q_PROPERTY(piolo::models::PictureTaking* taking READ taking CONSTANT)
@@ -58,17 +58,17 @@ public:
     [[nodiscard]] PictureFrame* frame() { return &frame_; }
     [[nodiscard]] PictureTaking* taking() { return &taking_; }
 
-    /// Shows that passage's picture (id of 32 digits). A frame that was moved and not kept is forgotten, and
-    /// what is being taken for another passage is given up.
+    /// Shows the picture of that passage (id of 32 digits). Discards a frame that was moved but not saved,
+    /// and cancels adding a picture to another passage.
     void setPassage(const QString& passage);
 
-    /// Takes a page that is offered, whole. Nothing for another name.
+    /// Uses an offered page in full. Ignores any other name.
     Q_INVOKABLE void takeOffered(const QString& name);
     /// Records the frame as the passage's part of the page.
     Q_INVOKABLE void keepFrame();
-    /// The passage has no picture any more; the file stays for other passages and older facts.
+    /// Removes the picture from the passage; the file stays for other passages and older facts.
     Q_INVOKABLE void remove();
-    /// The picture that was removed last while the passage is shown, cropped as it was.
+    /// Restores the picture that was removed since the passage was shown, with its frame.
     Q_INVOKABLE void restore();
 
 signals:

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A picture of music taken into the practice folder: read, checked and kept on a thread of its own.
+// Adds a picture of music to the practice folder: read, checked and saved on another thread.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -19,20 +19,20 @@
 
 namespace piolo::models {
 
-/// Window's thread, which never waits here but for the end: a page that is being drawn is given up then.
+/// Window thread, which waits only in the destructor, where a page that is being drawn is cancelled.
 class PictureTaking : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the picture of a passage")
-    /// Reading, drawing or writing.
+    /// True while reading, drawing or writing.
     Q_PROPERTY(bool busy READ busy NOTIFY changed)
-    /// The pages there are to choose from, 0 while there is no choice; the one that is chosen, from 1.
+    /// The number of pages to choose from, 0 while there is no choice; the chosen page, counted from 1.
     Q_PROPERTY(int pages READ pages NOTIFY changed)
     Q_PROPERTY(int page READ page WRITE setPage NOTIFY changed)
-    /// One plain line; "" when all is well.
+    /// One line; "" if all is well.
     Q_PROPERTY(QString fault READ fault NOTIFY changed)
 public:
-    /// Into that practice folder; an empty name takes nothing.
+    /// Adds pictures to that practice folder; ignores everything if the name is empty.
     explicit PictureTaking(std::string folder, QObject* parent = nullptr);
     ~PictureTaking() override;
 
@@ -40,25 +40,25 @@ public:
     [[nodiscard]] int pages() const { return pdf_ ? pages_ : 0; }
     [[nodiscard]] int page() const { return page_; }
     [[nodiscard]] QString fault() const { return fault_; }
-    /// Clamped to the pages there are.
+    /// Clamped to the existing pages.
     void setPage(int page);
 
-    /// Takes the picture of that path, or of a file's address as it is dropped on the window. A PDF of more
-    /// than one page waits for takePage(). Nothing while busy.
+    /// Reads the picture with that path or, when dropped on the window, that URL. A PDF with more than one
+    /// page waits for takePage(). Does nothing while busy.
     Q_INVOKABLE void read(const QString& pathOrAddress);
-    /// Takes the page that is chosen. Nothing while busy, or without pages.
+    /// Adds the chosen page. Does nothing while busy or without pages.
     Q_INVOKABLE void takePage();
-    /// Forgets the file and gives up what is being done.
+    /// Forgets the file and cancels what is in progress.
     Q_INVOKABLE void close();
 
 signals:
     void changed();
-    /// It is in the folder, under that name.
+    /// It is in the folder, with that name.
     void taken(const QString& name);
 
 private:
     struct Outcome {
-        std::string name; ///< of what was taken; "" when pages are to be chosen from, or at a fault
+        std::string name; ///< of the picture that was saved; "" if pages must be chosen, or after a fault
         std::shared_ptr<const pictures::PictureFile> pdf{};
         int pages = 0;
         std::optional<Fault> fault{};

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which scales are practised, on which instrument, and how the keys are named and ordered.
+// Which scales to practise, on which instrument, and how the keys are named and ordered.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QVariantList>
@@ -16,14 +16,14 @@ class PracticeBook;
 
 namespace piolo::models {
 
-/// Window's thread. Each choice is a practice setting, recorded when it changes; unknown ones are not taken.
-/// Values are core's names, notes as in "Bb3".
+/// Window thread. Each choice is a practice setting, recorded when it changes; unknown values are ignored.
+/// Values are core's names; notes are written as in "Bb3".
 class ScaleChoices : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the scales")
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
-    /// An instrument was chosen: without one there is no grid.
+    /// True if an instrument was chosen: without one there is no grid.
     Q_PROPERTY(bool ready READ ready NOTIFY changed)
     Q_PROPERTY(QVariantList instruments READ instruments NOTIFY worded)
     Q_PROPERTY(QString instrument READ instrument WRITE setInstrument NOTIFY changed)
@@ -48,7 +48,7 @@ public:
     [[nodiscard]] bool ready() const { return !settings().instrument.empty(); }
     [[nodiscard]] static QVariantList instruments();
     [[nodiscard]] QString instrument() const { return QString::fromStdString(settings().instrument); }
-    /// The player's own range goes with the instrument it was chosen for.
+    /// The player's own range belongs to the instrument for which it was set.
     void setInstrument(const QString& name);
     [[nodiscard]] QString instrumentText() const;
     [[nodiscard]] QVariantList lowestNotes() const;
@@ -70,14 +70,14 @@ public:
     [[nodiscard]] QString order() const;
     void setOrder(const QString& name);
 
-    /// Another lot for the order of the keys.
+    /// Draws another random order of the keys.
     Q_INVOKABLE void drawAgain();
-    /// The key of that pitch class by its other name, and back.
+    /// Switches the key of that pitch class between its two names.
     void turnSpelling(int pitchClass);
 
 signals:
     void changed();
-    /// The language changed.
+    /// The language has changed.
     void worded();
 
 private:

@@ -11,7 +11,7 @@ namespace piolo::models {
 
 namespace {
 
-// The whole first, then the layers in the engine's order: names in the settings file.
+// The overall level first, then the layers in the engine's order: names in the settings file.
 constexpr std::array names{"whole", "downbeat", "group", "beat", "subdivision", "countIn", "cue", "model"};
 static_assert(names.size() == engine::layerCount + 1);
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Level and mute of each layer of the click, and of the whole.
+// Level and mute of each layer of the click, and the overall level.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QAbstractListModel>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -12,8 +12,8 @@
 
 namespace piolo::models {
 
-/// Window's thread. A row for the whole, then one for each layer. Levels are shares of full, 0…1: no loudness
-/// is known here.
+/// Window thread. One row for the overall level, then one for each layer. Levels are fractions of full scale,
+/// 0…1: the loudness is unknown here.
 class MixModel : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
@@ -22,18 +22,18 @@ public:
     enum Role { Words = Qt::UserRole, Level, LevelText, Muted, CanMute };
     Q_ENUM(Role)
 
-    /// Reads and writes `machine`, which outlives the model.
+    /// Reads and writes `machine`, which must outlive the model.
     explicit MixModel(journal::MachineSettings& machine, QObject* parent = nullptr);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-    /// What the engine is to sound.
+    /// The mix for the engine.
     [[nodiscard]] engine::Mix mix() const;
 
-    /// Sets a row's level, clamped into 0…1.
+    /// Sets a row's level, clamped to 0…1.
     Q_INVOKABLE void setLevel(int row, double level);
-    /// Mutes or unmutes a layer; its level stays for later.
+    /// Mutes or unmutes a layer; its level is kept.
     Q_INVOKABLE void setMuted(int row, bool muted);
 
 signals:

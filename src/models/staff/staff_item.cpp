@@ -13,11 +13,11 @@ namespace {
 
 /// Between two systems, in staff spaces.
 constexpr double gap = 0.8;
-/// A window that has no size yet asks for less.
+/// A window without a size yet would ask for less.
 constexpr double smallest = 2;
 
 constexpr std::size_t all = static_cast<std::size_t>(Music::mostBars) + 2;
-/// The one that is played and those that the eye goes on to.
+/// The system being played and those that the eye reads next.
 constexpr std::size_t inSight = 3;
 constexpr double mostUneven = 1.6;
 
@@ -54,7 +54,7 @@ plots::StaffLayout StaffItem::laidOut(double space) const {
     return plots::layOutStaff(view_->music(), span_, space, plots::StaffGlyphs::usual());
 }
 
-/// The largest size at which so many systems have room; else the smallest.
+/// The largest size at which that many systems fit; otherwise the smallest.
 double StaffItem::layOut(double least, std::size_t systems) {
     double space = mostSpace_;
     layout_ = laidOut(space);
@@ -63,8 +63,8 @@ double StaffItem::layOut(double least, std::size_t systems) {
     return space;
 }
 
-/// As large as all of it has room, or a little smaller where its systems are then alike. Where not all has
-/// room, as large as some systems have.
+/// As large as all of it fits, or slightly smaller if its systems are then alike. If not all fits, as large
+/// as some systems fit.
 void StaffItem::fit() {
     layout_.reset();
     if (canDraw() && mostSpace_ >= smallest) {
@@ -93,7 +93,7 @@ std::optional<std::size_t> StaffItem::present() const {
     return found == bars.end() ? std::nullopt : std::optional(static_cast<std::size_t>(found - bars.begin()));
 }
 
-/// The eye reads ahead: the system that is played stands first when not all have room, and the next below it.
+/// The eye reads ahead: if not all systems fit, the one being played comes first and the next below it.
 void StaffItem::follow() {
     first_ = 0;
     count_ = 0;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Music on a staff on the screen: the picture of src/plots.
+// Music on a staff on the screen, drawn by src/plots.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QPointer>
 #include <QQuickPaintedItem>
 #include <QtQml/qqmlregistration.h>
@@ -15,27 +15,28 @@
 
 namespace piolo::models {
 
-/// As large as its place lets all of the music be, between two sizes; where even the smaller is too large,
-/// the systems around the bar that is played.
+/// As large as its space allows for all of the music, between two sizes; if even the smaller one does not
+/// fit, shows the systems around the bar being played.
 class StaffItem : public QQuickPaintedItem {
     Q_OBJECT
     QML_NAMED_ELEMENT(Staff)
     Q_PROPERTY(piolo::models::StaffView* view READ view WRITE setView NOTIFY viewChanged)
     Q_PROPERTY(bool dark MEMBER dark_ NOTIFY looksChanged)
-    /// Pixels from line to line: never more, and less than the second only where one bar alone needs it.
+    /// Pixels per staff space: never more than the first, and less than the second only if a single bar needs
+    /// it.
     Q_PROPERTY(double mostSpace MEMBER mostSpace_ NOTIFY sizesChanged)
     Q_PROPERTY(double leastSpace MEMBER leastSpace_ NOTIFY sizesChanged)
-    /// The width for which it is laid out: the item's own, known before a layout has given it.
+    /// The width for the layout: the item's own, known before a layout has assigned it.
     Q_PROPERTY(double span MEMBER span_ NOTIFY sizesChanged)
-    /// The height that it may take.
+    /// The height available.
     Q_PROPERTY(double room MEMBER room_ NOTIFY sizesChanged)
-    /// The part's own number of the bar that is played, -1: none.
+    /// The part's own number of the bar being played; -1 if none.
     Q_PROPERTY(int bar MEMBER bar_ NOTIFY placeChanged)
-    /// The note that sounds, by its place in the music, -1: none.
+    /// The note that sounds, as an index into the music; -1 if none.
     Q_PROPERTY(int lit MEMBER lit_ NOTIFY placeChanged)
-    /// The height that it takes of it, in its span.
+    /// The height it needs at its span.
     Q_PROPERTY(double wantedHeight READ wantedHeight NOTIFY wantedHeightChanged)
-    /// What is drawn now: pixels from line to line, and the systems from … to of all.
+    /// What is drawn now: pixels per staff space, and the systems from … to of all.
     Q_PROPERTY(double space READ space NOTIFY shownChanged)
     Q_PROPERTY(int firstShown READ firstShown NOTIFY shownChanged)
     Q_PROPERTY(int shown READ shown NOTIFY shownChanged)
@@ -78,7 +79,7 @@ private:
     int lit_ = -1;
     double wantedHeight_ = 0;
     std::optional<plots::StaffLayout> layout_;
-    std::size_t first_ = 0; // of the systems that are shown
+    std::size_t first_ = 0; // the first system that is shown
     std::size_t count_ = 0;
 };
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Music whose notes are known, as the screens ask about it.
+// Music with known notes, as the screens query it.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -13,12 +13,12 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class StaffView : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to what has the music")
-    /// There is music to be drawn.
+    /// True if there is music to draw.
     Q_PROPERTY(bool known READ known NOTIFY changed)
     /// What the staff shows, in words: bars, notes, range, signature, clef.
     Q_PROPERTY(QString words READ words NOTIFY changed)
@@ -27,12 +27,12 @@ public:
 
     [[nodiscard]] bool known() const { return music_.has_value(); }
     [[nodiscard]] QString words() const;
-    /// Only when known.
+    /// Only if known.
     [[nodiscard]] const StaffMusic& music() const { return *music_; }
 
     void show(std::optional<StaffMusic> music);
-    /// The note that sounds at a pulse, by its place in the music; -1: none. `bar`: the part's own number;
-    /// `part` of `parts` pulses of that beat.
+    /// The note that sounds at a pulse, as an index into the music; -1 if none. `bar` is the part's own
+    /// number; `part` is one of `parts` pulses of that beat.
     Q_INVOKABLE [[nodiscard]] int noteAt(int bar, int beat, int part, int parts) const;
 
 signals:

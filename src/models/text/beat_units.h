@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The beats that are offered, from the longest kind to the shortest, and their words in drafts.
+// The beats on offer, from the longest to the shortest, and their texts in drafts.
 #pragma once
 
 #include "core/time/meter.h"

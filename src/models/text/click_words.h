@@ -2,7 +2,7 @@
 // Where the click sounds, in words.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QString>
 
 #include "core/passage/click_pattern.h"
@@ -12,7 +12,8 @@ namespace piolo::models {
 [[nodiscard]] QString clickOnWords(ClickOn on);
 [[nodiscard]] QString swungWords(SwungNotes notes);
 [[nodiscard]] QString accentWords(Accent accent);
-/// All that is not as usual, in one line: "downbeats only · swing 2:1 in eighths". "" for the usual click.
+/// Everything that is not the default, in one line: "downbeats only · swing 2:1 in eighths". "" for the
+/// default click.
 [[nodiscard]] QString clickWords(const ClickPattern& click);
 
 } // namespace piolo::models

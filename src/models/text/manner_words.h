@@ -2,7 +2,7 @@
 // How a passage is played, in words.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QString>
 #include <QVariantList>
 
@@ -14,12 +14,12 @@ namespace piolo::models {
 [[nodiscard]] QString articulationText(Articulation articulation);
 /// "long and short", "in groups of three"
 [[nodiscard]] QString rhythmText(const Manner& manner);
-/// "slurred · long and short"; "" when both are as written.
+/// "slurred · long and short"; "" if both are as written.
 [[nodiscard]] QString mannerText(const Manner& manner);
-/// The same where the number of notes in a group is not known: "in groups".
+/// The same if the number of notes in a group is unknown: "in groups".
 [[nodiscard]] QString mannerText(Articulation articulation, Rhythm rhythm);
 
-/// Lists of {value, text}; a value is the place in the enum.
+/// Lists of {value, text}; a value is the index in the enum.
 [[nodiscard]] QVariantList articulationChoices();
 [[nodiscard]] QVariantList rhythmChoices();
 

@@ -7,10 +7,9 @@
 
 namespace piolo::models {
 
-/// Without spaces around it; "~/" is the home folder. A file's address, as it is dropped on the window, is
-/// its path.
+/// Without surrounding spaces; "~/" is the home folder. The URL of a dropped file becomes its path.
 [[nodiscard]] QString typedPath(const QString& typed);
-/// Puts the file there, whole or not at all. "" when it is there, else one plain sentence.
+/// Writes the file, whole or not at all. Returns "" on success, otherwise one sentence.
 [[nodiscard]] QString saveBytes(const QString& path, const QByteArray& bytes);
 
 } // namespace piolo::models

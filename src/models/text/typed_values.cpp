@@ -18,7 +18,7 @@ std::optional<Date> readIn(const QLocale& locale, QString text) {
                             locale.dateFormat(QLocale::ShortFormat)};
     for (const QString& form : forms) {
         QDate date = locale.toDate(text, form);
-        // A year of two figures is one of this century.
+        // A two-digit year is in this century.
         if (date.isValid() && date.year() < 2000) date = date.addYears(100);
         if (date.isValid()) return Date::parse(date.toString(Qt::ISODate).toStdString());
     }

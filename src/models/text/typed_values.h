@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Reads what people type: whole numbers, tempi and dates, in the locale or the plain way.
+// Reads what people type: integers, tempi and dates, in the locale's format or the plain one.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QString>
 
 #include "core/time/tempo.h"
@@ -12,17 +12,17 @@
 
 namespace piolo::models {
 
-/// Letters of a title or name.
+/// The most characters of a title or name.
 inline constexpr int longestTypedName = 120;
 
-/// A whole number in least…most, spaces around it ignored.
+/// An integer in least…most; surrounding spaces are ignored.
 [[nodiscard]] std::optional<int> readCount(const QString& text, int least, int most);
-/// "84", "72.5", also with the locale's decimal point or a comma; three decimals at most, 10 to 400.
+/// "84", "72.5", also with the locale's decimal point or a comma; at most three decimal places, 10 to 400.
 [[nodiscard]] std::optional<Tempo> readTempo(const QString& text);
-/// "2027-05-12", "12 May 2027" with the month in the locale's words or in English, or the locale's short
-/// form.
+/// "2027-05-12", "12 May 2027" with the month in the locale's language or in English, or the locale's short
+/// format.
 [[nodiscard]] std::optional<Date> readDate(const QString& text);
-/// A date as it is shown for typing: "12 May 2027".
+/// A date in the format for typing: "12 May 2027".
 [[nodiscard]] QString dateForTyping(Date date);
 
 } // namespace piolo::models

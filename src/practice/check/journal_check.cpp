@@ -26,12 +26,12 @@ std::vector<PlacedFact> factsOf(journal::JournalPage page) {
     return placed;
 }
 
-// No device's own places are asked for.
+// The device's own positions are not needed here.
 journal::JournalPage pageOf(const std::string& path) { return journal::readPage(path, {}, 0); }
 
 class Known {
 public:
-    /// The fault repeatedId when the id stands for another fact already.
+    /// Adds the fault repeatedId if the id is already used for another fact.
     void take(const PlacedFact& placed, std::vector<Fault>& faults) {
         const auto [first, isNew] = facts_.try_emplace(placed.fact.id, placed.fact);
         if (!isNew && first->second != placed.fact)

@@ -14,7 +14,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-// A journal file alone may name passages that another device's file describes.
+// A single journal file may name passages that another device's file describes.
 std::vector<std::string> besides(const fs::path& file) {
     const fs::path folder = fs::absolute(file).parent_path();
     if (folder.filename() != "journal") return {};

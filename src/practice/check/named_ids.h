@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The ids that a fact names, and those that it makes known.
+// The ids that a fact names, and the one that it introduces.
 #pragma once
 
 #include "core/history/fact.h"
@@ -8,10 +8,10 @@
 
 namespace piolo::practice {
 
-/// Passages, pieces, runs and facts that must be recorded somewhere for this fact to mean anything.
+/// The passages, pieces, runs and facts that must be recorded somewhere for this fact to make sense.
 [[nodiscard]] std::vector<Id> namedBy(const FactBody& body);
 /// The passage or piece that the fact describes; none for all other facts, and for an edit of a passage
-/// without its tempi.
+/// without tempi.
 [[nodiscard]] Id describedBy(const FactBody& body);
 
 } // namespace piolo::practice

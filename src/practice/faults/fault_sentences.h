@@ -8,16 +8,16 @@
 
 namespace piolo::practice {
 
-/// One number and its words: "what; what to do". %1 … %9 stand for the fault's arguments; a stretch in square
-/// brackets is left out when its argument is missing.
+/// A number and its sentence: "what; what to do". %1 … %9 stand for the fault's arguments; text in square
+/// brackets is left out if its argument is missing.
 struct FaultSentence {
     FaultNumber number{};
     const char* pattern = nullptr;
 };
 
-/// All of them, in the order of their numbers.
+/// All sentences in order of number.
 [[nodiscard]] std::span<const FaultSentence> faultSentences() noexcept;
-/// The pattern of one number; "" for a number without one.
+/// The pattern of one number; "" if it has none.
 [[nodiscard]] const char* sentencePattern(FaultNumber number) noexcept;
 
 } // namespace piolo::practice

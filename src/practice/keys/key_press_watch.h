@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Tells a press that the player meant from a held key's repeats and a pedal's bouncing contact.
+// Distinguishes intended presses from key repeats and the bouncing contact of a pedal.
 #pragma once
 
 #include <cstdint>
@@ -8,17 +8,18 @@
 
 namespace piolo::practice {
 
-/// Plain values: keys by their code, moments in the event's own milliseconds.
+/// Plain values: keys by their code, times in the event's own milliseconds.
 class KeyPressWatch {
 public:
-    /// A contact that closes again within so many milliseconds has bounced: no player presses twice so fast.
+    /// A contact that closes again within this many milliseconds has bounced: no player presses twice that
+    /// fast.
     void setBounce(std::int64_t millis) { bounce_ = millis; }
 
-    /// True when the press counts. A window system may tell a held key as presses and releases at the same
-    /// moment: those do not count either.
+    /// True if the press counts. A window system may report a held key as releases and presses at the same
+    /// moment; these do not count, either.
     bool pressed(int key, std::int64_t millis);
     void released(int key, std::int64_t millis);
-    /// The window lost the keyboard: what was held is forgotten.
+    /// The window lost the keyboard: held keys are forgotten.
     void forget();
 
 private:

@@ -5,7 +5,7 @@
 
 namespace piolo::practice {
 
-// Not before it is sure that the release was one.
+// Not before the release is certain.
 std::int64_t PedalPress::singleAfter() const {
     return std::max(since_ + timing_.twice, upAt_ + timing_.bounce);
 }
@@ -19,7 +19,7 @@ PedalPress::Acts PedalPress::pass(std::int64_t nanos) {
     }
     if (nanos <= singleAfter()) return {};
     open_ = false;
-    if (marked_) return {}; // told when it came
+    if (marked_) return {}; // reported when it came
     return {{PedalAct::Kind::press, since_, false}};
 }
 

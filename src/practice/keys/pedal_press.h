@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Reads one pedal that does everything: a press, a pedal held, two presses running.
+// Interprets a single pedal that does everything: a press, holding it, a double press.
 #pragma once
 
 #include <cstdint>
@@ -8,28 +8,28 @@
 
 namespace piolo::practice {
 
-/// What the pedal said. Moments are nanoseconds of the monotonic clock.
+/// What the pedal did. Times are nanoseconds of the monotonic clock.
 struct PedalAct {
     enum class Kind {
-        mark,  ///< it went down, and what that marks cannot wait
-        press, ///< one press, neither held nor followed by another; never after a mark
-        held,  ///< down for as long as a hold takes
-        twice, ///< two presses, close together
+        mark,  ///< it went down, and its mark cannot wait
+        press, ///< a single press, neither held nor followed by another; never after a mark
+        held,  ///< held down for the hold time
+        twice, ///< two presses in quick succession
     };
     Kind kind = Kind::mark;
-    std::int64_t nanos = 0; ///< when it went down; of `twice`: for the second time
-    bool marked = false;    ///< of held and twice: a mark was told first, which was none
+    std::int64_t nanos = 0; ///< when it went down; for `twice`, the second time
+    bool marked = false;    ///< for held and twice: a mark was reported first, which is now void
     bool operator==(const PedalAct&) const = default;
 };
 
-/// Plain values, no clock: whoever feeds it asks due() when to come again. A press that marks at once is told
-/// the moment it comes; any other waits until it is known what it is.
+/// Plain values, no clock: the caller asks due() when to call again. A press that marks is reported at once;
+/// any other waits until it is clear what kind it is.
 class PedalPress {
 public:
     struct Timing {
-        std::int64_t hold = 800'000'000;  ///< down for so long is held
-        std::int64_t twice = 350'000'000; ///< a second press comes within this
-        std::int64_t bounce = 30'000'000; ///< a release may turn out to be none for so long
+        std::int64_t hold = 800'000'000;  ///< holding it down for this long counts as held
+        std::int64_t twice = 350'000'000; ///< a second press within this time makes a double press
+        std::int64_t bounce = 30'000'000; ///< a release within this time may turn out to be a bounce
     };
     using Acts = std::vector<PedalAct>;
 
@@ -37,13 +37,13 @@ public:
     /// `atOnce`: a press marks now and cannot wait.
     [[nodiscard]] Acts down(std::int64_t nanos, bool atOnce);
     [[nodiscard]] Acts up(std::int64_t nanos);
-    /// The release told last was none: the contact bounced, or a held key repeats.
+    /// The most recently reported release was not real: the contact bounced, or a held key repeats.
     void stillDown();
-    /// So late it is now.
+    /// Passes the current time.
     [[nodiscard]] Acts pass(std::int64_t nanos);
-    /// When pass() has something to tell, if nothing else comes before.
+    /// When pass() will have something to report if nothing else happens before.
     [[nodiscard]] std::optional<std::int64_t> due() const;
-    /// Whatever was going on is none.
+    /// Cancels whatever is in progress.
     void forget() { *this = PedalPress(timing_); }
 
     PedalPress() = default;
@@ -54,9 +54,9 @@ private:
     [[nodiscard]] std::int64_t singleAfter() const;
 
     Timing timing_;
-    bool open_ = false; // it is not known yet what the press is
+    bool open_ = false; // it is not clear yet what kind of press it is
     bool isDown_ = false;
-    bool marked_ = false; // the press was told as a mark
+    bool marked_ = false; // the press was reported as a mark
     std::int64_t since_ = 0;
     std::int64_t upAt_ = 0;
 };

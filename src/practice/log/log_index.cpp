@@ -9,11 +9,11 @@ namespace {
 
 struct DatedSpan {
     std::int64_t day = 0; ///< since 1970, local
-    LogSpan span;         ///< of no passage: a run-through
+    LogSpan span;         ///< without a passage: a run-through
     LogThrough through{};
 };
 
-/// Without a calendar: this is asked once for every entry.
+/// Without calendar arithmetic, because this runs for every entry.
 std::int64_t localDay(Timestamp at) {
     constexpr std::int64_t minute = 60'000;
     constexpr std::int64_t day = 86'400'000;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which entries stand on which day: the index by which the log is read a day at a time.
+// Which entries belong to which day: the index for reading the log a day at a time.
 #pragma once
 
 #include "core/history/notebook.h"
@@ -9,25 +9,25 @@
 
 namespace piolo::practice {
 
-/// What of the log is wanted. An empty member lets everything through.
+/// Which part of the log to show. An empty member does not filter.
 struct LogFilter {
-    Id piece;   ///< of passages that belong to it
-    Id passage; ///< one passage only
+    Id piece;   ///< only passages of this piece
+    Id passage; ///< only this passage
     std::optional<Entry::Kind> kind;
     bool runThroughsOnly = false;
-    std::optional<Date> from; ///< first day, itself included
+    std::optional<Date> from; ///< first day, inclusive
     bool operator==(const LogFilter&) const = default;
 
-    /// Whether an entry of that kind is let through.
+    /// True if an entry of that kind passes the filter.
     [[nodiscard]] bool takes(Entry::Kind wanted) const noexcept {
         return !runThroughsOnly && (!kind || *kind == wanted);
     }
-    /// Run-throughs are of a piece whole, and of no kind of run.
+    /// Run-throughs belong to a piece as a whole and have no kind of run.
     [[nodiscard]] bool takesRunThroughs() const noexcept { return passage.isNone() && !kind; }
 };
 
-/// Entries first … first + count - 1 of a passage's record; those of other kinds than the filter's stand
-/// among them.
+/// Entries first … first + count - 1 of a passage's record; may include entries of kinds that the filter
+/// excludes.
 struct LogSpan {
     Id passage;
     std::size_t first = 0;
@@ -35,7 +35,7 @@ struct LogSpan {
     bool operator==(const LogSpan&) const = default;
 };
 
-/// A run-through of a piece, by its place among them.
+/// A run-through of a piece, by index.
 struct LogThrough {
     Id piece;
     std::size_t index = 0;
@@ -49,8 +49,8 @@ struct LogDay {
     bool operator==(const LogDay&) const = default;
 };
 
-/// The days on which something stands that the filter lets through, newest first; removed passages and pieces
-/// too. One pass over the entries, without a look into any of them but at its time and kind.
+/// The days with at least one entry that passes the filter, newest first, including removed passages and
+/// pieces. One pass over the entries, reading only their time and kind.
 [[nodiscard]] std::vector<LogDay> logDays(const Notebook& notebook, const LogFilter& filter);
 
 } // namespace piolo::practice

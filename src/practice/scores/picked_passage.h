@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A passage, with its piece, made of bars picked from a score.
+// A passage with its piece, made from bars picked from a score.
 #pragma once
 
 #include "core/passage/passage_set.h"
@@ -8,7 +8,7 @@
 
 namespace piolo::practice {
 
-/// One piece and one passage with new ids, with score::tempiOf() and score::notesKept().
+/// One piece and one passage with new ids, using score::tempiOf() and score::notesKept().
 [[nodiscard]] PassageSet pickedPassage(const score::Score& score, const score::Part& part,
                                        score::Stretch stretch, const score::Excerpt& made);
 

@@ -13,7 +13,7 @@ struct MidiStrike {
     std::uint8_t velocity;
 };
 
-/// Of the percussion channel, common practice: 75 claves, 76 and 77 high and low wood block.
+/// On the percussion channel, common practice: 75 claves, 76 and 77 high and low wood block.
 [[nodiscard]] MidiStrike midiStrikeOf(engine::Layer layer);
 
 } // namespace piolo::practice

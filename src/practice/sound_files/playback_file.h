@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Writes the model of a passage as a WAV or as a Standard MIDI File.
+// Writes the notes of a passage as a WAV or Standard MIDI File.
 #pragma once
 
 #include "core/base/result.h"
@@ -15,8 +15,8 @@ namespace piolo::practice {
 /// Faults as files::WavWriter.
 Done writePlaybackWav(const std::string& path, const engine::PlaybackScore& score, const engine::Mix& mix,
                       engine::SampleRate rate);
-/// The onsets of the WAV, in ticks: exactly where the file's ticks can be divided so finely, else at the
-/// nearest; ends of notes always at the nearest. Faults as files::writeMidi().
+/// The same onsets as the WAV, in ticks: exact if the file's ticks can be fine enough, otherwise rounded;
+/// note ends are always rounded. Faults as files::writeMidi().
 Done writePlaybackMidi(const std::string& path, const engine::PlaybackScore& score, const Meter& meter);
 
 } // namespace piolo::practice

@@ -17,13 +17,13 @@ constexpr std::int64_t finestOfAll = 30'240; // 2^5·3^3·5·7
 constexpr std::uint8_t plainVelocity = 80;
 constexpr std::uint8_t accentVelocity = 104;
 
-/// Ticks of the file, `division` of them to the quarter.
+/// Ticks of the file, `division` of them per quarter.
 class Ticks {
 public:
     Ticks(Fraction beat, std::int64_t division) : beat_(ratio(beat, {1, 4})), division_(division) {}
 
     [[nodiscard]] bool holds(PlaybackMoment moment) const { return above(moment) % below(moment) == 0; }
-    /// The nearest.
+    /// Rounded to the nearest.
     [[nodiscard]] std::uint64_t of(PlaybackMoment moment) const {
         return static_cast<std::uint64_t>((2 * above(moment) + below(moment)) / (2 * below(moment)));
     }
@@ -43,7 +43,7 @@ private:
     std::int64_t division_;
 };
 
-/// What every onset divides the beat into, in parts of the quarter; the finest when that is too fine.
+/// The parts per quarter needed to make every onset exact; the finest possible if that is too fine.
 std::int64_t partsOf(const std::vector<PlaybackMoment>& onsets, Fraction beat) {
     std::int64_t parts = ratio(beat, {1, 4}).denominator;
     for (const PlaybackMoment& onset : onsets) {

@@ -12,7 +12,7 @@ namespace piolo::practice {
 Done writeRenderedWav(const std::string& path, engine::Renderer& renderer, engine::SampleRate rate,
                       std::uint64_t frames) {
     const files::Interruption
-        interruption; // outlives the file: its temporary is gone before a signal takes effect
+        interruption; // outlives the file, so that its temporary file is removed before a signal takes effect
     auto file = files::WavWriter::create(path, rate.hertz, frames);
     if (!file) return file.fault();
     std::vector<float> block(wavBlockFrames);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A renderer's sound as a WAV file.
+// Writes a renderer's sound to a WAV file.
 #pragma once
 
 #include "core/base/result.h"
@@ -10,11 +10,11 @@
 
 namespace piolo::practice {
 
-/// How much is rendered at once: what renderers are to be prepared for.
+/// The block size; prepare renderers for this many frames.
 inline constexpr int wavBlockFrames = 65'536;
 
-/// Renders so many frames in blocks, never the whole in memory, of a renderer that is prepared. A signal to
-/// end leaves no half-written file. Faults as files::WavWriter.
+/// Renders `frames` frames in blocks, never all in memory, from a renderer that is prepared. A termination
+/// signal leaves no partial file. Faults as files::WavWriter.
 Done writeRenderedWav(const std::string& path, engine::Renderer& renderer, engine::SampleRate rate,
                       std::uint64_t frames);
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Writes a click track as a WAV or as a Standard MIDI File.
+// Writes a click track as a WAV or Standard MIDI File.
 #pragma once
 
 #include "core/base/result.h"
@@ -9,9 +9,9 @@
 
 namespace piolo::practice {
 
-/// Renders in blocks, never the whole in memory. Faults as files::WavWriter.
+/// Renders in blocks, never all in memory. Faults as files::WavWriter.
 Done writeTrackWav(const std::string& path, const engine::ClickTrack& track, engine::SampleRate rate);
-/// The same onsets as the WAV of that rate, in ticks. Faults as files::writeMidi().
+/// The same onsets as the WAV at that rate, in ticks. Faults as files::writeMidi().
 Done writeTrackMidi(const std::string& path, const engine::ClickTrack& track, engine::SampleRate rate);
 
 } // namespace piolo::practice

@@ -6,7 +6,7 @@
 namespace piolo::practice {
 namespace {
 
-/// The beats of the file: how many ticks they have, and where their pulses lie.
+/// The beats of the file: their number of ticks and the positions of their pulses.
 struct MidiBeat {
     std::int32_t division;
     std::uint64_t ticks;
@@ -29,8 +29,8 @@ MidiBeat beatOf(const engine::ClickTrack& track, std::int32_t division) {
     return beat;
 }
 
-/// The usual division, or for a swing that does not fit it one that does: pairs are quarters or eighths, and
-/// a multiple of twice the ratio's sum divides both.
+/// The usual division or, if a swing does not fit it, one that fits: pairs are quarters or eighths, and a
+/// multiple of twice the sum of the ratio divides both.
 MidiBeat beatOf(const engine::ClickTrack& track) {
     auto usual = beatOf(track, files::ticksPerQuarter);
     if (usual.exact) return usual;
@@ -38,7 +38,7 @@ MidiBeat beatOf(const engine::ClickTrack& track) {
     return beatOf(track, 96 * (swing.numerator + swing.denominator));
 }
 
-// The tick on which each stretch begins, and last the one on which all ends.
+// The tick at which each stretch begins, and finally the one at which everything ends.
 std::vector<std::uint64_t> beginnings(const engine::ClickTrack& track, std::uint64_t perBeat) {
     std::vector<std::uint64_t> ticks{0};
     for (const auto& stretch : track.stretches)

@@ -9,7 +9,7 @@ namespace {
 
 constexpr std::uint64_t reaction = 180;     // ms from the wrong note to the key
 constexpr std::uint64_t afterThought = 400; // ms into the breath
-constexpr std::int32_t hardBar = 2;         // of the run, from 0
+constexpr std::int32_t hardBar = 2;         // of the run, counted from 0
 constexpr std::int32_t hardBeat = 2;        // from 0
 
 } // namespace

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A player who plays by a script: hears the engine's events, says when the key is pressed.
+// A player who follows a script: receives the engine's events and decides when to press the key.
 #pragma once
 
 #include "engine/queue/event.h"
@@ -11,15 +11,15 @@
 
 namespace piolo::practice {
 
-/// The script has a letter a run: 'c' clean, 'm' a miss pressed inside the run, 'l' a miss pressed in the
+/// The script has one letter per run: 'c' clean, 'm' a miss pressed inside the run, 'l' a miss pressed in the
 /// breath after a run that ended clean.
 class ScriptedPlayer {
 public:
     ScriptedPlayer(std::string script, std::int32_t rate);
 
-    /// Hears an event. The sample at which the key is then pressed, if it is.
+    /// Receives an event. Returns the sample at which the key is pressed, if it is.
     std::optional<std::uint64_t> hear(const engine::Event& event);
-    /// All runs of the script have ended.
+    /// True once all runs of the script have ended.
     [[nodiscard]] bool isDone() const { return done_; }
 
 private:
@@ -28,9 +28,9 @@ private:
 
     std::string script_;
     std::int32_t rate_;
-    std::size_t next_ = 0; ///< the script's letter of the present run
+    std::size_t next_ = 0; ///< the script's letter for the current run
     bool pressed_ = false;
-    bool late_ = false; ///< pressed in the breath, not told by the engine yet
+    bool late_ = false; ///< pressed in the breath, not confirmed by the engine yet
     bool done_ = false;
 };
 

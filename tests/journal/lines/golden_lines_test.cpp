@@ -21,7 +21,7 @@ std::string linesOf(const std::vector<Fact>& facts) {
     return lines;
 }
 
-/// One piece and one passage with everything, and one of each with nothing that may be missing.
+/// One piece and one passage with all optional values, and one of each without any.
 PassageSet goldenSet() {
     PassageSet set;
     for (const Fact& fact : fullFacts()) {
