@@ -67,7 +67,7 @@ void checkExact(const Click& click) {
 
 } // namespace
 
-TEST_CASE("septuplets at 137 lie on the samples nearest to their exact places at every usual rate") {
+TEST_CASE("septuplets at 137 are at the samples nearest to their exact positions at every usual rate") {
     for (const std::uint64_t rate : {44'100, 48'000, 96'000})
         checkExact({"137", 137'000, rate, 4, 7, 200, {}});
 }
@@ -84,7 +84,7 @@ TEST_CASE("7/8 in eighths, 6/8 in dotted quarters and half a beat per minute are
 TEST_CASE("ten minutes have not drifted") { checkExact({"137", 137'000, 8000, 4, 7, 343, {}}); }
 
 // 48 kHz, 100 BPM: a beat is 28800 samples, a septuplet 4114.2857. By hand: k · 28800 / 7.
-TEST_CASE("the first septuplets at 100 lie where the sum by hand has them") {
+TEST_CASE("the first septuplets at 100 are where calculation by hand puts them") {
     const WavSound sound = render({"100", 100'000, 48'000, 4, 7, 1, {}});
     const std::vector<std::uint64_t> byHand{0, 4114, 8229, 12343, 16457, 20571, 24686, 28800};
     const std::vector<Onset> found = sound.onsets();
@@ -93,7 +93,7 @@ TEST_CASE("the first septuplets at 100 lie where the sum by hand has them") {
     CHECK(sound.samples.size() == 115'200);
 }
 
-TEST_CASE("a count-in comes first and clicks the beats alone") {
+TEST_CASE("a count-in comes first and clicks only the beats") {
     const WavSound sound = render({"120", 120'000, 48'000, 4, 3, 1, {"--count-in", "2"}});
     const std::vector<Onset> found = sound.onsets();
     REQUIRE(found.size() == 8 + 12);
@@ -123,7 +123,7 @@ TEST_CASE("options may be written with an equals sign, and the last of two count
     CHECK(readSound(path).samples.size() == 32'000);
 }
 
-TEST_CASE("without a voice the click is one for the ear: more than one sample a pulse, never past 1") {
+TEST_CASE("without a voice option the click is audible: more than one sample per pulse, never above 1") {
     const Scratch scratch;
     const std::string path = scratch.path("a.wav");
     REQUIRE(runPiolo({"click", "--tempo", "60", "--bars", "1", "--out", path}).code == 0);
@@ -163,7 +163,7 @@ TEST_CASE("a click on 2 and 4, on downbeats or on off-beats has those onsets and
     }
 }
 
-TEST_CASE("the same seed leaves out the same beats, another one others") {
+TEST_CASE("the same seed leaves out the same beats, another seed others") {
     const auto heard = [](const char* seed) {
         Click click{"240", 240'000};
         click.bars = 40;
@@ -175,7 +175,7 @@ TEST_CASE("the same seed leaves out the same beats, another one others") {
     CHECK(heard("5").size() < 160);
 }
 
-TEST_CASE("a breath place makes the file longer by what it waits, and moves what follows") {
+TEST_CASE("a breath place makes the file longer by its wait and moves what follows") {
     Click click{"96", 96'000};
     click.bars = 2;
     click.more = {"--breath", "2:2:3"};

@@ -46,7 +46,7 @@ unsigned seed() {
 
 } // namespace
 
-TEST_CASE("the ladder gives what a notebook folds from the same marks") {
+TEST_CASE("the ladder gives the same as a notebook with the same marks") {
     const unsigned chosen = seed();
     MESSAGE("PIOLO_SEED=" << chosen);
     std::mt19937 random(chosen);

@@ -39,7 +39,7 @@ TEST_CASE(
     CHECK(bytesOf(out).size() == 58 + 4 * exact);
 }
 
-TEST_CASE("the passage's own tempo and count-in are taken where none are given") {
+TEST_CASE("the passage's own tempo and count-in are used if none are given") {
     const Band band;
     const std::string out = band.scratch.path("model.wav");
     CHECK(band.model({"--out", out}).code == 0);
@@ -52,7 +52,7 @@ TEST_CASE("the passage's own tempo and count-in are taken where none are given")
     CHECK(bytesOf(quiet) != bytesOf(out));
 }
 
-TEST_CASE("a model that cannot be made is told in one line, and writes nothing") {
+TEST_CASE("a playback that cannot be made is reported in one line and writes nothing") {
     const Band band;
     const std::string out = band.scratch.path("model.wav");
     CHECK(band.model({"--out", band.scratch.path("model.ogg")}).code == 2);

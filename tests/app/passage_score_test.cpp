@@ -29,7 +29,7 @@ std::string passageIn(const std::string& score) {
 
 } // namespace
 
-TEST_CASE("bars picked from a score, exported as a score and picked again are the same bars") {
+TEST_CASE("bars picked from a score, exported as a score and picked again are the same") {
     const Scratch scratch;
     const std::string out = scratch.path("again.musicxml");
     const Ended ended = runPiolo({"export", title, "--folder", band(scratch), "--out", out});
@@ -43,7 +43,7 @@ TEST_CASE("bars picked from a score, exported as a score and picked again are th
     CHECK(bytesOf(out) == first);
 }
 
-TEST_CASE("a passage without notes is no score, and nothing is written") {
+TEST_CASE("a passage without notes cannot be a score, and nothing is written") {
     const Scratch scratch;
     const std::string folder = band(scratch);
     const std::string file = scratch.put(

@@ -48,7 +48,7 @@ TEST_CASE("a staff is drawn without a display as SVG, PNG or PDF, in outlines th
     CHECK(band.bytes("a.svg").find("<path") != std::string::npos);
 }
 
-TEST_CASE("a staff is as wide as asked for, and as tall as its music") {
+TEST_CASE("a staff is as wide as requested, and as tall as its music") {
     const Band band;
     CHECK(band.staff("a.svg", {"--width", "400"}).code == 0);
     CHECK(band.bytes("a.svg").find("viewBox=\"0 0 400 ") != std::string::npos);
@@ -58,7 +58,7 @@ TEST_CASE("a staff is as wide as asked for, and as tall as its music") {
     CHECK(band.bytes("b.svg") == band.bytes("c.svg"));
 }
 
-TEST_CASE("a staff that cannot be drawn is told in one line, and writes nothing") {
+TEST_CASE("a staff that cannot be drawn is reported in one line and writes nothing") {
     const Band band;
     CHECK(band.staff("a.bmp").code == 2);
     CHECK(band.staff("a.svg", {"--width", "100"}).code == 2);

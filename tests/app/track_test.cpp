@@ -120,7 +120,7 @@ TEST_CASE("every subdivision of every beat keeps its onsets in MIDI") {
     }
 }
 
-TEST_CASE("every swing keeps its onsets in MIDI, one that no usual division holds included") {
+TEST_CASE("every swing keeps its onsets in MIDI, even one that does not fit the usual division") {
     for (const char* swing : {"3:2", "2:1", "3:1", "11:9", "29:21", "99:97"})
         for (const char* n : {"2", "4"}) {
             CAPTURE(swing);
@@ -156,7 +156,7 @@ TEST_CASE("a pattern leaves the same clicks out of WAV and MIDI, and its waits a
     }
 }
 
-TEST_CASE("in MIDI count-in, downbeat, beat and subdivision are told apart") {
+TEST_CASE("in MIDI, count-in, downbeat, beat and subdivision differ") {
     const Track track = render({"--start", "60", "--target", "60", "--climb", "4", "--bars", "1", "--runs",
                                 "1", "--subdivision", "2", "--rate", "8000"});
     REQUIRE(track.midi.notes.size() == 4 + 8);

@@ -27,7 +27,7 @@ bool hasBegun(const Scratch& scratch, std::size_t names) {
 
 } // namespace
 
-TEST_CASE("an output that cannot be written is told, and nothing is left behind") {
+TEST_CASE("an output that cannot be written is reported, and nothing is left behind") {
     const Scratch scratch;
     const std::string path = scratch.path("missing/x.wav");
     const Ended end = runPiolo(click(path, "1"));
@@ -38,7 +38,7 @@ TEST_CASE("an output that cannot be written is told, and nothing is left behind"
     CHECK(scratch.names().empty());
 }
 
-TEST_CASE("an output in place of a folder leaves the folder alone") {
+TEST_CASE("an output with the name of a folder leaves the folder alone") {
     const Scratch scratch;
     ::mkdir(scratch.path("x.wav").c_str(), 0700);
     const Ended end = runPiolo(click(scratch.path("x.wav"), "1"));
@@ -47,7 +47,7 @@ TEST_CASE("an output in place of a folder leaves the folder alone") {
     CHECK(scratch.names() == std::vector<std::string>{"x.wav"});
 }
 
-TEST_CASE("an old file is replaced by a whole new one, and untouched by a fault") {
+TEST_CASE("an old file is replaced by a complete new one, and untouched after a fault") {
     const Scratch scratch;
     const std::string path = scratch.put("x.wav", "old");
     CHECK(runPiolo(click(path, "1399")).code == 1);
@@ -56,7 +56,7 @@ TEST_CASE("an old file is replaced by a whole new one, and untouched by a fault"
     CHECK(bytesOf(path).size() == 58 + 4 * 4 * 192'000);
 }
 
-TEST_CASE("a write that breaks off half way leaves the old file and nothing else") {
+TEST_CASE("a write that fails halfway leaves the old file and nothing else") {
     const Scratch scratch;
     const std::string path = scratch.put("x.wav", "old");
     struct rlimit before {};
@@ -74,7 +74,7 @@ TEST_CASE("a write that breaks off half way leaves the old file and nothing else
     CHECK(scratch.names() == std::vector<std::string>{"x.wav"});
 }
 
-TEST_CASE("an interrupt ends a click that is being written, without a trace") {
+TEST_CASE("an interrupt while writing a click leaves no trace") {
     const Scratch scratch;
     const std::string path = scratch.put("x.wav", "old");
     const int process = beginPiolo(click(path, "1300"));

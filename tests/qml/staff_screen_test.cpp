@@ -41,7 +41,7 @@ struct Noted {
 
 } // namespace
 
-TEST_CASE("a passage whose notes are known shows them on a staff, stopped and played, large enough to read") {
+TEST_CASE("a passage with known notes shows them on a staff, stopped and playing, large enough to read") {
     for (const int bars : {4, 24}) {
         Noted noted(bars);
         CAPTURE(bars);
@@ -68,7 +68,7 @@ TEST_CASE("a passage whose notes are known shows them on a staff, stopped and pl
 }
 
 TEST_CASE(
-    "below the music every choice of the drill has its place, from the first picture on, at every size") {
+    "below the music, every choice of the drill has its place from the first picture on, at every size") {
     for (const QSize size : {QSize(1024, 640), QSize(1280, 800), QSize(1920, 1080)}) {
         Noted noted(4);
         noted.stage.openWindow();
@@ -88,7 +88,7 @@ TEST_CASE(
     }
 }
 
-TEST_CASE("the system that is played is in sight through a long passage") {
+TEST_CASE("the system being played stays visible through a long passage") {
     Noted noted(24);
     noted.stage.tap(Qt::Key_Space);
     int last = 0;

@@ -24,7 +24,7 @@ QString tempoAt(const LadderModel& ladder, int row) {
 
 } // namespace
 
-TEST_CASE("the ladder stands from the floor to the target, its last step shortened") {
+TEST_CASE("the ladder goes from the floor to the target, with its last step shortened") {
     LadderModel ladder;
     const QAbstractItemModelTester tester(&ladder, QAbstractItemModelTester::FailureReportingMode::Fatal);
     ladder.show(tempi(), Tempo::bpm(72), {});
@@ -34,7 +34,7 @@ TEST_CASE("the ladder stands from the floor to the target, its last step shorten
     CHECK(ladder.presentRow() == 2);
 }
 
-TEST_CASE("a climb moves the present rung and leaves the others") {
+TEST_CASE("a climb moves the current rung and leaves the others") {
     LadderModel ladder;
     const QAbstractItemModelTester tester(&ladder, QAbstractItemModelTester::FailureReportingMode::Fatal);
     ladder.show(tempi(), Tempo::bpm(72), {});
@@ -47,7 +47,7 @@ TEST_CASE("a climb moves the present rung and leaves the others") {
     CHECK(ladder.data(ladder.index(7), LadderModel::targetRole).toBool());
 }
 
-TEST_CASE("a tempo between the rungs is a rung of its own while the passage stands there") {
+TEST_CASE("a tempo between rungs is a rung of its own while it is the current one") {
     LadderModel ladder;
     const QAbstractItemModelTester tester(&ladder, QAbstractItemModelTester::FailureReportingMode::Fatal);
     ladder.show(tempi(), Tempo::bpm(73), {});

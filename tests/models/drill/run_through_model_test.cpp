@@ -25,7 +25,7 @@ struct Rehearsal {
 
 } // namespace
 
-TEST_CASE("a run-through keeps its length and its stops, with the bar by the clock") {
+TEST_CASE("a run-through keeps its length and its stops, with the bar estimated by the clock") {
     Rehearsal rehearsal;
     RunThroughModel& run = rehearsal.run;
     CHECK(run.title() == "Tallow Bridge March");
@@ -54,7 +54,7 @@ TEST_CASE("a run-through keeps its length and its stops, with the bar by the clo
     CHECK(run.past().front().toMap()["stops"] == "2 stops");
 }
 
-TEST_CASE("a bar that is none keeps a run-through from being recorded; one that is not known does not") {
+TEST_CASE("an invalid bar prevents a run-through from being recorded; an unknown one does not") {
     Rehearsal rehearsal;
     RunThroughModel& run = rehearsal.run;
     run.start();
@@ -73,7 +73,7 @@ TEST_CASE("a bar that is none keeps a run-through from being recorded; one that 
     CHECK(kept.front().stops.front().bar == 0);
 }
 
-TEST_CASE("what is thrown away is not recorded, and no other piece is shown in between") {
+TEST_CASE("a discarded run-through is not recorded, and no other piece is shown meanwhile") {
     Rehearsal rehearsal;
     RunThroughModel& run = rehearsal.run;
     run.markStop(); // nothing has been played yet
@@ -91,8 +91,8 @@ TEST_CASE("what is thrown away is not recorded, and no other piece is shown in b
     CHECK(run.state() == RunThroughModel::State::Ready);
 }
 
-TEST_CASE("a run-through by one pedal: a press starts and marks a stop, two take one back, held it is the "
-          "last note") {
+TEST_CASE("a run-through with one pedal: a press starts and marks a stop, two take one back, holding marks "
+          "the last note") {
     using practice::PedalAct;
     using Act = practice::PedalAct::Kind;
     Rehearsal rehearsal;
@@ -115,7 +115,7 @@ TEST_CASE("a run-through by one pedal: a press starts and marks a stop, two take
     CHECK(run.state() == RunThroughModel::State::Review);
 }
 
-TEST_CASE("a stop is taken back while the music goes on, and with none left nothing is") {
+TEST_CASE("a stop is taken back while the music continues; with none left, nothing is") {
     Rehearsal rehearsal;
     RunThroughModel& run = rehearsal.run;
     run.start();

@@ -33,7 +33,7 @@ TEST_CASE("a music file shows its title, parts and bars, and its first bars are 
     CHECK(music.summary() != "");
 }
 
-TEST_CASE("a file that is none, bars that are not there and parts that are not there are told or not taken") {
+TEST_CASE("an invalid file, missing bars and missing parts are reported or ignored") {
     MusicImport music;
     music.read("/nowhere/march.musicxml");
     CHECK(music.fault().contains("march.musicxml"));
@@ -51,7 +51,7 @@ TEST_CASE("a file that is none, bars that are not there and parts that are not t
     CHECK(music.excerpt()->music.bars == 1);
 }
 
-TEST_CASE("bars that are taken stand in the form of a new passage, in a piece of that title") {
+TEST_CASE("bars that are taken are in the form of a new passage, in a piece with that title") {
     BookFixture fixture;
     PassageEditor editor(*fixture.book);
     MusicImport& music = *editor.music();
@@ -101,7 +101,7 @@ TEST_CASE(
     CHECK(notes() == 0);
 }
 
-TEST_CASE("typing other bars and the old ones again before saving keeps the notes") {
+TEST_CASE("changing the bars and changing them back before saving keeps the notes") {
     BookFixture fixture;
     PassageEditor editor(*fixture.book);
     editor.music()->read(ferrywake);

@@ -133,7 +133,7 @@ TEST_CASE("a picture that was removed comes back with its frame while its passag
     CHECK_FALSE(shown.picture.removedNow());
 }
 
-TEST_CASE("a PDF of one page is taken at once, of more pages the one that is chosen") {
+TEST_CASE("a PDF of one page is added at once, of several pages the chosen one") {
     BookFixture fixture;
     Shown shown(fixture);
     shown.read(shown.file("suite.pdf", test::pdf(3)));
@@ -153,7 +153,7 @@ TEST_CASE("a PDF of one page is taken at once, of more pages the one that is cho
     CHECK(shown.kept() == 2);
 }
 
-TEST_CASE("another passage of the piece is offered the page, and crops it for itself") {
+TEST_CASE("another passage of the piece is offered the page and has its own frame") {
     BookFixture fixture;
     Shown shown(fixture);
     shown.read(shown.file("page.png", png()));
@@ -199,7 +199,7 @@ TEST_CASE("a file that is refused is one line that names it, and takes nothing f
     CHECK(shown.kept() == 1);
 }
 
-TEST_CASE("a folder where no picture can be written is one line, and the passage has none") {
+TEST_CASE("an unwritable folder is one line, and the passage has no picture") {
     BookFixture fixture;
     Shown shown(fixture);
     test::write(fixture.path("folder/pictures"), "in the way");
@@ -209,7 +209,7 @@ TEST_CASE("a folder where no picture can be written is one line, and the passage
 }
 
 TEST_CASE(
-    "a new passage that is not recorded yet, and a folder that another window writes, take no picture") {
+    "a passage that is not recorded yet, and a folder that another window writes to, accept no picture") {
     BookFixture fixture;
     Shown shown(fixture);
     const std::string page = shown.file("page.png", png());
@@ -227,7 +227,7 @@ TEST_CASE(
     CHECK(shown.kept() == 0);
 }
 
-TEST_CASE("what is being taken for a passage never lands on another one") {
+TEST_CASE("a picture being added to one passage never ends up on another") {
     BookFixture fixture;
     Shown shown(fixture);
     const Id other = fixture.addPassage("the answer", shown.piece, 9);

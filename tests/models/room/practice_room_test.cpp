@@ -9,7 +9,7 @@ using piolo::models::PracticeRoom;
 using piolo::practice::DrillSession;
 using piolo::test::BookFixture;
 
-TEST_CASE("a second window on one folder says so in one line, shows what is there and records nothing") {
+TEST_CASE("a second window on one folder says so in one line, shows its content and records nothing") {
     BookFixture fixture;
     const Id passage = fixture.addPassage("Letter C");
     REQUIRE(fixture.book->flush(60'000));

@@ -80,7 +80,7 @@ TEST_CASE("every accidental that a note can have is said") {
     }
 }
 
-TEST_CASE("music without notes is not known, and the same music again is no change") {
+TEST_CASE("music without notes counts as unknown, and showing the same music again is not a change") {
     StaffView view;
     QSignalSpy changed(&view, &StaffView::changed);
     view.show(StaffMusic{});
@@ -92,7 +92,7 @@ TEST_CASE("music without notes is not known, and the same music again is no chan
     CHECK(changed.size() == 1);
 }
 
-TEST_CASE("the note at a pulse is the one that sounds there, the pick-up's too") {
+TEST_CASE("the note at a pulse is the one that sounds there, even in the pick-up") {
     StaffView view;
     StaffMusic music = eighths(2);
     music.notes.erase(music.notes.begin() + 4); // silence on the second beat of bar 41
@@ -109,7 +109,7 @@ TEST_CASE("the note at a pulse is the one that sounds there, the pick-up's too")
     CHECK(view.noteAt(firstBar + 2, 0, 0, 1) == -1);
 }
 
-TEST_CASE("a staff is as large as its room lets all of it be, between the two sizes") {
+TEST_CASE("a staff is as large as its space allows for all of it, between the two sizes") {
     Shown roomy(8);
     CHECK(roomy.item.space() <= 14);
     CHECK(roomy.item.space() > 10); // a little smaller if that makes the systems alike
@@ -151,7 +151,7 @@ TEST_CASE("the bar that is played and the note that sounds are marked, in both t
     }
 }
 
-TEST_CASE("a window without a size yet draws nothing, and does not wait for ever") {
+TEST_CASE("a window without a size yet draws nothing and does not wait forever") {
     Shown none(2, 0);
     none.item.setProperty("leastSpace", 0.0);
     CHECK(none.item.space() == doctest::Approx(2));
@@ -159,7 +159,7 @@ TEST_CASE("a window without a size yet draws nothing, and does not wait for ever
     CHECK(none.item.systems() == 0);
 }
 
-TEST_CASE("a staff whose music is gone draws nothing") {
+TEST_CASE("a staff without its music draws nothing") {
     Shown one(2);
     one.view.show(std::nullopt);
     CHECK(one.item.systems() == 0);

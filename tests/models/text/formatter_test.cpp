@@ -31,7 +31,7 @@ std::string said(const QString& text) { return text.toStdString(); }
 
 } // namespace
 
-TEST_CASE("a tempo is the shortest decimal, with the locale's point") {
+TEST_CASE("a tempo is the shortest decimal, with the locale's decimal point") {
     CHECK(said(Formatter::tempo(Tempo::bpm(84))) == "84");
     CHECK(said(Formatter::tempo(72'500)) == "72.5");
     CHECK(said(Formatter::tempo(72'125)) == "72.125");
@@ -54,7 +54,7 @@ TEST_CASE("beat units have a sign where a plain font has one, and words where it
     CHECK(said(Formatter::tempoMark(BeatUnit::dottedHalf, Tempo::bpm(50))) == "dotted half = 50");
 }
 
-TEST_CASE("subdivisions have the trade's name, or a count") {
+TEST_CASE("subdivisions have their musical name, or a count") {
     // Common practice.
     CHECK(said(Formatter::subdivision(BeatUnit::quarter, 4)) == "sixteenths");
     CHECK(said(Formatter::subdivision(BeatUnit::quarter, 7)) == "septuplets");
@@ -106,7 +106,7 @@ TEST_CASE("durations are as fine as a player needs") {
     CHECK(said(Formatter::duration(65 * 60'000)) == "1 h 5 min");
 }
 
-TEST_CASE("times that are set read as they were set") {
+TEST_CASE("configured times are shown as they were set") {
     CHECK(said(Formatter::seconds(4'000)) == "4 s");
     CHECK(said(Formatter::seconds(4'500)) == "4.5 s");
     CHECK(said(Formatter::millis(-120)) == "-120 ms");
@@ -137,7 +137,7 @@ TEST_CASE("a place in the part has its bar and, when known, its beat") {
     CHECK(said(Formatter::spot({0, 0})) == "bar 0");
 }
 
-TEST_CASE("one is told from many") {
+TEST_CASE("singular and plural differ") {
     CHECK(said(Formatter::runs(1)) == "1 run");
     CHECK(said(Formatter::runs(7)) == "7 runs");
     CHECK(said(Formatter::days(1)) == "1 day");
