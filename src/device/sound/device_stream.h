@@ -22,7 +22,7 @@ public:
 
     DeviceStream(const std::shared_ptr<RenderHost>& stage, std::string deviceId);
 
-    /// Sound thread.
+    /// Sound thread. The device had an underrun.
     void open(const SinkMaker& maker);
     /// Sound thread. The device has proved itself and gets sound from now on.
     void take();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// An id as QML knows it.
+// An id in the form for QML.
 #pragma once
 
 #include "core/base/id.h"
