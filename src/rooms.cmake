@@ -54,18 +54,23 @@ function(add_room NAME)
 endfunction()
 
 add_room(core)
+add_room(text SEES core OUTSIDE Qt6::Core)
+set_target_properties(piolo_text PROPERTIES AUTOMOC ON)
+qt_extract_metatypes(piolo_text) # models registers a type of it for QML
 add_room(engine SEES core)
 add_room(files SEES core)
 add_room(journal SEES core files OUTSIDE nlohmann_json::nlohmann_json Threads::Threads
   READ_ONCE <filesystem> <nlohmann/json.hpp>)
 add_room(score SEES core files OUTSIDE pugixml::pugixml ${PIOLO_LIBZIP})
-add_room(practice SEES core engine files journal score OUTSIDE Qt6::Core Threads::Threads)
+add_room(practice SEES core text engine files journal score OUTSIDE Qt6::Core Threads::Threads)
 set_target_properties(piolo_practice PROPERTIES AUTOMOC ON)
 add_room(device SEES core engine practice OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads ${PIOLO_RTMIDI})
-add_room(plots SEES core OUTSIDE Qt6::Core Qt6::Gui Qt6::Svg)
+add_room(plots SEES core text OUTSIDE Qt6::Core Qt6::Gui Qt6::Svg)
+add_room(command SEES core text engine files journal score practice plots OUTSIDE Qt6::Core Qt6::Gui)
+set_target_properties(piolo_command PROPERTIES UNITY_BUILD OFF) # each verb has its own run()
 add_room(pictures SEES core files journal OUTSIDE Qt6::Core Qt6::Gui ${PIOLO_POPPLER})
 target_include_directories(piolo_pictures SYSTEM PRIVATE ${PIOLO_POPPLER_HEADERS})
-add_room(models SEES core engine journal score practice plots pictures OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
+add_room(models SEES core text engine journal score practice plots pictures OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
   READ_ONCE <QAbstractListModel> <QQuickItem> <QVariantMap> <QtQml/qqmlregistration.h>)
 set_target_properties(piolo_models PROPERTIES AUTOMOC ON)
 set_target_properties(piolo_device PROPERTIES AUTOMOC ON)
@@ -85,7 +90,7 @@ qt_add_qml_module(piolo_models URI Piolo VERSION 1.0 RESOURCE_PREFIX /qt/qml QML
 # The registration that Qt generates includes the headers of QML types by their bare names.
 file(GLOB PIOLO_MODEL_FOLDERS LIST_DIRECTORIES true ${PROJECT_SOURCE_DIR}/src/models/*)
 target_include_directories(piolo_models PRIVATE ${PIOLO_MODEL_FOLDERS})
-# The translations of the texts in src/models and qml, inside the program.
+# The translations, inside the program.
 file(GLOB PIOLO_LANGUAGES CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/languages/*.ts)
 foreach(FILE IN LISTS PIOLO_LANGUAGES)
   get_filename_component(NAME ${FILE} NAME_WE)
@@ -94,19 +99,19 @@ foreach(FILE IN LISTS PIOLO_LANGUAGES)
   list(APPEND PIOLO_TRANSLATIONS ${MADE})
 endforeach()
 file(MAKE_DIRECTORY ${PROJECT_BINARY_DIR}/languages)
-qt_add_resources(piolo_models languages PREFIX /languages BASE ${PROJECT_BINARY_DIR}/languages FILES ${PIOLO_TRANSLATIONS})
+qt_add_resources(piolo_text languages PREFIX /languages BASE ${PROJECT_BINARY_DIR}/languages FILES ${PIOLO_TRANSLATIONS})
 # What Qt's compilers generate is not ours to hold to our warnings.
 get_target_property(PIOLO_GENERATED piolo_models SOURCES)
 list(FILTER PIOLO_GENERATED INCLUDE REGEX "qmltyperegistrations")
 set_source_files_properties(${PIOLO_GENERATED} PROPERTIES COMPILE_OPTIONS -w)
 
-# The program: src/app, which sees every room.
+# The program: src/app, which sees every room, opens the window.
 file(GLOB_RECURSE PIOLO_APP CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/app/*.cpp)
 list(REMOVE_ITEM PIOLO_APP ${PROJECT_SOURCE_DIR}/src/app/main.cpp)
 add_library(piolo_app STATIC ${PIOLO_APP})
-set_target_properties(piolo_app PROPERTIES AUTOMOC ON UNITY_BUILD OFF) # each verb has its own options and run()
-target_link_libraries(piolo_app PUBLIC piolo_core piolo_engine piolo_files piolo_journal piolo_score piolo_practice piolo_device piolo_plots
-  piolo_pictures piolo_models piolo_modelsplugin Qt6::QuickControls2 PRIVATE piolo_flags)
+set_target_properties(piolo_app PROPERTIES AUTOMOC ON)
+target_link_libraries(piolo_app PUBLIC piolo_command piolo_device piolo_pictures piolo_models piolo_modelsplugin Qt6::QuickControls2
+  PRIVATE piolo_flags)
 target_precompile_headers(piolo_app PRIVATE ${PIOLO_STANDARD_HEADERS} <filesystem>)
 add_executable(piolo src/app/main.cpp)
 set_target_properties(piolo PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR})

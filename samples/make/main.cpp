@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/output/telling.h"
-#include "app/sample/demonstration.h"
-#include "app/sample/sample_copy.h"
+#include "command/output/telling.h"
+#include "demonstration.h"
 #include "journal/folder/ports.h"
+#include "sample_copy.h"
 #include "sample_folder.h"
 #include "season.h"
 
@@ -18,20 +18,21 @@ constexpr const char* use = "piolo_sample make FOLDER        make the sample pra
                             "piolo_sample copy FROM TO       copy it with its dates moved to end yesterday\n"
                             "piolo_sample drill FROM OUT     drill one of its passages in virtual time\n";
 
-int ended(const Done& result) { return result ? app::exitDone : app::tell(result.fault()); }
+int ended(const Done& result) { return result ? command::exitDone : command::tell(result.fault()); }
 
 int check(const std::string& folder) {
     const auto same = samples::sampleIsAsMade(folder, samples::sampleSeed);
-    if (!same) return app::tell(same.fault());
-    const Done said = app::say(*same ? "as it was made\n" : "not as it was made: run piolo_sample make\n");
-    return *same ? ended(said) : app::exitInput;
+    if (!same) return command::tell(same.fault());
+    const Done said =
+        command::say(*same ? "as it was made\n" : "not as it was made: run piolo_sample make\n");
+    return *same ? ended(said) : command::exitInput;
 }
 
 int copy(const std::string& from, const std::string& to) {
-    const auto copied = app::copySample(from, to, journal::systemClock()->now().date());
-    if (!copied) return app::tell(copied.fault());
-    if (copied->made) return app::exitDone;
-    return ended(app::say(to + " holds a practice log already and was left as it is\n"));
+    const auto copied = samples::copySample(from, to, journal::systemClock()->now().date());
+    if (!copied) return command::tell(copied.fault());
+    if (copied->made) return command::exitDone;
+    return ended(command::say(to + " holds a practice log already and was left as it is\n"));
 }
 
 } // namespace
@@ -43,7 +44,7 @@ int main(int argc, char** argv) {
         return ended(samples::writeSample(words[1], samples::sampleSeed));
     if (words.size() == 2 && verb == "check") return check(words[1]);
     if (words.size() == 3 && verb == "copy") return copy(words[1], words[2]);
-    if (words.size() == 3 && verb == "drill") return app::runDemonstration(words[1], words[2]);
-    const Done said = app::say(use);
-    return said ? app::exitUse : app::tell(said.fault());
+    if (words.size() == 3 && verb == "drill") return samples::runDemonstration(words[1], words[2]);
+    const Done said = command::say(use);
+    return said ? command::exitUse : command::tell(said.fault());
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sample_folder.h"
 
-#include "app/output/written_file.h"
+#include "command/output/written_file.h"
 #include "files/whole_file.h"
 #include "journal/lines/fact_line.h"
 #include "season.h"
@@ -17,7 +17,7 @@ SampleFile sampleFile(std::uint64_t seed) {
 
 Done writeSample(const std::string& folder, std::uint64_t seed) {
     const SampleFile file = sampleFile(seed);
-    return app::writeInFolder(folder + '/' + file.path, file.bytes);
+    return command::writeInFolder(folder + '/' + file.path, file.bytes);
 }
 
 Result<bool> sampleIsAsMade(const std::string& folder, std::uint64_t seed) {

@@ -835,8 +835,8 @@
         <translation>ohne Klick: bewegt nichts</translation>
     </message>
     <message id="fault.E101">
-        <source>is no verb; write click, track, ladder, curve, bars, staff, check, export or import, or see piolo --help</source>
-        <translation>ist kein Befehl; schreib click, track, ladder, curve, bars, staff, check, export oder import, oder sieh piolo --help</translation>
+        <source>is no verb; write %1, or see piolo --help</source>
+        <translation>ist kein Befehl; schreib %1, oder sieh piolo --help</translation>
     </message>
     <message id="fault.E102">
         <source>is no option here; see %1 --help</source>

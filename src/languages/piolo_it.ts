@@ -835,8 +835,8 @@
         <translation>senza il clic: non muove nulla</translation>
     </message>
     <message id="fault.E101">
-        <source>is no verb; write click, track, ladder, curve, bars, staff, check, export or import, or see piolo --help</source>
-        <translation>non è un comando; scrivi click, track, ladder, curve, bars, staff, check, export o import, o vedi piolo --help</translation>
+        <source>is no verb; write %1, or see piolo --help</source>
+        <translation>non è un comando; scrivi %1, o vedi piolo --help</translation>
     </message>
     <message id="fault.E102">
         <source>is no option here; see %1 --help</source>

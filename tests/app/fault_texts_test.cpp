@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The numbers in src/core/base/fault.h, their sentences, and docs/errors.md are held against each other.
 #include "command.h"
-#include "models/text/fault_text.h"
+#include "practice/faults/fault_text.h"
 
 #include <doctest/doctest.h>
 #include <map>
@@ -34,10 +34,10 @@ TEST_CASE("every fault number has a sentence of two halves: what, and what to do
     CHECK(numbers.size() >= 40);
     for (const auto& [number, name] : numbers) {
         CAPTURE(name);
-        const std::string sentence = models::faultSentence(sample(number)).toStdString();
+        const std::string sentence = practice::faultSentence(sample(number)).toStdString();
         CHECK(sentence.find("; ") != std::string::npos);
         CHECK(sentence.find_first_of("[]%\n") == std::string::npos);
-        CHECK(models::faultLine(sample(number)).toStdString() ==
+        CHECK(practice::faultLine(sample(number)).toStdString() ==
               "E" + std::to_string(number) + ": here:3: " + sentence);
     }
 }
@@ -54,14 +54,14 @@ TEST_CASE("docs/errors.md has a paragraph for every number, under its very sente
         REQUIRE(numbers.contains(number));
         CHECK((*match)[2] == numbers.at(number));
         const Fault shown{static_cast<FaultNumber>(number), {}, {"…1", "…2", "…3"}};
-        CHECK((*match)[3] == models::faultSentence(shown).toStdString());
+        CHECK((*match)[3] == practice::faultSentence(shown).toStdString());
     }
     CHECK(told.size() == numbers.size());
 }
 
 TEST_CASE("a stretch in brackets is left out with its argument, and an argument is never read as a place") {
-    CHECK(models::faultSentence({FaultNumber::cannotRead, {}, {}}) ==
+    CHECK(practice::faultSentence({FaultNumber::cannotRead, {}, {}}) ==
           "cannot be read; check the name and its permissions");
-    CHECK(models::faultLine({FaultNumber::cannotRead, {"a.jsonl"}, {"%1 [gone]"}}) ==
+    CHECK(practice::faultLine({FaultNumber::cannotRead, {"a.jsonl"}, {"%1 [gone]"}}) ==
           "E301: a.jsonl: cannot be read (%1 [gone]); check the name and its permissions");
 }

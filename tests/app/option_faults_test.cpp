@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command.h"
 
+#include "command/verbs/verb_list.h"
+
 #include <doctest/doctest.h>
 
 using namespace piolo::test;
@@ -60,13 +62,8 @@ const Args goodLadder{"ladder", "--start", "72", "--target",     "96", "--drop",
 TEST_CASE("an unknown word is told, with what can be written") {
     const Scratch scratch;
     check({{{"klick"},
-            "E101: klick: is no verb; write click, track, ladder, curve, bars, staff, check, export or "
-            "import, or see "
-            "piolo --help"},
-           {{""},
-            "E101: is no verb; write click, track, ladder, curve, bars, staff, check, export or import, or "
-            "see piolo "
-            "--help"},
+            "E101: klick: is no verb; write " + piolo::command::verbNames() + ", or see piolo --help"},
+           {{""}, "E101: is no verb; write " + piolo::command::verbNames() + ", or see piolo --help"},
            {{"--wibble"}, "E102: --wibble: is no option here; see piolo --help"},
            {{"--folder"},
             "E104: --folder: has no value; write one after it, for example --folder ~/spring-concert"},

@@ -3,8 +3,8 @@
 // [ROUNDS]. Prints "what,median,worst" in milliseconds. A response is a whole frame: events handled and the
 // scene drawn (in software).
 #include "models/room/practice_room.h"
-#include "models/settings/language.h"
 #include "practice/log/practice_book.h"
+#include "text/translation.h"
 
 #include "../practice/virtual_sound.h"
 
@@ -173,7 +173,7 @@ int main(int argc, char** argv) {
     qputenv("QT_QUICK_BACKEND", "software");
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     const QGuiApplication application(argc, argv);
-    piolo::models::loadEnglish();
+    piolo::text::loadEnglish();
     if (argc < 2) return EXIT_FAILURE;
     try {
         Desk desk(argv[1], argc > 2 ? std::max(1, std::atoi(argv[2])) : 9);

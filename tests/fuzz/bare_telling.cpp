@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The targets check what is returned, not what is printed, so neither output nor Qt is needed.
-#include "app/output/telling.h"
-#include "app/verbs/score_text.h"
+#include "command/output/telling.h"
+#include "command/verbs/score_text.h"
 
-namespace piolo::app {
+namespace piolo::command {
 
 ExitCode tell(const Fault& fault) { return static_cast<int>(fault.number) < 200 ? exitUse : exitInput; }
 
@@ -15,4 +15,4 @@ std::string scoreReport(const score::Score& /*score*/) { return {}; }
 
 std::string excerptReport(const score::Part& /*part*/, const score::Excerpt& /*made*/) { return {}; }
 
-} // namespace piolo::app
+} // namespace piolo::command

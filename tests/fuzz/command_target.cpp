@@ -2,8 +2,8 @@
 #include "scratch_file.h"
 #include "target.h"
 
-#include "app/verbs/verb_list.h"
 #include "app/window/window_arguments.h"
+#include "command/verbs/verb_list.h"
 
 #include <algorithm>
 #include <string>
@@ -30,7 +30,7 @@ constexpr std::string_view scoreText =
 /// What a verb may touch: where it reads, and a place where no file can ever be created, so that it does
 /// everything except write.
 struct Bounds {
-    app::Verb verb;
+    command::Verb verb;
     const char* nowhere;
     std::vector<std::string> free; ///< replace the free arguments "1", "2" and so on
 };
@@ -49,13 +49,13 @@ std::string scoreFile() {
 }
 
 std::vector<Bounds> verbs() {
-    return {{app::clickVerb(), "--out=/dev/null/x.wav", {}},
-            {app::trackVerb(), "--out=/dev/null/x.wav", {}},
-            {app::ladderVerb(), "", {}},
-            {app::barsVerb(), "--out=/dev/null/x.piolo.json", {scoreFile()}},
-            {app::checkVerb(), "", {practiceFolder(), scoreFile()}},
-            {app::exportVerb(), "--out=/dev/null/x.piolo.json", {}},
-            {app::exportVerb(), "--out=/dev/null/x.musicxml", {}}};
+    return {{command::clickVerb(), "--out=/dev/null/x.wav", {}},
+            {command::trackVerb(), "--out=/dev/null/x.wav", {}},
+            {command::ladderVerb(), "", {}},
+            {command::barsVerb(), "--out=/dev/null/x.piolo.json", {scoreFile()}},
+            {command::checkVerb(), "", {practiceFolder(), scoreFile()}},
+            {command::exportVerb(), "--out=/dev/null/x.piolo.json", {}},
+            {command::exportVerb(), "--out=/dev/null/x.musicxml", {}}};
 }
 
 /// One argument per line; the bytes cannot choose where a verb writes and which folder it reads.
@@ -68,10 +68,6 @@ std::vector<std::string> wordsOf(std::string_view bytes) {
         bytes.remove_prefix(std::min(end + 1, bytes.size()));
     }
     return words;
-}
-
-bool takes(const app::Verb& verb, std::string_view option) {
-    return std::ranges::any_of(verb.syntax.options, [=](const auto& known) { return known.name == option; });
 }
 
 /// Allows no path except those that a number stands for; any other argument is too short to be a path on this
@@ -87,18 +83,18 @@ void bindFree(std::vector<std::string>& words, const std::vector<std::string>& f
 }
 
 void runVerb(const Bounds& bounds, std::vector<std::string> words) {
-    const app::Verb& verb = bounds.verb;
+    const command::Syntax syntax = bounds.verb.syntax();
     bindFree(words, bounds.free);
-    if (takes(verb, "--folder")) words.insert(words.begin(), "--folder=" + practiceFolder());
-    const bool takesOut = takes(verb, "--out");
+    if (syntax.find("--folder") != nullptr) words.insert(words.begin(), "--folder=" + practiceFolder());
+    const bool takesOut = syntax.find("--out") != nullptr;
     if (takesOut) words.insert(words.begin(), bounds.nowhere);
-    const auto read = app::Words::read(verb.syntax, words);
+    const auto read = command::Arguments::read(syntax, words);
     if (!read) {
         hold(static_cast<int>(read.fault().number) < 200, "what cannot be read is wrong use");
         return;
     }
     if (read->helpAsked()) return;
-    const auto end = verb.run(*read);
+    const auto end = bounds.verb.run(*read);
     hold(!end || !takesOut, "nothing can be written there");
 }
 
@@ -106,7 +102,7 @@ void runVerb(const Bounds& bounds, std::vector<std::string> words) {
 
 void runCommand(std::string_view bytes) {
     auto words = wordsOf(bytes);
-    static_cast<void>(app::readWindowWords(words));
+    static_cast<void>(app::readWindowArguments(words));
     if (words.empty()) return;
     for (const Bounds& bounds : verbs())
         if (bounds.verb.name == words.front()) runVerb(bounds, {words.begin() + 1, words.end()});

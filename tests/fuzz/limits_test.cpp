@@ -4,9 +4,9 @@
 #include "scratch_file.h"
 #include "target.h"
 
-#include "app/verbs/mark_lines.h"
-#include "app/verbs/verb_list.h"
 #include "app/window/window_arguments.h"
+#include "command/verbs/mark_lines.h"
+#include "command/verbs/verb_list.h"
 #include "journal/lines/fact_line.h"
 #include "journal/lines/line_head.h"
 #include "journal/settings/settings_json.h"
@@ -38,9 +38,9 @@ std::optional<FaultNumber> refusalOf(const std::string& line) {
     return fact ? std::nullopt : std::optional(fact.fault().number);
 }
 
-std::optional<FaultNumber> refusalOf(const app::Verb& verb, std::vector<std::string> words) {
+std::optional<FaultNumber> refusalOf(const command::Verb& verb, std::vector<std::string> words) {
     words.emplace_back("--out=/dev/null/x.wav"); // the order of options does not matter
-    const auto read = app::Words::read(verb.syntax, words);
+    const auto read = command::Arguments::read(verb.syntax(), words);
     REQUIRE(read);
     const auto end = verb.run(*read);
     return end ? std::nullopt : std::optional(end.fault().number);
@@ -48,7 +48,7 @@ std::optional<FaultNumber> refusalOf(const app::Verb& verb, std::vector<std::str
 
 std::optional<FaultNumber> refusalOfMarks(const std::string& text) {
     std::FILE* file = std::fopen(fuzz::scratchFile("marks", text).c_str(), "rb");
-    const auto mark = app::MarkReader(file).next();
+    const auto mark = command::MarkReader(file).next();
     std::fclose(file);
     return mark ? std::nullopt : std::optional(mark.fault().number);
 }
@@ -87,7 +87,7 @@ TEST_CASE("a mark's line holds 65536 bytes and no more") {
 
 TEST_CASE("bars, runs, count-in and rate have their ends, and a file its 4 GiB") {
     const auto click = [](const char* option, const char* value) {
-        return refusalOf(app::clickVerb(), {"--tempo=400", "--bars=1", "--meter=1/4", option, value});
+        return refusalOf(command::clickVerb(), {"--tempo=400", "--bars=1", "--meter=1/4", option, value});
     };
     CHECK(click("--bars", "1000000000000") == tooLarge);
     CHECK(click("--bars", "1000000000001") == badRange);
@@ -95,7 +95,7 @@ TEST_CASE("bars, runs, count-in and rate have their ends, and a file its 4 GiB")
     // 400 BPM at 8000 Hz: 1200 samples per bar; a WAV file has room for (2^32 - 1 - 50) / 4 samples, which is
     // 894784 bars.
     const auto at8000 = [](const char* bars) {
-        return refusalOf(app::clickVerb(), {"--tempo=400", "--meter=1/4", "--rate=8000", "--bars", bars});
+        return refusalOf(command::clickVerb(), {"--tempo=400", "--meter=1/4", "--rate=8000", "--bars", bars});
     };
     CHECK(at8000("894784") == cannotWrite);
     CHECK(at8000("894785") == tooLarge);
@@ -106,8 +106,8 @@ TEST_CASE("bars, runs, count-in and rate have their ends, and a file its 4 GiB")
     CHECK(click("--rate", "8000") == cannotWrite);
     CHECK(click("--rate", "7999") == badRange);
     const auto runs = [](const char* value) {
-        return refusalOf(app::trackVerb(), {"--start=400", "--target=400", "--climb=1", "--bars=1",
-                                            "--meter=1/4", "--rate=8000", "--runs", value});
+        return refusalOf(command::trackVerb(), {"--start=400", "--target=400", "--climb=1", "--bars=1",
+                                                "--meter=1/4", "--rate=8000", "--runs", value});
     };
     CHECK(runs("10000") == cannotWrite);
     CHECK(runs("10001") == badRange);
@@ -115,7 +115,7 @@ TEST_CASE("bars, runs, count-in and rate have their ends, and a file its 4 GiB")
 
 TEST_CASE("a picture has 64 to 8192 points a side") {
     const auto size = [](const std::string& word) {
-        return app::readWindowWords(std::vector<std::string>{"--size", word}).ok();
+        return app::readWindowArguments(std::vector<std::string>{"--size", word}).ok();
     };
     CHECK(size("64x8192"));
     CHECK(!size("63x8192"));

@@ -2,7 +2,7 @@
 #include "scratch_file.h"
 #include "target.h"
 
-#include "app/verbs/mark_lines.h"
+#include "command/verbs/mark_lines.h"
 
 #include <cstdio>
 #include <memory>
@@ -20,7 +20,7 @@ struct Close {
 void runMarks(std::string_view bytes) {
     const auto path = scratchFile("marks", bytes);
     const std::unique_ptr<std::FILE, Close> file(std::fopen(path.c_str(), "rb"));
-    app::MarkReader reader(file.get());
+    command::MarkReader reader(file.get());
     for (;;) {
         const auto mark = reader.next();
         if (!mark) {
@@ -28,7 +28,7 @@ void runMarks(std::string_view bytes) {
             return;
         }
         if (!*mark) return;
-        const auto again = app::MarkLine::parse((*mark)->text());
+        const auto again = command::MarkLine::parse((*mark)->text());
         hold(again && again->kind == (*mark)->kind && again->tempo == (*mark)->tempo,
              "a mark is read as it is written");
     }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The models need an event loop and fonts but no screen.
-#include "models/settings/language.h"
+#include "text/translation.h"
 
 #define DOCTEST_CONFIG_IMPLEMENT
 #include <doctest/doctest.h>
@@ -10,7 +10,7 @@
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     const QGuiApplication application(argc, argv);
-    piolo::models::loadEnglish();
+    piolo::text::loadEnglish();
     QLocale::setDefault(QLocale::c());
     return doctest::Context(argc, argv).run();
 }

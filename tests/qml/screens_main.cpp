@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "models/settings/language.h"
+#include "text/translation.h"
 
 #define DOCTEST_CONFIG_IMPLEMENT
 #include <doctest/doctest.h>
@@ -19,7 +19,7 @@ int main(int argc, char** argv) {
     qputenv("QT_QUICK_BACKEND", "software");
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     const QGuiApplication application(argc, argv);
-    piolo::models::loadEnglish();
+    piolo::text::loadEnglish();
     QLocale::setDefault(QLocale::c());
     // Items make their accessible side only when somebody listens before they are loaded.
     QGuiApplicationPrivate::platformIntegration()->accessibility()->setActive(true);

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The drill without hands: engine, log and fold all follow the script.
-#include "app/sample/demonstration.h"
+#include "demonstration.h"
 
-#include "app/output/drill_table.h"
-#include "app/output/written_file.h"
-#include "app/sample/sample_copy.h"
+#include "command/output/written_file.h"
+#include "drill_table.h"
 #include "files/wav.h"
 #include "files/whole_file.h"
 #include "journal/folder/practice_folder.h"
 #include "practice/virtual/virtual_drill.h"
+#include "sample_copy.h"
 #include "scratch.h"
 
 #include <doctest/doctest.h>
@@ -16,7 +16,7 @@
 #include <algorithm>
 
 using namespace piolo;
-using namespace piolo::app;
+using namespace piolo::samples;
 using piolo::samples::Scratch;
 
 namespace {
@@ -152,7 +152,7 @@ TEST_CASE("a demonstration never touches other practice in its folder") {
     const Scratch scratch;
     REQUIRE(copySample(sample, scratch.at("out/drilled"), noon.date()));
     const std::string own = scratch.at("out/drilled/journal/" + device + "-2026.jsonl");
-    REQUIRE(writeInFolder(own, ""));
+    REQUIRE(command::writeInFolder(own, ""));
     CHECK(runDemonstration(sample, scratch.at("out"), noon) == 1);
     const std::filesystem::directory_iterator files(scratch.at("out/drilled/journal"));
     CHECK(std::distance(begin(files), end(files)) == 2);

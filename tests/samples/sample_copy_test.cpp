@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/sample/sample_copy.h"
+#include "sample_copy.h"
 
-#include "app/output/written_file.h"
+#include "command/output/written_file.h"
 #include "core/history/notebook.h"
 #include "files/whole_file.h"
 #include "journal/folder/practice_folder.h"
@@ -14,7 +14,7 @@
 #include <algorithm>
 
 using namespace piolo;
-using namespace piolo::app;
+using namespace piolo::samples;
 using piolo::samples::Scratch;
 
 namespace {
@@ -80,7 +80,7 @@ TEST_CASE("a copy across the turn of the year has a file for each year") {
 TEST_CASE("existing practice in the target is left alone") {
     const Scratch scratch;
     const std::string path = scratch.at("copy/journal/own-2026.jsonl");
-    REQUIRE(writeInFolder(path, "practised\n"));
+    REQUIRE(command::writeInFolder(path, "practised\n"));
     const auto copied = copySample(sample, scratch.at("copy"), {2026, 11, 25});
     REQUIRE(copied);
     CHECK_FALSE(copied->made);
@@ -91,7 +91,7 @@ TEST_CASE("existing practice in the target is left alone") {
 
 TEST_CASE("a sample that cannot be read completely is not copied") {
     const Scratch scratch;
-    REQUIRE(writeInFolder(scratch.at("from/journal/a-2026.jsonl"), "not a fact\n"));
+    REQUIRE(command::writeInFolder(scratch.at("from/journal/a-2026.jsonl"), "not a fact\n"));
     const auto broken = copySample(scratch.at("from"), scratch.at("to"), {2026, 11, 25});
     REQUIRE_FALSE(broken);
     CHECK(broken.fault().number == FaultNumber::badJson);

@@ -42,7 +42,8 @@ std::vector<Include> allIncludes() {
 
 /// What is wrong with an include, or "".
 std::string complaint(const Include& include, const std::map<std::string, std::set<std::string>>& table) {
-    static const std::set<std::string> qtRooms{"practice", "device", "plots", "pictures", "models", "app"};
+    static const std::set<std::string> qtRooms{"text",     "practice", "device", "plots",
+                                               "pictures", "command",  "models", "app"};
     static const std::regex qt("^(Q[A-Z].*|qt.*|Qt.*)");
     static const std::set<std::string> noWorld{"thread",     "mutex",        "fstream",
                                                "filesystem", "chrono",       "ctime",
@@ -73,7 +74,7 @@ std::string complaint(const Include& include, const std::map<std::string, std::s
 
 TEST_CASE("every include is allowed by the table") {
     const auto table = roomTable();
-    REQUIRE(table.size() == 11);
+    REQUIRE(table.size() == 13);
     const auto includes = allIncludes();
     REQUIRE(includes.size() > 100);
     for (const auto& include : includes) {

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "program_output.h"
 #include "room_table.h"
 
 #include <doctest/doctest.h>
 
-#include <array>
-#include <cstdio>
 #include <filesystem>
-#include <memory>
 #include <regex>
 
 namespace fs = std::filesystem;
@@ -30,15 +28,6 @@ std::set<std::string> realFolders() {
             if (entry.is_directory())
                 folders.insert(std::string(parent) + "/" + entry.path().filename().string());
     return folders;
-}
-
-std::string outputOf(const std::string& command) {
-    std::string text;
-    const std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen(command.c_str(), "r"), pclose);
-    REQUIRE(pipe);
-    std::array<char, 4096> piece{};
-    while (fgets(piece.data(), piece.size(), pipe.get()) != nullptr) text += piece.data();
-    return text;
 }
 
 } // namespace

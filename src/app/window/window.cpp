@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/window.h"
 
-#include "app/output/telling.h"
-#include "app/verbs/practice_notebook.h"
 #include "app/window/midi_adapter.h"
 #include "app/window/sound_adapter.h"
 #include "app/window/window_shot.h"
+#include "command/output/telling.h"
+#include "command/verbs/practice_notebook.h"
 #include "engine/drill/drill_engine.h"
 #include "journal/settings/machine_settings.h"
 #include "models/room/practice_room.h"
@@ -52,7 +52,7 @@ public:
         auto* const window = qobject_cast<QQuickWindow*>(made.get());
         if (window == nullptr) {
             qWarning() << main_.errors();
-            return exitInput;
+            return command::exitInput;
         }
         if (!options.shot.empty()) return shootWindow(*window, options); // a picture opens no sound device
         if (options.width > 0) window->resize(options.width, options.height);
@@ -82,8 +82,8 @@ int openWindow(const WindowOptions& options) {
     const auto places = journal::systemDirectories();
     Fault damaged;
     auto settings = journal::loadMachineSettings(places.config, *journal::systemRandomness(), &damaged);
-    if (!settings) return tell(settings.fault());
-    if (damaged.number != FaultNumber{}) tell(damaged);
+    if (!settings) return command::tell(settings.fault());
+    if (damaged.number != FaultNumber{}) command::tell(damaged);
 
     models::speak(QString::fromStdString(options.language.empty() ? settings->language : options.language));
     const std::string folder = options.folder.empty() ? places.data : options.folder;
@@ -94,12 +94,12 @@ int openWindow(const WindowOptions& options) {
     SoundAdapter sound(engine);
     MidiAdapter midi(device::systemMidi());
     auto book = opening.get();
-    if (!book) return tell(book.fault());
+    if (!book) return command::tell(book.fault());
     models::PracticeRoom room(std::move(book).value(), sound, engine, std::move(settings).value(),
                               places.config);
     if (!options.passage.empty()) {
-        const auto passage = passageNamed(room.book().notebook(), options.passage, "--drill");
-        if (!passage) return tell(passage.fault());
+        const auto passage = command::passageNamed(room.book().notebook(), options.passage, "--drill");
+        if (!passage) return command::tell(passage.fault());
         room.openDrill(QString::fromStdString(passage->text()));
     }
     if (!options.screen.empty()) room.setScreen(QString::fromStdString(options.screen));
@@ -109,7 +109,7 @@ int openWindow(const WindowOptions& options) {
 } // namespace
 
 int runWindow(int& argc, char** argv, const WindowOptions& options) {
-    if (!hasDisplay()) return tell({FaultNumber::noDisplay, {}, {}});
+    if (!hasDisplay()) return command::tell({FaultNumber::noDisplay, {}, {}});
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     const QGuiApplication application(argc, argv);
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Piolo"));

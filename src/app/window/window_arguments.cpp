@@ -1,45 +1,49 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/window_arguments.h"
 
-#include "app/verbs/picture_size.h"
+#include "command/options/picture_size.h"
 
 #include <algorithm>
 
 namespace piolo::app {
 namespace {
 
-constexpr OptionSpec options[] = {{"--folder", "~/spring-concert"},
-                                  {"--drill", "\"Letter C, bars 41 to 48\""},
-                                  {"--screen", "log"},
-                                  {"--language", "de"},
-                                  {"--shot", "window.png"},
-                                  {"--size", "1280x800"}};
-
 const std::initializer_list<std::string_view> screens{"passages", "drill",    "scales",
                                                       "log",      "settings", "help"};
 
 const std::initializer_list<std::string_view> languages{"system", "en", "de", "it"};
 
-std::string asked(OptionReader& in, const char* option, std::initializer_list<std::string_view> words) {
+std::string asked(command::OptionReader& in, const char* option,
+                  std::initializer_list<std::string_view> words) {
     const std::size_t choice = in.choice(option, words);
     return in.isGiven(option) ? std::string(words.begin()[choice]) : std::string();
 }
 
 } // namespace
 
-Result<WindowWords> readWindowWords(std::span<const std::string> words) {
-    WindowWords read;
+command::OptionSpecs windowOptions() {
+    return {
+        {"--folder", "DIR", "~/spring-concert", "the practice folder; created if it does not exist"},
+        {"--drill", "PASSAGE", "\"Letter C, bars 41 to 48\"",
+         "opens the drill at this passage, by its title or id"},
+        {"--screen", "NAME", "log", "opens " + command::joinedWithOr(screens)},
+        {"--language", "CODE", "de", "speaks this language once: " + command::joinedWithOr(languages)},
+        {"--shot", "FILE", "window.png", "writes a picture of the window as PNG and exits"},
+        {"--size", "WxH", "1280x800", "size of the window and of that picture"},
+    };
+}
+
+Result<WindowArguments> readWindowArguments(std::span<const std::string> words) {
+    WindowArguments read;
     if (!words.empty() && words.front() == "--version") {
         read.version = true;
         return read;
     }
-    if (!words.empty() && !words.front().starts_with("-"))
-        return Fault{FaultNumber::unknownVerb, {words.front()}, {}};
-    const auto sorted = Words::read({"piolo", options}, words);
+    const auto sorted = command::Arguments::read({"piolo", windowOptions(), 0}, words);
     if (!sorted) return sorted.fault();
     read.help = sorted->helpAsked();
-    OptionReader in(*sorted);
-    const PictureSize size = readSize(in, {});
+    command::OptionReader in(*sorted);
+    const command::PictureSize size = command::readSize(in, {});
     read.options = {in.text("--folder", ""),
                     in.text("--drill", ""),
                     asked(in, "--screen", screens),

@@ -2,18 +2,20 @@
 // The words of `piolo` without a verb.
 #pragma once
 
-#include "app/verbs/arguments.h"
 #include "app/window/window.h"
+#include "command/options/arguments.h"
 
 namespace piolo::app {
 
-struct WindowWords {
+struct WindowArguments {
     WindowOptions options;
     bool help = false;
     bool version = false;
 };
 
+/// The options of the window.
+[[nodiscard]] command::OptionSpecs windowOptions();
 /// Reads --folder, --drill, --screen, --language, --shot, --size, --help and --version. Faults of use.
-Result<WindowWords> readWindowWords(std::span<const std::string> words);
+Result<WindowArguments> readWindowArguments(std::span<const std::string> words);
 
 } // namespace piolo::app

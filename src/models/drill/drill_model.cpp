@@ -4,7 +4,7 @@
 #include "models/text/click_words.h"
 #include "models/text/formatter.h"
 #include "models/text/manner_words.h"
-#include "models/text/passage_title.h"
+#include "text/passage_title.h"
 
 #include <QStringList>
 
@@ -90,7 +90,7 @@ QString DrillModel::passageText() const {
 
 QString DrillModel::title() const {
     const PassageRecord* known = record();
-    return known == nullptr ? QString() : passageTitle(known->passage);
+    return known == nullptr ? QString() : text::passageTitle(known->passage);
 }
 
 QString DrillModel::about() const {

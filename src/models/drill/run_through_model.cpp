@@ -2,8 +2,8 @@
 #include "models/drill/run_through_model.h"
 
 #include "models/text/formatter.h"
-#include "models/text/number_words.h"
 #include "models/text/typed_values.h"
+#include "text/number_words.h"
 
 #include <algorithm>
 
@@ -28,7 +28,7 @@ std::optional<int> barTyped(const QString& bar) {
 
 QString stopsText(const RunThroughFact& played) {
     const auto stops = static_cast<int>(played.stops.size());
-    const QString counted = stopsWord(stops);
+    const QString counted = text::stopsWord(stops);
     return played.finished ? counted : qtTrId("run-through.unfinished").arg(counted);
 }
 
@@ -79,7 +79,7 @@ QVariantList RunThroughModel::stops() const {
     return list;
 }
 
-QString RunThroughModel::counted() const { return stopsWord(static_cast<int>(halts_.size())); }
+QString RunThroughModel::counted() const { return text::stopsWord(static_cast<int>(halts_.size())); }
 
 QString RunThroughModel::fault() const {
     const bool good = std::all_of(halts_.begin(), halts_.end(),

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/log/curve_saving.h"
 
-#include "models/text/fault_text.h"
 #include "models/text/typed_file.h"
 #include "plots/curve/curve_csv.h"
 #include "plots/plot_file.h"
+#include "practice/faults/fault_text.h"
 
 #include <QPainter>
 #include <QStringList>
@@ -37,7 +37,7 @@ QString saveCurves(const QString& typed, const SavedCurves& saved) {
     const QString path = typedPath(typed);
     const QByteArray bytes = bytesOf(path, saved);
     if (bytes.isEmpty())
-        return faultSentence(
+        return practice::faultSentence(
             {FaultNumber::badFileKind, {}, {path.toStdString(), ".svg, .png, .pdf or .csv"}});
     return saveBytes(path, bytes);
 }

@@ -3,7 +3,7 @@
 
 #include "models/log/log_lines.h"
 #include "models/settings/setting_choices.h"
-#include "models/text/passage_title.h"
+#include "text/passage_title.h"
 
 #include <QVariantMap>
 #include <QtGlobal>
@@ -50,7 +50,7 @@ QVariantList passageChoices(const Notebook& notebook, Id piece) {
     for (const Id id : notebook.passages()) {
         const PassageRecord* const record = notebook.passage(id);
         if (record == nullptr || (!piece.isNone() && record->passage.title.piece != piece)) continue;
-        choices.append(choice(QString::fromStdString(id.text()), passageTitle(record->passage)));
+        choices.append(choice(QString::fromStdString(id.text()), text::passageTitle(record->passage)));
     }
     return choices;
 }

@@ -2,7 +2,6 @@
 #include "models/log/log_curves.h"
 
 #include "models/text/formatter.h"
-#include "models/text/passage_title.h"
 
 #include <QLocale>
 #include <QStringList>
@@ -35,12 +34,6 @@ QString outcomeWords(const plots::SeriesPoint& point, plots::CurveBy by) {
     return qtTrId("curve.point.clean");
 }
 
-std::optional<Date> dueOf(const std::vector<Piece>& pieces, Id piece) {
-    const auto found =
-        std::find_if(pieces.begin(), pieces.end(), [&](const Piece& p) { return p.id == piece; });
-    return found == pieces.end() ? std::nullopt : found->due;
-}
-
 } // namespace
 
 std::vector<Id> curvePassages(const Notebook& notebook, const practice::LogFilter& filter) {
@@ -57,21 +50,6 @@ std::vector<Id> curvePassages(const Notebook& notebook, const practice::LogFilte
     std::vector<Id> ids;
     for (auto at = played.begin(); at != end; ++at) ids.push_back(at->second);
     return ids;
-}
-
-std::vector<plots::CurveSeries> curvesOf(const Notebook& notebook, const std::vector<Id>& passages,
-                                         plots::CurveBy by) {
-    const std::vector<Piece> pieces = notebook.pieces();
-    std::vector<plots::CurveSeries> curves;
-    for (const Id id : passages) {
-        const PassageRecord* const record = notebook.passage(id);
-        if (record == nullptr) continue;
-        plots::CurveSeries series = plots::seriesOf(*record, by);
-        series.name = passageTitle(record->passage);
-        series.due = dueOf(pieces, record->passage.title.piece);
-        if (!series.points.empty()) curves.push_back(std::move(series));
-    }
-    return curves;
 }
 
 QString pointWords(const plots::CurveSeries& series, std::size_t index, Date today) {

@@ -3,8 +3,8 @@
 
 #include "models/text/formatter.h"
 #include "models/text/id_text.h"
-#include "models/text/number_words.h"
-#include "models/text/passage_title.h"
+#include "text/number_words.h"
+#include "text/passage_title.h"
 
 #include <QStringList>
 #include <QVariantList>
@@ -16,13 +16,13 @@ namespace {
 
 QString titleOf(const LogLine& line) {
     if (line.through) return qtTrId("log.line.run-through").arg(QString::fromStdString(line.pieceName));
-    const QString title = passageTitle(line.record->passage);
+    const QString title = text::passageTitle(line.record->passage);
     return line.record->removed ? qtTrId("log.line.removed").arg(title) : title;
 }
 
 QString stopWords(const RunThroughFact& played) {
     const auto count = static_cast<int>(played.stops.size());
-    return count == 0 && !played.finished ? qtTrId("log.line.given-up") : stopsWord(count);
+    return count == 0 && !played.finished ? qtTrId("log.line.given-up") : text::stopsWord(count);
 }
 
 /// "bars 31 and 58"; many are told by the first of them.

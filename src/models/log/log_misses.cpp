@@ -3,8 +3,8 @@
 
 #include "core/music/note_stretch.h"
 #include "models/text/formatter.h"
-#include "models/text/passage_title.h"
 #include "models/text/typed_values.h"
+#include "text/passage_title.h"
 
 #include <QLocale>
 #include <QVariantList>
@@ -88,7 +88,7 @@ QVariantMap missesMap(const PassageRecord& record, const Misses& misses) {
     }
     QVariantList bars;
     for (std::size_t i = 0; i < numbers.size(); ++i) bars.append(barMap(numbers[i], columns[i], most));
-    const QString name = passageTitle(record.passage);
+    const QString name = text::passageTitle(record.passage);
     return {{QStringLiteral("title"), qtTrId("breaks.where").arg(name)},
             {QStringLiteral("note"), noteWords(misses, music)},
             {QStringLiteral("bars"), misses.placed == 0 ? QVariantList() : bars}};

@@ -68,7 +68,7 @@ QVariantList LogModel::kinds() { return kindChoices(); }
 QVariantList LogModel::stretches() { return stretchChoices(); }
 Date LogModel::today() const { return book_.today(); }
 std::vector<plots::CurveSeries> LogModel::curves(plots::CurveBy by) const {
-    return curvesOf(book_.notebook(), curvePassages(book_.notebook(), filter_), by);
+    return plots::curvesOf(book_.notebook(), curvePassages(book_.notebook(), filter_), by);
 }
 std::vector<const PassageRecord*> LogModel::records(const std::vector<plots::CurveSeries>& curves) const {
     std::vector<const PassageRecord*> records;

@@ -2,9 +2,9 @@
 #include "models/paper/paper_runs.h"
 
 #include "core/rule/ladder.h"
-#include "models/text/fault_text.h"
 #include "models/text/formatter.h"
 #include "models/text/typed_values.h"
+#include "text/one_line.h"
 
 #include <algorithm>
 #include <numeric>
@@ -50,7 +50,9 @@ QHash<int, QByteArray> PaperRuns::roleNames() const {
     return {{TempoRole, "tempo"}, {TargetRole, "target"}, {CleanRole, "clean"}, {MissedRole, "missed"}};
 }
 
-QString PaperRuns::title() const { return isOpen() ? onOneLine(record()->passage.title.name) : QString(); }
+QString PaperRuns::title() const {
+    return isOpen() ? text::onOneLine(record()->passage.title.name) : QString();
+}
 
 int PaperRuns::circles() const { return rule_ ? rule_->cleanRuns : 0; }
 

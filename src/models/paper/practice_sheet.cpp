@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/paper/practice_sheet.h"
 
-#include "models/text/fault_text.h"
 #include "models/text/formatter.h"
-#include "models/text/paper_words.h"
 #include "models/text/typed_file.h"
+#include "plots/paper/paper_words.h"
+#include "practice/faults/fault_text.h"
 
 #include <QLocale>
 
@@ -29,13 +29,13 @@ void PracticeSheet::setPaper(const QString& paper) {
 }
 
 bool PracticeSheet::ready() const {
-    return picks_.picked() > 0 && std::cmp_less_equal(picks_.picked(), mostOnPaper);
+    return picks_.picked() > 0 && std::cmp_less_equal(picks_.picked(), plots::mostOnPaper);
 }
 
 QString PracticeSheet::summary() const {
     if (picks_.picked() == 0) return qtTrId("paper.print.tick");
-    if (!ready()) return qtTrId("paper.print.most").arg(mostOnPaper);
-    const auto sheet = paperSheet(book_.notebook(), picks_.ids(), paper_);
+    if (!ready()) return qtTrId("paper.print.most").arg(plots::mostOnPaper);
+    const auto sheet = plots::paperSheet(book_.notebook(), picks_.ids(), paper_);
     const auto pages = static_cast<int>(plots::layOutPaper(sheet.ladders, paper_).pages.size());
     const QString passages = Formatter::passages(picks_.picked());
     return pages == 1 ? qtTrId("paper.print.one-page").arg(passages)
@@ -45,8 +45,8 @@ QString PracticeSheet::summary() const {
 QString PracticeSheet::save(const QString& typed) const {
     if (!ready()) return summary();
     const QString path = typedPath(typed);
-    const auto bytes = paperBytes(path, paperSheet(book_.notebook(), picks_.ids(), paper_));
-    return bytes ? saveBytes(path, *bytes) : faultSentence(bytes.fault());
+    const auto bytes = plots::paperBytes(path, plots::paperSheet(book_.notebook(), picks_.ids(), paper_));
+    return bytes ? saveBytes(path, *bytes) : practice::faultSentence(bytes.fault());
 }
 
 } // namespace piolo::models

@@ -2,11 +2,12 @@
 #include "models/passages/music_import.h"
 
 #include "models/settings/setting_choices.h"
-#include "models/text/fault_text.h"
 #include "models/text/formatter.h"
 #include "models/text/typed_file.h"
+#include "practice/faults/fault_text.h"
 #include "score/pick/tempo_in_force.h"
 #include "score/read/score_file.h"
+#include "text/one_line.h"
 
 #include <algorithm>
 
@@ -16,7 +17,7 @@ namespace {
 
 constexpr int barsPickedAtFirst = 4;
 
-QString shown(const std::string& text) { return onOneLine(text); }
+QString shown(const std::string& text) { return text::onOneLine(text); }
 
 } // namespace
 
@@ -61,7 +62,7 @@ void MusicImport::read(const QString& pathOrAddress) {
     if (path.isEmpty()) return;
     auto reading = score::readScoreFile(path.toStdString());
     if (!reading.faults.empty()) {
-        fault_ = faultLine(reading.faults.front());
+        fault_ = practice::faultLine(reading.faults.front());
         emit changed();
         return;
     }
@@ -105,7 +106,7 @@ std::optional<score::Stretch> MusicImport::stretch() {
     const auto first = score::barNumbered(part, from);
     const auto last = first ? score::barNumbered(part, to, *first) : std::nullopt;
     if (first && last) return score::Stretch{*first, *last};
-    fault_ = faultSentence(
+    fault_ = practice::faultSentence(
         {FaultNumber::noSuchBar, {}, {first ? to : from, part.bars.front().number, part.bars.back().number}});
     return std::nullopt;
 }
@@ -118,7 +119,7 @@ void MusicImport::pick() {
         if (made)
             excerpt_ = std::move(made).value();
         else
-            fault_ = faultSentence(made.fault());
+            fault_ = practice::faultSentence(made.fault());
     }
     emit changed();
 }

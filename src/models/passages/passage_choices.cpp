@@ -8,8 +8,8 @@
 #include "models/text/beat_units.h"
 #include "models/text/formatter.h"
 #include "models/text/manner_words.h"
-#include "models/text/passage_title.h"
 #include "practice/log/practice_book.h"
+#include "text/passage_title.h"
 
 #include <algorithm>
 #include <cmath>
@@ -61,7 +61,7 @@ QString PassageEditor::originText() const {
     if (record == nullptr || record->passage.title.origin.isNone()) return {};
     const PassageRecord* const origin = book_.notebook().passage(record->passage.title.origin);
     return origin == nullptr ? qtTrId("form.made-of-another")
-                             : qtTrId("form.made-of").arg(passageTitle(origin->passage));
+                             : qtTrId("form.made-of").arg(text::passageTitle(origin->passage));
 }
 
 QString PassageEditor::usualTitle() const { return Formatter::bars(check_.passage.music); }

@@ -3,9 +3,9 @@
 
 #include "core/music/note_stretch.h"
 #include "core/passage/difference.h"
-#include "models/text/fault_text.h"
 #include "models/text/id_text.h"
 #include "models/text/typed_values.h"
+#include "practice/faults/fault_text.h"
 #include "practice/log/practice_book.h"
 
 #include <utility>
@@ -108,13 +108,13 @@ void PassageEditor::choosePiece(const score::Score& score, const score::Part& pa
         if (piece.name == score.title) return setPieceChoice(idText(piece.id));
     setPieceChoice(QStringLiteral("new"));
     PieceDraft draft;
-    draft.name = onOneLine(score.title).left(longestTypedName);
-    draft.instrument = onOneLine(part.name).left(longestTypedName);
-    draft.composer = onOneLine(score.composer).left(longestTypedName);
+    draft.name = text::onOneLine(score.title).left(longestTypedName);
+    draft.instrument = text::onOneLine(part.name).left(longestTypedName);
+    draft.composer = text::onOneLine(score.composer).left(longestTypedName);
     const int semitones = part.bars.front().transposition.semitones();
     if (semitones != 0) draft.transposition = QString::number(semitones);
     draft.setMusic(music_.pieceMusic());
-    if (const auto last = readCount(onOneLine(part.bars.back().number), 1, Piece::mostBars))
+    if (const auto last = readCount(text::onOneLine(part.bars.back().number), 1, Piece::mostBars))
         draft.bars = QString::number(*last);
     piece_.setDraft(draft);
 }

@@ -3,8 +3,9 @@
 
 #include "journal/passage_file/passage_file.h"
 #include "models/text/difference_words.h"
-#include "models/text/fault_text.h"
 #include "models/text/typed_file.h"
+#include "practice/faults/fault_text.h"
+#include "text/one_line.h"
 
 #include <QFileInfo>
 #include <QStringList>
@@ -55,7 +56,7 @@ QVariant PassageExchange::data(const QModelIndex& index, int role) const {
     switch (role) {
     case Qt::DisplayRole:
     case NameRole:
-        return onOneLine(item.name);
+        return text::onOneLine(item.name);
     case PieceRole:
         return item.isPiece;
     case StateRole:
@@ -107,13 +108,14 @@ QString PassageExchange::write(const QString& typed) const {
     const std::string path = typedPath(typed).toStdString();
     if (picks_.picked() == 0) return qtTrId("files.export.tick");
     if (!journal::isPassageFile(path))
-        return faultSentence({FaultNumber::badFileKind, {}, {path, std::string(journal::passageFileEnding)}});
+        return practice::faultSentence(
+            {FaultNumber::badFileKind, {}, {path, std::string(journal::passageFileEnding)}});
     const Notebook& notebook = book_.notebook();
     const auto set =
         picks_.picked() == picks_.count() ? wholeSet(notebook) : chosenSet(notebook, picks_.ids());
-    if (!set) return faultSentence(set.fault());
+    if (!set) return practice::faultSentence(set.fault());
     const Done written = journal::writePassageFile(path, *set);
-    return written ? QString() : faultSentence(written.fault());
+    return written ? QString() : practice::faultSentence(written.fault());
 }
 
 void PassageExchange::read(const QString& pathOrAddress) {
@@ -136,7 +138,7 @@ void PassageExchange::heard(const QString& path, const Result<PassageSet>& set) 
         set_ = *set;
         plan();
     } else {
-        fault_ = faultLine(set.fault());
+        fault_ = practice::faultLine(set.fault());
         emit changed();
     }
 }

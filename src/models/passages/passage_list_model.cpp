@@ -3,8 +3,8 @@
 
 #include "models/text/formatter.h"
 #include "models/text/id_text.h"
-#include "models/text/passage_title.h"
 #include "practice/log/practice_book.h"
+#include "text/passage_title.h"
 
 #include <algorithm>
 #include <array>
@@ -130,7 +130,7 @@ void PassageListModel::setRemovedToo(bool too) {
 
 QString PassageListModel::lastRemoved() const {
     const PassageRecord* record = book_.notebook().passage(lastRemoved_);
-    return record != nullptr ? passageTitle(record->passage) : QString();
+    return record != nullptr ? text::passageTitle(record->passage) : QString();
 }
 
 int PassageListModel::rowOf(const QString& id) const {

@@ -2,8 +2,8 @@
 #include "models/passages/passage_picks.h"
 
 #include "models/passages/passage_row.h"
-#include "models/text/fault_text.h"
 #include "models/text/formatter.h"
+#include "text/one_line.h"
 
 #include <algorithm>
 #include <map>
@@ -95,7 +95,8 @@ void PassagePicks::refresh() {
               [](const PassageRow& a, const PassageRow& b) { return standsBefore(a, b, PassageOrder::due); });
     std::vector<Row> rows;
     for (const PassageRow& row : ordered)
-        rows.push_back({row.id, onOneLine(row.title.toStdString()), onOneLine(row.pieceName.toStdString())});
+        rows.push_back(
+            {row.id, text::onOneLine(row.title.toStdString()), text::onOneLine(row.pieceName.toStdString())});
     if (rows == rows_) return;
     beginResetModel();
     rows_ = std::move(rows);

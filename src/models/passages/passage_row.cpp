@@ -2,7 +2,7 @@
 #include "models/passages/passage_row.h"
 
 #include "models/text/formatter.h"
-#include "models/text/passage_title.h"
+#include "text/passage_title.h"
 
 #include <QStringList>
 #include <QtGlobal>
@@ -48,7 +48,7 @@ PassageRow rowOf(const PassageRecord& record, const Piece* piece, const Practice
     const Passage& passage = record.passage;
     PassageRow row;
     row.id = passage.id;
-    row.title = passageTitle(passage);
+    row.title = text::passageTitle(passage);
     if (piece != nullptr) {
         row.piece = piece->id;
         row.pieceName = QString::fromStdString(piece->name);

@@ -2,9 +2,9 @@
 #include "models/pictures/music_picture.h"
 
 #include "models/settings/setting_choices.h"
-#include "models/text/passage_title.h"
 #include "pictures/kept_picture.h"
 #include "practice/log/practice_book.h"
+#include "text/passage_title.h"
 
 #include <QFileInfo>
 
@@ -40,7 +40,7 @@ QVariantList MusicPicture::offers() const {
         if (other->passage.title.piece != own->passage.title.piece) continue;
         const QString name = QString::fromStdString(other->picture->file);
         if (!hasChoice(list, name))
-            list << choice(name, qtTrId("picture.of-passage").arg(passageTitle(other->passage)));
+            list << choice(name, qtTrId("picture.of-passage").arg(text::passageTitle(other->passage)));
     }
     return list;
 }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/pictures/picture_taking.h"
 
-#include "models/text/fault_text.h"
 #include "models/text/typed_file.h"
 #include "pictures/kept_picture.h"
 #include "pictures/pdf_pages.h"
+#include "practice/faults/fault_text.h"
 
 #include <QMetaObject>
 
@@ -75,7 +75,7 @@ void PictureTaking::finish(const Outcome& outcome, bool dropped) {
         pages_ = outcome.pages;
         page_ = 1;
     }
-    if (outcome.fault) fault_ = faultLine(*outcome.fault);
+    if (outcome.fault) fault_ = practice::faultLine(*outcome.fault);
     emit changed();
     if (!outcome.name.empty()) emit taken(QString::fromStdString(outcome.name));
 }

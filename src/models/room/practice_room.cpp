@@ -2,7 +2,7 @@
 #include "models/room/practice_room.h"
 
 #include "core/music/note_stretch.h"
-#include "models/text/fault_text.h"
+#include "practice/faults/fault_text.h"
 
 #include <QQmlEngine>
 
@@ -13,7 +13,7 @@ namespace piolo::models {
 namespace {
 
 QString lineOf(const Fault& fault) {
-    const QString sentence = faultSentence(fault);
+    const QString sentence = practice::faultSentence(fault);
     return sentence.left(1).toUpper() + sentence.mid(1);
 }
 
@@ -142,7 +142,7 @@ QString PracticeRoom::notice() const {
              {},
              {std::to_string(session_.keysThatWaited()), std::to_string(session_.pulsesLeftOut())}});
     if (!book_->readFaults().empty())
-        return qtTrId("log.bad-lines").arg(faultLine(book_->readFaults().front()));
+        return qtTrId("log.bad-lines").arg(practice::faultLine(book_->readFaults().front()));
     return {};
 }
 

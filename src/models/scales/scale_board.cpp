@@ -3,8 +3,8 @@
 
 #include "core/scales/scale_weeks.h"
 #include "models/text/formatter.h"
-#include "models/text/scale_words.h"
 #include "practice/log/practice_book.h"
+#include "text/scale_words.h"
 
 #include <algorithm>
 #include <span>
@@ -79,9 +79,9 @@ QVariantList ScaleBoard::keys() const {
     QVariantList list;
     for (const int key : order()) {
         const Tonic written = tonic(key);
-        const QString concert = keyName(concertOf(written, settings.view.kind, transposition));
-        const QString spoken = qtTrId("scales.key.sounds").arg(keyName(written), concert);
-        list << QVariantMap{{"name", keyName(written)}, {"concert", concert}, {"spoken", spoken}};
+        const QString concert = text::keyName(concertOf(written, settings.view.kind, transposition));
+        const QString spoken = qtTrId("scales.key.sounds").arg(text::keyName(written), concert);
+        list << QVariantMap{{"name", text::keyName(written)}, {"concert", concert}, {"spoken", spoken}};
     }
     return list;
 }
@@ -92,15 +92,17 @@ QVariantList ScaleBoard::rows() const {
     for (std::int32_t notes = 1; notes <= rowCount; ++notes) {
         QVariantList cells;
         for (const int key : keys) cells << cellMap({notes, key});
-        list << QVariantMap{
-            {"words", subdivisionOf(notes)}, {"detail", qtTrId("scales.notes").arg(notes)}, {"cells", cells}};
+        list << QVariantMap{{"words", text::subdivisionOf(notes)},
+                            {"detail", qtTrId("scales.notes").arg(notes)},
+                            {"cells", cells}};
     }
     return list;
 }
 
 QVariantMap ScaleBoard::cellMap(Cell at) const {
     const ScaleCell& cell = grid().at(at.notesPerBeat, at.key);
-    const QString name = qtTrId("scales.cell").arg(keyName(tonic(at.key)), subdivisionOf(at.notesPerBeat));
+    const QString name =
+        qtTrId("scales.cell").arg(text::keyName(tonic(at.key)), text::subdivisionOf(at.notesPerBeat));
     if (cell.passage.isNone())
         return {{"best", QString()},
                 {"share", 0.0},

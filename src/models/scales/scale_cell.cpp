@@ -3,8 +3,8 @@
 #include "core/passage/difference.h"
 #include "models/scales/scale_board.h"
 #include "models/text/formatter.h"
-#include "models/text/scale_words.h"
 #include "practice/log/practice_book.h"
+#include "text/scale_words.h"
 
 #include <algorithm>
 
@@ -40,7 +40,8 @@ void ScaleBoard::showStaff() {
 
 QString ScaleBoard::title() const {
     return qtTrId("scales.cell.title")
-        .arg(scaleName(tonic(cell().key), choices_.settings().view.kind), subdivisionOf(cell().notesPerBeat));
+        .arg(text::scaleName(tonic(cell().key), choices_.settings().view.kind),
+             text::subdivisionOf(cell().notesPerBeat));
 }
 
 QString ScaleBoard::whyText() const {
@@ -74,9 +75,9 @@ QString ScaleBoard::startText() const {
     const QString start = Formatter::tempo(from.start);
     switch (from.from) {
     case StartProposal::From::fewerNotes:
-        return qtTrId("scales.starts-from").arg(start, subdivisionOf(from.notesPerBeat));
+        return qtTrId("scales.starts-from").arg(start, text::subdivisionOf(from.notesPerBeat));
     case StartProposal::From::nextKey:
-        return qtTrId("scales.starts-from").arg(start, keyName(tonic(from.key)));
+        return qtTrId("scales.starts-from").arg(start, text::keyName(tonic(from.key)));
     case StartProposal::From::nothing:
         break;
     }
@@ -87,15 +88,15 @@ QString ScaleBoard::notesText() const {
     const auto played = part();
     if (!played) return {};
     QStringList names;
-    for (const Note& note : played->notes) names << noteName(note.written);
+    for (const Note& note : played->notes) names << text::noteName(note.written);
     return names.join(QLatin1Char(' '));
 }
 
 QString ScaleBoard::endText() const {
     const auto played = part();
     if (!played) return {};
-    const QString signature = withFirstLarge(signatureText(played->fifths)) + QLatin1Char('.');
-    const QString ending = endingText(played->ending);
+    const QString signature = withFirstLarge(text::signatureText(played->fifths)) + QLatin1Char('.');
+    const QString ending = text::endingText(played->ending);
     return ending.isEmpty() ? signature : qtTrId("scales.two-sentences").arg(signature, ending);
 }
 
@@ -104,13 +105,13 @@ QString ScaleBoard::rangeText() const {
     if (!played) return qtTrId("scales.no-tonic");
     if (!played->altissimo) return {};
     return qtTrId("scales.altissimo")
-        .arg(noteName(played->highest), noteName(playerOf(choices_.settings()).range.highest));
+        .arg(text::noteName(played->highest), text::noteName(playerOf(choices_.settings()).range.highest));
 }
 
 QString ScaleBoard::otherName() const {
     const auto names = spellingsOf(cell().key, choices_.settings().view.kind);
     if (names.size() < 2) return {};
-    return keyName(tonic(cell().key) == names[0] ? names[1] : names[0]);
+    return text::keyName(tonic(cell().key) == names[0] ? names[1] : names[0]);
 }
 
 bool ScaleBoard::canDrill() const {

@@ -3,9 +3,10 @@
 
 #include "core/music/pitch_text.h"
 #include "core/music/spelling.h"
+#include "models/scales/scale_lists.h"
 #include "models/settings/setting_choices.h"
-#include "models/text/scale_words.h"
 #include "practice/log/practice_book.h"
+#include "text/scale_words.h"
 
 namespace piolo::models {
 
@@ -27,7 +28,7 @@ QVariantList notesFrom(int least, int most, WrittenPitch inForce) {
     QVariantList list;
     for (int midi = least; midi <= most; ++midi) {
         const WrittenPitch pitch = midi == midiNumber(inForce) ? inForce : simple(midi);
-        list << choice(QString::fromStdString(pitchText(pitch)), noteName(pitch));
+        list << choice(QString::fromStdString(pitchText(pitch)), text::noteName(pitch));
     }
     return list;
 }
@@ -51,7 +52,7 @@ void ScaleChoices::record(const ScaleSettings& wanted) {
 }
 
 QVariantList ScaleChoices::instruments() { return instrumentChoices(); }
-QString ScaleChoices::instrumentText() const { return instrumentName(settings().instrument); }
+QString ScaleChoices::instrumentText() const { return text::instrumentName(settings().instrument); }
 
 void ScaleChoices::setInstrument(const QString& name) {
     if (instrumentNamed(name.toStdString()) == nullptr || name == instrument()) return;

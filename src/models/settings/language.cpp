@@ -2,6 +2,7 @@
 #include "models/settings/language.h"
 
 #include "models/settings/setting_choices.h"
+#include "text/translation.h"
 
 #include <QCoreApplication>
 #include <QLibraryInfo>
@@ -48,9 +49,10 @@ QLocale localeOf(const Language& language) {
     return system.language() == language.language ? system : QLocale(language.language, language.country);
 }
 
-std::unique_ptr<QTranslator> translator(const QString& file, const QString& folder) {
+std::unique_ptr<QTranslator> textsOfQt(const QString& code) {
     auto made = std::make_unique<QTranslator>();
-    if (!made->load(file, folder)) return nullptr;
+    const QString folder = QLibraryInfo::path(QLibraryInfo::TranslationsPath);
+    if (!made->load(QStringLiteral("qtbase_") + code, folder)) return nullptr;
     QCoreApplication::installTranslator(made.get());
     return made;
 }
@@ -61,10 +63,6 @@ struct Translators {
     std::unique_ptr<QTranslator> own;
 };
 
-std::unique_ptr<QTranslator> textsIn(const QString& code) {
-    return translator(QStringLiteral("piolo_") + code, QStringLiteral(":/languages"));
-}
-
 } // namespace
 
 QVariantList languageChoices() {
@@ -74,19 +72,16 @@ QVariantList languageChoices() {
     return list;
 }
 
-void loadEnglish() { static const auto english = textsIn(QStringLiteral("en")); }
-
 void speak(const QString& code) {
-    loadEnglish();
+    text::loadEnglish();
     static Translators spoken;
     const Language* const named = languageOf(code);
     const Language& language = named == nullptr ? systemLanguage() : *named;
     QLocale::setDefault(named == nullptr ? QLocale::system() : localeOf(language));
     spoken = {};
     const QString name = QLatin1String(language.code);
-    spoken.ofQt =
-        translator(QStringLiteral("qtbase_") + name, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
-    if (&language != &languages.front()) spoken.own = textsIn(name);
+    spoken.ofQt = textsOfQt(name);
+    if (&language != &languages.front()) spoken.own = text::textsIn(name);
 }
 
 } // namespace piolo::models

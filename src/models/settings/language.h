@@ -11,10 +11,6 @@ namespace piolo::models {
 /// "system", and each language with its code and its own name: {value, text}. Window thread.
 [[nodiscard]] QVariantList languageChoices();
 
-/// Loads the texts in English; number and date formats stay. Without it, and without speak(), a text is its
-/// id. Window thread, or that of the command, while there is an application.
-void loadEnglish();
-
 /// From now on, texts, numbers and dates are in that language. "system" is the first available of the
 /// system's languages, with the system's own number and date formats; an unknown code counts as "system".
 /// Texts made earlier do not change. Window thread, while there is an application.

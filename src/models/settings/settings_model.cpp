@@ -3,7 +3,7 @@
 
 #include "models/settings/language.h"
 #include "models/settings/setting_choices.h"
-#include "models/text/fault_text.h"
+#include "practice/faults/fault_text.h"
 #include "practice/log/practice_book.h"
 
 #include <QEvent>
@@ -54,7 +54,7 @@ void SettingsModel::touched() {
 void SettingsModel::saveNow() {
     saving_.stop();
     const auto saved = journal::saveMachineSettings(configDir_, machine_);
-    const QString fault = saved ? QString() : faultLine(saved.fault());
+    const QString fault = saved ? QString() : practice::faultLine(saved.fault());
     if (fault == fault_) return;
     fault_ = fault;
     emit faultChanged();

@@ -2,7 +2,7 @@
 #include "models/staff/staff_view.h"
 
 #include "models/text/formatter.h"
-#include "models/text/scale_words.h"
+#include "text/scale_words.h"
 
 #include "core/time/fraction_sum.h"
 
@@ -15,7 +15,7 @@ namespace {
 
 /// As it is said: "B flat 4", and in other languages by their own names.
 QString pitchWords(WrittenPitch pitch) {
-    QString name = keyName(withoutDouble(pitch));
+    QString name = text::keyName(text::withoutDouble(pitch));
     name.replace(QChar(0x266D), qtTrId("staff.flat"));
     name.replace(QChar(0x266F), qtTrId("staff.sharp"));
     if (pitch.alter < -1) name += qtTrId("staff.double-flat");
@@ -48,7 +48,7 @@ QString StaffView::words() const {
     const auto [lowest, highest] = rangeOf(music_->notes);
     return qtTrId("staff.spoken")
         .arg(Formatter::bars(music_->music), countWords(music_->notes.size()), pitchWords(lowest.written),
-             pitchWords(highest.written), signatureText(music_->fifths), clefWords(music_->clef));
+             pitchWords(highest.written), text::signatureText(music_->fifths), clefWords(music_->clef));
 }
 
 int StaffView::noteAt(int bar, int beat, int part, int parts) const {

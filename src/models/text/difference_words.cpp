@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/text/difference_words.h"
 
-#include "models/text/fault_text.h"
+#include "practice/faults/fault_text.h"
 
 #include <QtGlobal>
 
@@ -73,7 +73,7 @@ constexpr KeyWord keyWords[] = {
 };
 
 QString valueWords(const std::string& value) {
-    return value.empty() ? qtTrId("difference.none") : onOneLine(value);
+    return value.empty() ? qtTrId("difference.none") : text::onOneLine(value);
 }
 
 } // namespace

@@ -2,7 +2,7 @@
 #include "models/text/manner_words.h"
 
 #include "models/settings/setting_choices.h"
-#include "models/text/number_words.h"
+#include "text/number_words.h"
 
 #include <QStringList>
 #include <QtGlobal>
@@ -42,7 +42,7 @@ QString rhythmText(const Manner& manner) {
     case Rhythm::groups:
         break;
     }
-    return qtTrId("manner.in-groups-of").arg(numberWord(manner.group));
+    return qtTrId("manner.in-groups-of").arg(text::numberWord(manner.group));
 }
 
 namespace {

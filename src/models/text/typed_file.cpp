@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/text/typed_file.h"
 
-#include "models/text/fault_text.h"
+#include "practice/faults/fault_text.h"
 
 #include <QDir>
 #include <QSaveFile>
@@ -20,7 +20,7 @@ QString typedPath(const QString& typed) {
 QString saveBytes(const QString& path, const QByteArray& bytes) {
     QSaveFile file(path);
     if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) return {};
-    return faultSentence({FaultNumber::cannotWrite, {}, {file.errorString().toStdString()}});
+    return practice::faultSentence({FaultNumber::cannotWrite, {}, {file.errorString().toStdString()}});
 }
 
 } // namespace piolo::models

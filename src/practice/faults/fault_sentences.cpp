@@ -10,8 +10,7 @@ namespace {
 using enum FaultNumber;
 
 constexpr FaultSentence sentences[] = {
-    {unknownVerb, "is no verb; write click, track, ladder, curve, bars, staff, check, export "
-                  "or import, or see piolo --help"},
+    {unknownVerb, "is no verb; write %1, or see piolo --help"},
     {unknownOption, "is no option here; see %1 --help"},
     {missingOption, "is missing; add it, for example %1"},
     {missingValue, "has no value; write one after it, for example %1"},

@@ -2,7 +2,7 @@
 #include "models/paper/practice_sheet.h"
 
 #include "../../practice/book_fixture.h"
-#include "models/text/paper_words.h"
+#include "plots/paper/paper_words.h"
 
 #include <QAbstractItemModelTester>
 #include <QFile>
@@ -18,7 +18,7 @@ TEST_CASE(
     const Id piece = fixture.addPiece("Ferrywake Suite");
     const Id id = fixture.addPassage("Letter C", piece, 41);
     fixture.run(id, 90);
-    const auto ladder = models::paperLadder(*fixture.book->notebook().passage(id), "Ferrywake Suite");
+    const auto ladder = plots::paperLadder(*fixture.book->notebook().passage(id), "Ferrywake Suite");
     CHECK(ladder.title == "Letter C");
     CHECK(ladder.lines == QStringList{"Ferrywake Suite · bars 41–44 · 4/4", "♩ = 90, to 96 · quarters",
                                       "The rule: a miss drops 4, five clean in a row climb 2."});
@@ -37,7 +37,7 @@ TEST_CASE("a passage at its target has one rung, and a gentle rule says so in a 
     tempi.rule.gentle = true;
     fixture.book->record(PassageFact{id, {}, {}, tempi});
     fixture.run(id, 96);
-    const auto ladder = models::paperLadder(*fixture.book->notebook().passage(id), "");
+    const auto ladder = plots::paperLadder(*fixture.book->notebook().passage(id), "");
     CHECK(ladder.rungs.size() == 1);
     REQUIRE(ladder.lines.size() == 4);
     CHECK(ladder.lines[0] == "bars 1–4 · 4/4");

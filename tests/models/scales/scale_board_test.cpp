@@ -3,8 +3,9 @@
 
 #include "../../practice/book_fixture.h"
 #include "models/log/log_misses.h"
-#include "models/text/passage_title.h"
-#include "models/text/scale_words.h"
+#include "models/scales/scale_lists.h"
+#include "text/passage_title.h"
+#include "text/scale_words.h"
 
 #include <doctest/doctest.h>
 
@@ -71,7 +72,7 @@ TEST_CASE("a cell is made a passage once, with its notes, and shows what was pla
     CHECK(at.board.passageToDrill() == id);
     const Passage& passage = at.record(id).passage;
     CHECK(passage.title.name == "E flat major, two octaves, quintuplets");
-    CHECK(passageTitle(passage) == "E♭ major, two octaves, quintuplets");
+    CHECK(text::passageTitle(passage) == "E♭ major, two octaves, quintuplets");
     CHECK(passage.notes.size() == 31);
     CHECK(passage.music.subdivision == 5);
     CHECK(at.cell(quintuplets, eFlat).value("best") == "–");
@@ -208,8 +209,8 @@ TEST_CASE("every kind, range, pattern, order and instrument has words") {
         for (const QVariant& entry : list) CHECK_FALSE(entry.toMap().value("text").toString().isEmpty());
     }
     CHECK(instrumentChoices().size() == static_cast<qsizetype>(instruments().size()));
-    CHECK(noteName({'F', 2, 5}) == "F𝄪5");
-    CHECK(noteName({'B', -2, 3}) == "B𝄫3");
-    CHECK(noteName({'F', 3, 5}) == "F♯𝄪5");
-    CHECK(noteName({'B', -3, 3}) == "B♭𝄫3");
+    CHECK(text::noteName({'F', 2, 5}) == "F𝄪5");
+    CHECK(text::noteName({'B', -2, 3}) == "B𝄫3");
+    CHECK(text::noteName({'F', 3, 5}) == "F♯𝄪5");
+    CHECK(text::noteName({'B', -3, 3}) == "B♭𝄫3");
 }

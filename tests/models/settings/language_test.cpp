@@ -7,9 +7,9 @@
 #include "models/passages/passage_draft.h"
 #include "models/settings/setting_choices.h"
 #include "models/settings/settings_model.h"
-#include "models/text/fault_text.h"
 #include "models/text/formatter.h"
 #include "models/text/typed_values.h"
+#include "practice/faults/fault_text.h"
 
 #include <QDirIterator>
 #include <QFile>
@@ -45,7 +45,7 @@ TEST_CASE("a language has its own words, numbers and dates") {
         CHECK(Formatter::weekday(tuesday, tuesday) == "Dienstag, 12. Mai");
         CHECK(Formatter::date(tuesday, Date{2027, 1, 1}) == "12. Mai 2026");
         CHECK(Formatter::subdivision(BeatUnit::quarter, 7) == "Septolen");
-        CHECK(models::faultSentence({FaultNumber::diskFull, {}, {}}).startsWith("die Platte ist voll"));
+        CHECK(practice::faultSentence({FaultNumber::diskFull, {}, {}}).startsWith("die Platte ist voll"));
     }
     {
         const Spoken italian("it");

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "demonstration.h"
+
+#include "command/output/curve_picture.h"
+#include "command/output/telling.h"
+#include "command/output/written_file.h"
+#include "drill_table.h"
+#include "files/wav.h"
+#include "journal/folder/practice_folder.h"
+#include "sample_copy.h"
+
+#include <filesystem>
+#include <set>
+#include <vector>
+
+namespace piolo::samples {
+
+namespace {
+
+// Five clean runs climb; a miss drops; a late miss counts from where its run began; and on.
+constexpr const char* script = "cccccccmcccclcc";
+const std::string demonstrationDevice = "d0d0d0d0d0d0d0d0d0d0d0d0d0d0d0d0";
+constexpr QSize curveSize(900, 480);
+
+struct Places {
+    std::string folder, state, click, curve, passage;
+    explicit Places(const std::string& out)
+        : folder(out + "/drilled"), state(out + "/state"), click(out + "/click.wav"),
+          curve(out + "/curve.png"), passage(out + "/passage") {}
+};
+
+/// Takes away what an earlier demonstration wrote: the files of the sample's devices and of its own. With
+/// anything else there, all is left as it is.
+Done clearEarlier(const std::string& sampleDir, const std::string& folder) {
+    std::set<std::string> devices{demonstrationDevice};
+    const auto sample = journal::readFolder(sampleDir, {}, 0);
+    if (!sample) return sample.fault();
+    for (const Fact& fact : sample->facts) devices.insert(fact.device);
+    std::vector<std::filesystem::path> earlier;
+    std::error_code error;
+    for (const auto& file : std::filesystem::directory_iterator(folder + "/journal", error)) {
+        const std::string device = file.path().filename().string().substr(0, demonstrationDevice.size());
+        if (!devices.contains(device))
+            return Fault{FaultNumber::cannotWrite, {folder}, {"it holds other practice"}};
+        earlier.push_back(file.path());
+    }
+    for (const auto& path : earlier) std::filesystem::remove(path, error);
+    return done();
+}
+
+Done writeClick(const std::string& path, const std::vector<float>& sound) {
+    auto file = files::WavWriter::create(path, practice::virtualRate, sound.size());
+    if (!file) return file.fault();
+    const Done written = file.value().write(sound);
+    return written ? file.value().commit() : written;
+}
+
+Done writeCurve(const std::string& path, const PassageRecord& record, Date today) {
+    const std::string bytes = command::curvePng(record, {curveSize, {today, 14}}, 2);
+    if (bytes.empty()) return Fault{FaultNumber::cannotWrite, {path}, {}};
+    return command::writeInFolder(path, bytes);
+}
+
+Result<Notebook> foldFromDisk(const std::string& folder, Timestamp now) {
+    auto contents = journal::readFolder(folder, demonstrationDevice, now.utcMillis);
+    if (!contents) return contents.fault();
+    if (!contents->faults.empty()) return contents->faults.front();
+    return fold(std::move(contents.value().facts));
+}
+
+/// Noon of that day: a drill must not run into the next one.
+Timestamp noonOf(Timestamp now) {
+    constexpr std::int64_t minute = 60'000;
+    const std::int64_t noon = now.date().daysSince1970() * 1'440 + 720 - now.offsetMinutes;
+    return {noon * minute, now.offsetMinutes};
+}
+
+Done writeAll(const Places& places, const practice::VirtualDrillResult& drill, const PassageRecord& record,
+              Date today) {
+    Done written = writeClick(places.click, drill.sound);
+    if (written) written = writeCurve(places.curve, record, today);
+    if (written) written = command::writeInFolder(places.passage, record.passage.title.name + '\n');
+    return written;
+}
+
+std::string wordsAbout(const Places& places, const practice::VirtualDrillResult& drill,
+                       const std::string& differs) {
+    std::string words = demonstrationPassage;
+    words += "\n\n" + drillTable(drill) + '\n';
+    words += "the click that was played: " + places.click + '\n';
+    words += "the tempo curve:           " + places.curve + '\n';
+    words += "the practice folder:       " + places.folder + "\n\n";
+    if (differs.empty()) return words + "engine, practice log and fold agree\n";
+    return words + "engine, practice log and fold do not agree: " + differs + '\n';
+}
+
+Result<int> demonstrate(const std::string& sampleDir, const std::string& outDir, Timestamp now) {
+    const Places places(outDir);
+    const Date today = now.date();
+    const Done cleared = clearEarlier(sampleDir, places.folder);
+    if (!cleared) return cleared.fault();
+    const auto copied = copySample(sampleDir, places.folder, today);
+    if (!copied) return copied.fault();
+    const journal::JournalPlace place{places.folder, demonstrationDevice, places.state};
+    const auto drill = practice::drillVirtually(place, demonstrationPassage, script, noonOf(now));
+    if (!drill) return drill.fault();
+    const auto notebook = foldFromDisk(places.folder, noonOf(now));
+    if (!notebook) return notebook.fault();
+    const PassageRecord& record = *notebook->passage(notebook->find(demonstrationPassage).front());
+    const Done written = writeAll(places, *drill, record, today);
+    if (!written) return written.fault();
+    const std::string differs = disagreement(*drill, record, today);
+    const Done said = command::say(wordsAbout(places, *drill, differs));
+    if (!said) return said.fault();
+    return differs.empty() ? command::exitDone : command::exitInput;
+}
+
+} // namespace
+
+int runDemonstration(const std::string& sampleDir, const std::string& outDir, Timestamp now) {
+    const auto end = demonstrate(sampleDir, outDir, now);
+    return end ? *end : command::tell(end.fault());
+}
+
+int runDemonstration(const std::string& sampleDir, const std::string& outDir) {
+    return runDemonstration(sampleDir, outDir, journal::systemClock()->now());
+}
+
+} // namespace piolo::samples

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "command/output/drawing_application.h"
+
+#include "text/translation.h"
+
+namespace piolo::command {
+
+DrawingApplication::DrawingApplication() {
+    if (QCoreApplication::instance() != nullptr) return;
+    // Standard error holds faults alone, not Qt's remarks on a missing session.
+    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+    qputenv("QT_QPA_PLATFORM", "offscreen"); // draws without a display
+    own_.emplace(count_, arguments_);
+    text::loadEnglish();
+}
+
+} // namespace piolo::command

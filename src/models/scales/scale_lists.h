@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What can be chosen of scales, as lists of {value, text}; the values are core's names.
+#pragma once
+
+#include <QString>
+#include <QVariantList>
+
+#include <string_view>
+
+namespace piolo::models {
+
+// Window's thread.
+
+[[nodiscard]] QVariantList scaleKindChoices();
+[[nodiscard]] QVariantList rangeChoices();
+[[nodiscard]] QVariantList patternChoices();
+[[nodiscard]] QVariantList instrumentChoices();
+[[nodiscard]] QVariantList keyOrderChoices();
+
+/// The value of a choice for a name of core's.
+[[nodiscard]] QString wordOf(std::string_view name);
+
+} // namespace piolo::models

@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "text/passage_title.h"
+
+#include "text/scale_words.h"
+
+namespace piolo::text {
+
+QString passageTitle(const Passage& passage) {
+    const bool ownName = !passage.scale || passage.title.name != textOf(*passage.scale);
+    return ownName ? QString::fromStdString(passage.title.name) : scaleTitle(*passage.scale);
+}
+
+} // namespace piolo::text

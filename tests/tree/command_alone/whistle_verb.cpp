@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A verb that only a test has: this file and one line of the table are all that it takes.
+#include "command/options/option_reader.h"
+#include "command/output/telling.h"
+#include "command/verbs/verb_list.h"
+
+namespace piolo::command {
+namespace {
+
+VerbEnd run(const Arguments& arguments) {
+    OptionReader in(arguments);
+    const auto times = in.whole("--times", {1, 3});
+    if (in.fault()) return *in.fault();
+    const Done said = say("whistled " + std::to_string(times) + '\n');
+    if (!said) return said.fault();
+    return exitDone;
+}
+
+} // namespace
+
+Verb whistleVerb() {
+    return {"whistle",
+            "whistles",
+            "piolo whistle --times N",
+            "",
+            "piolo whistle --times 2",
+            {{"--times", "N", "2", "how many times"}},
+            0,
+            run};
+}
+
+} // namespace piolo::command
