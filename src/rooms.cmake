@@ -31,7 +31,7 @@ set(PIOLO_STANDARD_HEADERS <algorithm> <array> <memory> <optional> <string> <uno
 set(PIOLO_ROOMS "")
 
 # add_room(NAME [SEES room...] [OUTSIDE target...] [READ_ONCE header...]): one static library from all .cpp files below
-# src/NAME.
+# src/NAME, except those in its folder `plugin`.
 function(add_room NAME)
   cmake_parse_arguments(ROOM "" "" "SEES;OUTSIDE;READ_ONCE" ${ARGN})
   foreach(SEEN IN LISTS ROOM_SEES)
@@ -40,6 +40,7 @@ function(add_room NAME)
     endif()
   endforeach()
   file(GLOB_RECURSE SOURCES CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/${NAME}/*.cpp)
+  list(FILTER SOURCES EXCLUDE REGEX "/plugin/")
   file(GLOB_RECURSE HEADERS CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/${NAME}/*.h)
   add_library(piolo_${NAME} STATIC ${SOURCES})
   target_sources(piolo_${NAME} PUBLIC FILE_SET HEADERS BASE_DIRS ${PROJECT_SOURCE_DIR}/src FILES ${HEADERS})
@@ -53,6 +54,20 @@ function(add_room NAME)
   set(PIOLO_ROOMS ${PIOLO_ROOMS} ${NAME} PARENT_SCOPE)
 endfunction()
 
+# add_plugin(NAME OF room SOURCE file OUTSIDE library...): src/room/plugin/SOURCE becomes libpiolo_NAME.so, which the room
+# loads when it first needs the libraries behind it (files/plugin.h), found by the run path of whatever program the room
+# is linked into.
+set(PIOLO_PLUGIN_FOLDER ${CMAKE_INSTALL_LIBDIR}/piolo)
+function(add_plugin NAME)
+  cmake_parse_arguments(PLUGIN "" "OF;SOURCE" "OUTSIDE" ${ARGN})
+  add_library(piolo_${NAME} MODULE src/${PLUGIN_OF}/plugin/${PLUGIN_SOURCE})
+  set_target_properties(piolo_${NAME} PROPERTIES LIBRARY_OUTPUT_DIRECTORY ${PIOLO_BUILT_PLUGINS})
+  target_include_directories(piolo_${NAME} PRIVATE ${PROJECT_SOURCE_DIR}/src)
+  target_link_libraries(piolo_${NAME} PRIVATE ${PLUGIN_OUTSIDE} piolo_flags)
+  add_dependencies(piolo_${PLUGIN_OF} piolo_${NAME})
+  install(TARGETS piolo_${NAME} LIBRARY DESTINATION ${PIOLO_PLUGIN_FOLDER})
+endfunction()
+
 add_room(core)
 add_room(text SEES core OUTSIDE Qt6::Core)
 set_target_properties(piolo_text PROPERTIES AUTOMOC ON)
@@ -61,15 +76,18 @@ add_room(engine SEES core)
 add_room(files SEES core)
 add_room(journal SEES core files OUTSIDE nlohmann_json::nlohmann_json Threads::Threads
   READ_ONCE <filesystem> <nlohmann/json.hpp>)
-add_room(score SEES core files OUTSIDE pugixml::pugixml ${PIOLO_LIBZIP})
+add_room(score SEES core files OUTSIDE pugixml::pugixml)
+add_plugin(zip OF score SOURCE zip_functions.cpp OUTSIDE ${PIOLO_LIBZIP})
 add_room(practice SEES core text engine files journal score OUTSIDE Qt6::Core Threads::Threads)
 set_target_properties(piolo_practice PROPERTIES AUTOMOC ON)
-add_room(device SEES core engine practice OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads ${PIOLO_RTMIDI})
+add_room(device SEES core engine files practice OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads)
+add_plugin(midi OF device SOURCE midi_functions.cpp OUTSIDE ${PIOLO_RTMIDI})
 add_room(plots SEES core text OUTSIDE Qt6::Core Qt6::Gui Qt6::Svg)
 add_room(command SEES core text engine files journal score practice plots OUTSIDE Qt6::Core Qt6::Gui)
 set_target_properties(piolo_command PROPERTIES UNITY_BUILD OFF) # each verb has its own run()
-add_room(pictures SEES core files journal OUTSIDE Qt6::Core Qt6::Gui ${PIOLO_POPPLER})
-target_include_directories(piolo_pictures SYSTEM PRIVATE ${PIOLO_POPPLER_HEADERS})
+add_room(pictures SEES core files journal OUTSIDE Qt6::Core Qt6::Gui)
+add_plugin(pdf OF pictures SOURCE pdf_functions.cpp OUTSIDE Qt6::Core Qt6::Gui ${PIOLO_POPPLER})
+target_include_directories(piolo_pdf SYSTEM PRIVATE ${PIOLO_POPPLER_HEADERS})
 add_room(models SEES core text engine journal score practice plots pictures OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
   READ_ONCE <QAbstractListModel> <QQuickItem> <QVariantMap> <QtQml/qqmlregistration.h>)
 set_target_properties(piolo_models PROPERTIES AUTOMOC ON)
@@ -110,11 +128,13 @@ file(GLOB_RECURSE PIOLO_APP CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/app/*.cp
 list(REMOVE_ITEM PIOLO_APP ${PROJECT_SOURCE_DIR}/src/app/main.cpp)
 add_library(piolo_app STATIC ${PIOLO_APP})
 set_target_properties(piolo_app PROPERTIES AUTOMOC ON)
-target_link_libraries(piolo_app PUBLIC piolo_command piolo_device piolo_pictures piolo_models piolo_modelsplugin Qt6::QuickControls2
+target_link_libraries(piolo_app PUBLIC piolo_command piolo_device piolo_pictures piolo_models piolo_modelsplugin
   PRIVATE piolo_flags)
 target_precompile_headers(piolo_app PRIVATE ${PIOLO_STANDARD_HEADERS} <filesystem>)
 add_executable(piolo src/app/main.cpp)
-set_target_properties(piolo PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR})
+file(RELATIVE_PATH PIOLO_TO_PLUGINS ${CMAKE_INSTALL_FULL_BINDIR} ${CMAKE_INSTALL_FULL_LIBDIR}/piolo)
+set_target_properties(piolo PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR}
+  INSTALL_RPATH $ORIGIN/${PIOLO_TO_PLUGINS})
 target_link_libraries(piolo PRIVATE piolo_app piolo_flags)
 target_compile_definitions(piolo PRIVATE PIOLO_VERSION="${PROJECT_VERSION}")
 qt_add_resources(piolo icon PREFIX / BASE ${PROJECT_SOURCE_DIR}/src/app/window FILES ${PROJECT_SOURCE_DIR}/src/app/window/piolo.svg)

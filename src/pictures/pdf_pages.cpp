@@ -1,91 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pictures/pdf_pages.h"
 
-#include "pictures/picture_limits.h"
-
-#include <QBuffer>
-#include <QElapsedTimer>
-#include <QImage>
-
-#include <algorithm>
-#include <cmath>
-#include <memory>
-#include <poppler-qt6.h>
+#include "files/plugin.h"
+#include "pictures/plugin/pdf_functions.h"
 
 namespace piolo::pictures {
 
-namespace {
-
-constexpr double pointsToAnInch = 72;
-
-struct Drawing {
-    const GiveUp& giveUp;
-    QElapsedTimer clock;
-    bool stopped = false;
-};
-
-bool isOver(const QVariant& closure) {
-    auto* drawing = static_cast<Drawing*>(closure.value<void*>());
-    drawing->stopped = drawing->stopped || drawing->clock.elapsed() > mostMillisAPage || drawing->giveUp();
-    return drawing->stopped;
-}
-
-Result<std::unique_ptr<Poppler::Document>> opened(const PictureFile& pdf) {
-    // Suppresses Poppler's own messages about damaged files; we report one fault instead.
-    Poppler::setDebugErrorFunction([](const QString&, const QVariant&) {}, {});
-    auto document = Poppler::Document::loadFromData(
-        QByteArray::fromRawData(pdf.bytes.data(), static_cast<qsizetype>(pdf.bytes.size())));
-    if (!document) return Fault{FaultNumber::brokenPicture, {pdf.path}, {}};
-    if (document->isLocked()) return Fault{FaultNumber::pdfLocked, {pdf.path}, {}};
-    if (document->numPages() < 1) return Fault{FaultNumber::brokenPicture, {pdf.path}, {"no pages"}};
-    document->setRenderHint(Poppler::Document::Antialiasing);
-    document->setRenderHint(Poppler::Document::TextAntialiasing);
-    return document;
-}
-
-/// Pixels per inch; 0 for a page without a size.
-double resolution(QSizeF points) {
-    const double shorter = std::min(points.width(), points.height());
-    const double longer = std::max(points.width(), points.height());
-    if (!(shorter > 0) || !std::isfinite(longer)) return 0;
-    return pointsToAnInch * std::min(pageShortSide / shorter, pageLongSide / longer);
-}
-
-std::string pngOf(const QImage& page) {
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    const bool grey = page.allGray();
-    if (!page.convertToFormat(grey ? QImage::Format_Grayscale8 : QImage::Format_RGB888).save(&buffer, "png"))
-        return {};
-    return bytes.toStdString();
-}
-
-} // namespace
-
 Result<int> pageCount(const PictureFile& pdf) {
-    auto document = opened(pdf);
-    if (!document) return document.fault();
-    return document.value()->numPages();
+    const auto poppler = files::pluginFunctions<PdfFunctions>();
+    if (!poppler) return poppler.fault();
+    return (*poppler)->pageCount(pdf);
 }
 
 Result<PictureFile> pageAsPicture(const PictureFile& pdf, int page, const GiveUp& giveUp) {
-    auto document = opened(pdf);
-    if (!document) return document.fault();
-    const int count = document.value()->numPages();
-    if (page < 1 || page > count)
-        return Fault{FaultNumber::noSuchPage, {pdf.path}, {std::to_string(page), std::to_string(count)}};
-    const std::unique_ptr<Poppler::Page> sheet = document.value()->page(page - 1);
-    const double dpi = sheet ? resolution(sheet->pageSizeF()) : 0;
-    if (!(dpi > 0)) return Fault{FaultNumber::brokenPicture, {pdf.path}, {}};
-    Drawing drawing{giveUp, {}};
-    drawing.clock.start();
-    const QImage drawn = sheet->renderToImage(dpi, dpi, -1, -1, -1, -1, Poppler::Page::Rotate0, nullptr,
-                                              nullptr, isOver, QVariant::fromValue<void*>(&drawing));
-    if (drawing.stopped) return Fault{FaultNumber::pageTooSlow, {pdf.path}, {std::to_string(page)}};
-    PictureFile picture{pdf.path, drawn.isNull() ? std::string() : pngOf(drawn), PictureKind::png};
-    if (picture.bytes.empty()) return Fault{FaultNumber::brokenPicture, {pdf.path}, {}};
-    return picture;
+    const auto poppler = files::pluginFunctions<PdfFunctions>();
+    if (!poppler) return poppler.fault();
+    return (*poppler)->pageAsPicture(pdf, page, giveUp);
 }
 
 } // namespace piolo::pictures

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The pages of a PDF as pictures. The only file that uses Poppler.
+// The pages of a PDF as pictures. Poppler is loaded when they are first used.
 #pragma once
 
 #include "pictures/picture_file.h"
@@ -12,7 +12,7 @@ namespace piolo::pictures {
 using GiveUp = std::function<bool()>;
 
 /// Any thread; takes as long as the file needs. The number of pages, at least 1. Faults: brokenPicture,
-/// pdfLocked.
+/// pdfLocked, cannotRead.
 Result<int> pageCount(const PictureFile& pdf);
 
 /// Any thread; takes up to mostMillisAPage. Draws the page (counted from 1) on white paper, as a PNG; the

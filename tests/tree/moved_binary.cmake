@@ -13,6 +13,19 @@ must(${CMAKE_COMMAND} --install ${BUILD} --prefix ${FOLDER}/first)
 file(RENAME ${FOLDER}/first ${FOLDER}/second)
 set(PROGRAM ${FOLDER}/second/bin/piolo)
 must(${PROGRAM} click --tempo 90 --bars 1 --out ${FOLDER}/click.wav)
+# A compressed score needs a library of the program's own, which moved with it; without that library it is a fault.
+file(WRITE ${FOLDER}/score/META-INF/container.xml
+  "<container><rootfiles><rootfile full-path=\"ferrywake.musicxml\"/></rootfiles></container>")
+file(COPY ${SOURCE}/samples/ferrywake.musicxml DESTINATION ${FOLDER}/score)
+execute_process(COMMAND ${CMAKE_COMMAND} -E tar cf ${FOLDER}/score.mxl --format=zip META-INF ferrywake.musicxml
+  WORKING_DIRECTORY ${FOLDER}/score)
+must(${PROGRAM} bars ${FOLDER}/score.mxl)
+file(GLOB_RECURSE LIBRARIES ${FOLDER}/second/libpiolo_zip.so)
+file(REMOVE ${LIBRARIES})
+execute_process(COMMAND ${PROGRAM} bars ${FOLDER}/score.mxl RESULT_VARIABLE CODE ERROR_VARIABLE SAID)
+if(NOT CODE EQUAL 1 OR NOT SAID MATCHES "libpiolo_zip.so: E301: ")
+  message(FATAL_ERROR "without its library a compressed score gave ${CODE}:\n${SAID}")
+endif()
 # Its QML must come out of the binary, so the build folder's copy is hidden while it runs.
 file(RENAME ${BUILD}/qml ${BUILD}/qml.hidden)
 execute_process(

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the program asks of libzip, which is loaded when a packed score is first read.
+#pragma once
+
+#include "core/base/result.h"
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+namespace piolo::score {
+
+struct ZipFunctions {
+    static constexpr const char* plugin = "zip";
+    static constexpr const char* object = "pioloZip";
+
+    /// The bytes of one file in an archive, at most `most`. Faults, at the place of `absent`: brokenArchive,
+    /// scoreTooLarge, and `absent` itself when there is no such file. Any thread.
+    Result<std::string> (*entry)(std::string_view archive, const std::string& name, std::size_t most,
+                                 const Fault& absent);
+};
+
+} // namespace piolo::score
