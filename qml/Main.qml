@@ -2,7 +2,6 @@
 // Qt 6.4's linter does not see the ids around a component.
 // qmllint disable unqualified
 import QtQuick
-import QtQuick.Window
 import Piolo
 
 Window {
@@ -32,7 +31,9 @@ Window {
 
     Loader {
         id: desk
-        anchors.fill: parent
+        // Known before the window is shown, as its content's size is not.
+        width: window.width
+        height: window.height
         focus: true
         sourceComponent: WindowBody {
             drilling: window.drilling

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What lies in the window: the way from screen to screen, a line of notice, and the screen.
+// What lies in the window: the way from screen to screen, a line of notice, and the screen. Sizes are bound, not
+// anchored, so that what is made is laid out once: anchors follow only when everything inside them is there.
 import QtQuick
 import Piolo
 
@@ -26,30 +27,34 @@ Item {
     NoticeLine {
         id: notice
         objectName: "notice"
-        anchors.top: navigation.bottom
+        y: navigation.height
         width: parent.width
         height: implicitHeight
         text: PracticeRoom.notice
     }
     Item {
         id: stage
-        anchors.top: notice.bottom
-        anchors.bottom: parent.bottom
+        y: notice.y + notice.height
         width: parent.width
+        height: parent.height - y
 
-        DrillArea {
-            anchors.fill: parent
-            visible: desk.drilling
+        Kept {
+            width: parent.width
+            height: parent.height
+            shown: desk.drilling
             focus: desk.drilling
-            drill: PracticeRoom.drill
-            keys: PracticeRoom.keys
-            picture: PracticeRoom.drillPicture
-            unsaved: PracticeRoom.unsaved
-            recorded: !PracticeRoom.readOnly
-            more: PracticeRoom.passages.count > 1
-            onNextWanted: PracticeRoom.openNext()
-            onPassagesWanted: PracticeRoom.screen = "passages"
-            onEditWanted: PracticeRoom.edit(PracticeRoom.drill.passage, false)
+            sourceComponent: DrillArea {
+                focus: true
+                drill: PracticeRoom.drill
+                keys: PracticeRoom.keys
+                picture: PracticeRoom.drillPicture
+                unsaved: PracticeRoom.unsaved
+                recorded: !PracticeRoom.readOnly
+                more: PracticeRoom.passages.count > 1
+                onNextWanted: PracticeRoom.openNext()
+                onPassagesWanted: PracticeRoom.screen = "passages"
+                onEditWanted: PracticeRoom.edit(PracticeRoom.drill.passage, false)
+            }
         }
         Loader {
             id: other
@@ -63,7 +68,8 @@ Item {
                 "help": "HelpScreen.qml",
                 "welcome": "WelcomeScreen.qml"
             })
-            anchors.fill: parent
+            width: parent.width
+            height: parent.height
             active: !desk.drilling
             visible: active
             focus: active

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The part of a page that shows a passage, as large as its place allows. Paper stays white in both themes.
 import QtQuick
-import QtQuick.Window
 import Piolo
 
 Item {

@@ -62,10 +62,8 @@ Card {
         id: sheet
         anchors.top: title.bottom
         anchors.topMargin: 12
-        anchors.left: parent.left
-        anchors.leftMargin: 24
-        anchors.right: parent.right
-        anchors.rightMargin: 8
+        x: 24
+        width: parent.width - 32
         anchors.bottom: buttons.top
         anchors.bottomMargin: 12
         spacing: 12

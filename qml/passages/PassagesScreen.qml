@@ -21,7 +21,7 @@ FocusScope {
     }
     function show(card, name) {
         desk = name;
-        card.begin();
+        card.item.begin();
     }
     function startNew() {
         desk = "form";
@@ -105,8 +105,7 @@ FocusScope {
 
     PassagePane {
         id: pane
-        anchors.left: parent.left
-        anchors.leftMargin: Theme.margin
+        x: Theme.margin
         anchors.top: newPassage.bottom
         anchors.topMargin: 12
         anchors.bottom: undo.top
@@ -146,10 +145,8 @@ FocusScope {
     }
     PassageForm {
         id: form
-        anchors.left: pane.right
-        anchors.leftMargin: Theme.gap
-        anchors.right: parent.right
-        anchors.rightMargin: Theme.margin
+        x: pane.x + pane.width + Theme.gap
+        width: parent.width - x - Theme.margin
         anchors.top: pane.top
         anchors.bottom: parent.bottom
         anchors.bottomMargin: 16
@@ -161,40 +158,48 @@ FocusScope {
         onThroughRequested: piece => PracticeRoom.openRunThrough(piece)
         onRemovalRequested: passage => screen.remove(passage)
     }
-    MusicFile {
+    Kept {
         id: picker
         anchors.fill: form
-        visible: screen.desk === "music"
-        music: screen.editor.music
-        onDone: screen.showForm()
+        shown: screen.desk === "music"
+        sourceComponent: MusicFile {
+            music: screen.editor.music
+            onDone: screen.showForm()
+        }
     }
-    PaperCard {
+    Kept {
         id: paper
         anchors.fill: form
-        visible: screen.desk === "paper"
-        sheet: PracticeRoom.sheet
-        picks: PracticeRoom.picks
-        runs: PracticeRoom.paper
-        passage: screen.editor.passage
-        onDone: screen.showForm()
+        shown: screen.desk === "paper"
+        sourceComponent: PaperCard {
+            sheet: PracticeRoom.sheet
+            picks: PracticeRoom.picks
+            runs: PracticeRoom.paper
+            passage: screen.editor.passage
+            onDone: screen.showForm()
+        }
     }
-    FilesCard {
+    Kept {
         id: exchange
         anchors.fill: form
-        visible: screen.desk === "files"
-        exchange: PracticeRoom.exchange
-        picks: PracticeRoom.picks
-        passage: screen.editor.passage
-        onDone: screen.showForm()
+        shown: screen.desk === "files"
+        sourceComponent: FilesCard {
+            exchange: PracticeRoom.exchange
+            picks: PracticeRoom.picks
+            passage: screen.editor.passage
+            onDone: screen.showForm()
+        }
     }
 
-    PictureCard {
+    Kept {
         id: card
         anchors.fill: form
-        visible: screen.desk === "picture"
-        picture: screen.picture
-        title: form.name(screen.editor.draft["title"])
-        onDone: screen.showForm()
+        shown: screen.desk === "picture"
+        sourceComponent: PictureCard {
+            picture: screen.picture
+            title: form.name(screen.editor.draft["title"])
+            onDone: screen.showForm()
+        }
     }
 
     Component.onCompleted: {

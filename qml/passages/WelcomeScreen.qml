@@ -24,9 +24,9 @@ FocusScope {
     onDrillRequested: passage => PracticeRoom.openDrill(passage)
 
     ScrollColumn {
-        anchors.fill: parent
-        anchors.leftMargin: Theme.margin
-        anchors.rightMargin: Theme.gap
+        x: Theme.margin
+        width: parent.width - Theme.margin - Theme.gap
+        height: parent.height
         spacing: Theme.gap
         topMargin: 16
         bottomMargin: 24

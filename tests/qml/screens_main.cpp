@@ -6,7 +6,6 @@
 
 #include <QGuiApplication>
 #include <QQmlExtensionPlugin>
-#include <QQuickStyle>
 
 #include <private/qguiapplication_p.h>
 #include <qpa/qplatformaccessibility.h>
@@ -17,7 +16,6 @@ Q_IMPORT_QML_PLUGIN(PioloPlugin)
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
-    QQuickStyle::setStyle(QStringLiteral("Basic"));
     const QGuiApplication application(argc, argv);
     piolo::text::loadEnglish();
     QLocale::setDefault(QLocale::c());

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QQmlEngine>
 #include <QQmlExtensionPlugin>
-#include <QQuickStyle>
 #include <QtQuickTest/quicktest.h>
 
 Q_IMPORT_QML_PLUGIN(PioloPlugin)
@@ -9,7 +8,6 @@ Q_IMPORT_QML_PLUGIN(PioloPlugin)
 class PartsSetup : public QObject {
     Q_OBJECT
 public slots:
-    void applicationAvailable() { QQuickStyle::setStyle(QStringLiteral("Basic")); }
     void qmlEngineAvailable(QQmlEngine* engine) { engine->addImportPath(QStringLiteral("qrc:/qt/qml")); }
 };
 
