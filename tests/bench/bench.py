@@ -20,6 +20,7 @@ def words():
     parser = argparse.ArgumentParser(prog="tests/bench/run", description=__doc__)
     parser.add_argument("--build", default=os.path.join(SOURCE, "build"), help="the build folder")
     parser.add_argument("--rounds", type=int, default=9, help="rounds in which each contender has one turn")
+    parser.add_argument("--before", help="an earlier build to start in the same rounds (windows)")
     parser.add_argument("--docs", action="store_true", help="put the results into docs/performance.md and its pictures")
     parser.add_argument("parts", nargs="*", help=f"of {', '.join(PARTS)}; all when none is named")
     chosen = parser.parse_args()
@@ -44,7 +45,7 @@ def keep(name, text, panels, in_docs):
 
 def main():
     chosen = words()
-    where = Place(chosen.build, chosen.rounds)
+    where = Place(chosen.build, chosen.rounds, chosen.before)
     try:
         for name in chosen.parts or PARTS:
             print(f"== {name}, {chosen.rounds} rounds", flush=True)

@@ -16,8 +16,10 @@ for neighbour in ("outside", "sound"):
 class Place:
     """A folder on the same disk as the build, deleted at the end."""
 
-    def __init__(self, build, rounds):
+    def __init__(self, build, rounds, before=None):
+        """`before`: another build folder, to be measured beside this one."""
         self.build, self.rounds = os.path.abspath(build), rounds
+        self.before = os.path.abspath(before) if before else None
         self.folder = tempfile.mkdtemp(prefix="bench-", dir=self.build)
 
     def program(self, name):

@@ -4,6 +4,7 @@ import os
 import shutil
 import subprocess
 import time
+import typing
 
 from journals import RUNS
 from page import table
@@ -14,7 +15,15 @@ from ratios import Ratio, take_turns
 from player_window import Display
 
 FRAME = "Frame rendered"
+BEFORE = "the earlier build"
+SETTLE, MEMORY_ROUNDS = 2, 3
 EMPTY_QT, EMPTY, SAMPLE = "an empty Qt Quick window", "Piolo, no practice yet", "Piolo, the sample folder"
+
+
+class Start(typing.NamedTuple):
+    seconds: float    # on the wall, until the first frame
+    processor: float  # seconds of all threads, of the kernel's work for them too
+    resident: int     # bytes, once the window has settled
 
 
 class Desk:
@@ -28,20 +37,32 @@ class Desk:
                         XDG_CACHE_HOME=f"{home}/cache", XDG_RUNTIME_DIR=f"{home}/run", LC_ALL="C.UTF-8",
                         PULSE_SERVER=f"unix:{home}/nobody", QT_LOGGING_RULES="qt.scenegraph.time.renderloop=true")
 
-    def first_frame(self, words):
-        """Seconds until Qt reports the first frame."""
+    def start(self, words, settle=0):
+        """A start until Qt reports the first frame, and `settle` seconds more."""
         begin = time.monotonic()
-        with subprocess.Popen(words, env=self.env, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True) as process:
-            said = []
-            for line in process.stderr:
-                said.append(line)
-                if FRAME in line:
-                    break
-            seconds = time.monotonic() - begin
-            process.kill()
+        process = subprocess.Popen(words, env=self.env, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True)
+        said = []
+        for line in process.stderr:
+            said.append(line)
+            if FRAME in line:
+                break
+        seconds = time.monotonic() - begin
+        if settle:
+            time.sleep(settle)
+        bytes_resident = resident(process.pid) if settle else 0
+        process.kill()
+        process.stderr.close()
+        _, _, used = os.wait4(process.pid, 0)
+        process.returncode = 0
         if not said or FRAME not in said[-1]:
             raise SystemExit(f"{words[0]} never rendered a frame: {''.join(said)[-300:]}")
-        return seconds
+        return Start(seconds, used.ru_utime + used.ru_stime, bytes_resident)
+
+
+def resident(pid):
+    """Bytes of the process in memory, those of shared libraries included."""
+    with open(f"/proc/{pid}/statm", encoding="ascii") as file:
+        return int(file.read().split()[1]) * os.sysconf("SC_PAGESIZE")
 
 
 def ten_years(where, runs):
@@ -58,17 +79,33 @@ def folders(where):
     return found
 
 
+def contenders(where):
+    """{name: command line}; Piolo twice when there is an earlier build to compare with."""
+    found = {EMPTY_QT: [where.program("empty_window")]}
+    for name, folder in folders(where).items():
+        found[name] = [where.program("piolo"), "--folder", folder]
+        if where.before:
+            found[f"{name}, {BEFORE}"] = [os.path.join(where.before, "piolo"), "--folder", folder]
+    return found
+
+
 def measure(where):
-    piolo = where.program("piolo")
-    words = {EMPTY_QT: [where.program("empty_window")]}
-    words.update({name: [piolo, "--folder", folder] for name, folder in folders(where).items()})
     with Display() as display:
         desk = Desk(where, display)
-        took = take_turns({name: lambda line=line: desk.first_frame(line) for name, line in words.items()}, where.rounds)
-    rows = [[name, str(Ratio(times, took[EMPTY_QT])), str(Ratio(times, took[EMPTY]))] for name, times in took.items()]
-    text = table(["start to first frame", "as a multiple of the empty Qt Quick window", "as a multiple of Piolo with no practice yet"],
-                 rows)
+        words = contenders(where)
+        starts = take_turns({name: lambda line=line: desk.start(line) for name, line in words.items()}, where.rounds)
+        settled = take_turns({name: lambda line=line: desk.start(line, SETTLE) for name, line in words.items()}, MEMORY_ROUNDS)
+    took = {name: [start.seconds for start in found] for name, found in starts.items()}
+    rows = [row(name, starts, settled) for name in words]
+    text = table(["as a multiple of the empty Qt Quick window", "start to first frame", "processor time until then",
+                  "memory once it has settled"], rows)
     return text, [panel_of(took)]
+
+
+def row(name, starts, settled):
+    def ratio(part, found):
+        return str(Ratio([getattr(start, part) for start in found[name]], [getattr(start, part) for start in found[EMPTY_QT]]))
+    return [name, ratio("seconds", starts), ratio("processor", starts), ratio("resident", settled)]
 
 
 def panel_of(took):
