@@ -30,13 +30,12 @@ Window {
     }
 
     Loader {
-        id: desk
+        id: body
         // Known before the window is shown, as its content's size is not.
         width: window.width
         height: window.height
         focus: true
         sourceComponent: WindowBody {
-            drilling: window.drilling
             running: window.running
         }
     }
@@ -56,9 +55,9 @@ Window {
     /// The screens in another language; what had the focus has it again.
     function layAnew() {
         const place = window.activeFocusItem ? window.activeFocusItem.objectName : "";
-        desk.active = false;
-        desk.active = true;
-        const again = place === "" ? null : itemNamed(desk, place);
+        body.active = false;
+        body.active = true;
+        const again = place === "" ? null : itemNamed(body, place);
         if (again)
             again.forceActiveFocus(Qt.TabFocusReason);
     }

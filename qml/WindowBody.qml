@@ -1,28 +1,44 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What lies in the window: the way from screen to screen, a line of notice, and the screen. Sizes are bound, not
-// anchored, so that what is made is laid out once: anchors follow only when everything inside them is there.
+// What the window holds: the navigation, a line of notice, and the screen. Sizes are bound, not anchored, so that
+// what is made is laid out once: anchors follow only when everything inside them is there.
+// Qt 6.4's linter does not see the ids around a delegate.
+// qmllint disable unqualified
 import QtQuick
 import Piolo
 
 Item {
-    id: desk
+    id: body
 
-    required property bool drilling
     required property bool running
+
+    function show(screen) {
+        if (screen === "help")
+            openHelp();
+        else
+            PracticeRoom.screen = screen;
+    }
+    /// The help at the chapter of the screen that is shown.
+    function openHelp() {
+        if (PracticeRoom.screen === "help")
+            return;
+        HelpTarget.openFrom(PracticeRoom.screen, Screens.chapterOf(PracticeRoom.screen));
+        PracticeRoom.screen = "help";
+    }
 
     NavBar {
         id: navigation
         width: parent.width
-        height: desk.running ? 0 : implicitHeight
-        visible: !desk.running
+        height: body.running ? 0 : implicitHeight
+        visible: !body.running
+        screens: Screens.tabs
         screen: PracticeRoom.screen
         minutes: PracticeRoom.minutesToday
-        onWanted: screen => screen === "help" ? HelpTarget.openHere() : PracticeRoom.screen = screen
+        onWanted: screen => body.show(screen)
     }
     Shortcut {
         sequence: "F1"
-        enabled: !desk.running
-        onActivated: HelpTarget.openHere()
+        enabled: !body.running
+        onActivated: body.openHelp()
     }
     NoticeLine {
         id: notice
@@ -33,47 +49,31 @@ Item {
         text: PracticeRoom.notice
     }
     Item {
-        id: stage
+        id: screens
+        objectName: "screens"
         y: notice.y + notice.height
         width: parent.width
         height: parent.height - y
 
-        Kept {
-            width: parent.width
-            height: parent.height
-            shown: desk.drilling
-            focus: desk.drilling
-            sourceComponent: DrillArea {
-                focus: true
-                drill: PracticeRoom.drill
-                keys: PracticeRoom.keys
-                picture: PracticeRoom.drillPicture
-                unsaved: PracticeRoom.unsaved
-                recorded: !PracticeRoom.readOnly
-                more: PracticeRoom.passages.count > 1
-                onNextWanted: PracticeRoom.openNext()
-                onPassagesWanted: PracticeRoom.screen = "passages"
-                onEditWanted: PracticeRoom.edit(PracticeRoom.drill.passage, false)
+        Repeater {
+            model: Screens.all
+
+            Loader {
+                required property var modelData
+
+                readonly property bool here: PracticeRoom.screen === modelData.name
+                property bool opened: false
+
+                onHereChanged: opened = opened || here
+                Component.onCompleted: opened = here
+
+                width: parent.width
+                height: parent.height
+                active: here || opened && modelData.kept
+                visible: here
+                focus: here
+                source: modelData.source
             }
-        }
-        Loader {
-            id: other
-            objectName: "other"
-            readonly property var screens: ({
-                "passages": "PassagesScreen.qml",
-                "scales": "ScalesScreen.qml",
-                "log": "LogScreen.qml",
-                "runThrough": "RunThroughScreen.qml",
-                "settings": "SettingsScreen.qml",
-                "help": "HelpScreen.qml",
-                "welcome": "WelcomeScreen.qml"
-            })
-            width: parent.width
-            height: parent.height
-            active: !desk.drilling
-            visible: active
-            focus: active
-            source: screens[PracticeRoom.screen] ?? ""
         }
     }
 }

@@ -4,15 +4,14 @@ import QtQuick
 import Piolo
 
 FocusScope {
-    id: place
+    id: area
 
-    required property DrillModel drill
-    required property KeyBindings keys
-    required property MusicPicture picture
-    property int unsaved: 0
-    property bool recorded: true
-
-    property bool more: false
+    property DrillModel drill: PracticeRoom.drill
+    property KeyBindings keys: PracticeRoom.keys
+    property MusicPicture picture: PracticeRoom.drillPicture
+    property int unsaved: PracticeRoom.unsaved
+    property bool recorded: !PracticeRoom.readOnly
+    property bool more: PracticeRoom.passages.count > 1
 
     signal editWanted()
     signal nextWanted()
@@ -21,6 +20,11 @@ FocusScope {
     readonly property bool running: drill.state === DrillModel.Playing
     readonly property bool paused: drill.state === DrillModel.Paused
 
+    focus: true
+    onNextWanted: PracticeRoom.openNext()
+    onPassagesWanted: PracticeRoom.screen = "passages"
+    onEditWanted: PracticeRoom.edit(drill.passage, false)
+
     // Has the keyboard while no control was chosen: the drill's keys go their own way.
     Item {
         id: ground
@@ -28,32 +32,32 @@ FocusScope {
     }
     DrillScreen {
         anchors.fill: parent
-        visible: !place.running && !place.paused && place.drill.open
-        drill: place.drill
-        keys: place.keys
-        picture: place.picture
-        unsaved: place.unsaved
-        recorded: place.recorded
-        more: place.more
-        onEditWanted: place.editWanted()
-        onNextWanted: place.nextWanted()
+        visible: !area.running && !area.paused && area.drill.open
+        drill: area.drill
+        keys: area.keys
+        picture: area.picture
+        unsaved: area.unsaved
+        recorded: area.recorded
+        more: area.more
+        onEditWanted: area.editWanted()
+        onNextWanted: area.nextWanted()
     }
     PlayingScreen {
         anchors.fill: parent
-        visible: place.running
-        drill: place.drill
-        keys: place.keys
-        picture: place.picture
+        visible: area.running
+        drill: area.drill
+        keys: area.keys
+        picture: area.picture
     }
     PausePanel {
         anchors.fill: parent
-        visible: place.paused
-        drill: place.drill
-        keys: place.keys
+        visible: area.paused
+        drill: area.drill
+        keys: area.keys
     }
     Column {
         anchors.centerIn: parent
-        visible: !place.drill.open
+        visible: !area.drill.open
         spacing: Theme.gap
 
         InkText {
@@ -66,7 +70,7 @@ FocusScope {
             anchors.horizontalCenter: parent.horizontalCenter
             strong: true
             text: qsTrId("drill.to-passages")
-            onClicked: place.passagesWanted()
+            onClicked: area.passagesWanted()
         }
     }
     onRunningChanged: ground.forceActiveFocus()

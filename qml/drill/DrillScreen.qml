@@ -66,7 +66,7 @@ Item {
                 objectName: "nextPassage"
                 visible: screen.more
                 text: qsTrId("drill.next")
-                key: screen.keys.nextKeys
+                key: screen.keys.shown.next
                 onClicked: screen.nextWanted()
             }
             InkButton {

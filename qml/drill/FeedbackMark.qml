@@ -21,18 +21,18 @@ Item {
     Accessible.ignored: drill.feedbackText === ""
 
     Rectangle {
-        id: sheet
+        id: ground
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
         height: Math.min(parent.height, feedback.size * 1.7)
-        width: Math.min(parent.width, words.implicitWidth + feedback.size)
+        width: Math.min(parent.width, label.implicitWidth + feedback.size)
         radius: feedback.missed ? 0 : height / 2
         color: feedback.missed ? Theme.missWash : feedback.neutral ? Theme.card : Theme.cleanWash
         border.color: feedback.ink
         border.width: 3
 
         InkText {
-            id: words
+            id: label
             anchors.centerIn: parent
             width: Math.min(implicitWidth, parent.width - 8)
             text: qsTrId("parts.sign-word").arg(feedback.sign).arg(feedback.drill.feedbackText)

@@ -61,7 +61,7 @@ Rectangle {
                     size: 22
                     strong: panel.asksClean
                     text: panel.asksClean ? qsTrId("pause.yes") : qsTrId("pause.go-on")
-                    key: panel.keys.markKeys
+                    key: panel.keys.shown.mark
                     onClicked: panel.drill.goOn()
                 }
                 InkButton {
@@ -72,7 +72,7 @@ Rectangle {
                     Layout.preferredHeight: 84
                     size: 22
                     text: qsTrId("pause.no")
-                    key: panel.keys.backKeys
+                    key: panel.keys.shown.back
                     onClicked: panel.drill.doubt()
                 }
                 InkButton {
@@ -82,7 +82,7 @@ Rectangle {
                     Layout.preferredHeight: 84
                     size: 22
                     text: qsTrId("pause.half-tempo").arg(panel.drill.halfTempoText)
-                    key: panel.keys.slowerKeys
+                    key: panel.keys.shown.slower
                     onClicked: panel.drill.halveTempo()
                 }
                 InkButton {
@@ -100,7 +100,7 @@ Rectangle {
                     Layout.preferredHeight: 84
                     size: 22
                     text: panel.asksClean ? qsTrId("pause.stop") : qsTrId("pause.rest")
-                    key: panel.keys.stopKeys
+                    key: panel.keys.shown.stop
                     onClicked: panel.drill.stop()
                 }
             }

@@ -18,15 +18,15 @@ Item {
     readonly property bool withMusic: withStaff || (picture.known && !music.missing)
     /// Notes that are known are drawn where there is no picture of them.
     readonly property bool withStaff: drill.staff.known && !picture.known
-    readonly property real musicHeight: withStaff ? staff.wantedHeight : desk.width / music.shape
-    readonly property real beatsHeight: desk.height * 0.11
+    readonly property real musicHeight: withStaff ? staff.wantedHeight : column.width / music.shape
+    readonly property real beatsHeight: column.height * 0.11
     readonly property int barRows: bar.rows
     /// A wide strip of music leaves more for the figures.
-    readonly property real head: Math.max(desk.height * 0.2, Math.min(desk.height * 0.4,
-        desk.height - beatsHeight * bar.rows - margin - musicHeight))
+    readonly property real head: Math.max(column.height * 0.2, Math.min(column.height * 0.4,
+        column.height - beatsHeight * bar.rows - margin - musicHeight))
 
     Accessible.role: Accessible.Pane
-    Accessible.name: qsTrId("playing.spoken").arg(keys.markKeys).arg(keys.stopKeys)
+    Accessible.name: qsTrId("playing.spoken").arg(keys.shown.mark).arg(keys.shown.stop)
 
     LadderPicture {
         id: ladder
@@ -44,7 +44,7 @@ Item {
     }
 
     Item {
-        id: desk
+        id: column
         anchors.left: ladder.right
         anchors.leftMargin: screen.margin
         anchors.right: parent.right
@@ -126,8 +126,8 @@ Item {
             visible: screen.withStaff
             view: screen.drill.staff
             dark: Theme.dark
-            span: desk.width
-            room: desk.height * 0.8 - screen.beatsHeight * screen.barRows - screen.margin / 2
+            span: column.width
+            room: column.height * 0.8 - screen.beatsHeight * screen.barRows - screen.margin / 2
             mostSpace: screen.height / 40
             leastSpace: screen.height / 100
             bar: screen.drill.beats.barNumber

@@ -34,7 +34,7 @@ FocusScope {
     }
 
     Column {
-        id: desk
+        id: column
         anchors.left: heading.left
         anchors.top: heading.bottom
         anchors.topMargin: Theme.gap
@@ -47,7 +47,7 @@ FocusScope {
             width: parent.width
             horizontalAlignment: Text.AlignHCenter
             text: screen.run.clock
-            font.pixelSize: Math.min(screen.height * 0.3, desk.width * 0.3)
+            font.pixelSize: Math.min(screen.height * 0.3, column.width * 0.3)
             font.weight: Font.Bold
         }
         InkText {
@@ -71,7 +71,7 @@ FocusScope {
                 size: 24
                 text: qsTrId("run-through.start")
                 mark: "▶"
-                key: screen.keys.markKeys
+                key: screen.keys.shown.mark
                 onClicked: screen.run.start()
             }
             InkButton {
@@ -79,7 +79,7 @@ FocusScope {
                 visible: screen.playing
                 size: 24
                 text: qsTrId("run-through.stop")
-                key: screen.keys.markKeys
+                key: screen.keys.shown.mark
                 focusPolicy: Qt.NoFocus
                 onClicked: screen.run.markStop()
             }
@@ -89,7 +89,7 @@ FocusScope {
                 strong: true
                 size: 24
                 text: qsTrId("run-through.last-note")
-                key: screen.keys.cleanKeys
+                key: screen.keys.shown.clean
                 focusPolicy: Qt.NoFocus
                 onClicked: screen.run.finish(true)
             }
@@ -97,7 +97,7 @@ FocusScope {
                 visible: screen.playing
                 size: 24
                 text: qsTrId("run-through.give-up")
-                key: screen.keys.stopKeys
+                key: screen.keys.shown.stop
                 focusPolicy: Qt.NoFocus
                 onClicked: screen.run.finish(false)
             }
@@ -110,7 +110,7 @@ FocusScope {
         anchors.topMargin: Theme.gap
         anchors.bottom: parent.bottom
         anchors.bottomMargin: Theme.gap
-        width: desk.width
+        width: column.width
         visible: screen.review
 
         InkText {
@@ -187,7 +187,7 @@ FocusScope {
     Card {
         anchors.right: parent.right
         anchors.rightMargin: Theme.margin
-        anchors.left: desk.right
+        anchors.left: column.right
         anchors.leftMargin: Theme.gap
         anchors.top: heading.bottom
         anchors.topMargin: Theme.gap

@@ -5,7 +5,7 @@ import QtQuick.Layouts
 import Piolo
 
 ColumnLayout {
-    id: desk
+    id: panel
 
     required property DrillModel drill
     required property KeyBindings keys
@@ -35,34 +35,34 @@ ColumnLayout {
             Layout.fillWidth: true
             Layout.fillHeight: true
             Layout.preferredWidth: 2
-            Layout.minimumHeight: desk.compact ? 60 : 90
+            Layout.minimumHeight: panel.compact ? 60 : 90
 
             InkText {
                 anchors.fill: parent
-                text: desk.drill.tempoText
-                font.pixelSize: Math.max(20, Math.min(parent.height * 1.05, parent.width * (desk.compact ? 0.6 : 0.42)))
+                text: panel.drill.tempoText
+                font.pixelSize: Math.max(20, Math.min(parent.height * 1.05, parent.width * (panel.compact ? 0.6 : 0.42)))
                 font.weight: Font.Bold
                 fontSizeMode: Text.Fit
                 minimumPixelSize: 20
                 horizontalAlignment: Text.AlignHCenter
                 verticalAlignment: Text.AlignVCenter
-                Accessible.name: desk.drill.tempoLine
+                Accessible.name: panel.drill.tempoLine
             }
         }
         BeatRow {
-            visible: desk.compact
+            visible: panel.compact
             Layout.fillWidth: true
             Layout.preferredWidth: 3
-            beats: desk.drill.beats
+            beats: panel.drill.beats
             cellHeight: 40
         }
     }
     InkText {
         Layout.fillWidth: true
         horizontalAlignment: Text.AlignHCenter
-        text: desk.drill.hearing ? qsTrId("drill.only-heard").arg(desk.drill.tempoLine)
-              : desk.drill.openingText === "" ? desk.drill.tempoLine
-              : qsTrId("drill.figures").arg(desk.drill.tempoLine).arg(desk.drill.openingText)
+        text: panel.drill.hearing ? qsTrId("drill.only-heard").arg(panel.drill.tempoLine)
+              : panel.drill.openingText === "" ? panel.drill.tempoLine
+              : qsTrId("drill.figures").arg(panel.drill.tempoLine).arg(panel.drill.openingText)
         color: Theme.faint
         font.pixelSize: Theme.body + 2
         wrapMode: Text.WordWrap
@@ -79,9 +79,9 @@ ColumnLayout {
             Layout.preferredHeight: Theme.touch
             bare: true
             label: qsTrId("drill.felt-beat")
-            options: desk.drill.playedAs.beats
-            value: desk.drill.playedAs.beat
-            onChosen: value => desk.drill.playedAs.feel(value)
+            options: panel.drill.playedAs.beats
+            value: panel.drill.playedAs.beat
+            onChosen: value => panel.drill.playedAs.feel(value)
         }
         Choice {
             objectName: "articulation"
@@ -91,9 +91,9 @@ ColumnLayout {
             bare: true
             label: qsTrId("drill.articulation")
             prefix: qsTrId("drill.articulation.notes")
-            options: desk.drill.playedAs.articulations
-            value: desk.drill.playedAs.articulation
-            onChosen: value => desk.drill.playedAs.setArticulation(value)
+            options: panel.drill.playedAs.articulations
+            value: panel.drill.playedAs.articulation
+            onChosen: value => panel.drill.playedAs.setArticulation(value)
         }
         Choice {
             objectName: "rhythm"
@@ -103,16 +103,16 @@ ColumnLayout {
             bare: true
             label: qsTrId("drill.rhythm")
             prefix: qsTrId("drill.rhythm.short")
-            options: desk.drill.playedAs.rhythms
-            value: desk.drill.playedAs.rhythm
-            onChosen: value => desk.drill.playedAs.setRhythm(value)
+            options: panel.drill.playedAs.rhythms
+            value: panel.drill.playedAs.rhythm
+            onChosen: value => panel.drill.playedAs.setRhythm(value)
         }
     }
     InkText {
         Layout.fillWidth: true
         visible: text !== ""
         horizontalAlignment: Text.AlignHCenter
-        text: desk.inOneLine(desk.drill.searchText, desk.inOneLine(desk.drill.playedAs.bests, desk.drill.playedAs.fingering))
+        text: panel.inOneLine(panel.drill.searchText, panel.inOneLine(panel.drill.playedAs.bests, panel.drill.playedAs.fingering))
         color: Theme.faint
         font.pixelSize: Theme.small
         elide: Text.ElideRight
@@ -120,30 +120,30 @@ ColumnLayout {
         wrapMode: Text.WordWrap
     }
     BeatRow {
-        visible: !desk.compact
+        visible: !panel.compact
         Layout.fillWidth: true
-        beats: desk.drill.beats
-        cellHeight: desk.roomy ? 60 : 40
+        beats: panel.drill.beats
+        cellHeight: panel.roomy ? 60 : 40
     }
     GridLayout {
         Layout.fillWidth: true
         Layout.fillHeight: false
         columns: 2
         columnSpacing: 12
-        rowSpacing: desk.roomy ? 12 : 8
+        rowSpacing: panel.roomy ? 12 : 8
 
         InkButton {
             objectName: "start"
             Layout.fillWidth: true
             Layout.preferredWidth: 7
-            Layout.preferredHeight: desk.roomy ? 84 : 60
+            Layout.preferredHeight: panel.roomy ? 84 : 60
             text: qsTrId("drill.start")
             mark: "▶"
-            key: desk.keys.markKeys
+            key: panel.keys.shown.mark
             strong: true
             size: 24
-            enabled: desk.drill.open
-            onClicked: desk.drill.start()
+            enabled: panel.drill.open
+            onClicked: panel.drill.start()
         }
         RowLayout {
             Layout.fillWidth: true
@@ -153,20 +153,20 @@ ColumnLayout {
             InkButton {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                Layout.preferredHeight: desk.roomy ? 84 : 60
+                Layout.preferredHeight: panel.roomy ? 84 : 60
                 text: qsTrId("drill.slower")
                 mark: "−"
-                key: desk.keys.slowerKeys
-                onClicked: desk.drill.slower()
+                key: panel.keys.shown.slower
+                onClicked: panel.drill.slower()
             }
             InkButton {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                Layout.preferredHeight: desk.roomy ? 84 : 60
+                Layout.preferredHeight: panel.roomy ? 84 : 60
                 text: qsTrId("drill.faster")
                 mark: "+"
-                key: desk.keys.fasterKeys
-                onClicked: desk.drill.faster()
+                key: panel.keys.shown.faster
+                onClicked: panel.drill.faster()
             }
         }
         RowLayout {
@@ -175,42 +175,42 @@ ColumnLayout {
             spacing: 12
 
             InkButton {
-                Layout.preferredHeight: desk.otherHeight
+                Layout.preferredHeight: panel.otherHeight
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                text: qsTrId("drill.try").arg(desk.drill.targetText)
-                key: desk.keys.tryKeys
-                onClicked: desk.drill.attempt()
+                text: qsTrId("drill.try").arg(panel.drill.targetText)
+                key: panel.keys.shown.try
+                onClicked: panel.drill.attempt()
             }
             WaysToPlay {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 Layout.alignment: Qt.AlignVCenter
-                drill: desk.drill
+                drill: panel.drill
             }
             InkButton {
                 id: back
-                Layout.preferredHeight: desk.otherHeight
+                Layout.preferredHeight: panel.otherHeight
                 Layout.fillWidth: true
-                Layout.preferredWidth: desk.backShare
+                Layout.preferredWidth: panel.backShare
                 text: qsTrId("drill.take-back")
-                key: desk.keys.backKeys
-                onClicked: desk.drill.takeBack()
+                key: panel.keys.shown.back
+                onClicked: panel.drill.takeBack()
             }
         }
         RowLayout {
             Layout.fillWidth: true
             Layout.columnSpan: 2
             spacing: 12
-            visible: desk.drill.canHear
+            visible: panel.drill.canHear
 
             InkButton {
                 objectName: "hear"
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                text: desk.drill.hearing ? qsTrId("drill.stop-listening") : qsTrId("drill.hear")
-                key: desk.drill.hearing ? desk.keys.stopKeys : desk.keys.hearKeys
-                onClicked: desk.drill.hearFirst()
+                text: panel.drill.hearing ? qsTrId("drill.stop-listening") : qsTrId("drill.hear")
+                key: panel.drill.hearing ? panel.keys.shown.stop : panel.keys.shown.hear
+                onClicked: panel.drill.hearFirst()
             }
             Tick {
                 objectName: "modelClick"
@@ -218,16 +218,16 @@ ColumnLayout {
                 Layout.preferredWidth: 2
                 text: qsTrId("drill.hear-with-click")
                 Accessible.name: qsTrId("drill.hear-with-click.hint")
-                checked: desk.drill.modelClick
-                onTicked: on => desk.drill.modelClick = on
+                checked: panel.drill.modelClick
+                onTicked: on => panel.drill.modelClick = on
             }
         }
     }
     MarkLegend {
         Layout.fillWidth: true
         Layout.preferredWidth: 1
-        visible: desk.told && !desk.compact
-        keys: desk.keys
-        openEnded: desk.drill.openEnded
+        visible: panel.told && !panel.compact
+        keys: panel.keys
+        openEnded: panel.drill.openEnded
     }
 }

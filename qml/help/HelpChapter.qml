@@ -3,7 +3,7 @@
 import QtQuick
 
 QtObject {
-    /// The screen's, as PracticeRoom.screen or HelpTarget.part has it.
+    /// As the table of screens or HelpTarget.part has it.
     required property string name
     required property string title
     /// Paragraphs.

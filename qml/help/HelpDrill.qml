@@ -3,7 +3,7 @@ import QtQuick
 import Piolo
 
 HelpChapter {
-    readonly property KeyBindings bound: PracticeRoom.keys
+    required property KeyBindings bound
 
     name: "drill"
     title: qsTrId("help.drill.title")
@@ -14,16 +14,16 @@ HelpChapter {
         qsTrId("help.drill.what.ways")
     ]
     readonly property var always: [
-        [bound.markKeys, qsTrId("help.drill.key.miss")],
-        [bound.cleanKeys, qsTrId("help.drill.key.clean")],
-        [bound.backKeys, qsTrId("help.drill.key.take-back")],
-        [qsTrId("help.drill.key.up-down").arg(bound.fasterKeys).arg(bound.slowerKeys), qsTrId("help.drill.key.tempo")],
-        [bound.tryKeys, qsTrId("help.drill.key.try")],
-        [bound.hearKeys, qsTrId("help.drill.key.hear")],
-        [bound.nextKeys, qsTrId("help.drill.key.next")],
-        [bound.stopKeys, qsTrId("help.drill.key.stop")]
+        [bound.shown.mark, qsTrId("help.drill.key.miss")],
+        [bound.shown.clean, qsTrId("help.drill.key.clean")],
+        [bound.shown.back, qsTrId("help.drill.key.take-back")],
+        [qsTrId("help.drill.key.up-down").arg(bound.shown.faster).arg(bound.shown.slower), qsTrId("help.drill.key.tempo")],
+        [bound.shown.try, qsTrId("help.drill.key.try")],
+        [bound.shown.hear, qsTrId("help.drill.key.hear")],
+        [bound.shown.next, qsTrId("help.drill.key.next")],
+        [bound.shown.stop, qsTrId("help.drill.key.stop")]
     ]
-    keys: bound.pedalKeys === "" ? always : always.concat([[bound.pedalKeys, qsTrId("help.drill.key.pedal")]])
+    keys: bound.shown.pedal === "" ? always : always.concat([[bound.shown.pedal, qsTrId("help.drill.key.pedal")]])
     why: [
         qsTrId("help.drill.why.staircase"),
         qsTrId("help.drill.why.climbing"),

@@ -3,7 +3,7 @@ import QtQuick
 import Piolo
 
 HelpChapter {
-    readonly property KeyBindings bound: PracticeRoom.keys
+    required property KeyBindings bound
 
     name: "log"
     title: qsTrId("help.log.title")
@@ -13,7 +13,7 @@ HelpChapter {
         qsTrId("help.log.what.folder")
     ]
     keys: [
-        [bound.stretchKeys, qsTrId("help.log.key.breaks")],
+        [bound.shown.stretch, qsTrId("help.log.key.breaks")],
         [qsTrId("help.log.key.zoom.keys"), qsTrId("help.log.key.zoom")],
         [qsTrId("help.log.key.along.keys"), qsTrId("help.log.key.along")],
         [qsTrId("help.log.key.line.keys"), qsTrId("help.log.key.line")],

@@ -3,7 +3,7 @@ import QtQuick
 import Piolo
 
 HelpChapter {
-    readonly property KeyBindings bound: PracticeRoom.keys
+    required property KeyBindings bound
 
     name: "passages"
     title: qsTrId("help.passages.title")
@@ -14,7 +14,7 @@ HelpChapter {
     ]
     keys: [
         [qsTrId("help.passages.key.list.keys"), qsTrId("help.passages.key.list")],
-        [bound.saveKeys, qsTrId("help.passages.key.save")]
+        [bound.shown.save, qsTrId("help.passages.key.save")]
     ]
     why: [
         qsTrId("help.passages.why.short"),

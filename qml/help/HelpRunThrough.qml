@@ -3,7 +3,7 @@ import QtQuick
 import Piolo
 
 HelpChapter {
-    readonly property KeyBindings bound: PracticeRoom.keys
+    required property KeyBindings bound
 
     name: "runThrough"
     title: qsTrId("help.run-through.title")
@@ -11,10 +11,10 @@ HelpChapter {
         qsTrId("help.run-through.what.whole")
     ]
     keys: [
-        [bound.markKeys, qsTrId("help.run-through.key.start")],
-        [bound.cleanKeys, qsTrId("help.run-through.key.end")],
-        [bound.backKeys, qsTrId("help.run-through.key.take-back")],
-        [bound.stopKeys, qsTrId("help.run-through.key.give-up")]
+        [bound.shown.mark, qsTrId("help.run-through.key.start")],
+        [bound.shown.clean, qsTrId("help.run-through.key.end")],
+        [bound.shown.back, qsTrId("help.run-through.key.take-back")],
+        [bound.shown.stop, qsTrId("help.run-through.key.give-up")]
     ]
     why: [
         qsTrId("help.run-through.why.hides"),

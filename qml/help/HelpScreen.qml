@@ -6,15 +6,27 @@ import Piolo
 FocusScope {
     id: screen
 
+    property KeyBindings keys: PracticeRoom.keys
+
+    signal backWanted
+
     readonly property list<HelpChapter> chapters: [
         HelpStart {},
-        HelpPassages {},
+        HelpPassages {
+            bound: screen.keys
+        },
         HelpMusic {},
         HelpPicture {},
-        HelpDrill {},
-        HelpRunThrough {},
+        HelpDrill {
+            bound: screen.keys
+        },
+        HelpRunThrough {
+            bound: screen.keys
+        },
         HelpScales {},
-        HelpLog {},
+        HelpLog {
+            bound: screen.keys
+        },
         HelpPaper {},
         HelpFiles {},
         HelpSettings {},
@@ -29,7 +41,11 @@ FocusScope {
         return 0;
     }
 
-    Keys.onEscapePressed: HelpTarget.goBack()
+    onBackWanted: {
+        if (HelpTarget.cameFrom !== "")
+            PracticeRoom.screen = HelpTarget.cameFrom;
+    }
+    Keys.onEscapePressed: backWanted()
     Component.onCompleted: page.forceActiveFocus()
 
     HelpContents {
@@ -42,7 +58,7 @@ FocusScope {
         place: screen.place
         leadsBack: HelpTarget.cameFrom !== ""
         onChosen: name => HelpTarget.chapter = name
-        onBackWanted: HelpTarget.goBack()
+        onBackWanted: screen.backWanted()
     }
     HelpPage {
         id: page

@@ -2,10 +2,9 @@
 // Where the help opens, and where it leads back.
 pragma Singleton
 import QtQuick
-import Piolo
 
 QtObject {
-    id: place
+    id: target
 
     /// What a screen shows of its parts, when that has a chapter of its own; "" otherwise.
     property string part: ""
@@ -13,16 +12,9 @@ QtObject {
     /// The screen from which the help was opened; "" when it was not opened from one.
     property string cameFrom: ""
 
-    /// The help at the chapter of the screen that is shown.
-    function openHere() {
-        if (PracticeRoom.screen === "help")
-            return;
-        chapter = PracticeRoom.screen === "welcome" ? "start" : part !== "" ? part : PracticeRoom.screen;
-        cameFrom = PracticeRoom.screen;
-        PracticeRoom.screen = "help";
-    }
-    function goBack() {
-        if (cameFrom !== "")
-            PracticeRoom.screen = cameFrom;
+    /// The help at the chapter of that screen; `usual`: the chapter where no part has its own.
+    function openFrom(screen, usual) {
+        chapter = part !== "" ? part : usual;
+        cameFrom = screen;
     }
 }

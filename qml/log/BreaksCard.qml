@@ -9,7 +9,7 @@ Card {
     id: card
 
     required property LogFigures figures
-    property KeyBindings keys: PracticeRoom.keys
+    required property KeyBindings keys
 
     readonly property var breaks: figures.breaks
     readonly property var bars: breaks.bars ?? []
@@ -82,7 +82,7 @@ Card {
             visible: card.figures.stretchText !== "" && card.figures.madeText === ""
             strong: true
             text: card.figures.stretchText
-            key: card.keys.stretchKeys
+            key: card.keys.shown.stretch
             onClicked: card.figures.makeStretch()
         }
         Row {

@@ -7,6 +7,7 @@ FocusScope {
     id: screen
 
     property LogModel log: PracticeRoom.log
+    property KeyBindings keys: PracticeRoom.keys
 
     signal drillRequested(string passage)
 
@@ -63,6 +64,7 @@ FocusScope {
             anchors.topMargin: Theme.gap
             anchors.bottom: parent.bottom
             figures: screen.log.figures
+            keys: screen.keys
             onDrillRequested: passage => screen.drillRequested(passage)
         }
     }

@@ -11,10 +11,10 @@ InkText {
     property bool openEnded: false
 
     readonly property var parts: [
-        {mark: "▼", words: qsTrId("log.mark.missed").arg(keys.markKeys), ink: Theme.miss},
-        {mark: "●", words: openEnded ? qsTrId("log.mark.clean").arg(keys.cleanKeys)
+        {mark: "▼", words: qsTrId("log.mark.missed").arg(keys.shown.mark), ink: Theme.miss},
+        {mark: "●", words: openEnded ? qsTrId("log.mark.clean").arg(keys.shown.clean)
                                      : qsTrId("log.mark.clean-unmarked"), ink: Theme.clean},
-        {mark: "■", words: qsTrId("log.mark.stop").arg(keys.stopKeys), ink: Theme.faint}
+        {mark: "■", words: qsTrId("log.mark.stop").arg(keys.shown.stop), ink: Theme.faint}
     ]
 
     function unbroken(words) {

@@ -9,6 +9,9 @@ import Piolo
 Rectangle {
     id: bar
 
+    /// The screens that can be chosen: a list of {name, text}.
+    property var screens: []
+    /// The name of the one that is shown.
     property string screen: ""
     property int minutes: 0
 
@@ -25,24 +28,17 @@ Rectangle {
         spacing: 4
 
         Repeater {
-            model: [
-                {screen: "passages", words: qsTrId("nav.passages")},
-                {screen: "drill", words: qsTrId("nav.drill")},
-                {screen: "scales", words: qsTrId("nav.scales")},
-                {screen: "log", words: qsTrId("nav.log")},
-                {screen: "settings", words: qsTrId("nav.settings")},
-                {screen: "help", words: qsTrId("nav.help")}
-            ]
+            model: bar.screens
 
             T.Button {
                 id: tab
 
                 required property var modelData
 
-                readonly property bool here: bar.screen === modelData.screen
+                readonly property bool here: bar.screen === modelData.name
 
-                objectName: "tab-" + modelData.screen
-                text: modelData.words
+                objectName: "tab-" + modelData.name
+                text: modelData.text
                 checkable: false
                 implicitWidth: implicitContentWidth + 2 * Theme.gap
                 implicitHeight: Theme.touch
@@ -52,7 +48,7 @@ Rectangle {
                 Keys.onReturnPressed: clicked()
                 Keys.onEnterPressed: clicked()
                 Accessible.selected: here
-                onClicked: bar.wanted(modelData.screen)
+                onClicked: bar.wanted(modelData.name)
 
                 background: Rectangle {
                     radius: height / 2

@@ -4,11 +4,11 @@ import QtQuick
 import QtQuick.Templates as T
 
 Flickable {
-    id: sheet
+    id: scroll
 
     default property alias content: column.data
     property alias spacing: column.spacing
-    /// The sheet itself takes the focus: for pages of text.
+    /// The column itself takes the focus: for pages of text.
     property bool readable: false
 
     readonly property Item focused: Window.activeFocusItem
@@ -56,7 +56,7 @@ Flickable {
         id: bar
         width: 10
         padding: 2
-        policy: sheet.contentHeight > sheet.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
+        policy: scroll.contentHeight > scroll.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
         Accessible.ignored: true
 
         contentItem: Rectangle {
@@ -67,9 +67,9 @@ Flickable {
     }
 
     Rectangle {
-        parent: sheet
+        parent: scroll
         anchors.fill: parent
-        visible: sheet.readable && sheet.activeFocus
+        visible: scroll.readable && scroll.activeFocus
         color: "transparent"
         border.color: Theme.focus
         border.width: 2
@@ -78,6 +78,6 @@ Flickable {
 
     Column {
         id: column
-        width: sheet.width - 16
+        width: scroll.width - 16
     }
 }

@@ -29,13 +29,6 @@ Card {
             drillRequested(passage);
     }
 
-    Connections {
-        target: PracticeRoom
-        enabled: form.visible
-        function onFormToBeDrilled() {
-            form.drill();
-        }
-    }
     InkText {
         id: title
         anchors.left: parent.left
@@ -59,7 +52,7 @@ Card {
         font.pixelSize: Theme.small
     }
     ScrollColumn {
-        id: sheet
+        id: scroll
         anchors.top: title.bottom
         anchors.topMargin: 12
         x: 24

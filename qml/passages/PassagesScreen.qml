@@ -12,19 +12,19 @@ FocusScope {
 
     signal drillRequested(string passage)
 
-    /// What stands in the place of the form: "form", "music", "picture", "paper" or "files".
-    property string desk: "form"
+    /// What is shown beside the list: "form", "music", "picture", "paper" or "files".
+    property string view: "form"
 
     function showForm() {
-        desk = "form";
+        view = "form";
         form.take();
     }
     function show(card, name) {
-        desk = name;
+        view = name;
         card.item.begin();
     }
     function startNew() {
-        desk = "form";
+        view = "form";
         editor.startNew();
         form.take();
     }
@@ -34,7 +34,7 @@ FocusScope {
         takeBack.forceActiveFocus(Qt.TabFocusReason);
     }
 
-    onDeskChanged: HelpTarget.part = desk === "form" ? "" : desk
+    onViewChanged: HelpTarget.part = view === "form" ? "" : view
     Component.onDestruction: HelpTarget.part = ""
     onDrillRequested: passage => PracticeRoom.openDrill(passage)
 
@@ -42,6 +42,10 @@ FocusScope {
         target: PracticeRoom
         function onFormWanted() {
             form.take();
+        }
+        function onFormToBeDrilled() {
+            if (form.visible)
+                form.drill();
         }
     }
 
@@ -115,8 +119,8 @@ FocusScope {
         passages: screen.passages
         chosen: screen.editor.passage
         onChoose: passage => {
-            if (screen.desk === "music" || screen.desk === "picture")
-                screen.desk = "form";
+            if (screen.view === "music" || screen.view === "picture")
+                screen.view = "form";
             screen.editor.load(passage);
         }
         onOpenDrill: passage => screen.drillRequested(passage)
@@ -150,7 +154,7 @@ FocusScope {
         anchors.top: pane.top
         anchors.bottom: parent.bottom
         anchors.bottomMargin: 16
-        visible: screen.desk === "form"
+        visible: screen.view === "form"
         editor: screen.editor
         picture: screen.picture
         onPictureRequested: screen.show(card, "picture")
@@ -161,7 +165,7 @@ FocusScope {
     Kept {
         id: picker
         anchors.fill: form
-        shown: screen.desk === "music"
+        shown: screen.view === "music"
         sourceComponent: MusicFile {
             music: screen.editor.music
             onDone: screen.showForm()
@@ -170,7 +174,7 @@ FocusScope {
     Kept {
         id: paper
         anchors.fill: form
-        shown: screen.desk === "paper"
+        shown: screen.view === "paper"
         sourceComponent: PaperCard {
             sheet: PracticeRoom.sheet
             picks: PracticeRoom.picks
@@ -182,7 +186,7 @@ FocusScope {
     Kept {
         id: exchange
         anchors.fill: form
-        shown: screen.desk === "files"
+        shown: screen.view === "files"
         sourceComponent: FilesCard {
             exchange: PracticeRoom.exchange
             picks: PracticeRoom.picks
@@ -194,7 +198,7 @@ FocusScope {
     Kept {
         id: card
         anchors.fill: form
-        shown: screen.desk === "picture"
+        shown: screen.view === "picture"
         sourceComponent: PictureCard {
             picture: screen.picture
             title: form.name(screen.editor.draft["title"])

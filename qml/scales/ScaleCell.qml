@@ -4,7 +4,7 @@ import QtQuick
 import Piolo
 
 Item {
-    id: place
+    id: square
 
     required property var cell
     property bool chosen: false
@@ -31,31 +31,31 @@ Item {
         Rectangle {
             anchors.bottom: parent.bottom
             width: parent.width
-            height: parent.height * place.cell.share
-            radius: place.cell.share > 0.95 ? 5 : 2
+            height: parent.height * square.cell.share
+            radius: square.cell.share > 0.95 ? 5 : 2
             color: Theme.cleanWash
         }
         Rectangle {
             anchors.bottom: parent.bottom
             width: parent.width
-            height: place.played ? Math.max(2, Math.round(parent.height * 0.05)) : 0
+            height: square.played ? Math.max(2, Math.round(parent.height * 0.05)) : 0
             color: Theme.clean
         }
     }
     Rectangle {
         anchors.fill: parent
-        anchors.margins: place.chosen ? -2 : 0
-        radius: place.chosen ? 7 : 5
+        anchors.margins: square.chosen ? -2 : 0
+        radius: square.chosen ? 7 : 5
         color: "transparent"
-        border.color: place.focused ? Theme.focus : place.chosen ? Theme.ink : Theme.edge
-        border.width: place.chosen ? 3 : 1
+        border.color: square.focused ? Theme.focus : square.chosen ? Theme.ink : Theme.edge
+        border.width: square.chosen ? 3 : 1
     }
     InkText {
         anchors.horizontalCenter: parent.horizontalCenter
-        y: place.tight ? (parent.height - height) / 2 : parent.height * 0.08
-        text: place.played ? place.cell.best : place.next ? "▸" : ""
-        color: place.played ? Theme.ink : Theme.accent
-        font.pixelSize: Math.min(32, place.height * (place.tight ? 0.62 : 0.42))
+        y: square.tight ? (parent.height - height) / 2 : parent.height * 0.08
+        text: square.played ? square.cell.best : square.next ? "▸" : ""
+        color: square.played ? Theme.ink : Theme.accent
+        font.pixelSize: Math.min(32, square.height * (square.tight ? 0.62 : 0.42))
         font.weight: Font.Bold
         Accessible.ignored: true
     }
@@ -63,9 +63,9 @@ Item {
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.bottom: parent.bottom
         anchors.bottomMargin: parent.height * 0.1
-        visible: !place.tight && place.played
-        text: place.cell.below
-        font.pixelSize: Math.max(11, Math.min(17, place.height * 0.27, place.width * 0.16))
+        visible: !square.tight && square.played
+        text: square.cell.below
+        font.pixelSize: Math.max(11, Math.min(17, square.height * 0.27, square.width * 0.16))
         Accessible.ignored: true
     }
     InkText {
@@ -73,14 +73,14 @@ Item {
         anchors.top: parent.top
         anchors.rightMargin: 4
         anchors.topMargin: 1
-        text: place.cell.secure ? "✓" : place.next && place.played ? "▸" : ""
-        color: place.cell.secure ? Theme.clean : Theme.accent
-        font.pixelSize: Math.max(11, Math.min(15, place.height * 0.3))
+        text: square.cell.secure ? "✓" : square.next && square.played ? "▸" : ""
+        color: square.cell.secure ? Theme.clean : Theme.accent
+        font.pixelSize: Math.max(11, Math.min(15, square.height * 0.3))
         font.weight: Font.Bold
         Accessible.ignored: true
     }
     TapHandler {
-        onTapped: place.picked()
-        onDoubleTapped: place.drilled()
+        onTapped: square.picked()
+        onDoubleTapped: square.drilled()
     }
 }

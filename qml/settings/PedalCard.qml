@@ -11,7 +11,7 @@ SettingsCard {
     readonly property bool waiting: keys.capturing === "mark"
 
     title: qsTrId("pedal.title")
-    note: qsTrId("pedal.hint").arg(keys.markKeys)
+    note: qsTrId("pedal.hint").arg(keys.shown.mark)
 
     InkButton {
         id: learn

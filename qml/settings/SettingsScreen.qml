@@ -12,7 +12,7 @@ FocusScope {
     property string touched: ""
 
     ScrollColumn {
-        id: sheet
+        id: scroll
         anchors.fill: parent
         anchors.leftMargin: Theme.margin
         anchors.rightMargin: Theme.gap
@@ -82,7 +82,7 @@ FocusScope {
             keys: screen.keys
             touched: screen.touched === "switches"
             onTouch: screen.touched = "switches"
-            onShowWanted: item => sheet.reveal(item)
+            onShowWanted: item => scroll.reveal(item)
         }
         SettingsCard {
             width: parent.width
@@ -94,7 +94,7 @@ FocusScope {
                 bindings: screen.keys
                 touched: screen.touched
                 onTouch: place => screen.touched = place
-                onShowWanted: item => sheet.reveal(item)
+                onShowWanted: item => scroll.reveal(item)
             }
         }
     }

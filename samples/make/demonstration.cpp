@@ -101,7 +101,7 @@ Result<int> demonstrate(const std::string& sampleDir, const std::string& outDir,
     if (!cleared) return cleared.fault();
     const auto copied = copySample(sampleDir, places.folder, today);
     if (!copied) return copied.fault();
-    const journal::JournalPlace place{places.folder, demonstrationDevice, places.state};
+    const journal::JournalLocation place{places.folder, demonstrationDevice, places.state};
     const auto drill = practice::drillVirtually(place, demonstrationPassage, script, noonOf(now));
     if (!drill) return drill.fault();
     const auto notebook = foldFromDisk(places.folder, noonOf(now));

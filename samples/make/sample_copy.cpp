@@ -14,13 +14,13 @@ namespace piolo::samples {
 
 namespace {
 
-constexpr std::int64_t millisOfDay = 86'400'000;
+constexpr std::int64_t millisInDay = 86'400'000;
 
 Date moved(Date date, std::int64_t days) { return Date::fromDaysSince1970(date.daysSince1970() + days); }
 
 Fact moved(Fact fact, std::int64_t days) {
-    fact.at.utcMillis += days * millisOfDay;
-    fact.order += days * millisOfDay;
+    fact.at.utcMillis += days * millisInDay;
+    fact.order += days * millisInDay;
     auto* piece = std::get_if<PieceFact>(&fact.body);
     if (piece != nullptr && piece->due && *piece->due) piece->due = std::optional(moved(**piece->due, days));
     return fact;

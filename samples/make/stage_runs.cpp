@@ -2,7 +2,7 @@
 #include "stage_runs.h"
 
 #include "core/rule/build_up.h"
-#include "core/rule/stage.h"
+#include "core/rule/stage_step.h"
 #include "core/time/duration.h"
 
 namespace piolo::samples {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/window.h"
 #include "app/window/window_arguments.h"
+#include "app/window/window_choices.h"
 #include "app/window/window_help.h"
 #include "command/output/telling.h"
 #include "command/verbs/run_verb.h"
@@ -19,7 +20,7 @@ int sayAndEnd(std::string_view text) {
 int main(int argc, char** argv) {
     const std::vector<std::string> words(argv + 1, argv + argc);
     if (!words.empty() && !words.front().starts_with('-')) return command::runVerb(words);
-    const auto read = app::readWindowArguments(words);
+    const auto read = app::readWindowArguments(words, app::windowChoices());
     if (!read) return command::tell(read.fault());
     if (read->help) return sayAndEnd(app::windowHelp());
     if (read->version) return sayAndEnd("piolo " PIOLO_VERSION "\n");

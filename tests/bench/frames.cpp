@@ -3,6 +3,7 @@
 // [ROUNDS]. Prints "what,median,worst" in milliseconds. A response is a whole frame: events handled and the
 // scene drawn (in software).
 #include "models/room/practice_room.h"
+#include "models/room/screen.h"
 #include "practice/log/practice_book.h"
 #include "text/translation.h"
 
@@ -41,9 +42,9 @@ QQuickItem* find(QQuickItem* below, const QString& name) {
     return nullptr;
 }
 
-class Desk {
+class BenchWindow {
 public:
-    Desk(const std::string& folder, int rounds) : rounds_(rounds) {
+    BenchWindow(const std::string& folder, int rounds) : rounds_(rounds) {
         auto book = piolo::practice::PracticeBook::open(
             {folder, device, scratch_.filePath("state").toStdString()}, {});
         if (!book) throw std::runtime_error("the folder cannot be opened");
@@ -101,12 +102,13 @@ private:
     int rounds_;
 };
 
-void openScreens(Desk& desk) {
-    for (const char* const screen : {"passages", "drill", "log", "runThrough", "settings", "help"}) {
-        const bool isHelp = QLatin1String(screen) == QLatin1String("help");
-        desk.measure(
-            std::string("open ") + screen, [&] { desk.room().setScreen(isHelp ? "settings" : "help"); },
-            [&](int) { desk.room().setScreen(QString::fromLatin1(screen)); });
+void openScreens(BenchWindow& bench) {
+    for (const auto& screen : piolo::models::screenTable) {
+        const std::string name(screen.name);
+        const char* const before = name == "help" ? "settings" : "help";
+        bench.measure(
+            "open " + name, [&] { bench.room().setScreen(before); },
+            [&](int) { bench.room().setScreen(QString::fromStdString(name)); });
     }
 }
 
@@ -114,35 +116,35 @@ void scroll(QQuickItem& list, int round) {
     list.setProperty("contentY", list.property("contentY").toReal() + (round % 2 == 0 ? 420.0 : -300.0));
 }
 
-void useLists(Desk& desk) {
-    desk.room().setScreen("passages");
-    desk.frame();
-    QQuickItem* const search = desk.item("search");
+void useLists(BenchWindow& bench) {
+    bench.room().setScreen("passages");
+    bench.frame();
+    QQuickItem* const search = bench.item("search");
     if (search != nullptr)
-        desk.measure(
-            "type into the search", [&] { desk.room().passages()->setSearch(QString()); },
-            [&](int round) { desk.room().passages()->setSearch(QString(QChar(u'a' + round % 5))); });
-    desk.room().passages()->setSearch(QString());
-    if (QQuickItem* const list = desk.item("passageList"))
-        desk.measure(
+        bench.measure(
+            "type into the search", [&] { bench.room().passages()->setSearch(QString()); },
+            [&](int round) { bench.room().passages()->setSearch(QString(QChar(u'a' + round % 5))); });
+    bench.room().passages()->setSearch(QString());
+    if (QQuickItem* const list = bench.item("passageList"))
+        bench.measure(
             "scroll the passages", [] {}, [&](int round) { scroll(*list, round); });
-    desk.room().setScreen("log");
-    desk.frame();
-    if (QQuickItem* const list = desk.item("logList"))
-        desk.measure(
+    bench.room().setScreen("log");
+    bench.frame();
+    if (QQuickItem* const list = bench.item("logList"))
+        bench.measure(
             "scroll the log", [] {}, [&](int round) { scroll(*list, round); });
 }
 
-void useLog(Desk& desk) {
-    auto& log = *desk.room().log();
+void useLog(BenchWindow& bench) {
+    auto& log = *bench.room().log();
     const QVariantList passages = log.passages();
     const QString one = passages.value(1).toMap().value("value").toString();
-    desk.measure(
+    bench.measure(
         "choose a passage in the log", [&] { log.setPassage(QString()); }, [&](int) { log.setPassage(one); });
     log.setPassage(QString());
-    desk.frame();
-    if (QQuickItem* const curves = desk.item("logCurves"))
-        desk.measure(
+    bench.frame();
+    if (QQuickItem* const curves = bench.item("logCurves"))
+        bench.measure(
             "zoom the curves", [] {},
             [&](int round) {
                 QMetaObject::invokeMethod(curves, "zoom", Q_ARG(double, round % 2 == 0 ? 0.5 : 2.0),
@@ -151,18 +153,18 @@ void useLog(Desk& desk) {
 }
 
 /// A block of 10 ms is rendered, read and shown.
-void playDrill(Desk& desk) {
-    desk.room().setScreen("drill");
-    desk.frame();
-    desk.room().drill()->start();
+void playDrill(BenchWindow& bench) {
+    bench.room().setScreen("drill");
+    bench.frame();
+    bench.room().drill()->start();
     const auto play = [&](int blocks) {
-        for (int block = 0; block < blocks; ++block) desk.step();
+        for (int block = 0; block < blocks; ++block) bench.step();
     };
     play(100);
     // Long enough to contain an audible beat.
-    desk.measure(
+    bench.measure(
         "a beat of the running drill", [] {}, [&](int) { play(110); });
-    desk.room().drill()->stop();
+    bench.room().drill()->stop();
 }
 
 } // namespace
@@ -174,15 +176,15 @@ int main(int argc, char** argv) {
     piolo::text::loadEnglish();
     if (argc < 2) return EXIT_FAILURE;
     try {
-        Desk desk(argv[1], argc > 2 ? std::max(1, std::atoi(argv[2])) : 9);
-        const auto ids = desk.room().book().notebook().passages();
-        if (!ids.empty()) desk.room().openDrill(QString::fromStdString(ids.front().text()));
-        const auto pieces = desk.room().book().notebook().pieces();
-        if (!pieces.empty()) desk.room().openRunThrough(QString::fromStdString(pieces.front().id.text()));
-        openScreens(desk);
-        useLists(desk);
-        useLog(desk);
-        playDrill(desk);
+        BenchWindow bench(argv[1], argc > 2 ? std::max(1, std::atoi(argv[2])) : 9);
+        const auto ids = bench.room().book().notebook().passages();
+        if (!ids.empty()) bench.room().openDrill(QString::fromStdString(ids.front().text()));
+        const auto pieces = bench.room().book().notebook().pieces();
+        if (!pieces.empty()) bench.room().openRunThrough(QString::fromStdString(pieces.front().id.text()));
+        openScreens(bench);
+        useLists(bench);
+        useLog(bench);
+        playDrill(bench);
     } catch (const std::exception& wrong) {
         std::fprintf(stderr, "frames: %s\n", wrong.what());
         return EXIT_FAILURE;

@@ -102,7 +102,7 @@ void runVerb(const Bounds& bounds, std::vector<std::string> words) {
 
 void runCommand(std::string_view bytes) {
     auto words = wordsOf(bytes);
-    static_cast<void>(app::readWindowArguments(words));
+    static_cast<void>(app::readWindowArguments(words, {{"log"}, {"system"}}));
     if (words.empty()) return;
     for (const Bounds& bounds : verbs())
         if (bounds.verb.name == words.front()) runVerb(bounds, {words.begin() + 1, words.end()});

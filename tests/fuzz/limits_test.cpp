@@ -115,7 +115,7 @@ TEST_CASE("bars, runs, count-in and rate have their ends, and a file its 4 GiB")
 
 TEST_CASE("a picture has 64 to 8192 points a side") {
     const auto size = [](const std::string& word) {
-        return app::readWindowArguments(std::vector<std::string>{"--size", word}).ok();
+        return app::readWindowArguments(std::vector<std::string>{"--size", word}, {{"log"}, {"system"}}).ok();
     };
     CHECK(size("64x8192"));
     CHECK(!size("63x8192"));

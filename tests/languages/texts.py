@@ -7,7 +7,7 @@ import re
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 ID = re.compile(r"[a-z][a-z0-9-]*(\.[a-zA-Z0-9-]+)+")
 
-_ASKED = re.compile(r'\b(?:q[st]TrId|QT_TRID_NOOP)\(\s*"([^"]*)"\s*([,)])')
+_ASKED = re.compile(r'\b(q[st]TrId|QT_TRID_NOOP|QT_TRID_N_NOOP)\(\s*"([^"]*)"\s*([,)])')
 _FAULT = re.compile(r'\{(\w+),\s*((?:"(?:[^"\\]|\\.)*"\s*)+)\}')
 _NUMBER = re.compile(r"^    (\w+) = (\d{3}),", re.MULTILINE)
 _PIECE = re.compile(r'"((?:[^"\\]|\\.)*)"')
@@ -23,7 +23,7 @@ class Asked:
 
 
 def asked_in(source, file=""):
-    return [Asked(id, follows == ",", file) for id, follows in _ASKED.findall(source)]
+    return [Asked(id, follows == "," or way == "QT_TRID_N_NOOP", file) for way, id, follows in _ASKED.findall(source)]
 
 
 def sources():

@@ -20,9 +20,9 @@
 namespace piolo::test {
 
 /// The wall clock follows the rendered sound; a test may set it forward.
-class DeskClock final : public journal::Clock {
+class TestClock final : public journal::Clock {
 public:
-    explicit DeskClock(const engine::DrillEngine& engine) : engine_(engine) {}
+    explicit TestClock(const engine::DrillEngine& engine) : engine_(engine) {}
     Timestamp now() override {
         return {base + static_cast<std::int64_t>(engine_.rendered() / (VirtualSound::rate / 1000)), 0};
     }
@@ -107,7 +107,7 @@ public:
     KeptFiles kept{scratch.path().toStdString()};
     std::shared_ptr<engine::DrillEngine> engine = std::make_shared<engine::DrillEngine>();
     VirtualSound sound{engine};
-    std::shared_ptr<DeskClock> clock = std::make_shared<DeskClock>(*engine);
+    std::shared_ptr<TestClock> clock = std::make_shared<TestClock>(*engine);
     std::unique_ptr<practice::PracticeBook> book;
     std::unique_ptr<practice::DrillSession> session;
     std::unique_ptr<models::DrillModel> drill;

@@ -15,7 +15,7 @@
 namespace piolo::test {
 
 /// `staves` staves with notes that climb, and a black square in the top left corner.
-inline void drawSheet(QPainter& painter, const QSize& size, int staves) {
+inline void drawCurves(QPainter& painter, const QSize& size, int staves) {
     painter.fillRect(QRect(QPoint(), size), Qt::white);
     painter.fillRect(QRect(0, 0, size.width() / 10, size.width() / 10), Qt::black);
     const double gap = size.height() / (staves * 12.0 + 6);
@@ -36,7 +36,7 @@ inline void drawSheet(QPainter& painter, const QSize& size, int staves) {
 inline QImage sheet(const QSize& size, int staves = 8) {
     QImage image(size, QImage::Format_RGB32);
     QPainter painter(&image);
-    drawSheet(painter, size, staves);
+    drawCurves(painter, size, staves);
     return image;
 }
 
@@ -60,7 +60,7 @@ inline std::string pdf(int pages) {
     QPainter painter(&writer);
     for (int page = 0; page < pages; ++page) {
         if (page > 0) writer.newPage();
-        drawSheet(painter, QSize(writer.width(), writer.height()), page + 1);
+        drawCurves(painter, QSize(writer.width(), writer.height()), page + 1);
     }
     painter.end();
     return bytes.toStdString();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "accessible_walk.h"
+#include "models/room/screen.h"
 #include "screen_fixture.h"
 
 #include <doctest/doctest.h>
@@ -22,18 +23,31 @@ void checkNamed(ScreenFixture& stage, int least) {
 
 TEST_CASE("every control of every screen has a name for a screen reader") {
     ScreenFixture stage;
-    for (const auto* screen : {"passages", "scales", "log", "settings", "help"}) {
-        CAPTURE(screen);
-        stage.room().setScreen(QString::fromLatin1(screen));
-        stage.play(0.1);
-        checkNamed(stage, 4);
+    for (const auto& screen : piolo::models::screenTable) {
+        CAPTURE(screen.name);
+        stage.open(screen.name);
+        checkNamed(stage, screen.name == "drill" ? 20 : 4);
     }
-    stage.room().openDrill(QString::fromStdString(stage.passage().text()));
-    stage.play(0.1);
-    checkNamed(stage, 20);
+}
+
+TEST_CASE("while something is played, and when a run-through is looked over, too") {
+    ScreenFixture stage;
+    stage.open("drill");
     stage.tap(Qt::Key_Space);
     stage.play(6);
     checkNamed(stage, 5);
+    stage.tap(Qt::Key_Escape);
+    stage.play(1);
+    stage.open("runThrough");
+    auto& run = *stage.room().runThrough();
+    run.start();
+    stage.play(0.1);
+    checkNamed(stage, 3);
+    run.markStop();
+    run.finish(true);
+    stage.play(0.1);
+    REQUIRE(run.state() == piolo::models::RunThroughModel::State::Review);
+    checkNamed(stage, 4);
 }
 
 TEST_CASE("the first start, too") {
@@ -43,7 +57,7 @@ TEST_CASE("the first start, too") {
 
 TEST_CASE("a nameless button is found") {
     ScreenFixture stage;
-    QQmlComponent component(qmlEngine(stage.find("other")));
+    QQmlComponent component(qmlEngine(stage.find("screens")));
     component.setData("import QtQuick.Templates as T\nT.Button { implicitWidth: 40; implicitHeight: 40 }",
                       QUrl());
     const std::unique_ptr<QObject> button(component.create());

@@ -10,6 +10,7 @@
 
 using namespace piolo;
 using piolo::models::DrillModel;
+using piolo::models::KeyAction;
 using piolo::models::RunThroughModel;
 using piolo::test::ScreenFixture;
 
@@ -17,7 +18,7 @@ namespace {
 
 struct KeysScreen {
     explicit KeysScreen(const char* screen) {
-        stage.room().keys()->setBounceMillis(0); // a test presses faster than a finger
+        stage.room().keys()->listener().setBounceMillis(0); // a test presses faster than a finger
         stage.room().setScreen(QString::fromLatin1(screen));
         stage.play(0.05);
     }
@@ -76,14 +77,14 @@ TEST_CASE("a key is added, fought over and taken away by keyboard, and each time
     KeysScreen screen("settings");
     screen.press("bind-try");
     screen.key(Qt::Key_F9);
-    CHECK(screen.keys().tryKeys() == "F9, T");
+    CHECK(screen.keys().shown(KeyAction::attempt) == "F9, T");
     CHECK(screen.says("F9 now does this: “Try one run at the target”."));
     screen.press("bind-hear");
     screen.key(Qt::Key_F9);
     CHECK(screen.says("F9 is taken"));
     CHECK(screen.stage.find("takeOverKey") != nullptr);
     screen.press("takeOverKey");
-    CHECK(screen.keys().hearKeys() == "F9, H");
+    CHECK(screen.keys().shown(KeyAction::hear) == "F9, H");
     CHECK(screen.says("F9 has left “Try one run at the target”."));
     screen.press("bind-hear");
     screen.key(Qt::Key_Return); // a key like any other while one is waited for
@@ -93,7 +94,7 @@ TEST_CASE("a key is added, fought over and taken away by keyboard, and each time
     REQUIRE(chip != nullptr);
     chip->forceActiveFocus(Qt::TabFocusReason);
     screen.key(Qt::Key_Return);
-    CHECK(screen.keys().hearKeys() == "H");
+    CHECK(screen.keys().shown(KeyAction::hear) == "H");
     CHECK(screen.says("F9 no longer does this"));
     CHECK(screen.chip("F9") == nullptr);
     CHECK(screen.stage.warnings().join("\n").toStdString() == "");
@@ -102,10 +103,10 @@ TEST_CASE("a key is added, fought over and taken away by keyboard, and each time
 TEST_CASE("a set of keys by what the pedal sends says what is different, and the usual keys undo it") {
     KeysScreen screen("settings");
     screen.press("set-leftRight");
-    CHECK(screen.keys().markKeys() == "Space, Right");
+    CHECK(screen.keys().shown(KeyAction::mark) == "Space, Right");
     CHECK(screen.says("Take back the last mark: Backspace, Left"));
     screen.press("usualKeys");
-    CHECK(screen.keys().markKeys() == "Space, PgDown");
+    CHECK(screen.keys().shown(KeyAction::mark) == "Space, PgDown");
     CHECK(screen.says("Take back the last mark: Backspace, PgUp"));
 }
 

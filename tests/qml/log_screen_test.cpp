@@ -146,7 +146,7 @@ TEST_CASE("narrowed to nothing the log says so, and an empty one what will be he
 TEST_CASE("one key makes a passage of the bars that break, linked to its parent; typed into a note it is a "
           "letter") {
     LogScreen screen;
-    screen.stage.room().keys()->setBounceMillis(0); // a test presses faster than a finger
+    screen.stage.room().keys()->listener().setBounceMillis(0); // a test presses faster than a finger
     screen.log().setPassage(QString::fromStdString(screen.stage.passage().text()));
     const auto count = [&] { return screen.stage.room().book().notebook().passages().size(); };
     const std::size_t before = count();

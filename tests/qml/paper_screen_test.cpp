@@ -15,12 +15,12 @@ using piolo::test::walkAccessibly;
 
 namespace {
 
-struct Desk {
-    Desk() {
+struct PaperScreen {
+    PaperScreen() {
         stage.room().setScreen("passages");
         stage.play(0.1);
     }
-    ~Desk() { CHECK(stage.warnings().join("\n").toStdString() == ""); }
+    ~PaperScreen() { CHECK(stage.warnings().join("\n").toStdString() == ""); }
 
     void press(const char* name) { stage.click(QString::fromLatin1(name)); }
     /// The control inside it that receives a key.
@@ -93,118 +93,118 @@ struct Desk {
 } // namespace
 
 TEST_CASE("a sheet is saved for the chosen passage, or for those that are ticked, by keyboard") {
-    Desk desk;
-    desk.press("onPaper");
-    desk.checkNamed();
-    CHECK(desk.shows("1 passage on one page"));
-    desk.type("sheet-path", desk.path("sheet.pdf"));
-    desk.shoot("paper-print");
-    QTest::keyClick(&desk.stage.window(), Qt::Key_Return);
-    desk.stage.play(0.05);
-    CHECK(desk.shows("saved as"));
-    CHECK(QFile::exists(desk.path("sheet.pdf")));
-    desk.press("pickAll");
-    CHECK(desk.stage.room().picks()->picked() == 2);
-    desk.type("sheet-path", desk.path("sheet.doc"));
-    desk.press("sheet-save");
-    CHECK(desk.shows(".pdf, .svg or .png"));
-    desk.shoot("paper-print-fault");
-    desk.press("paper-back");
-    CHECK(desk.stage.find("save") != nullptr);
+    PaperScreen screen;
+    screen.press("onPaper");
+    screen.checkNamed();
+    CHECK(screen.shows("1 passage on one page"));
+    screen.type("sheet-path", screen.path("sheet.pdf"));
+    screen.shoot("paper-print");
+    QTest::keyClick(&screen.stage.window(), Qt::Key_Return);
+    screen.stage.play(0.05);
+    CHECK(screen.shows("saved as"));
+    CHECK(QFile::exists(screen.path("sheet.pdf")));
+    screen.press("pickAll");
+    CHECK(screen.stage.room().picks()->picked() == 2);
+    screen.type("sheet-path", screen.path("sheet.doc"));
+    screen.press("sheet-save");
+    CHECK(screen.shows(".pdf, .svg or .png"));
+    screen.shoot("paper-print-fault");
+    screen.press("paper-back");
+    CHECK(screen.stage.find("save") != nullptr);
 }
 
 TEST_CASE("a sheet is entered by keyboard: what comes of it is seen, kept, and taken back") {
-    Desk desk;
-    const Standing before = desk.record().standing;
-    const std::size_t entries = desk.record().entries.size();
-    desk.press("onPaper");
-    desk.turnTo("Enter a sheet");
-    desk.checkNamed();
-    desk.shoot("paper-entry-empty");
-    desk.raise("clean-0", 2);
-    desk.raise("missed-0", 1);
-    CHECK(desk.shows("2 clean, 1 missed: what comes of it stands above."));
-    desk.checkNamed();
-    desk.shoot("paper-entry");
-    desk.press("paper-keep");
-    CHECK(desk.record().entries.size() == entries + 3);
-    CHECK(desk.record().entries.back().entered);
-    CHECK(desk.shows("3 runs are in the log."));
-    desk.shoot("paper-entry-kept");
-    desk.stage.room().setScreen("log");
-    desk.stage.play(0.1);
-    CHECK(desk.shows("on paper"));
-    desk.shoot("log-entered");
-    desk.stage.room().setScreen("passages");
-    desk.stage.play(0.1);
-    desk.press("onPaper");
-    desk.turnTo("Enter a sheet");
-    desk.press("paper-take-back");
-    CHECK(desk.record().entries.size() == entries);
-    CHECK(desk.record().standing.tempo == before.tempo);
+    PaperScreen screen;
+    const Standing before = screen.record().standing;
+    const std::size_t entries = screen.record().entries.size();
+    screen.press("onPaper");
+    screen.turnTo("Enter a sheet");
+    screen.checkNamed();
+    screen.shoot("paper-entry-empty");
+    screen.raise("clean-0", 2);
+    screen.raise("missed-0", 1);
+    CHECK(screen.shows("2 clean, 1 missed: what comes of it stands above."));
+    screen.checkNamed();
+    screen.shoot("paper-entry");
+    screen.press("paper-keep");
+    CHECK(screen.record().entries.size() == entries + 3);
+    CHECK(screen.record().entries.back().entered);
+    CHECK(screen.shows("3 runs are in the log."));
+    screen.shoot("paper-entry-kept");
+    screen.stage.room().setScreen("log");
+    screen.stage.play(0.1);
+    CHECK(screen.shows("on paper"));
+    screen.shoot("log-entered");
+    screen.stage.room().setScreen("passages");
+    screen.stage.play(0.1);
+    screen.press("onPaper");
+    screen.turnTo("Enter a sheet");
+    screen.press("paper-take-back");
+    CHECK(screen.record().entries.size() == entries);
+    CHECK(screen.record().standing.tempo == before.tempo);
 }
 
 TEST_CASE(
     "a day before the passage's last is refused with its reason, and a long ladder scrolls with the focus") {
-    Desk desk;
-    desk.press("onPaper");
-    desk.turnTo("Enter a sheet");
-    desk.type("paper-lowest", "60");
-    desk.raise("clean-0", 1);
-    desk.type("paper-day", "2026-04-02");
-    CHECK(desk.shows("not before"));
-    CHECK_FALSE(desk.stage.find("paper-keep")->isEnabled());
-    desk.shoot("paper-entry-fault");
-    QQuickItem* list = desk.stage.find("paper-ladder");
+    PaperScreen screen;
+    screen.press("onPaper");
+    screen.turnTo("Enter a sheet");
+    screen.type("paper-lowest", "60");
+    screen.raise("clean-0", 1);
+    screen.type("paper-day", "2026-04-02");
+    CHECK(screen.shows("not before"));
+    CHECK_FALSE(screen.stage.find("paper-keep")->isEnabled());
+    screen.shoot("paper-entry-fault");
+    QQuickItem* list = screen.stage.find("paper-ladder");
     REQUIRE(list != nullptr);
     for (int rung = 0; rung < 16; ++rung) {
         const QString name = QStringLiteral("missed-%1").arg(rung);
-        desk.raise(name, 1);
-        const QPointF place = desk.stage.window().activeFocusItem()->mapToItem(list, QPointF(0, 0));
+        screen.raise(name, 1);
+        const QPointF place = screen.stage.window().activeFocusItem()->mapToItem(list, QPointF(0, 0));
         CHECK(place.y() >= -1);
         CHECK(place.y() + 44 <= list->height() + 1);
     }
 }
 
 TEST_CASE("passages are written into a file and taken from one, after a look at what would change") {
-    Desk desk;
-    desk.press("passageFiles");
-    desk.checkNamed();
-    desk.type("export-path", desk.path("sectional.piolo.json"));
-    desk.shoot("files-write");
-    desk.press("export-save");
-    CHECK(desk.shows("saved as"));
-    Tempi tempi = desk.record().passage.tempi;
+    PaperScreen screen;
+    screen.press("passageFiles");
+    screen.checkNamed();
+    screen.type("export-path", screen.path("sectional.piolo.json"));
+    screen.shoot("files-write");
+    screen.press("export-save");
+    CHECK(screen.shows("saved as"));
+    Tempi tempi = screen.record().passage.tempi;
     tempi.rule.target = Tempo::bpm(88);
-    desk.stage.room().book().record(PassageFact{desk.stage.passage(), {}, {}, tempi});
-    desk.turnTo("Take from a file");
-    desk.shoot("files-take-empty");
-    desk.type("import-path", desk.path("sectional.piolo.json"));
-    desk.press("import-read");
-    desk.waitForFile();
-    CHECK(desk.shows("target: 88 → 96"));
-    desk.checkNamed();
-    desk.shoot("files-take");
-    CHECK_FALSE(desk.stage.find("import-take")->isEnabled());
-    desk.press("take-1");
-    desk.press("import-take");
-    CHECK(desk.record().passage.tempi.rule.target == Tempo::bpm(96));
-    CHECK(desk.shows("0 added, 1 as in the file now, 0 left as they were."));
-    desk.press("import-read");
-    desk.waitForFile();
-    CHECK(desk.shows("Everything in this file is here already: nothing would change."));
-    desk.shoot("files-take-same");
+    screen.stage.room().book().record(PassageFact{screen.stage.passage(), {}, {}, tempi});
+    screen.turnTo("Take from a file");
+    screen.shoot("files-take-empty");
+    screen.type("import-path", screen.path("sectional.piolo.json"));
+    screen.press("import-read");
+    screen.waitForFile();
+    CHECK(screen.shows("target: 88 → 96"));
+    screen.checkNamed();
+    screen.shoot("files-take");
+    CHECK_FALSE(screen.stage.find("import-take")->isEnabled());
+    screen.press("take-1");
+    screen.press("import-take");
+    CHECK(screen.record().passage.tempi.rule.target == Tempo::bpm(96));
+    CHECK(screen.shows("0 added, 1 as in the file now, 0 left as they were."));
+    screen.press("import-read");
+    screen.waitForFile();
+    CHECK(screen.shows("Everything in this file is here already: nothing would change."));
+    screen.shoot("files-take-same");
 }
 
 TEST_CASE("a file that is none is one line under its name") {
-    Desk desk;
-    desk.press("passageFiles");
-    desk.turnTo("Take from a file");
-    desk.type("import-path", desk.path("missing.piolo.json"));
-    QTest::keyClick(&desk.stage.window(), Qt::Key_Return);
-    desk.waitForFile();
-    CHECK(desk.shows("E301"));
-    desk.shoot("files-fault");
-    desk.press("files-back");
-    CHECK(desk.stage.find("save") != nullptr);
+    PaperScreen screen;
+    screen.press("passageFiles");
+    screen.turnTo("Take from a file");
+    screen.type("import-path", screen.path("missing.piolo.json"));
+    QTest::keyClick(&screen.stage.window(), Qt::Key_Return);
+    screen.waitForFile();
+    CHECK(screen.shows("E301"));
+    screen.shoot("files-fault");
+    screen.press("files-back");
+    CHECK(screen.stage.find("save") != nullptr);
 }

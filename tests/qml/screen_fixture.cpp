@@ -106,6 +106,18 @@ void ScreenFixture::practise(practice::PracticeBook& book, Id passage, int day) 
     }
 }
 
+void ScreenFixture::open(std::string_view screen) {
+    const auto& notebook = room_->book().notebook();
+    if (screen == "drill")
+        room_->openDrill(QString::fromStdString(passage_.text()));
+    else if (screen == "runThrough" && !notebook.pieces().empty())
+        room_->openRunThrough(QString::fromStdString(notebook.pieces().front().id.text()));
+    else
+        room_->setScreen(QString::fromStdString(std::string(screen)));
+    if (screen == "scales") room_->scales()->choices()->setInstrument(QStringLiteral("alto saxophone"));
+    play(0.1);
+}
+
 void ScreenFixture::play(double seconds) {
     for (int block = 0; block < static_cast<int>(seconds * 100); ++block) {
         sound_.render();

@@ -13,6 +13,7 @@
 #include <QTemporaryDir>
 
 #include <memory>
+#include <string_view>
 
 namespace piolo::test {
 
@@ -33,6 +34,9 @@ public:
 
     /// Closes the window, if one is open, and opens another that shows what is open in the room.
     void openWindow();
+    /// Shows the screen of that name with something in it: the passage in the drill, the piece to be played
+    /// through, the scales of an instrument.
+    void open(std::string_view screen);
     void play(double seconds);
     /// The key goes the way of a real one, with a timestamp of its own.
     void tap(int key);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Pictures of every screen, to be looked at: in the build folder's shots/.
+#include "models/room/screen.h"
 #include "screen_shots.h"
 
 #include <doctest/doctest.h>
@@ -29,8 +30,7 @@ void shoot(ScreenFixture& stage, const QString& name) {
 
 TEST_CASE("every screen has a picture in both themes at every size, and QML has nothing to complain of") {
     ScreenFixture stage;
-    stage.room().openDrill(QString::fromStdString(stage.passage().text()));
-    stage.play(0.1);
+    stage.open("drill");
     shoot(stage, QStringLiteral("drill"));
     stage.tap(Qt::Key_Space);
     stage.play(3.5);
@@ -50,17 +50,30 @@ TEST_CASE("every screen has a picture in both themes at every size, and QML has 
     shoot(stage, QStringLiteral("offer"));
     stage.tap(Qt::Key_Escape);
     stage.play(1);
-    for (const auto* screen : {"passages", "log", "settings", "help"}) {
-        stage.room().setScreen(QString::fromLatin1(screen));
-        shoot(stage, QString::fromLatin1(screen));
+    for (const auto& screen : piolo::models::screenTable) {
+        if (screen.name == "drill") continue; // it has its picture
+        stage.open(screen.name);
+        shoot(stage, QString::fromStdString(std::string(screen.name)));
     }
+    stage.open("scales");
     for (const auto* side : {"grid", "weeks", "instrument"}) {
-        stage.room().setScreen(QStringLiteral("scales"));
-        stage.room().scales()->choices()->setInstrument(QStringLiteral("alto saxophone"));
         stage.find(QStringLiteral("scalesScreen"))->setProperty("side", QString::fromLatin1(side));
         stage.play(0.1);
         shoot(stage, QStringLiteral("scales-") + QString::fromLatin1(side));
     }
+    CHECK(stage.warnings().join("\n").toStdString() == "");
+}
+
+TEST_CASE("a run-through has a picture while it is played and when it is looked over") {
+    ScreenFixture stage;
+    stage.open("runThrough");
+    stage.room().runThrough()->start();
+    stage.play(0.1);
+    shoot(stage, QStringLiteral("runThrough-playing"));
+    stage.room().runThrough()->markStop();
+    stage.room().runThrough()->finish(true);
+    stage.play(0.1);
+    shoot(stage, QStringLiteral("runThrough-review"));
     CHECK(stage.warnings().join("\n").toStdString() == "");
 }
 

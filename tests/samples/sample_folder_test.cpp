@@ -4,7 +4,7 @@
 
 #include "core/history/misses.h"
 #include "core/history/notebook.h"
-#include "core/rule/stage.h"
+#include "core/rule/stage_step.h"
 #include "core/scales/scale_grid.h"
 #include "journal/folder/practice_folder.h"
 #include "season.h"
@@ -170,10 +170,9 @@ TEST_CASE("the passages show what a part can contain") {
 }
 
 TEST_CASE("every stage has a passage, and runs of its kind") {
-    for (const Stage stage :
-         {Stage::slow, Stage::secure, Stage::withoutClick, Stage::inContext, Stage::runThroughs}) {
-        CAPTURE(static_cast<int>(stage));
-        CHECK(countOf([&](const PassageRecord& record) { return record.stage == stage; }) > 0);
+    for (const StageInfo& info : stageTable) {
+        CAPTURE(info.name);
+        CHECK(countOf([&](const PassageRecord& record) { return record.stage == info.stage; }) > 0);
     }
     for (const Entry::Kind kind : {Entry::Kind::silent, Entry::Kind::context})
         CHECK(countOf([&](const PassageRecord& record) {

@@ -67,7 +67,7 @@ private:
 using OpenedBook = Result<std::unique_ptr<practice::PracticeBook>>;
 
 /// Reads the practice log on a thread of its own; the book belongs to this thread.
-std::future<OpenedBook> openingBook(journal::JournalPlace place) {
+std::future<OpenedBook> openingBook(journal::JournalLocation place) {
     return std::async(std::launch::async, [place = std::move(place), mine = QThread::currentThread()] {
         OpenedBook book = practice::PracticeBook::open(place);
         if (book) book.value()->moveToThread(mine);

@@ -5,6 +5,9 @@
 #include "app/window/window.h"
 #include "command/options/arguments.h"
 
+#include <string_view>
+#include <vector>
+
 namespace piolo::app {
 
 struct WindowArguments {
@@ -13,9 +16,15 @@ struct WindowArguments {
     bool version = false;
 };
 
+/// The words that may follow an option; the first is the usual one.
+struct WindowChoices {
+    std::vector<std::string_view> screens;
+    std::vector<std::string_view> languages;
+};
+
 /// The options of the window.
-[[nodiscard]] command::OptionSpecs windowOptions();
+[[nodiscard]] command::OptionSpecs windowOptions(const WindowChoices& choices);
 /// Reads --folder, --drill, --screen, --language, --shot, --size, --help and --version. Faults of use.
-Result<WindowArguments> readWindowArguments(std::span<const std::string> words);
+Result<WindowArguments> readWindowArguments(std::span<const std::string> words, const WindowChoices& choices);
 
 } // namespace piolo::app

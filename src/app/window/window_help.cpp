@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/window_help.h"
 
-#include "app/window/window_arguments.h"
+#include "app/window/window_choices.h"
 #include "command/verbs/verb_help.h"
 
 namespace piolo::app {
 
 std::string windowHelp() {
-    command::OptionSpecs options = windowOptions();
+    command::OptionSpecs options = windowOptions(windowChoices());
     options.push_back({"--version", "", "", "prints the version"});
     return "piolo: a metronome whose tempo follows how cleanly you play\n\n"
            "piolo [OPTION VALUE]...   opens the window\n" +

@@ -72,9 +72,13 @@ std::int64_t OptionReader::whole(std::string_view option, WholeRange range,
 }
 
 std::size_t OptionReader::choice(std::string_view option, std::initializer_list<std::string_view> choices) {
+    return choice(option, std::span(choices.begin(), choices.size()));
+}
+
+std::size_t OptionReader::choice(std::string_view option, std::span<const std::string_view> choices) {
     const std::string* word = arguments_.valueOf(option);
     if (word == nullptr) return 0;
-    const auto* const found = std::ranges::find(choices, *word);
+    const auto found = std::ranges::find(choices, *word);
     if (found != choices.end()) return static_cast<std::size_t>(found - choices.begin());
     fail({FaultNumber::badChoice, {}, {*word, joinedWithOr(choices)}}, option);
     return 0;
@@ -92,7 +96,7 @@ std::size_t OptionReader::fileKind(std::string_view option, const std::string& p
     const auto* const found =
         std::ranges::find_if(kinds, [&](std::string_view kind) { return files::endsIn(path, kind); });
     if (found != kinds.end()) return static_cast<std::size_t>(found - kinds.begin());
-    fail({FaultNumber::badFileKind, {}, {path, joinedWithOr(kinds)}}, option);
+    fail({FaultNumber::badFileKind, {}, {path, joinedWithOr(std::span(kinds.begin(), kinds.size()))}}, option);
     return 0;
 }
 

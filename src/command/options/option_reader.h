@@ -42,6 +42,7 @@ public:
     std::int64_t whole(std::string_view option, WholeRange range, std::optional<std::int64_t> fallback = {});
     /// The place of the word among `choices`, the first being the fallback. Fault badChoice.
     std::size_t choice(std::string_view option, std::initializer_list<std::string_view> choices);
+    std::size_t choice(std::string_view option, std::span<const std::string_view> choices);
     /// Fault badOrder when `lower` is above `upper`. The options are named without their dashes in the
     /// sentence.
     void inOrder(std::string_view lowerOption, Tempo lower, std::string_view upperOption, Tempo upper);

@@ -11,7 +11,7 @@ OptionSpecs joined(std::initializer_list<OptionSpecs> lists) {
 
 OptionSpec folderOption() { return {"--folder", "DIR", "~/spring-concert", "the practice folder"}; }
 
-std::string joinedWithOr(const std::vector<std::string_view>& words) {
+std::string joinedWithOr(std::span<const std::string_view> words) {
     std::string text;
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (i > 0) text += i + 1 == words.size() ? " or " : ", ";

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <initializer_list>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -26,6 +27,6 @@ using OptionSpecs = std::vector<OptionSpec>;
 [[nodiscard]] OptionSpec folderOption();
 
 /// "a, b or c".
-[[nodiscard]] std::string joinedWithOr(const std::vector<std::string_view>& words);
+[[nodiscard]] std::string joinedWithOr(std::span<const std::string_view> words);
 
 } // namespace piolo::command

@@ -42,16 +42,16 @@ std::string curvePng(const PassageRecord& record, const CurvePicture& picture, i
     return plots::pngBytes(picture.size, scale, drawingOf(record, picture)).toStdString();
 }
 
-std::string sheetBytes(PictureKind kind, const std::vector<plots::CurveSeries>& series,
-                       const CurvePicture& picture) {
+std::string curvesBytes(PictureKind kind, const std::vector<plots::CurveSeries>& series,
+                        const CurvePicture& picture) {
     const DrawingApplication application;
     const plots::CurveStyle style = plots::lightCurveStyle();
     QStringList names;
     for (const plots::CurveSeries& one : series) names << one.name;
-    const plots::SheetView view = plots::wholeView(series, picture.view.today);
-    const plots::SheetLayout layout = plots::layOutSheet(series, view, picture.size, style);
+    const plots::CurvesView view = plots::wholeView(series, picture.view.today);
+    const plots::CurvesLayout layout = plots::layOutCurves(series, view, picture.size, style);
     return bytesOf(kind, picture.size, names.join(QStringLiteral("; ")),
-                   [&](QPainter& painter) { plots::drawSheet(painter, picture.size, layout, style); });
+                   [&](QPainter& painter) { plots::drawCurves(painter, picture.size, layout, style); });
 }
 
 } // namespace piolo::command

@@ -28,7 +28,7 @@ struct CurvePicture {
 /// The same as PNG. `scale`: dots of the picture to each of its size.
 [[nodiscard]] std::string curvePng(const PassageRecord& record, const CurvePicture& picture, int scale);
 /// Several passages, or one along the days, as on the log's screen: all of them, up to the newest day played.
-[[nodiscard]] std::string sheetBytes(PictureKind kind, const std::vector<plots::CurveSeries>& series,
-                                     const CurvePicture& picture);
+[[nodiscard]] std::string curvesBytes(PictureKind kind, const std::vector<plots::CurveSeries>& series,
+                                      const CurvePicture& picture);
 
 } // namespace piolo::command

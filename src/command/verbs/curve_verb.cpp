@@ -57,7 +57,7 @@ std::string bytesOf(const CurveOptions& asked, const Notebook& notebook, const R
     }
     if (records.size() == 1 && !asked.by) return curveBytes(*asked.kind, *records.front(), picture);
     const auto by = asked.by.value_or(plots::CurveBy::runs);
-    return sheetBytes(*asked.kind, plots::curvesOf(notebook, ids, by), picture);
+    return curvesBytes(*asked.kind, plots::curvesOf(notebook, ids, by), picture);
 }
 
 /// The passages named, each once.

@@ -2,6 +2,7 @@
 // What happened, one fact at a time. The journal stores facts; everything else is computed from them.
 #pragma once
 
+#include "core/history/run_kind.h"
 #include "core/passage/passage.h"
 
 #include <cstdint>
@@ -31,15 +32,6 @@ enum class Reason : std::uint8_t {
     newDay,
     offer,
     named ///< the tempo that the player thinks they can play: a search for the tempo begins
-};
-
-/// What a run was played for. Only `run` moves the rule; the others are logged apart.
-enum class RunKind : std::uint8_t {
-    run,
-    attempt, ///< a try: one run at the target
-    silent,  ///< without the click from the first note to the landing note
-    context, ///< with some bars before and after
-    aside    ///< at half tempo or the like
 };
 
 /// One run that was played.

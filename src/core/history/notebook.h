@@ -19,8 +19,8 @@ namespace piolo {
 /// One thing that happened to a passage's tempo, as it counts now (late misses and doubts applied, retracted
 /// facts gone).
 struct Entry {
-    /// A run, a try, a tempo set; runs without the click, in their context, and aside.
-    enum class Kind : std::uint8_t { run, attempt, tempo, silent, context, aside };
+    /// The kinds of runs, as in RunKind, and a tempo that was set.
+    enum class Kind : std::uint8_t { run, attempt, silent, context, aside, tempo };
     Id id;
     Timestamp at;
     Kind kind = Kind::run;
@@ -37,6 +37,22 @@ struct Entry {
     Rhythm rhythm = Rhythm::written;
     bool entered = false; ///< ticked on paper, and entered later
 };
+
+[[nodiscard]] constexpr Entry::Kind entryKind(RunKind kind) noexcept {
+    return static_cast<Entry::Kind>(kind);
+}
+static_assert(entryKind(RunKind::aside) == Entry::Kind::aside &&
+              static_cast<std::size_t>(Entry::Kind::tempo) == runKindTable.size());
+
+/// None: a tempo that was set.
+[[nodiscard]] constexpr std::optional<RunKind> runKindOf(Entry::Kind kind) noexcept {
+    return kind == Entry::Kind::tempo ? std::nullopt : std::optional(static_cast<RunKind>(kind));
+}
+
+/// "run", "try" … as nameOf(RunKind) has it, or "tempo".
+[[nodiscard]] constexpr std::string_view nameOf(Entry::Kind kind) noexcept {
+    return kind == Entry::Kind::tempo ? "tempo" : nameOf(static_cast<RunKind>(kind));
+}
 
 /// A full streak at or above the target.
 struct Secure {

@@ -18,12 +18,6 @@ Mark markNow(Id id, Mark recorded, const Corrections& corrections) {
     return recorded;
 }
 
-Entry::Kind entryKind(RunKind kind) {
-    using enum Entry::Kind;
-    constexpr std::array inTheirOrder{run, attempt, silent, context, aside};
-    return inTheirOrder[static_cast<std::size_t>(kind)];
-}
-
 } // namespace
 
 Corrections correctionsOf(std::span<const Fact* const> facts) {

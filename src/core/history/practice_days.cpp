@@ -7,23 +7,6 @@ namespace piolo {
 
 namespace {
 
-PracticeKind kindOf(Entry::Kind kind) {
-    switch (kind) {
-    case Entry::Kind::attempt:
-        return PracticeKind::attempt;
-    case Entry::Kind::silent:
-        return PracticeKind::silent;
-    case Entry::Kind::context:
-        return PracticeKind::context;
-    case Entry::Kind::aside:
-        return PracticeKind::aside;
-    case Entry::Kind::run:
-    case Entry::Kind::tempo:
-        break;
-    }
-    return PracticeKind::run;
-}
-
 /// The days of a range, found by their date.
 class Calendar {
 public:
@@ -41,7 +24,7 @@ public:
     void add(const Entry& entry) {
         if (entry.kind == Entry::Kind::tempo) return;
         const Date date = entry.at.date();
-        add(date, kindOf(entry.kind), entry.millis);
+        add(date, practiceKind(*runKindOf(entry.kind)), entry.millis);
         PracticeDay* const day = of(date);
         if (day == nullptr || entry.kind != Entry::Kind::run || entry.mark == Mark::voided) return;
         ++day->runs;

@@ -10,9 +10,15 @@
 
 namespace piolo {
 
-/// What the minutes of a day went to.
+/// What the minutes of a day went to: the kinds of runs, as in RunKind, and run-throughs.
 enum class PracticeKind : std::uint8_t { run, attempt, silent, context, aside, runThrough };
-inline constexpr std::size_t practiceKinds = 6;
+inline constexpr std::size_t practiceKinds = runKindTable.size() + 1;
+
+[[nodiscard]] constexpr PracticeKind practiceKind(RunKind kind) noexcept {
+    return static_cast<PracticeKind>(kind);
+}
+static_assert(practiceKind(RunKind::aside) == PracticeKind::aside &&
+              static_cast<std::size_t>(PracticeKind::runThrough) + 1 == practiceKinds);
 
 struct PracticeDay {
     Date date;

@@ -6,6 +6,7 @@
 #include "core/music/note.h"
 #include "core/passage/click_pattern.h"
 #include "core/passage/manner.h"
+#include "core/passage/stage.h"
 #include "core/rule/rule.h"
 #include "core/scales/scale.h"
 #include "core/scales/scale_settings.h"
@@ -80,15 +81,6 @@ struct Picture {
 [[nodiscard]] bool isPictureName(std::string_view name) noexcept;
 /// Named and cropped inside the bounds.
 [[nodiscard]] bool isPicture(const Picture& picture) noexcept;
-
-/// The stages a passage goes through. The player decides which it is in, and may go back.
-enum class Stage : std::uint8_t {
-    slow,         ///< with the click, on the way up to the target
-    secure,       ///< at the target, on different days
-    withoutClick, ///< at the target, without the click
-    inContext,    ///< with some bars before and after
-    runThroughs   ///< in the whole piece, start to finish
-};
 
 /// How a whole piece goes.
 struct PieceMusic {

@@ -12,48 +12,10 @@ namespace piolo::engine {
 
 namespace {
 
-struct Partial {
-    double ratio;
-    double gain;
-};
-
-struct Recipe {
-    double beatHertz;    // the pitch of a beat; the other strokes are multiples of it
-    double decaySeconds; // time to decay to 1/e
-    double lengthSeconds;
-    std::span<const Partial> partials;
-};
-
 struct Accent {
     double pitch;
     double peak;
 };
-
-// Far enough apart that a saxophone's line never masks all of them (docs/sound.md has the measurement).
-constexpr std::array woodPartials{Partial{1.0, 1.0}, Partial{1.95, 0.35}, Partial{2.45, 0.6}};
-constexpr std::array metalPartials{Partial{1.0, 1.0}, Partial{1.5037, 0.8}, Partial{1.78, 0.4},
-                                   Partial{2.31, 0.35}};
-constexpr std::array reedPartials{Partial{1.0, 1.0}, Partial{2.0, 0.75}, Partial{3.0, 0.55},
-                                  Partial{4.0, 0.3}};
-// Neighbouring partials that start in phase and drift apart within a millisecond: a tick with hardly any
-// pitch. It ends before they are in phase again, which would sound like a second tick.
-constexpr std::array dryPartials{Partial{1.0, 1.0}, Partial{1.31, 0.75}, Partial{1.46, 0.8},
-                                 Partial{1.6, 0.55}};
-
-constexpr Recipe recipeOf(Voice voice) {
-    switch (voice) {
-    case Voice::metal:
-        return {1500.0, 0.011, 0.055, metalPartials};
-    case Voice::reed:
-        return {1050.0, 0.010, 0.045, reedPartials};
-    case Voice::dry:
-        return {2200.0, 0.003, 0.018, dryPartials};
-    case Voice::wood:
-    case Voice::impulse:
-        break;
-    }
-    return {1350.0, 0.0085, 0.045, woodPartials};
-}
 
 constexpr Accent accentOf(Stroke stroke) {
     switch (stroke) {
@@ -114,9 +76,9 @@ void addTone(std::vector<float>& table, SampleRate rate, std::size_t from, const
 } // namespace
 
 std::vector<float> clickTable(Voice voice, Stroke stroke, SampleRate rate) {
-    if (voice == Voice::impulse) return {impulseOf(stroke)};
+    if (isForMeasurement(voice)) return {impulseOf(stroke)};
     std::vector<float> table;
-    addTone(table, rate, 0, recipeOf(voice), accentOf(stroke));
+    addTone(table, rate, 0, infoOf(voice).recipe, accentOf(stroke));
     return table;
 }
 

@@ -132,11 +132,11 @@ void ClickBank::prepareLike(const ClickBank& other) {
 void ClickBank::strike(const Mix& mix, Layer layer, std::uint32_t offset, bool barBegins) noexcept {
     const auto stroke = static_cast<std::size_t>(strokeOf(layer, barBegins));
     const auto& table = state_->tables->clicks[static_cast<std::size_t>(mix.voice)][stroke];
-    state_->begin(table, mix.gainOf(layer), offset, mix.voice == Voice::impulse);
+    state_->begin(table, mix.gainOf(layer), offset, isForMeasurement(mix.voice));
 }
 
 void ClickBank::cue(const Mix& mix, Cue cue, std::uint32_t offset) noexcept {
-    if (mix.voice == Voice::impulse) return;
+    if (isForMeasurement(mix.voice)) return;
     state_->begin(state_->tables->cues[static_cast<std::size_t>(cue)], mix.gainOf(Layer::cue), offset, false);
 }
 

@@ -2,19 +2,12 @@
 // What the click sounds like: voice, and level and mute for each layer.
 #pragma once
 
+#include "engine/click/voice.h"
+
 #include <array>
 #include <cstdint>
-#include <optional>
-#include <string_view>
 
 namespace piolo::engine {
-
-/// Click voices, all of our own synthesis. `impulse` is one sample per pulse, for measurement.
-enum class Voice : std::uint8_t { impulse, wood, metal, reed, dry };
-inline constexpr std::array voices{Voice::impulse, Voice::wood, Voice::metal, Voice::reed, Voice::dry};
-
-[[nodiscard]] std::string_view nameOf(Voice voice) noexcept;
-[[nodiscard]] std::optional<Voice> voiceNamed(std::string_view name) noexcept;
 
 /// The kinds of pulse, which differ in pitch and level, and what sounds besides pulses: cues and the notes of
 /// a playback.

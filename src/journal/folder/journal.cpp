@@ -23,14 +23,14 @@ Timestamp endOf(Date day, std::int16_t offsetMinutes) {
 } // namespace
 
 struct Journal::Body {
-    JournalPlace place;
+    JournalLocation place;
     JournalPorts ports;
     FolderContents contents;
     std::mutex mutex; ///< makes numbering, timestamp and queueing one step
     Sequence sequence;
     std::unique_ptr<FactWriter> writer; ///< null if read-only
 
-    Body(JournalPlace where, JournalPorts with) : place(std::move(where)), ports(std::move(with)) {}
+    Body(JournalLocation where, JournalPorts with) : place(std::move(where)), ports(std::move(with)) {}
 
     Done read() {
         auto found = readFolder(place.folder, place.device, ports.clock->now().utcMillis);
@@ -44,7 +44,8 @@ struct Journal::Body {
 Journal::Journal(std::unique_ptr<Body> body) : body_(std::move(body)) {}
 Journal::~Journal() = default;
 
-Result<std::unique_ptr<Journal>> Journal::open(JournalPlace place, JournalHearer hearer, JournalPorts ports) {
+Result<std::unique_ptr<Journal>> Journal::open(JournalLocation place, JournalHearer hearer,
+                                               JournalPorts ports) {
     auto lock = FolderLock::take(place.folder, place.device, place.stateDir);
     if (!lock) return lock.fault();
     const bool writes = lock.value().has_value();

@@ -15,7 +15,7 @@
 
 namespace piolo::journal {
 
-struct JournalPlace {
+struct JournalLocation {
     std::string folder;   ///< the practice folder; created if missing
     std::string device;   ///< this device's id: 32 hexadecimal digits
     std::string stateDir; ///< where locks are kept, outside the folder; created if missing
@@ -45,7 +45,7 @@ public:
     /// Reads the folder, takes the lock (one writer per folder and device; if another process holds it, the
     /// journal is read-only) and closes a torn last line of its own. Faults: cannotMakeFolder, cannotRead,
     /// cannotWrite.
-    static Result<std::unique_ptr<Journal>> open(JournalPlace place, JournalHearer hearer,
+    static Result<std::unique_ptr<Journal>> open(JournalLocation place, JournalHearer hearer,
                                                  JournalPorts ports = {});
     ~Journal();
     Journal(const Journal&) = delete;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/lines/value_names.h"
 
+#include <algorithm>
 #include <array>
 
 namespace piolo::journal {
@@ -11,14 +12,11 @@ namespace {
 constexpr std::array<std::string_view, 3> marks{"clean", "missed", "void"};
 constexpr std::array<std::string_view, 8> reasons{"",          "hand",   "stopped", "tempoChanged",
                                                   "soundLost", "newDay", "offer",   "named"};
-constexpr std::array<std::string_view, 5> runKinds{"", "", "silent", "context", "aside"};
 constexpr std::array<std::string_view, 2> steps{"bpm", "notches"};
 constexpr std::array<std::string_view, 3> openings{"twoRungsBelow", "asLeft", "start"};
 constexpr std::array<std::string_view, std::variant_size_v<FactBody>> kinds{
     "run",     "late",     "doubt", "tempo", "back",       "passage",  "piece",
     "removal", "settings", "stage", "note",  "runThrough", "feltBeat", "picture"};
-constexpr std::array<std::string_view, 5> stages{"slow", "secure", "withoutClick", "inContext",
-                                                 "runThroughs"};
 
 template <typename Value, std::size_t Count>
 std::optional<Value> valueOf(const std::array<std::string_view, Count>& words, std::string_view word) {
@@ -37,19 +35,22 @@ std::string_view at(const std::array<std::string_view, Count>& words, Value valu
 
 std::string_view wordOf(Mark mark) noexcept { return at(marks, mark); }
 std::string_view wordOf(Reason reason) noexcept { return at(reasons, reason); }
-std::string_view wordOf(RunKind kind) noexcept { return at(runKinds, kind); }
+std::string_view wordOf(RunKind kind) noexcept { return infoOf(kind).journal; }
 std::string_view wordOf(StepKind step) noexcept { return at(steps, step); }
 std::string_view wordOf(DayOpening opening) noexcept { return at(openings, opening); }
-std::string_view wordOf(Stage stage) noexcept { return at(stages, stage); }
+std::string_view wordOf(Stage stage) noexcept { return nameOf(stage); }
 
 std::optional<Mark> markOf(std::string_view word) noexcept { return valueOf<Mark>(marks, word); }
 std::optional<Reason> reasonOf(std::string_view word) noexcept { return valueOf<Reason>(reasons, word); }
-std::optional<RunKind> runKindOf(std::string_view word) noexcept { return valueOf<RunKind>(runKinds, word); }
+std::optional<RunKind> runKindOf(std::string_view word) noexcept {
+    const auto* const found = std::ranges::find(runKindTable, word, &RunKindInfo::journal);
+    return word.empty() || found == runKindTable.end() ? std::nullopt : std::optional(found->kind);
+}
 std::optional<StepKind> stepOf(std::string_view word) noexcept { return valueOf<StepKind>(steps, word); }
 std::optional<DayOpening> openingOf(std::string_view word) noexcept {
     return valueOf<DayOpening>(openings, word);
 }
-std::optional<Stage> stageOf(std::string_view word) noexcept { return valueOf<Stage>(stages, word); }
+std::optional<Stage> stageOf(std::string_view word) noexcept { return stageNamed(word); }
 
 std::string_view kindOf(const FactBody& body) noexcept { return kinds[body.index()]; }
 std::optional<std::size_t> kindIndex(std::string_view word) noexcept {

@@ -4,6 +4,7 @@
 #include "models/text/click_words.h"
 #include "models/text/formatter.h"
 #include "models/text/manner_words.h"
+#include "models/text/run_kind_words.h"
 #include "text/passage_title.h"
 
 #include <QStringList>
@@ -138,21 +139,7 @@ QString DrillModel::openingText() const {
     return qtTrId("drill.new-day").arg(Formatter::tempo(known->standing.tempo));
 }
 
-QString DrillModel::apartText() const {
-    switch (kind_) {
-    case RunKind::run:
-        return {};
-    case RunKind::attempt:
-        return qtTrId("drill.try.note");
-    case RunKind::silent:
-        return qtTrId("drill.without-click.note");
-    case RunKind::context:
-        return qtTrId("drill.in-context.note");
-    case RunKind::aside:
-        break;
-    }
-    return qtTrId("drill.aside.note");
-}
+QString DrillModel::apartText() const { return apartLine(kind_); }
 
 bool DrillModel::openEnded() const {
     const PassageRecord* known = record();

@@ -1,52 +1,55 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/drill/stage_figures.h"
 
-#include "models/text/formatter.h"
+#include <QtGlobal>
+
+#include <algorithm>
+#include <array>
 
 namespace piolo::models {
 
 namespace {
 
-constexpr int stages = 5;
+/// The ids of a stage's texts: %1 is what the player has of what leads out of it, %2 or %n what it takes.
+struct StageTexts {
+    Stage stage;
+    const char* name;
+    const char* evidence;
+    const char* reached = nullptr; ///< in place of `evidence` once it is all there; nullptr: the same
+    bool counts = false;           ///< `evidence` has forms for singular and plural
+};
+
+constexpr std::array stageTexts{
+    StageTexts{Stage::slow, QT_TRID_NOOP("stage.slow"), QT_TRID_NOOP("stage.standing.next-full-streak"),
+               QT_TRID_NOOP("stage.standing.full-streak")},
+    StageTexts{Stage::secure, QT_TRID_NOOP("stage.secure"), QT_TRID_N_NOOP("stage.standing.secure"), nullptr,
+               true},
+    StageTexts{Stage::withoutClick, QT_TRID_NOOP("stage.without-click"),
+               QT_TRID_NOOP("stage.standing.without-click")},
+    StageTexts{Stage::inContext, QT_TRID_NOOP("stage.in-context"), QT_TRID_NOOP("stage.standing.in-context")},
+    StageTexts{Stage::runThroughs, QT_TRID_NOOP("stage.run-throughs"),
+               QT_TRID_NOOP("stage.standing.run-throughs")},
+};
+static_assert(std::ranges::equal(stageTexts, stageTable, {}, &StageTexts::stage, &StageInfo::stage),
+              "every stage has its texts, in the order of the table");
+
+const StageTexts& textsOf(Stage stage) { return stageTexts.at(static_cast<std::size_t>(stage)); }
 
 QString evidenceOf(Stage stage, const StageStep& step) {
-    switch (stage) {
-    case Stage::slow:
-        return step.reached() ? qtTrId("stage.standing.full-streak")
-                              : qtTrId("stage.standing.next-full-streak");
-    case Stage::secure:
-        return qtTrId("stage.standing.secure", step.need).arg(step.have);
-    case Stage::withoutClick:
-        return qtTrId("stage.standing.without-click").arg(step.have).arg(step.need);
-    case Stage::inContext:
-        return qtTrId("stage.standing.in-context").arg(step.have).arg(step.need);
-    case Stage::runThroughs:
-        break;
-    }
-    return qtTrId("stage.standing.run-throughs").arg(step.have).arg(step.need);
+    const StageTexts& texts = textsOf(stage);
+    const char* const id = step.reached() && texts.reached != nullptr ? texts.reached : texts.evidence;
+    QString line = texts.counts ? qtTrId(id, step.need) : qtTrId(id);
+    line.replace(QLatin1String("%1"), QString::number(step.have));
+    return line.replace(QLatin1String("%2"), QString::number(step.need));
 }
 
 } // namespace
 
-QString stageName(Stage stage) {
-    switch (stage) {
-    case Stage::slow:
-        return qtTrId("stage.slow");
-    case Stage::secure:
-        return qtTrId("stage.secure");
-    case Stage::withoutClick:
-        return qtTrId("stage.without-click");
-    case Stage::inContext:
-        return qtTrId("stage.in-context");
-    case Stage::runThroughs:
-        break;
-    }
-    return qtTrId("stage.run-throughs");
-}
+QString stageName(Stage stage) { return qtTrId(textsOf(stage).name); }
 
 QStringList StageFigures::names() {
     QStringList list;
-    for (int stage = 0; stage < stages; ++stage) list << stageName(static_cast<Stage>(stage));
+    for (const StageInfo& info : stageTable) list << stageName(info.stage);
     return list;
 }
 

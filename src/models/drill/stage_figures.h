@@ -8,7 +8,7 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
-#include "core/rule/stage.h"
+#include "core/rule/stage_step.h"
 
 namespace piolo::models {
 

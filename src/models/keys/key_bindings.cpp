@@ -3,29 +3,46 @@
 
 namespace piolo::models {
 
+namespace {
+
+QString nameOf(const KeyActionInfo& info) {
+    return QString::fromLatin1(info.name.data(), static_cast<qsizetype>(info.name.size()));
+}
+
+std::optional<KeyAction> named(const QString& name) { return keyActionNamed(name.toStdString()); }
+
+QVariantList chipsOf(const QStringList& triggers) {
+    QVariantList chips;
+    for (const QString& trigger : triggers)
+        chips << QVariantMap{{"trigger", trigger}, {"text", triggerWords(trigger)}};
+    return chips;
+}
+
+} // namespace
+
 KeyBindings::KeyBindings(const Keys& saved, std::function<void(const Keys&)> save,
                          std::function<std::int64_t()> clock, QObject* parent)
-    : QAbstractListModel(parent), save_(std::move(save)), clock_(std::move(clock)), table_(saved) {}
+    : QAbstractListModel(parent), save_(std::move(save)), table_(saved), listener_(table_, std::move(clock)) {
+    connect(&listener_, &KeyListener::offered, this, &KeyBindings::take);
+}
 
-int KeyBindings::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : table_.count(); }
+int KeyBindings::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(keyActions.size());
+}
 
 QVariant KeyBindings::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
-    const KeyAction& action = table_.action(index.row());
+    const KeyActionInfo& info = keyActions[static_cast<std::size_t>(index.row())];
     switch (role) {
     case actionRole:
-        return action.name;
+        return nameOf(info);
     case Qt::DisplayRole:
     case wordsRole:
-        return action.words;
+        return KeyTable::words(info.action);
     case keysRole:
-        return triggerWords(action.triggers);
-    case chipsRole: {
-        QVariantList chips;
-        for (const QString& trigger : action.triggers)
-            chips << QVariantMap{{"trigger", trigger}, {"text", triggerWords(trigger)}};
-        return chips;
-    }
+        return triggerWords(table_.triggers(info.action));
+    case chipsRole:
+        return chipsOf(table_.triggers(info.action));
     default:
         return {};
     }
@@ -35,129 +52,122 @@ QHash<int, QByteArray> KeyBindings::roleNames() const {
     return {{actionRole, "action"}, {wordsRole, "words"}, {keysRole, "keys"}, {chipsRole, "chips"}};
 }
 
-QString KeyBindings::keysOf(const char* action) const {
-    return triggerWords(table_.triggersOf(QString::fromLatin1(action)));
+QString KeyBindings::capturing() const {
+    const auto action = capture_.action();
+    return action ? nameOf(infoOf(*action)) : QString();
 }
 
-QString KeyBindings::keysAndPedal(const char* action, const QString& way) const {
-    const QString pedal = pedalKeys();
-    QStringList all{keysOf(action)};
-    if (!pedal.isEmpty()) all << way.arg(pedal);
+QString KeyBindings::shown(KeyAction action) const {
+    const char* const byPedal = infoOf(action).byPedal;
+    QStringList all{triggerWords(table_.triggers(action))};
+    const QString pedal = triggerWords(table_.triggers(KeyAction::pedal));
+    if (byPedal != nullptr && !pedal.isEmpty())
+        all << (*byPedal == '\0' ? pedal : qtTrId(byPedal).arg(pedal));
     all.removeAll(QString());
     return all.join(QStringLiteral(", "));
+}
+
+QVariantMap KeyBindings::shown() const {
+    QVariantMap map;
+    for (const KeyActionInfo& info : keyActions) map.insert(nameOf(info), shown(info.action));
+    return map;
 }
 
 QString KeyBindings::midiLine() const {
     if (!midiAsked_) return {};
     if (midi_ == nullptr || !midi_->isThere()) return qtTrId("keys.midi.none");
-    if (capturing_.isEmpty()) return {};
+    if (!capture_.action()) return {};
     if (midi_->inputs().isEmpty()) return qtTrId("keys.midi.unplugged");
     return qtTrId("keys.midi.listening").arg(midi_->inputs().join(QStringLiteral(", ")));
 }
 
-void KeyBindings::capture(const QString& action) {
-    if (table_.rowOf(action) < 0) return;
-    capturing_ = action;
-    conflict_.clear();
-    contested_.clear();
-    midiAsked_ = false;
-    say({});
+void KeyBindings::captureChanged() {
+    listener_.setCapturing(capture_.action().has_value());
     wantMidi();
     emit capturingChanged();
+}
+
+void KeyBindings::capture(const QString& action) {
+    const auto known = named(action);
+    if (!known) return;
+    capture_.begin(*known);
+    midiAsked_ = false;
+    say({});
+    captureChanged();
 }
 
 void KeyBindings::captureMidi(const QString& action) {
     capture(action);
     midiAsked_ = true;
-    if (midi_ == nullptr || !midi_->isThere()) {
-        capturing_.clear();
-        wantMidi();
-    }
-    emit capturingChanged();
+    if (midi_ == nullptr || !midi_->isThere()) capture_.giveUp();
+    captureChanged();
     emit midiLineChanged();
 }
 
 void KeyBindings::giveUp() {
-    capturing_.clear();
-    conflict_.clear();
-    contested_.clear();
-    wantMidi();
-    emit capturingChanged();
+    capture_.giveUp();
+    captureChanged();
     emit midiLineChanged();
 }
 
 void KeyBindings::setDeciding(bool deciding) {
     if (deciding == deciding_) return;
     deciding_ = deciding;
+    listener_.setDeciding(deciding);
     emit decidingChanged();
 }
 
-void KeyBindings::bind(const QString& trigger) {
-    const int row = table_.rowOf(capturing_);
-    const int rival = table_.rival(row, trigger);
-    if (rival < 0 || trigger == contested_) {
-        contested_ = trigger;
-        return takeOver();
-    }
-    contest(rival, trigger);
+void KeyBindings::take(const QString& trigger) {
+    if (trigger == QLatin1String("Esc") && capture_.action() != KeyAction::stop) return giveUp();
+    const KeyTable before = table_;
+    const QStringList lines = capture_.offer(trigger);
+    if (lines.isEmpty()) return captureChanged();
+    giveUp();
+    change(before, lines);
 }
 
-void KeyBindings::contest(int rival, const QString& trigger) {
-    const QString key = triggerWords(trigger);
-    const QString holder = table_.action(rival).words;
-    const bool needed = table_.isNeeded(rival, trigger);
-    contested_ = needed ? QString() : trigger;
-    conflict_ = needed ? qtTrId("keys.last").arg(key, holder) : qtTrId("keys.taken").arg(key, holder);
-    emit capturingChanged();
+void KeyBindings::takeOver() {
+    const KeyTable before = table_;
+    const QStringList lines = capture_.takeOver();
+    if (lines.isEmpty()) return;
+    giveUp();
+    change(before, lines);
 }
 
 // What was said before is in another language, and the screen that waited for a key is made anew.
 void KeyBindings::reword() {
+    beginResetModel();
     giveUp();
     say({});
-    beginResetModel();
-    table_.reword();
     endResetModel();
     emit keysChanged();
 }
 
-void KeyBindings::takeOver() {
-    const int row = table_.rowOf(capturing_);
-    if (row < 0 || contested_.isEmpty()) return;
-    const KeyTable before = table_;
-    QStringList lines;
-    for (int rival = table_.rival(row, contested_); rival >= 0; rival = table_.rival(row, contested_)) {
-        lines << qtTrId("keys.moved-from").arg(triggerWords(contested_), table_.action(rival).words);
-        table_.remove(rival, contested_);
-    }
-    const QString gone = table_.add(row, contested_);
-    lines.prepend(qtTrId("keys.moved-to").arg(triggerWords(contested_), table_.action(row).words));
-    if (!gone.isEmpty()) lines << qtTrId("keys.full").arg(triggerWords(gone)).arg(KeyTable::most);
-    giveUp();
-    change(before, lines);
-}
-
 void KeyBindings::takeAway(const QString& action, const QString& trigger) {
-    const int row = table_.rowOf(action);
-    if (row < 0 || !table_.action(row).triggers.contains(trigger)) return;
+    const auto known = named(action);
+    if (!known || !table_.triggers(*known).contains(trigger)) return;
     const QString key = triggerWords(trigger);
-    if (table_.isNeeded(row, trigger)) return say({qtTrId("keys.kept").arg(key, table_.action(row).words)});
+    if (table_.isNeeded(*known, trigger)) return say({qtTrId("keys.kept").arg(key, KeyTable::words(*known))});
     const KeyTable before = table_;
-    table_.remove(row, trigger);
-    change(before, {qtTrId("keys.removed").arg(key, table_.action(row).words)});
+    table_.remove(*known, trigger);
+    change(before, {qtTrId("keys.removed").arg(key, KeyTable::words(*known))});
 }
 
 void KeyBindings::useSet(const QString& set) {
-    const KeyTable before = table_;
-    table_.use(set);
-    QStringList lines = table_.differences(before);
-    if (lines.isEmpty()) lines << qtTrId("keys.unchanged");
-    change(before, lines);
+    KeyTable changed = table_;
+    changed.use(set);
+    changeTo(changed);
 }
 
 void KeyBindings::restore() {
+    KeyTable changed = table_;
+    changed.restore();
+    changeTo(changed);
+}
+
+void KeyBindings::changeTo(const KeyTable& changed) {
     const KeyTable before = table_;
-    table_.restore();
+    table_ = changed;
     QStringList lines = table_.differences(before);
     if (lines.isEmpty()) lines << qtTrId("keys.unchanged");
     change(before, lines);
@@ -165,9 +175,11 @@ void KeyBindings::restore() {
 
 // Rows stay what they are: what was focused keeps the focus.
 void KeyBindings::change(const KeyTable& before, const QStringList& lines) {
-    for (int row = 0; row < table_.count(); ++row)
-        if (table_.action(row).triggers != before.action(row).triggers)
-            emit dataChanged(index(row), index(row));
+    for (const KeyActionInfo& info : keyActions) {
+        if (table_.triggers(info.action) == before.triggers(info.action)) continue;
+        const QModelIndex row = index(static_cast<int>(rowOf(info.action)));
+        emit dataChanged(row, row);
+    }
     say(lines);
     wantMidi();
     save_(table_.changed());
@@ -179,8 +191,15 @@ void KeyBindings::say(const QStringList& lines) {
     emit sayingChanged();
 }
 
+void KeyBindings::watch(MidiSwitches& switches) {
+    midi_ = &switches;
+    connect(midi_, &MidiSwitches::changed, this, &KeyBindings::midiLineChanged);
+    listener_.watch(switches);
+    wantMidi();
+}
+
 void KeyBindings::wantMidi() {
-    if (midi_ != nullptr) midi_->want(table_.hasMidi() || !capturing_.isEmpty());
+    if (midi_ != nullptr) midi_->want(table_.hasMidi() || capture_.action().has_value());
 }
 
 } // namespace piolo::models

@@ -9,37 +9,45 @@ namespace piolo::models {
 
 namespace {
 
+using ActionKeys = std::map<KeyAction, QStringList>;
+
 struct KeySet {
     const char* name;
-    std::map<QString, QStringList> keys; // by action
+    const char* text;
+    ActionKeys keys;
 };
 
 const std::vector<KeySet>& keySets() {
+    using enum KeyAction;
     static const std::vector<KeySet> sets{
-        {"pages", {}},
-        {"leftRight", {{"mark", {"Space", "Right"}}, {"back", {"Backspace", "Left"}}}},
+        {"pages", QT_TRID_NOOP("keys.set.pages"), {}},
+        {"leftRight",
+         QT_TRID_NOOP("keys.set.left-right"),
+         {{mark, {"Space", "Right"}}, {back, {"Backspace", "Left"}}}},
         {"upDown",
-         {{"mark", {"Space", "Down"}},
-          {"back", {"Backspace", "Up"}},
-          {"faster", {"Shift+Up"}},
-          {"slower", {"Shift+Down"}}}},
-        {"spaceReturn", {{"mark", {"Space"}}, {"back", {"Backspace", "Return"}}, {"clean", {"C"}}}},
-        {"one", {{"mark", {"Space"}}, {"pedal", {"PgDown"}}}},
+         QT_TRID_NOOP("keys.set.up-down"),
+         {{mark, {"Space", "Down"}},
+          {back, {"Backspace", "Up"}},
+          {faster, {"Shift+Up"}},
+          {slower, {"Shift+Down"}}}},
+        {"spaceReturn",
+         QT_TRID_NOOP("keys.set.space-return"),
+         {{mark, {"Space"}}, {back, {"Backspace", "Return"}}, {clean, {"C"}}}},
+        {"one", QT_TRID_NOOP("keys.set.one-pedal"), {{mark, {"Space"}}, {pedal, {"PgDown"}}}},
     };
     return sets;
 }
 
-bool variesBySet(const QString& action) {
-    return std::any_of(keySets().begin(), keySets().end(),
-                       [&](const KeySet& set) { return set.keys.contains(action); });
+bool variesBySet(KeyAction action) {
+    return std::ranges::any_of(keySets(), [&](const KeySet& set) { return set.keys.contains(action); });
 }
 
 /// The player's own keys stay where no set has anything to say, and MIDI switches everywhere.
-QStringList underSet(const KeyAction& action, const std::map<QString, QStringList>& keys) {
-    if (!variesBySet(action.name)) return action.triggers;
-    const auto own = keys.find(action.name);
-    QStringList triggers = own != keys.end() ? own->second : KeyTable().triggersOf(action.name);
-    for (const QString& trigger : action.triggers)
+QStringList underSet(KeyAction action, const QStringList& present, const ActionKeys& keys) {
+    if (!variesBySet(action)) return present;
+    const auto own = keys.find(action);
+    QStringList triggers = own != keys.end() ? own->second : KeyTable().triggers(action);
+    for (const QString& trigger : present)
         if (isMidi(trigger) && triggers.size() < KeyTable::most) triggers << trigger;
     return triggers;
 }
@@ -47,23 +55,26 @@ QStringList underSet(const KeyAction& action, const std::map<QString, QStringLis
 } // namespace
 
 QVariantList KeyTable::sets() {
-    return {choice(QStringLiteral("pages"), qtTrId("keys.set.pages")),
-            choice(QStringLiteral("leftRight"), qtTrId("keys.set.left-right")),
-            choice(QStringLiteral("upDown"), qtTrId("keys.set.up-down")),
-            choice(QStringLiteral("spaceReturn"), qtTrId("keys.set.space-return")),
-            choice(QStringLiteral("one"), qtTrId("keys.set.one-pedal"))};
+    QVariantList list;
+    for (const KeySet& set : keySets()) list << choice(QString::fromLatin1(set.name), qtTrId(set.text));
+    return list;
 }
 
 void KeyTable::use(const QString& name) {
-    const auto set = std::find_if(keySets().begin(), keySets().end(),
-                                  [&](const KeySet& one) { return name == QLatin1String(one.name); });
+    const auto set =
+        std::ranges::find_if(keySets(), [&](const KeySet& one) { return name == QLatin1String(one.name); });
     if (set == keySets().end()) return;
-    for (KeyAction& action : actions_) action.triggers = underSet(action, set->keys);
-    // What the set took for itself does nothing else in the same place.
-    for (int row = 0; row < count(); ++row)
-        if (const KeyAction own = action(row); !variesBySet(own.name))
-            for (const QString& trigger : own.triggers)
-                if (rival(row, trigger) >= 0) remove(row, trigger);
+    for (const KeyActionInfo& info : keyActions) {
+        QStringList& triggers = triggers_[rowOf(info.action)];
+        triggers = underSet(info.action, triggers, set->keys);
+    }
+    // What the set took for itself does nothing else in the same scope.
+    for (const KeyActionInfo& info : keyActions) {
+        if (variesBySet(info.action)) continue;
+        const QStringList own = triggers(info.action);
+        for (const QString& trigger : own)
+            if (rival(info.action, trigger)) remove(info.action, trigger);
+    }
 }
 
 } // namespace piolo::models

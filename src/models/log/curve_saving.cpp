@@ -16,8 +16,8 @@ namespace {
 QByteArray bytesOf(const QString& path, const SavedCurves& saved) {
     const plots::CurveStyle style = plots::lightCurveStyle();
     const plots::Drawing drawing = [&](QPainter& painter) {
-        plots::drawSheet(painter, saved.size, plots::layOutSheet(saved.series, saved.view, saved.size, style),
-                         style);
+        plots::drawCurves(painter, saved.size,
+                          plots::layOutCurves(saved.series, saved.view, saved.size, style), style);
     };
     const auto ends = [&](const char* kind) {
         return path.endsWith(QLatin1String(kind), Qt::CaseInsensitive);

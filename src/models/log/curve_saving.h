@@ -14,7 +14,7 @@ namespace piolo::models {
 /// What is saved: the picture as it is seen, and all entries of its passages as comma-separated values.
 struct SavedCurves {
     const std::vector<plots::CurveSeries>& series;
-    plots::SheetView view;
+    plots::CurvesView view;
     QSize size;
     std::vector<const PassageRecord*> records;
 };

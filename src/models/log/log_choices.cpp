@@ -3,6 +3,7 @@
 
 #include "models/log/log_lines.h"
 #include "models/settings/setting_choices.h"
+#include "models/text/run_kind_words.h"
 #include "text/passage_title.h"
 
 #include <QVariantMap>
@@ -16,11 +17,19 @@ namespace piolo::models {
 
 namespace {
 
-constexpr std::array kindWords{
-    std::pair{Entry::Kind::run, "run"},       std::pair{Entry::Kind::attempt, "try"},
-    std::pair{Entry::Kind::silent, "silent"}, std::pair{Entry::Kind::context, "context"},
-    std::pair{Entry::Kind::aside, "aside"},   std::pair{Entry::Kind::tempo, "tempo"},
-};
+/// Every kind of entry in the log, runs first.
+constexpr auto entryKinds = [] {
+    std::array<Entry::Kind, runKindTable.size() + 1> kinds{};
+    std::ranges::transform(runKindTable, kinds.begin(),
+                           [](const RunKindInfo& info) { return entryKind(info.kind); });
+    kinds.back() = Entry::Kind::tempo;
+    return kinds;
+}();
+
+QString nameFor(Entry::Kind kind) {
+    const std::string_view name = nameOf(kind);
+    return QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()));
+}
 
 constexpr const char* runThroughs = "runThrough";
 
@@ -57,7 +66,7 @@ QVariantList passageChoices(const Notebook& notebook, Id piece) {
 
 QVariantList kindChoices() {
     QVariantList choices{choice(QString(), qtTrId("log.filter.everything"))};
-    for (const auto& [kind, word] : kindWords) choices.append(choice(QLatin1String(word), kindWord(kind)));
+    for (const Entry::Kind kind : entryKinds) choices.append(choice(nameFor(kind), kindWord(kind)));
     choices.append(choice(QLatin1String(runThroughs), qtTrId("log.filter.run-through")));
     return choices;
 }
@@ -71,15 +80,13 @@ QVariantList stretchChoices() {
 
 QString kindIn(const practice::LogFilter& filter) {
     if (filter.runThroughsOnly) return QLatin1String(runThroughs);
-    const auto* found = std::find_if(kindWords.begin(), kindWords.end(),
-                                     [&](const auto& pair) { return pair.first == filter.kind; });
-    return found == kindWords.end() ? QString() : QString::fromLatin1(found->second);
+    return filter.kind ? nameFor(*filter.kind) : QString();
 }
 
 void setKindOf(practice::LogFilter& filter, const QString& word) {
-    const auto* found = std::find_if(kindWords.begin(), kindWords.end(),
-                                     [&](const auto& pair) { return word == QLatin1String(pair.second); });
-    filter.kind = found == kindWords.end() ? std::nullopt : std::optional(found->first);
+    const auto* const found =
+        std::ranges::find_if(entryKinds, [&](Entry::Kind kind) { return word == nameFor(kind); });
+    filter.kind = found == entryKinds.end() ? std::nullopt : std::optional(*found);
     filter.runThroughsOnly = word == QLatin1String(runThroughs);
 }
 

@@ -48,7 +48,7 @@ void LogCurvesItem::setBy(const QString& by) {
 void LogCurvesItem::read() {
     if (log_ == nullptr || !log_->shown()) return;
     curves_ = log_->curves(by_);
-    const plots::SheetView before = all_;
+    const plots::CurvesView before = all_;
     all_ = plots::wholeView(curves_, log_->today());
     if (by_ == plots::CurveBy::days && log_->filter().from)
         all_.from = std::min(static_cast<double>(log_->filter().from->daysSince1970()), all_.to - 1);
@@ -89,9 +89,9 @@ plots::CurveStyle LogCurvesItem::style() const {
     return style;
 }
 
-const plots::SheetLayout& LogCurvesItem::layout() const {
+const plots::CurvesLayout& LogCurvesItem::layout() const {
     if (!layout_) {
-        layout_ = plots::layOutSheet(curves_, view_, size(), style());
+        layout_ = plots::layOutCurves(curves_, view_, size(), style());
         ++layouts_;
     }
     return *layout_;
@@ -100,10 +100,10 @@ const plots::SheetLayout& LogCurvesItem::layout() const {
 void LogCurvesItem::paint(QPainter* painter) {
     if (curves_.empty()) return;
     const auto pointed = pointed_ ? std::optional(pointedAt()) : std::nullopt;
-    plots::drawSheet(*painter, size(), layout(), style(), pointed);
+    plots::drawCurves(*painter, size(), layout(), style(), pointed);
 }
 
-void LogCurvesItem::seeing(plots::SheetView wanted) {
+void LogCurvesItem::seeing(plots::CurvesView wanted) {
     const double most = all_.to - all_.from;
     const double width = std::clamp(wanted.to - wanted.from, std::min(leastSeen, most), most);
     wanted.from = std::clamp(wanted.from, all_.from, all_.to - width);
@@ -142,7 +142,7 @@ void LogCurvesItem::point(double x, double y) {
     if (!curves_.empty()) pointAt(plots::pointNear(curves_, layout(), {x, y}, pointerReach));
 }
 
-void LogCurvesItem::pointAt(std::optional<plots::SheetPlace> place) {
+void LogCurvesItem::pointAt(std::optional<plots::CurvesPoint> place) {
     if (place == pointed_) return;
     pointed_ = place;
     emit pointedChanged();
@@ -153,12 +153,12 @@ void LogCurvesItem::step(int by) {
     if (curves_.empty()) return;
     if (!pointed_) {
         const plots::PointRange seen = plots::pointsBetween(curves_.front(), view_.from, view_.to);
-        return pointAt(plots::SheetPlace{0, seen.end - 1});
+        return pointAt(plots::CurvesPoint{0, seen.end - 1});
     }
     const auto last = static_cast<std::ptrdiff_t>(curves_[pointed_->series].points.size()) - 1;
     const auto wanted =
         std::clamp<std::ptrdiff_t>(static_cast<std::ptrdiff_t>(pointed_->point) + by, 0, last);
-    pointAt(plots::SheetPlace{pointed_->series, static_cast<std::size_t>(wanted)});
+    pointAt(plots::CurvesPoint{pointed_->series, static_cast<std::size_t>(wanted)});
     follow(curves_[pointed_->series].points[pointed_->point].x);
 }
 
@@ -167,7 +167,7 @@ void LogCurvesItem::turn() {
     const double x = curves_[pointed_->series].points[pointed_->point].x;
     const std::size_t next = (pointed_->series + 1) % curves_.size();
     const plots::PointRange near = plots::pointsBetween(curves_[next], x, x);
-    pointAt(plots::SheetPlace{next, near.end - 1});
+    pointAt(plots::CurvesPoint{next, near.end - 1});
     follow(curves_[next].points[near.end - 1].x);
 }
 

@@ -46,7 +46,7 @@ public:
     [[nodiscard]] QString words() const;
     [[nodiscard]] QString pointedText() const;
     [[nodiscard]] QPointF pointedAt() const;
-    [[nodiscard]] const plots::SheetView& view() const { return view_; }
+    [[nodiscard]] const plots::CurvesView& view() const { return view_; }
     /// How often the picture was laid out so far.
     [[nodiscard]] int layouts() const { return layouts_; }
 
@@ -82,20 +82,20 @@ protected:
 private:
     void read();
     void relook();
-    void seeing(plots::SheetView wanted);
-    void pointAt(std::optional<plots::SheetPlace> place);
+    void seeing(plots::CurvesView wanted);
+    void pointAt(std::optional<plots::CurvesPoint> place);
     void follow(double x);
     [[nodiscard]] plots::CurveStyle style() const;
-    const plots::SheetLayout& layout() const;
+    const plots::CurvesLayout& layout() const;
 
     LogModel* log_ = nullptr;
     plots::CurveBy by_ = plots::CurveBy::days;
     bool dark_ = false;
     QString family_;
     std::vector<plots::CurveSeries> curves_;
-    plots::SheetView all_, view_;
-    std::optional<plots::SheetPlace> pointed_;
-    mutable std::optional<plots::SheetLayout> layout_;
+    plots::CurvesView all_, view_;
+    std::optional<plots::CurvesPoint> pointed_;
+    mutable std::optional<plots::CurvesLayout> layout_;
     mutable int layouts_ = 0;
 };
 

@@ -3,6 +3,7 @@
 
 #include "models/text/formatter.h"
 #include "models/text/manner_words.h"
+#include "models/text/run_kind_words.h"
 
 #include <QStringList>
 #include <QtGlobal>
@@ -75,10 +76,7 @@ QString tempoWords(Reason reason) {
     }
 }
 
-QString apartWords(Entry::Kind kind) {
-    return qtTrId("log.line.moves-nothing")
-        .arg(kind == Entry::Kind::attempt ? qtTrId("log.line.a-try") : kindWord(kind));
-}
+QString apartWords(Entry::Kind kind) { return qtTrId("log.line.moves-nothing").arg(apartWord(kind)); }
 
 QString ruleWords(const Entry& entry) {
     const QString after = Formatter::tempo(entry.after.tempo);
@@ -202,24 +200,6 @@ QString markCounts(const LogLine& line) {
     add(Mark::missed, qtTrId("log.line.count-missed"));
     add(Mark::voided, qtTrId("log.line.count-void"));
     return counts.join(QStringLiteral(", "));
-}
-
-QString kindWord(Entry::Kind kind) {
-    switch (kind) {
-    case Entry::Kind::run:
-        return qtTrId("log.line.run");
-    case Entry::Kind::attempt:
-        return qtTrId("log.line.try");
-    case Entry::Kind::tempo:
-        return qtTrId("log.line.tempo-set");
-    case Entry::Kind::silent:
-        return qtTrId("log.line.without-click");
-    case Entry::Kind::context:
-        return qtTrId("log.line.in-context");
-    case Entry::Kind::aside:
-        break;
-    }
-    return qtTrId("log.line.aside");
 }
 
 } // namespace piolo::models

@@ -47,7 +47,5 @@ struct LogDayFigures {
 [[nodiscard]] QString markShapes(const LogLine& line);
 /// The same for a reader: "2 clean, 1 missed".
 [[nodiscard]] QString markCounts(const LogLine& line);
-/// "run", "try", "without the click", …: the kind in a word.
-[[nodiscard]] QString kindWord(Entry::Kind kind);
 
 } // namespace piolo::models

@@ -7,6 +7,7 @@
 #include "models/log/log_maps.h"
 #include "models/text/formatter.h"
 #include "models/text/id_text.h"
+#include "plots/curve/passage_curves.h"
 #include "practice/log/practice_book.h"
 
 #include <algorithm>

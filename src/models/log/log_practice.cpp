@@ -23,8 +23,10 @@ const MissedDays* gapAt(std::span<const MissedDays> gaps, Date date) {
 }
 
 std::int64_t apartMillis(const PracticeDay& day) {
-    return day.of(PracticeKind::attempt) + day.of(PracticeKind::silent) + day.of(PracticeKind::context) +
-           day.of(PracticeKind::aside);
+    std::int64_t millis = 0;
+    for (const RunKindInfo& info : runKindTable)
+        if (info.kind != RunKind::run) millis += day.of(practiceKind(info.kind));
+    return millis;
 }
 
 QString spokenWords(const PracticeDay& day, Date today) {

@@ -5,8 +5,8 @@
 #include "core/passage/difference.h"
 #include "models/text/id_text.h"
 #include "models/text/typed_values.h"
-#include "practice/faults/fault_text.h"
 #include "practice/log/practice_book.h"
+#include "text/one_line.h"
 
 #include <utility>
 

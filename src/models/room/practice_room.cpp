@@ -2,6 +2,7 @@
 #include "models/room/practice_room.h"
 
 #include "core/music/note_stretch.h"
+#include "models/room/screen.h"
 #include "practice/faults/fault_text.h"
 
 #include <QQmlEngine>
@@ -36,23 +37,22 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
               settings_.saveNow();
           },
           [this] { return sound_.nowNanos(); }),
-      pedal_([this] { return sound_.nowNanos(); },
-             [this] {
-                 return keyPlace() == KeyPlace::runThrough
-                            ? runThrough_.state() == RunThroughModel::State::Playing
-                            : drill_.marksAtOnce();
-             }),
+      dispatch_(drill_, runThrough_, *log_.figures()),
+      pedal_([this] { return sound_.nowNanos(); }, [this] { return dispatch_.marksAtOnce(); }),
       picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_) {
     present_ = this;
     connect(book_.get(), &practice::PracticeBook::savedChanged, this, &PracticeRoom::unsavedChanged);
     connect(book_.get(), &practice::PracticeBook::troubleChanged, this, &PracticeRoom::noticeChanged);
     connect(book_.get(), &practice::PracticeBook::changed, this, &PracticeRoom::minutesTodayChanged);
-    connect(&keys_, &KeyBindings::pressed, this, &PracticeRoom::act);
-    connect(&keys_, &KeyBindings::pedalDown, &pedal_, &OnePedal::down);
-    connect(&keys_, &KeyBindings::pedalUp, &pedal_, &OnePedal::up);
-    connect(&keys_, &KeyBindings::pedalStillDown, &pedal_, &OnePedal::stillDown);
-    connect(&keys_, &KeyBindings::pedalLost, &pedal_, &OnePedal::forget);
-    connect(&pedal_, &OnePedal::acted, this, &PracticeRoom::actByPedal);
+    KeyListener* const listener = &keys_.listener();
+    connect(listener, &KeyListener::pressed, &dispatch_, &KeyDispatch::act);
+    connect(listener, &KeyListener::pedalDown, &pedal_, &OnePedal::down);
+    connect(listener, &KeyListener::pedalUp, &pedal_, &OnePedal::up);
+    connect(listener, &KeyListener::pedalStillDown, &pedal_, &OnePedal::stillDown);
+    connect(listener, &KeyListener::pedalLost, &pedal_, &OnePedal::forget);
+    connect(&pedal_, &OnePedal::acted, &dispatch_, &KeyDispatch::actByPedal);
+    connect(&dispatch_, &KeyDispatch::nextWanted, this, &PracticeRoom::openNext);
+    connect(&dispatch_, &KeyDispatch::formToBeDrilled, this, &PracticeRoom::formToBeDrilled);
     connect(&settings_, &SettingsModel::pedalChanged, this, &PracticeRoom::timePedal);
     connect(&drill_, &DrillModel::wantsNext, this, &PracticeRoom::openNext);
     connect(&drill_, &DrillModel::changed, this, &PracticeRoom::hearKeys);
@@ -105,27 +105,16 @@ void PracticeRoom::openLast() {
     if (!last.isNone()) drill_.open(QString::fromStdString(last.text()));
 }
 
-KeyPlace PracticeRoom::keyPlace() const {
-    if (screen_ == QLatin1String("drill") && drill_.isOpen()) return KeyPlace::drill;
-    // What was played is looked over with the keys of its fields and buttons.
-    if (screen_ == QLatin1String("runThrough") && runThrough_.state() != RunThroughModel::State::Review)
-        return KeyPlace::runThrough;
-    if (screen_ == QLatin1String("log")) return KeyPlace::log;
-    if (screen_ == QLatin1String("passages")) return KeyPlace::form;
-    return KeyPlace::none;
-}
-
 // While something is played the keys come before all else.
 void PracticeRoom::hearKeys() {
-    const KeyPlace place = keyPlace();
-    keys_.setPlace(place);
-    keys_.setUrgent(place == KeyPlace::runThrough ? runThrough_.state() == RunThroughModel::State::Playing
-                                                  : drill_.state() == DrillModel::State::Playing);
+    dispatch_.setScreen(screenNamed(screen_.toStdString()));
+    keys_.listener().setScope(dispatch_.scope());
+    keys_.listener().setUrgent(dispatch_.isUrgent());
 }
 
 void PracticeRoom::timePedal() {
     constexpr std::int64_t nanosInMilli = 1'000'000;
-    keys_.setBounceMillis(machine_.bounceMillis);
+    keys_.listener().setBounceMillis(machine_.bounceMillis);
     pedal_.setTiming({machine_.holdMillis * nanosInMilli, machine_.twiceMillis * nanosInMilli,
                       machine_.bounceMillis * nanosInMilli});
 }
@@ -215,7 +204,7 @@ void PracticeRoom::loadFirstHalf(const QString& passage) {
 }
 
 void PracticeRoom::attach(QQuickWindow* window) {
-    keys_.watch(window);
+    keys_.listener().watch(window);
     sound_.setOffsetMillis(machine_.offsetMillis);
     connect(
         window, &QQuickWindow::frameSwapped, this,
@@ -248,40 +237,6 @@ QString PracticeRoom::nextPassage() {
 void PracticeRoom::openNext() {
     const QString next = nextPassage();
     if (!next.isEmpty() && drill_.state() == DrillModel::State::Stopped) openDrill(next);
-}
-
-void PracticeRoom::act(const QString& action, std::int64_t nanos) {
-    if (keyPlace() == KeyPlace::runThrough) return actInRunThrough(action);
-    if (action == QLatin1String("mark")) return drill_.strike(nanos);
-    if (action == QLatin1String("clean")) return drill_.markClean(nanos);
-    if (action == QLatin1String("back")) return drill_.takeBack();
-    if (action == QLatin1String("faster")) return drill_.faster();
-    if (action == QLatin1String("slower")) return drill_.slower();
-    if (action == QLatin1String("stop")) return drill_.stop();
-    if (action == QLatin1String("try")) return drill_.attempt();
-    if (action == QLatin1String("hear")) return drill_.hearFirst();
-    if (action == QLatin1String("next")) return openNext();
-    if (action == QLatin1String("stretch")) return makeStretch();
-    if (action == QLatin1String("save")) emit formToBeDrilled();
-}
-
-// Once, and only what the log offers.
-void PracticeRoom::makeStretch() {
-    LogFigures* const figures = log_.figures();
-    if (!figures->stretchText().isEmpty() && figures->madeText().isEmpty()) figures->makeStretch();
-}
-
-void PracticeRoom::actInRunThrough(const QString& action) {
-    const bool playing = runThrough_.state() == RunThroughModel::State::Playing;
-    if (action == QLatin1String("mark")) return playing ? runThrough_.markStop() : runThrough_.start();
-    if (action == QLatin1String("back")) return runThrough_.takeBackStop();
-    if (action == QLatin1String("clean")) return runThrough_.finish(true);
-    if (action == QLatin1String("stop")) return runThrough_.finish(false);
-}
-
-void PracticeRoom::actByPedal(const practice::PedalAct& act) {
-    if (keyPlace() == KeyPlace::runThrough) return runThrough_.pedal(act);
-    if (keyPlace() == KeyPlace::drill) return drill_.pedal(act);
 }
 
 } // namespace piolo::models

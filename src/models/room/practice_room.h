@@ -21,6 +21,7 @@
 #include "models/passages/passage_list_model.h"
 #include "models/passages/passage_picks.h"
 #include "models/pictures/music_picture.h"
+#include "models/room/key_dispatch.h"
 #include "models/scales/scale_board.h"
 #include "models/settings/settings_model.h"
 #include "practice/drill/drill_session.h"
@@ -61,7 +62,7 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
     /// Marks that are not on disk yet.
     Q_PROPERTY(int unsaved READ unsaved NOTIFY unsavedChanged)
-    /// "passages", "drill", "scales", "log", "runThrough", "settings", "help" or "welcome".
+    /// The name of the screen that is shown, one of the table in room/screen.h.
     Q_PROPERTY(QString screen READ screen WRITE setScreen NOTIFY screenChanged)
     Q_PROPERTY(int minutesToday READ minutesToday NOTIFY minutesTodayChanged)
 public:
@@ -125,13 +126,8 @@ signals:
     void languageChanged();
 
 private:
-    void act(const QString& action, std::int64_t nanos);
     void openLast();
     void hearKeys();
-    [[nodiscard]] KeyPlace keyPlace() const;
-    void makeStretch();
-    void actInRunThrough(const QString& action);
-    void actByPedal(const practice::PedalAct& act);
     void timePedal();
     QString nextPassage();
     void tellAgain();
@@ -151,6 +147,7 @@ private:
     MusicPicture formPicture_;
     MusicPicture drillPicture_;
     KeyBindings keys_;
+    KeyDispatch dispatch_;
     OnePedal pedal_;
     std::unique_ptr<MidiSwitches> midi_;
     PassagePicks picks_;

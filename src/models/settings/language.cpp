@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/settings/language.h"
 
+#include "models/settings/language_table.h"
 #include "models/settings/setting_choices.h"
 #include "text/translation.h"
 
@@ -10,38 +11,22 @@
 #include <QTranslator>
 
 #include <algorithm>
-#include <array>
 #include <memory>
 
 namespace piolo::models {
 
 namespace {
 
-struct Language {
-    const char* code;
-    const char* name; ///< in the language itself
-    QLocale::Language language;
-    QLocale::Country country; ///< whose numbers and dates it has where the system speaks another one
-};
-
-// The first one is used for a system that speaks none of them.
-constexpr std::array languages{
-    Language{"en", "English", QLocale::English, QLocale::UnitedKingdom},
-    Language{"de", "Deutsch", QLocale::German, QLocale::Germany},
-    Language{"it", "Italiano", QLocale::Italian, QLocale::Italy},
-};
-
 const Language* languageOf(const QString& code) {
-    const auto* const found = std::find_if(languages.begin(), languages.end(), [&](const Language& language) {
-        return code == QLatin1String(language.code);
-    });
-    return found == languages.end() ? nullptr : found;
+    const auto* const found = std::ranges::find_if(
+        languageTable, [&](const Language& language) { return code == QLatin1String(language.code); });
+    return found == languageTable.end() ? nullptr : found;
 }
 
-const Language& systemLanguage() {
+const Language& languageOfTheSystem() {
     for (const QString& name : QLocale::system().uiLanguages())
         if (const Language* const found = languageOf(name.left(2))) return *found;
-    return languages.front();
+    return languageTable.front();
 }
 
 QLocale localeOf(const Language& language) {
@@ -66,8 +51,8 @@ struct Translators {
 } // namespace
 
 QVariantList languageChoices() {
-    QVariantList list{choice("system", languageOfSystem())};
-    for (const Language& language : languages)
+    QVariantList list{choice(systemLanguage, languageOfSystem())};
+    for (const Language& language : languageTable)
         list << choice(QLatin1String(language.code), QString::fromUtf8(language.name));
     return list;
 }
@@ -76,12 +61,12 @@ void speak(const QString& code) {
     text::loadEnglish();
     static Translators spoken;
     const Language* const named = languageOf(code);
-    const Language& language = named == nullptr ? systemLanguage() : *named;
+    const Language& language = named == nullptr ? languageOfTheSystem() : *named;
     QLocale::setDefault(named == nullptr ? QLocale::system() : localeOf(language));
     spoken = {};
     const QString name = QLatin1String(language.code);
     spoken.ofQt = textsOfQt(name);
-    if (&language != &languages.front()) spoken.own = text::textsIn(name);
+    if (&language != &languageTable.front()) spoken.own = text::textsIn(name);
 }
 
 } // namespace piolo::models

@@ -1,13 +1,35 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/settings/setting_choices.h"
 
+#include "engine/click/voice.h"
 #include "journal/lines/value_names.h"
 
 #include <QtGlobal>
 
 #include <algorithm>
+#include <array>
+#include <utility>
 
 namespace piolo::models {
+
+namespace {
+
+/// The voices of the click as the settings offer them, the mildest first.
+constexpr std::array voiceTexts{
+    std::pair{engine::Voice::wood, QT_TRID_NOOP("settings.voice.wood")},
+    std::pair{engine::Voice::dry, QT_TRID_NOOP("settings.voice.dry")},
+    std::pair{engine::Voice::reed, QT_TRID_NOOP("settings.voice.reed")},
+    std::pair{engine::Voice::metal, QT_TRID_NOOP("settings.voice.metal")},
+};
+static_assert(std::ranges::all_of(engine::voices,
+                                  [](engine::Voice voice) {
+                                      const auto count = std::ranges::count(
+                                          voiceTexts, voice, [](const auto& pair) { return pair.first; });
+                                      return count == (engine::isForMeasurement(voice) ? 0 : 1);
+                                  }),
+              "every voice but those for measurement has its text");
+
+} // namespace
 
 QVariantMap choice(const QVariant& value, const QString& text) { return {{"value", value}, {"text", text}}; }
 
@@ -17,8 +39,12 @@ bool hasChoice(const QVariantList& list, const QVariant& value) {
 }
 
 QVariantList voiceChoices() {
-    return {choice("wood", qtTrId("settings.voice.wood")), choice("dry", qtTrId("settings.voice.dry")),
-            choice("reed", qtTrId("settings.voice.reed")), choice("metal", qtTrId("settings.voice.metal"))};
+    QVariantList list;
+    for (const auto& [voice, text] : voiceTexts) {
+        const auto name = engine::nameOf(voice);
+        list << choice(QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size())), qtTrId(text));
+    }
+    return list;
 }
 
 QVariantList themeChoices() {

@@ -15,7 +15,7 @@ namespace piolo::models {
 [[nodiscard]] QVariantMap choice(const QVariant& value, const QString& text);
 [[nodiscard]] bool hasChoice(const QVariantList& list, const QVariant& value);
 
-/// The voices of the click but for `impulse`, which is for measuring.
+/// The voices of the click but for those for measurement.
 [[nodiscard]] QVariantList voiceChoices();
 [[nodiscard]] QVariantList themeChoices();
 /// The words for "the language of the system".

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/text/difference_words.h"
 
-#include "practice/faults/fault_text.h"
+#include "text/one_line.h"
 
 #include <QtGlobal>
 

@@ -4,6 +4,7 @@
 
 // Qt stands first: moc cannot read the standard headers before it.
 #include <QObject>
+#include <QtQml/qqml.h>
 #include <QtQml/qqmlregistration.h>
 
 #include "text/formatter.h"

@@ -61,13 +61,13 @@ std::string pngOf(const QImage& page) {
     return bytes.toStdString();
 }
 
-Result<int> pageCount(const PictureFile& pdf) {
+Result<int> countPages(const PictureFile& pdf) {
     auto document = opened(pdf);
     if (!document) return document.fault();
     return document.value()->numPages();
 }
 
-Result<PictureFile> pageAsPicture(const PictureFile& pdf, int page, const GiveUp& giveUp) {
+Result<PictureFile> drawPage(const PictureFile& pdf, int page, const GiveUp& giveUp) {
     auto document = opened(pdf);
     if (!document) return document.fault();
     const int count = document.value()->numPages();
@@ -90,5 +90,5 @@ Result<PictureFile> pageAsPicture(const PictureFile& pdf, int page, const GiveUp
 
 } // namespace piolo::pictures
 
-extern "C" const piolo::pictures::PdfFunctions pioloPdf{piolo::pictures::pageCount,
-                                                        piolo::pictures::pageAsPicture};
+extern "C" const piolo::pictures::PdfFunctions pioloPdf{piolo::pictures::countPages,
+                                                        piolo::pictures::drawPage};

@@ -8,24 +8,6 @@ namespace {
 
 constexpr std::string_view header = "time,date,kind,tempo,mark,streak_after,id\n";
 
-std::string_view wordOf(Entry::Kind kind) {
-    switch (kind) {
-    case Entry::Kind::run:
-        return "run";
-    case Entry::Kind::attempt:
-        return "try";
-    case Entry::Kind::silent:
-        return "silent";
-    case Entry::Kind::context:
-        return "context";
-    case Entry::Kind::aside:
-        return "aside";
-    case Entry::Kind::tempo:
-        break;
-    }
-    return "tempo";
-}
-
 std::string_view wordOf(Mark mark) {
     switch (mark) {
     case Mark::clean:
@@ -41,7 +23,7 @@ std::string_view wordOf(Mark mark) {
 // No field contains a comma, a quote or a line ending, so none needs quoting.
 void addRow(std::string& csv, const Entry& entry) {
     csv.append(entry.at.text()).append(",").append(entry.at.date().text()).append(",");
-    csv.append(wordOf(entry.kind)).append(",").append(entry.tempo.text()).append(",");
+    csv.append(nameOf(entry.kind)).append(",").append(entry.tempo.text()).append(",");
     if (entry.kind != Entry::Kind::tempo) csv.append(wordOf(entry.mark));
     csv.append(",").append(std::to_string(entry.after.streak)).append(",");
     csv.append(entry.id.text()).append("\n");

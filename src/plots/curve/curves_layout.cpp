@@ -23,7 +23,7 @@ constexpr double dueSoonDays = 28;
 
 using Series = std::span<const CurveSeries>;
 
-CurveScale seenScale(Series series, const SheetView& view, int ticks) {
+CurveScale seenScale(Series series, const CurvesView& view, int ticks) {
     double low = std::numeric_limits<double>::max();
     double high = 0;
     for (const CurveSeries& one : series) {
@@ -43,7 +43,7 @@ double nameWidth(Series series, QSizeF size, const QFontMetricsF& metrics) {
     return std::ceil(std::min(widest, mostForNames * size.width()));
 }
 
-void addGrid(SheetLayout& made, const QFontMetricsF& metrics) {
+void addGrid(CurvesLayout& made, const QFontMetricsF& metrics) {
     for (const double tick : made.scale.ticks) {
         const double y = made.at({made.view.from, tick, {}, {}, {}, 0, 0}).y();
         made.grid.emplace_back(made.frame.left(), y, made.frame.right(), y);
@@ -55,13 +55,13 @@ void addGrid(SheetLayout& made, const QFontMetricsF& metrics) {
     }
 }
 
-double xOf(const SheetLayout& layout, double x) { return layout.at({x, 0, {}, {}, {}, 0, 0}).x(); }
+double xOf(const CurvesLayout& layout, double x) { return layout.at({x, 0, {}, {}, {}, 0, 0}).x(); }
 
-void addPlaces(SheetLayout& made, CurveBy by, const CurveStyle& style, const QFontMetricsF& metrics) {
+void addPlaces(CurvesLayout& made, CurveBy by, const CurveStyle& style, const QFontMetricsF& metrics) {
     const QString widest = by == CurveBy::days ? QStringLiteral("28 Mmm 2026") : QStringLiteral("100000");
     const double each = metrics.horizontalAdvance(widest) + 1.5 * made.textPixels;
     const int most = std::max(2, static_cast<int>(made.frame.width() / each));
-    for (const PlaceTick& tick : placeTicks(by, made.view.from, made.view.to, most, style.locale)) {
+    for (const CurvesTick& tick : curvesTicks(by, made.view.from, made.view.to, most, style.locale)) {
         const double width = metrics.horizontalAdvance(tick.text);
         const double left = std::clamp(xOf(made, tick.x) - width / 2, made.frame.left(),
                                        std::max(made.frame.left(), made.frame.right() - width));
@@ -71,7 +71,7 @@ void addPlaces(SheetLayout& made, CurveBy by, const CurveStyle& style, const QFo
     }
 }
 
-void addDues(SheetLayout& made, Series series, const CurveStyle& style, const QFontMetricsF& metrics) {
+void addDues(CurvesLayout& made, Series series, const CurveStyle& style, const QFontMetricsF& metrics) {
     for (const CurveSeries& one : series) {
         if (!one.due || one.by != CurveBy::days) continue;
         const auto day = static_cast<double>(one.due->daysSince1970());
@@ -87,13 +87,13 @@ void addDues(SheetLayout& made, Series series, const CurveStyle& style, const QF
     }
 }
 
-void addTarget(SheetLayout& made, SheetLine& line, double target, bool alone) {
+void addTarget(CurvesLayout& made, CurvesLine& line, double target, bool alone) {
     const double y = made.at({0, target, {}, {}, {}, 0, 0}).y();
     const double stroke = 1.4 * made.textPixels;
     line.target = QLineF(alone ? made.frame.left() : made.frame.right() - stroke, y, made.frame.right(), y);
 }
 
-void nameTarget(SheetLayout& made, double target, const CurveStyle& style, const QFontMetricsF& metrics) {
+void nameTarget(CurvesLayout& made, double target, const CurveStyle& style, const QFontMetricsF& metrics) {
     const QString text = style.targetWord + QLatin1Char(' ') + QString::number(target, 'g', 6);
     const double y = made.lines.front().target.y1();
     made.targetLabel = {QRectF(made.frame.left() + 0.4 * made.textPixels, y - metrics.height() - 1,
@@ -101,12 +101,12 @@ void nameTarget(SheetLayout& made, double target, const CurveStyle& style, const
                         text};
 }
 
-SheetLine lineOf(const CurveSeries& series, SheetLayout& made, bool alone) {
-    SheetLine line;
+CurvesLine lineOf(const CurveSeries& series, CurvesLayout& made, bool alone) {
+    CurvesLine line;
     const PointRange seen = pointsBetween(series, made.view.from, made.view.to);
     if (seen.first == seen.end) return line;
-    line.path = sheetPath(series, seen, made);
-    addSheetMarks(series, seen, made, line);
+    line.path = curvesPath(series, seen, made);
+    addCurvesMarks(series, seen, made, line);
     // The last point in the range may be the one beyond the edge.
     const bool beyond = series.points[seen.end - 1].x > made.view.to && seen.end - seen.first > 1;
     const SeriesPoint& last = series.points[seen.end - (beyond ? 2 : 1)];
@@ -116,7 +116,7 @@ SheetLine lineOf(const CurveSeries& series, SheetLayout& made, bool alone) {
 }
 
 /// One below the other at the right edge, each as close to the end of its line as the others allow.
-void nameLines(SheetLayout& made, Series series, double width, const QFontMetricsF& metrics) {
+void nameLines(CurvesLayout& made, Series series, double width, const QFontMetricsF& metrics) {
     std::vector<std::size_t> order;
     for (std::size_t i = 0; i < made.lines.size(); ++i)
         if (made.lines[i].end) order.push_back(i);
@@ -137,13 +137,13 @@ void nameLines(SheetLayout& made, Series series, double width, const QFontMetric
 
 } // namespace
 
-QPointF SheetLayout::at(const SeriesPoint& point) const {
+QPointF CurvesLayout::at(const SeriesPoint& point) const {
     const double across = (point.x - view.from) / (view.to - view.from);
     const double up = (point.bpm - scale.low) / (scale.high - scale.low);
     return {frame.left() + across * frame.width(), frame.bottom() - up * frame.height()};
 }
 
-SheetView wholeView(std::span<const CurveSeries> series, Date today) {
+CurvesView wholeView(std::span<const CurveSeries> series, Date today) {
     const auto now = static_cast<double>(today.daysSince1970());
     const bool byDays = !series.empty() && series.front().by == CurveBy::days;
     double from = std::numeric_limits<double>::max();
@@ -160,9 +160,9 @@ SheetView wholeView(std::span<const CurveSeries> series, Date today) {
     return {from, std::max(to, from + 1)};
 }
 
-SheetLayout layOutSheet(std::span<const CurveSeries> series, const SheetView& view, QSizeF size,
-                        const CurveStyle& style) {
-    SheetLayout made;
+CurvesLayout layOutCurves(std::span<const CurveSeries> series, const CurvesView& view, QSizeF size,
+                          const CurveStyle& style) {
+    CurvesLayout made;
     made.view = view;
     made.textPixels = textPixelsFor(size);
     made.markSize = 0.75 * made.textPixels;
@@ -184,11 +184,11 @@ SheetLayout layOutSheet(std::span<const CurveSeries> series, const SheetView& vi
     return made;
 }
 
-std::optional<SheetPlace> pointNear(std::span<const CurveSeries> series, const SheetLayout& layout,
-                                    QPointF where, double reach) {
+std::optional<CurvesPoint> pointNear(std::span<const CurveSeries> series, const CurvesLayout& layout,
+                                     QPointF where, double reach) {
     const double perPixel = (layout.view.to - layout.view.from) / std::max(1.0, layout.frame.width());
     const double x = layout.view.from + (where.x() - layout.frame.left()) * perPixel;
-    std::optional<SheetPlace> found;
+    std::optional<CurvesPoint> found;
     double nearest = std::numeric_limits<double>::max();
     for (std::size_t s = 0; s < series.size(); ++s) {
         const PointRange close = pointsBetween(series[s], x - reach * perPixel, x + reach * perPixel);
@@ -199,7 +199,7 @@ std::optional<SheetPlace> pointNear(std::span<const CurveSeries> series, const S
             const double away = std::hypot(at.x() - where.x(), at.y() - where.y());
             if (away >= nearest) continue;
             nearest = away;
-            found = SheetPlace{s, i};
+            found = CurvesPoint{s, i};
         }
     }
     return found;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The geometry of several tempo curves on one sheet, before anything is drawn.
+// The geometry of several tempo curves in one picture, before anything is drawn.
 #pragma once
 
 #include "plots/curve/curve_layout.h"
@@ -11,31 +11,31 @@
 namespace piolo::plots {
 
 /// The visible part of the x axis; from < to. In days since 1970, or in runs counted from 0.
-struct SheetView {
+struct CurvesView {
     double from = 0;
     double to = 1;
-    bool operator==(const SheetView&) const = default;
+    bool operator==(const CurvesView&) const = default;
 };
 
-/// One passage on the sheet.
-struct SheetLine {
+/// The curve of one passage.
+struct CurvesLine {
     QPolygonF path;               ///< at most four points per pixel column
     std::vector<CurveMark> marks; ///< misses and tries; marks that would hide each other are drawn once
     std::vector<QPointF> secures; ///< the centres of the diamonds
     std::optional<QPointF> end;   ///< the last visible point
     CurveLabel label;             ///< the passage's name, beside the end of its line; elided if too long
-    QLineF target;                ///< across the sheet for a single passage, otherwise a short line at its
+    QLineF target;                ///< across the frame for a single passage, otherwise a short line at its
                                   ///< edge
 };
 
 /// All lengths are in device-independent pixels, measured from the picture's top left corner.
-struct SheetLayout {
+struct CurvesLayout {
     double textPixels = 12;
     double markSize = 8;
     QRectF frame;
-    SheetView view;
+    CurvesView view;
     CurveScale scale;
-    std::vector<SheetLine> lines; ///< one for each series, in their order
+    std::vector<CurvesLine> lines; ///< one for each series, in their order
     std::vector<QLineF> grid;
     std::vector<CurveLabel> tempi;
     std::vector<CurveLabel> places; ///< dates or run numbers below the frame
@@ -48,19 +48,19 @@ struct SheetLayout {
 
 /// The whole range: from the first point to the last and, by days, on to `today` and to due dates in the near
 /// future.
-[[nodiscard]] SheetView wholeView(std::span<const CurveSeries> series, Date today);
+[[nodiscard]] CurvesView wholeView(std::span<const CurveSeries> series, Date today);
 /// Lays out what is visible in the view. Reads no points outside it except one on either side.
-[[nodiscard]] SheetLayout layOutSheet(std::span<const CurveSeries> series, const SheetView& view, QSizeF size,
-                                      const CurveStyle& style);
+[[nodiscard]] CurvesLayout layOutCurves(std::span<const CurveSeries> series, const CurvesView& view,
+                                        QSizeF size, const CurveStyle& style);
 
 /// A point of a series.
-struct SheetPlace {
+struct CurvesPoint {
     std::size_t series = 0;
     std::size_t point = 0;
-    bool operator==(const SheetPlace&) const = default;
+    bool operator==(const CurvesPoint&) const = default;
 };
 /// The visible point nearest to `where`, at most `reach` pixels to the left or right of it.
-[[nodiscard]] std::optional<SheetPlace> pointNear(std::span<const CurveSeries> series,
-                                                  const SheetLayout& layout, QPointF where, double reach);
+[[nodiscard]] std::optional<CurvesPoint> pointNear(std::span<const CurveSeries> series,
+                                                   const CurvesLayout& layout, QPointF where, double reach);
 
 } // namespace piolo::plots

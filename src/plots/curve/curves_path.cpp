@@ -9,7 +9,7 @@ namespace piolo::plots {
 
 namespace {
 
-QPolygonF thinned(const CurveSeries& series, PointRange seen, const SheetLayout& layout) {
+QPolygonF thinned(const CurveSeries& series, PointRange seen, const CurvesLayout& layout) {
     QPolygonF path;
     PixelColumn column;
     for (std::size_t i = seen.first; i < seen.end; ++i) {
@@ -25,13 +25,13 @@ QPolygonF thinned(const CurveSeries& series, PointRange seen, const SheetLayout&
     return path;
 }
 
-QPolygonF pointToPoint(const CurveSeries& series, PointRange seen, const SheetLayout& layout) {
+QPolygonF pointToPoint(const CurveSeries& series, PointRange seen, const CurvesLayout& layout) {
     QPolygonF path;
     for (std::size_t i = seen.first; i < seen.end; ++i) path << layout.at(series.points[i]);
     return path;
 }
 
-QPolygonF stairs(const CurveSeries& series, PointRange seen, const SheetLayout& layout) {
+QPolygonF stairs(const CurveSeries& series, PointRange seen, const CurvesLayout& layout) {
     QPolygonF path;
     for (std::size_t i = seen.first; i < seen.end; ++i) {
         const QPointF at = layout.at(series.points[i]);
@@ -43,13 +43,14 @@ QPolygonF stairs(const CurveSeries& series, PointRange seen, const SheetLayout& 
 
 } // namespace
 
-QPolygonF sheetPath(const CurveSeries& series, PointRange seen, const SheetLayout& layout) {
+QPolygonF curvesPath(const CurveSeries& series, PointRange seen, const CurvesLayout& layout) {
     const auto count = static_cast<double>(seen.end - seen.first);
     if (count > layout.frame.width()) return thinned(series, seen, layout);
     return series.by == CurveBy::runs ? stairs(series, seen, layout) : pointToPoint(series, seen, layout);
 }
 
-void addSheetMarks(const CurveSeries& series, PointRange seen, const SheetLayout& layout, SheetLine& line) {
+void addCurvesMarks(const CurveSeries& series, PointRange seen, const CurvesLayout& layout,
+                    CurvesLine& line) {
     MarkCells marks(layout.markSize);
     MarkCells secures(layout.markSize);
     for (std::size_t i = seen.first; i < seen.end; ++i) {

@@ -8,8 +8,8 @@ namespace piolo::plots {
 
 /// By days, straight from point to point; by runs, horizontal at each run's tempo and vertical between runs.
 /// Where points are closer than a pixel, each column keeps only its first, lowest, highest and last point.
-[[nodiscard]] QPolygonF sheetPath(const CurveSeries& series, PointRange seen, const SheetLayout& layout);
+[[nodiscard]] QPolygonF curvesPath(const CurveSeries& series, PointRange seen, const CurvesLayout& layout);
 /// Adds the misses, tries and secure points inside the frame to `line`.
-void addSheetMarks(const CurveSeries& series, PointRange seen, const SheetLayout& layout, SheetLine& line);
+void addCurvesMarks(const CurveSeries& series, PointRange seen, const CurvesLayout& layout, CurvesLine& line);
 
 } // namespace piolo::plots

@@ -36,7 +36,7 @@ QPen penOf(std::size_t line, double width, const CurveStyle& style) {
     return pen;
 }
 
-void drawGround(QPainter& painter, const SheetLayout& layout, const CurveStyle& style) {
+void drawGround(QPainter& painter, const CurvesLayout& layout, const CurveStyle& style) {
     painter.setPen(QPen(withAlpha(style.faint, 0.28), 1));
     for (const QLineF& line : layout.grid) painter.drawLine(line);
     painter.setPen(style.faint);
@@ -52,7 +52,7 @@ void drawDashed(QPainter& painter, const QLineF& line, const QColor& ink, double
     painter.drawLine(line);
 }
 
-void drawGoals(QPainter& painter, const SheetLayout& layout, const CurveStyle& style) {
+void drawGoals(QPainter& painter, const CurvesLayout& layout, const CurveStyle& style) {
     const double width = std::max(1.0, layout.textPixels / 9);
     for (std::size_t i = 0; i < layout.lines.size(); ++i)
         drawDashed(painter, layout.lines[i].target, layout.lines.size() == 1 ? style.ink : inkOf(i, style),
@@ -63,8 +63,8 @@ void drawGoals(QPainter& painter, const SheetLayout& layout, const CurveStyle& s
     if (!layout.targetLabel.text.isEmpty()) drawLabel(painter, layout.targetLabel);
 }
 
-void drawCurve(QPainter& painter, const SheetLayout& layout, std::size_t index, const CurveStyle& style) {
-    const SheetLine& line = layout.lines[index];
+void drawCurve(QPainter& painter, const CurvesLayout& layout, std::size_t index, const CurveStyle& style) {
+    const CurvesLine& line = layout.lines[index];
     const bool crowded = static_cast<double>(line.path.size()) > layout.frame.width();
     painter.save();
     painter.setClipRect(
@@ -77,8 +77,8 @@ void drawCurve(QPainter& painter, const SheetLayout& layout, std::size_t index, 
     painter.restore();
 }
 
-void drawName(QPainter& painter, const SheetLayout& layout, std::size_t index, const CurveStyle& style) {
-    const SheetLine& line = layout.lines[index];
+void drawName(QPainter& painter, const CurvesLayout& layout, std::size_t index, const CurveStyle& style) {
+    const CurvesLine& line = layout.lines[index];
     if (!line.end) return;
     painter.setPen(QPen(style.paper, 1.5));
     painter.setBrush(inkOf(index, style));
@@ -90,8 +90,8 @@ void drawName(QPainter& painter, const SheetLayout& layout, std::size_t index, c
 
 } // namespace
 
-void drawSheet(QPainter& painter, QSizeF size, const SheetLayout& layout, const CurveStyle& style,
-               std::optional<QPointF> pointed) {
+void drawCurves(QPainter& painter, QSizeF size, const CurvesLayout& layout, const CurveStyle& style,
+                std::optional<QPointF> pointed) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     if (style.paper.alpha() > 0) painter.fillRect(QRectF({0, 0}, size), style.paper);

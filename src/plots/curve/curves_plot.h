@@ -9,10 +9,10 @@ class QPainter;
 
 namespace piolo::plots {
 
-/// Draws the sheet into 0,0 … size. Each line has its own dash pattern and its name at its end; a triangle is
-/// a miss, a diamond means secure, targets and due dates are dashed. `pointed` gets a ring. Text needs a
+/// Draws the curves into 0,0 … size. Each line has its own dash pattern and its name at its end; a triangle
+/// is a miss, a diamond means secure, targets and due dates are dashed. `pointed` gets a ring. Text needs a
 /// QGuiApplication. The same input gives the same picture.
-void drawSheet(QPainter& painter, QSizeF size, const SheetLayout& layout, const CurveStyle& style,
-               std::optional<QPointF> pointed = std::nullopt);
+void drawCurves(QPainter& painter, QSizeF size, const CurvesLayout& layout, const CurveStyle& style,
+                std::optional<QPointF> pointed = std::nullopt);
 
 } // namespace piolo::plots

@@ -26,8 +26,8 @@ double runsApart(double span, int most) {
     return std::ceil(step);
 }
 
-std::vector<PlaceTick> dateTicks(double from, double to, int most, const QLocale& locale) {
-    std::vector<PlaceTick> ticks;
+std::vector<CurvesTick> dateTicks(double from, double to, int most, const QLocale& locale) {
+    std::vector<CurvesTick> ticks;
     const double apart = daysApart(to - from, most);
     const auto dateOf = [](double x) {
         const Date date = Date::fromDaysSince1970(static_cast<std::int64_t>(x));
@@ -41,8 +41,8 @@ std::vector<PlaceTick> dateTicks(double from, double to, int most, const QLocale
     return ticks;
 }
 
-std::vector<PlaceTick> runTicks(double from, double to, int most, const QLocale& locale) {
-    std::vector<PlaceTick> ticks;
+std::vector<CurvesTick> runTicks(double from, double to, int most, const QLocale& locale) {
+    std::vector<CurvesTick> ticks;
     const double apart = runsApart(to - from, most);
     for (double number = std::max(apart, std::ceil((from + 1) / apart) * apart); number <= to + 1;
          number += apart)
@@ -52,7 +52,7 @@ std::vector<PlaceTick> runTicks(double from, double to, int most, const QLocale&
 
 } // namespace
 
-std::vector<PlaceTick> placeTicks(CurveBy by, double from, double to, int most, const QLocale& locale) {
+std::vector<CurvesTick> curvesTicks(CurveBy by, double from, double to, int most, const QLocale& locale) {
     const int count = std::max(most, 2);
     return by == CurveBy::days ? dateTicks(from, to, count, locale) : runTicks(from, to, count, locale);
 }

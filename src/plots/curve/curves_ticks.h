@@ -10,7 +10,7 @@
 
 namespace piolo::plots {
 
-struct PlaceTick {
+struct CurvesTick {
     double x = 0;
     QString text;
 };
@@ -18,7 +18,7 @@ struct PlaceTick {
 /// At most `most` (2 or more) ticks inside from … to. By days: dates a round number of days apart, counted
 /// back from the last; they show the year if more than one year is visible. By runs: round numbers; the first
 /// run is 1.
-[[nodiscard]] std::vector<PlaceTick> placeTicks(CurveBy by, double from, double to, int most,
-                                                const QLocale& locale);
+[[nodiscard]] std::vector<CurvesTick> curvesTicks(CurveBy by, double from, double to, int most,
+                                                  const QLocale& locale);
 
 } // namespace piolo::plots

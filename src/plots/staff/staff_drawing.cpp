@@ -59,7 +59,7 @@ void drawInk(QPainter& painter, const StaffSystem& system, const StaffGlyphs& gl
 double markY(const StaffSystem& system) { return std::max(5.0, system.extent.bottom() + 0.4); }
 
 void markBar(QPainter& painter, const StaffSystem& system, std::size_t bar, const StaffStyle& style) {
-    for (const StaffBarPlace& place : system.bars) {
+    for (const StaffBarSpan& place : system.bars) {
         if (place.bar != bar) continue;
         painter.setPen(Qt::NoPen);
         painter.setBrush(style.lit);

@@ -88,7 +88,7 @@ private:
         for (int line = 0; line < 5; ++line)
             draft_.add(
                 StaffStroke{StaffPart::staffLine, QLineF(0, line, draft_.right, line), lineWidth, noEvent});
-        for (const StaffBarPlace& place : draft_.system.bars)
+        for (const StaffBarSpan& place : draft_.system.bars)
             if (place.bar + 1 < scene_.rhythm.bars.size())
                 addBarLine(draft_, place.right - barLineWidth / 2, barLineWidth);
         if (bars.end < scene_.rhythm.bars.size()) return;

@@ -73,7 +73,7 @@ struct StaffArc {
     StaffPart part = StaffPart::tie;
     QPointF from, over, back, to; ///< the ends, and the two control points
 };
-struct StaffBarPlace {
+struct StaffBarSpan {
     std::size_t bar = 0; ///< of the rhythm
     double left = 0;
     double right = 0;
@@ -84,7 +84,7 @@ struct StaffSystem {
     double staffTop = 0; ///< the picture's y for y = 0; x = 0 is at StaffLayout::margin
     QRectF extent;       ///< of everything in the system
     double stretch = 0;  ///< the room given to a quarter note
-    std::vector<StaffBarPlace> bars;
+    std::vector<StaffBarSpan> bars;
     std::vector<StaffSign> signs;
     std::vector<StaffWord> words;
     std::vector<StaffStroke> strokes;

@@ -76,15 +76,15 @@ private:
     int position_;
 };
 
-struct TupletPlace {
+struct TupletSpan {
     double left = 0;
     double right = 0;
     bool above = true;
 };
 
-TupletPlace placeOf(const StaffDraft& draft, const StaffTuplet& tuplet) {
+TupletSpan placeOf(const StaffDraft& draft, const StaffTuplet& tuplet) {
     const StaffColumn& last = draft.column(tuplet.last);
-    TupletPlace place;
+    TupletSpan place;
     place.left = draft.xOf(tuplet.first);
     place.right = draft.xOf(tuplet.last) + std::max(last.headWidth, 1.0);
     int up = 0;
@@ -103,7 +103,7 @@ void addNumber(StaffDraft& draft, const StaffTuplet& tuplet, double middle, doub
 }
 
 /// Beside the middle of the beam.
-void addBesideBeam(StaffDraft& draft, const StaffTuplet& tuplet, const TupletPlace& place) {
+void addBesideBeam(StaffDraft& draft, const StaffTuplet& tuplet, const TupletSpan& place) {
     const double left = draft.xOf(tuplet.first) + draft.column(tuplet.first).stemX();
     const double right = draft.xOf(tuplet.last) + draft.column(tuplet.last).stemX();
     const double middle = (left + right) / 2;
@@ -114,7 +114,7 @@ void addBesideBeam(StaffDraft& draft, const StaffTuplet& tuplet, const TupletPla
     addNumber(draft, tuplet, middle, top);
 }
 
-void addBracket(StaffDraft& draft, const StaffTuplet& tuplet, const TupletPlace& place) {
+void addBracket(StaffDraft& draft, const StaffTuplet& tuplet, const TupletSpan& place) {
     const double side = place.above ? -1 : 1;
     const double edge = place.above ? draft.sky.top(place.left, place.right, -0.4)
                                     : draft.sky.bottom(place.left, place.right, 4.4);
@@ -147,7 +147,7 @@ void addArticulations(StaffDraft& draft) {
 void addTuplets(StaffDraft& draft) {
     for (const StaffTuplet& tuplet : draft.scene.rhythm.tuplets) {
         if (!draft.holds(tuplet.first)) continue;
-        const TupletPlace place = placeOf(draft, tuplet);
+        const TupletSpan place = placeOf(draft, tuplet);
         if (tuplet.bracket)
             addBracket(draft, tuplet, place);
         else

@@ -71,7 +71,7 @@ void addDots(StaffDraft& draft, std::size_t event) {
 /// In the middle of its bar if it is a whole-bar rest.
 double restX(const StaffDraft& draft, std::size_t event) {
     if (!draft.event(event).wholeBar) return draft.xOf(event);
-    for (const StaffBarPlace& place : draft.system.bars)
+    for (const StaffBarSpan& place : draft.system.bars)
         if (place.bar == draft.event(event).bar)
             return (place.left + place.right - draft.column(event).headWidth) / 2;
     return draft.xOf(event);

@@ -32,7 +32,7 @@ Notebook folded(std::vector<Fact>&& facts) {
 PracticeBook::PracticeBook() = default;
 PracticeBook::~PracticeBook() = default;
 
-Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalPlace place,
+Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalLocation place,
                                                          journal::JournalPorts ports) {
     std::unique_ptr<PracticeBook> book(new PracticeBook);
     auto* self = book.get();

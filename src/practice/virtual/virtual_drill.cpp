@@ -116,7 +116,7 @@ void openDay(PracticeBook& book, Id passage) {
 
 } // namespace
 
-Result<VirtualDrillResult> drillVirtually(const journal::JournalPlace& place, const std::string& passage,
+Result<VirtualDrillResult> drillVirtually(const journal::JournalLocation& place, const std::string& passage,
                                           const std::string& script, Timestamp start) {
     const auto time = std::make_shared<VirtualTime>(start, virtualRate);
     journal::JournalPorts ports;

@@ -36,7 +36,7 @@ inline constexpr std::int32_t virtualRate = 48'000;
 
 /// Opens the folder as `place` has it at `start` of the wall clock, opens the passage's day, and plays the
 /// script. The passage is an id or an exact title. Faults: those of opening; noSuchPassage.
-Result<VirtualDrillResult> drillVirtually(const journal::JournalPlace& place, const std::string& passage,
+Result<VirtualDrillResult> drillVirtually(const journal::JournalLocation& place, const std::string& passage,
                                           const std::string& script, Timestamp start);
 
 } // namespace piolo::practice

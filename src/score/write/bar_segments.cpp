@@ -23,17 +23,17 @@ public:
              {TickRange{gap.begin, middle.begin}, middle, TickRange{middle.end, gap.end}})
             if (range.length() > 0) pieces_.push_back({{}, range});
     }
-    void sound(BarPiece piece) { pieces_.push_back(std::move(piece)); }
-    std::vector<BarPiece> take() { return std::move(pieces_); }
+    void sound(BarSegment piece) { pieces_.push_back(std::move(piece)); }
+    std::vector<BarSegment> take() { return std::move(pieces_); }
 
 private:
     const TickGrid& grid_;
-    std::vector<BarPiece> pieces_;
+    std::vector<BarSegment> pieces_;
 };
 
 } // namespace
 
-std::vector<BarPiece> barPieces(std::span<const Chord> chords, TickRange bar, const TickGrid& grid) {
+std::vector<BarSegment> barSegments(std::span<const Chord> chords, TickRange bar, const TickGrid& grid) {
     const std::int64_t line = bar.begin / grid.bar * grid.bar;
     Filling filling(grid);
     std::int64_t at = bar.begin;

@@ -17,7 +17,7 @@ struct Chord {
 };
 
 /// A chord or part of one; silence if it has no heads.
-struct BarPiece {
+struct BarSegment {
     std::vector<const Note*> heads;
     TickRange range; ///< from where its bar would begin if it were full
     bool fromBefore = false;
@@ -27,7 +27,7 @@ struct BarPiece {
 /// The pieces that fill `bar` from beginning to end. `chords` are in order of time and do not overlap. `bar`
 /// uses the same time base; only a pick-up begins later than its grid's bar line. Silence that begins or ends
 /// inside a tuplet is split at beats.
-[[nodiscard]] std::vector<BarPiece> barPieces(std::span<const Chord> chords, TickRange bar,
-                                              const TickGrid& grid);
+[[nodiscard]] std::vector<BarSegment> barSegments(std::span<const Chord> chords, TickRange bar,
+                                                  const TickGrid& grid);
 
 } // namespace piolo::score

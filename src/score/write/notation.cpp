@@ -110,9 +110,9 @@ private:
 
     Result<NotatedBar> barOf(TickRange range) {
         NotatedBar bar{numberAt(range.begin), range.length() < grid_.bar, {}};
-        const auto pieces = barPieces(chords_, range, grid_);
+        const auto pieces = barSegments(chords_, range, grid_);
         std::vector<TickRange> ranges;
-        for (const BarPiece& piece : pieces) ranges.push_back(piece.range);
+        for (const BarSegment& piece : pieces) ranges.push_back(piece.range);
         const auto spans = tupletSpans(ranges, grid_);
         auto span = spans.begin();
         for (std::size_t i = 0; i < pieces.size(); ++i) {
@@ -126,11 +126,11 @@ private:
         return bar;
     }
 
-    static NotatedNote& firstOf(const BarPiece& piece, NotatedBar& bar) {
+    static NotatedNote& firstOf(const BarSegment& piece, NotatedBar& bar) {
         return *std::ranges::find(bar.notes, piece.range.begin, &NotatedNote::at);
     }
 
-    bool addPlain(const BarPiece& piece, NotatedBar& bar) const {
+    bool addPlain(const BarSegment& piece, NotatedBar& bar) const {
         if (piece.heads.empty() && piece.range.length() == grid_.bar) {
             NotatedNote rest;
             rest.fillsBar = true;
@@ -142,14 +142,15 @@ private:
     }
 
     /// As if the tuplet's units were plain notes.
-    bool addInSpan(const BarPiece& piece, const TupletSpan& span, NotatedBar& bar) const {
+    bool addInSpan(const BarSegment& piece, const TupletSpan& span, NotatedBar& bar) const {
         if (span.actual > mostActual || span.normal > mostActual) return false;
         if (span.value * span.normal != span.range.length()) return false;
         const auto scaled = [&](std::int64_t at) { return (at - span.range.begin) / span.unit * span.value; };
         return add(piece, {scaled(piece.range.begin), scaled(piece.range.end)}, span, bar);
     }
 
-    bool add(const BarPiece& piece, const TickRange& scaled, const TupletSpan& span, NotatedBar& bar) const {
+    bool add(const BarSegment& piece, const TickRange& scaled, const TupletSpan& span,
+             NotatedBar& bar) const {
         const auto one = oneShape(scaled, grid_);
         const bool isOne = one && (!piece.heads.empty() || span.actual != span.normal);
         const auto values = isOne ? std::vector<ShapedTicks>{{*one, scaled.length()}} : split(scaled, grid_);

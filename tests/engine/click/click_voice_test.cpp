@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 #include <vector>
 
 using namespace piolo;
@@ -16,7 +17,12 @@ using namespace piolo::engine;
 
 namespace {
 
-constexpr std::array sounding{Voice::wood, Voice::metal, Voice::reed, Voice::dry};
+/// All but those for measurement.
+const std::vector<Voice> sounding = [] {
+    std::vector<Voice> list;
+    std::ranges::remove_copy_if(voices, std::back_inserter(list), isForMeasurement);
+    return list;
+}();
 constexpr std::array layers{Layer::downbeat, Layer::group, Layer::beat, Layer::subdivision, Layer::countIn};
 
 Mix mixOf(Voice voice, float level = 1.0F) {

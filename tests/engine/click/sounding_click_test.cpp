@@ -64,7 +64,8 @@ DrillPlan dense() {
 } // namespace
 
 TEST_CASE("the sound is the sum of the clicks that were struck") {
-    for (const auto voice : {Voice::wood, Voice::metal, Voice::reed, Voice::dry}) {
+    for (const auto voice : voices) {
+        if (isForMeasurement(voice)) continue;
         DrillBench bench;
         bench.send({.kind = Command::Kind::setMix, .mix = quiet(voice)});
         bench.start(dense());

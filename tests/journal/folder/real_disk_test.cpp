@@ -31,10 +31,12 @@ constexpr uid_t nobody = 65'534;
 FactBody aRun() { return RunFact{{0, 1}, Tempo::bpm(80), Mark::clean, Reason::none, RunKind::run, 4000, {}}; }
 
 /// A journal that writes to the real disk and retries quickly.
-class Desk {
+class RealFolder {
 public:
-    explicit Desk(std::string folder) : folder_(std::move(folder)) { ::chmod(scratch_.path().c_str(), 0777); }
-    Desk() : Desk("") { folder_ = scratch_ / "practice"; }
+    explicit RealFolder(std::string folder) : folder_(std::move(folder)) {
+        ::chmod(scratch_.path().c_str(), 0777);
+    }
+    RealFolder() : RealFolder("") { folder_ = scratch_ / "practice"; }
 
     void open() {
         JournalHearer hearer{[this](Id id) { hear(id); }, [this](const Fault& fault) { hear(fault); }};
@@ -125,38 +127,38 @@ public:
 TEST_CASE("a real write that is cut short at any byte is told as a full disk and made good") {
     for (const rlim_t room : {1U, 2U, 100U, 283U, 284U, 285U, 286U, 290U, 700U}) {
         CAPTURE(room);
-        Desk desk;
-        desk.open();
-        desk.record(1);
-        REQUIRE(desk.journal().flush(longEnough));
+        RealFolder real;
+        real.open();
+        real.record(1);
+        REQUIRE(real.journal().flush(longEnough));
         {
-            const FileSizeLimit limit(contentOf(desk.ownFile()).size() + room);
-            desk.record(5);
-            const Fault fault = desk.firstTrouble();
+            const FileSizeLimit limit(contentOf(real.ownFile()).size() + room);
+            real.record(5);
+            const Fault fault = real.firstTrouble();
             CHECK((fault.number == FaultNumber::diskFull || fault.number == FaultNumber::cannotWrite));
-            CHECK(fault.place == Place{desk.ownFile(), 0});
-            CHECK(desk.journal().unsaved() > 0);
+            CHECK(fault.place == Place{real.ownFile(), 0});
+            CHECK(real.journal().unsaved() > 0);
         }
-        desk.record(1);
-        desk.holds();
+        real.record(1);
+        real.holds();
     }
 }
 
 TEST_CASE("a journal folder that is read-only is told; marks are kept and saved once it can be written") {
-    Desk desk;
-    std::filesystem::create_directories(desk.folder() + "/journal");
-    REQUIRE(::chmod((desk.folder() + "/journal").c_str(), 0555) == 0);
+    RealFolder real;
+    std::filesystem::create_directories(real.folder() + "/journal");
+    REQUIRE(::chmod((real.folder() + "/journal").c_str(), 0555) == 0);
     {
         const AsNobody reader;
-        desk.open();
-        CHECK_FALSE(desk.journal().readOnly());
-        desk.record(3);
-        CHECK(desk.firstTrouble() ==
-              Fault{FaultNumber::cannotWrite, {desk.ownFile(), 0}, {"Permission denied"}});
-        CHECK(desk.journal().unsaved() == 3);
+        real.open();
+        CHECK_FALSE(real.journal().readOnly());
+        real.record(3);
+        CHECK(real.firstTrouble() ==
+              Fault{FaultNumber::cannotWrite, {real.ownFile(), 0}, {"Permission denied"}});
+        CHECK(real.journal().unsaved() == 3);
     }
-    REQUIRE(::chmod((desk.folder() + "/journal").c_str(), 0777) == 0);
-    desk.holds();
+    REQUIRE(::chmod((real.folder() + "/journal").c_str(), 0777) == 0);
+    real.holds();
 }
 
 TEST_CASE("a practice folder that has gone, with a file in its place, is told; marks are kept and saved") {
@@ -170,16 +172,16 @@ TEST_CASE("a practice folder that has gone, with a file in its place, is told; m
     std::filesystem::create_directory(disk / "folder");
     put(disk / "file", "not a folder");
     turnTo("folder");
-    Desk desk(name);
-    desk.open();
-    desk.record(2);
-    REQUIRE(desk.journal().flush(longEnough));
+    RealFolder real(name);
+    real.open();
+    real.record(2);
+    REQUIRE(real.journal().flush(longEnough));
     turnTo("file");
-    desk.record(2);
-    CHECK(desk.firstTrouble().number == FaultNumber::cannotWrite);
-    CHECK(desk.journal().unsaved() == 2);
+    real.record(2);
+    CHECK(real.firstTrouble().number == FaultNumber::cannotWrite);
+    CHECK(real.journal().unsaved() == 2);
     turnTo("folder");
-    desk.holds();
+    real.holds();
 }
 
 TEST_CASE("a small disk that is really full is told as full, and once it has room all is saved") {
@@ -189,13 +191,13 @@ TEST_CASE("a small disk that is really full is told as full, and once it has roo
         return;
     }
     {
-        Desk desk(mount.path() + "/practice");
-        desk.open();
-        desk.record(100);
-        CHECK(desk.firstTrouble().number == FaultNumber::diskFull);
-        CHECK(desk.journal().unsaved() > 0);
+        RealFolder real(mount.path() + "/practice");
+        real.open();
+        real.record(100);
+        CHECK(real.firstTrouble().number == FaultNumber::diskFull);
+        CHECK(real.journal().unsaved() > 0);
         REQUIRE(::mount("tmpfs", mount.path().c_str(), "tmpfs", MS_REMOUNT, "size=1m") == 0);
-        desk.holds();
+        real.holds();
     }
     CHECK(::umount(mount.path().c_str()) == 0);
 }

@@ -23,8 +23,8 @@ std::vector<Note> fourBars() {
 }
 
 /// The usual passage with notes.
-struct NotedDesk : PracticeFixture {
-    NotedDesk() {
+struct NotedPassage : PracticeFixture {
+    NotedPassage() {
         PassageFact fact;
         fact.passage = passageId;
         fact.notes = fourBars();
@@ -47,12 +47,12 @@ TEST_CASE("only a passage whose notes are known is offered to be heard first") {
     CHECK_FALSE(unknown.drill->hearing());
     unknown.play(0.5);
     CHECK(unknown.told.empty());
-    NotedDesk known;
+    NotedPassage known;
     CHECK(known.drill->canHear());
 }
 
 TEST_CASE("a passage heard first logs nothing and moves neither tempo nor streak") {
-    NotedDesk desk;
+    NotedPassage desk;
     desk.press();
     REQUIRE(desk.playUntil(Kind::runEnded));
     desk.drill->stop();
@@ -74,7 +74,7 @@ TEST_CASE("a passage heard first logs nothing and moves neither tempo nor streak
 }
 
 TEST_CASE("what is heard is the count-in, the bars and nothing after them, and the beats are shown") {
-    NotedDesk desk;
+    NotedPassage desk;
     desk.drill->hearFirst();
     bool counted = false;
     REQUIRE(desk.playUntil(Kind::playbackBegan));
@@ -92,7 +92,7 @@ TEST_CASE("what is heard is the count-in, the bars and nothing after them, and t
 }
 
 TEST_CASE("stop ends what is heard, and so does the key that began it") {
-    NotedDesk desk;
+    NotedPassage desk;
     for (const bool byItsKey : {false, true}) {
         desk.drill->hearFirst();
         desk.play(1);
@@ -108,7 +108,7 @@ TEST_CASE("stop ends what is heard, and so does the key that began it") {
 }
 
 TEST_CASE("one that is begun right after another was stopped is heard to its end") {
-    NotedDesk desk;
+    NotedPassage desk;
     desk.drill->hearFirst();
     desk.drill->stop();
     desk.drill->hearFirst();
@@ -119,7 +119,7 @@ TEST_CASE("one that is begun right after another was stopped is heard to its end
 }
 
 TEST_CASE("starting the drill ends what is heard, and its runs count as ever") {
-    NotedDesk desk;
+    NotedPassage desk;
     desk.drill->hearFirst();
     desk.play(1);
     desk.press();

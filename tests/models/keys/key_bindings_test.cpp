@@ -6,8 +6,10 @@
 #include <QAbstractItemModelTester>
 #include <QCoreApplication>
 
+using piolo::models::KeyAction;
 using piolo::models::KeyBindings;
-using piolo::models::KeyPlace;
+using piolo::models::KeyListener;
+using piolo::models::KeyScope;
 
 namespace {
 
@@ -15,12 +17,12 @@ struct Keyboard {
     explicit Keyboard(const KeyBindings::Keys& saved = {})
         : bindings(
               saved, [this](const KeyBindings::Keys& keys) { stored = keys; }, [this] { return now; }) {
-        QObject::connect(&bindings, &KeyBindings::pressed, [this](const QString& action, qint64 nanos) {
-            actions.append(action);
+        QObject::connect(&bindings.listener(), &KeyListener::pressed, [this](KeyAction action, qint64 nanos) {
+            actions.append(QString::fromStdString(std::string(infoOf(action).name)));
             moments.append(nanos);
         });
-        bindings.watch(&window);
-        bindings.setPlace(KeyPlace::drill);
+        bindings.listener().watch(&window);
+        bindings.listener().setScope(KeyScope::drill);
     }
     void tap(int key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
         moment += 1000;
@@ -59,7 +61,7 @@ TEST_CASE("the usual keys do what they say, pedals too") {
 
 TEST_CASE("a screen that does not listen keeps its keys") {
     Keyboard keyboard;
-    keyboard.bindings.setPlace(KeyPlace::none);
+    keyboard.bindings.listener().setScope(KeyScope::none);
     keyboard.tap(Qt::Key_Space);
     CHECK(keyboard.actions.isEmpty());
 }
@@ -80,7 +82,7 @@ TEST_CASE("a key is bound by pressing it, and kept") {
     keyboard.bindings.capture("mark");
     keyboard.tap(Qt::Key_F5);
     CHECK(keyboard.bindings.capturing().isEmpty());
-    CHECK(keyboard.bindings.markKeys() == "F5, Space, PgDown");
+    CHECK(keyboard.bindings.shown(KeyAction::mark) == "F5, Space, PgDown");
     CHECK(keyboard.stored.at("mark") == "F5, Space, PgDown");
     keyboard.tap(Qt::Key_F5);
     CHECK(keyboard.actions == QStringList{"mark"});
@@ -100,24 +102,24 @@ TEST_CASE("a key that is taken is not bound twice; the action that has it is tol
     CHECK(keyboard.stored.empty());
     SUBCASE("and Esc leaves it") {
         keyboard.tap(Qt::Key_Escape);
-        CHECK(keyboard.bindings.tryKeys() == "T");
+        CHECK(keyboard.bindings.shown(KeyAction::attempt) == "T");
         CHECK(keyboard.stored.empty());
     }
     SUBCASE("pressed again it is taken over, and what left is told") {
         keyboard.tap(Qt::Key_T);
-        CHECK(keyboard.bindings.backKeys() == "T, Backspace, PgUp");
-        CHECK(keyboard.bindings.tryKeys() == "");
+        CHECK(keyboard.bindings.shown(KeyAction::back) == "T, Backspace, PgUp");
+        CHECK(keyboard.bindings.shown(KeyAction::attempt) == "");
         CHECK(keyboard.bindings.saying().contains("T has left “Try one run at the target”."));
         CHECK(keyboard.stored == KeyBindings::Keys{{"back", "T, Backspace, PgUp"}, {"try", ""}});
     }
     SUBCASE("a button takes it over as well") {
         keyboard.bindings.takeOver();
-        CHECK(keyboard.bindings.backKeys() == "T, Backspace, PgUp");
+        CHECK(keyboard.bindings.shown(KeyAction::back) == "T, Backspace, PgUp");
     }
     SUBCASE("another key is bound in its place") {
         keyboard.tap(Qt::Key_F7);
-        CHECK(keyboard.bindings.backKeys() == "F7, Backspace, PgUp");
-        CHECK(keyboard.bindings.tryKeys() == "T");
+        CHECK(keyboard.bindings.shown(KeyAction::back) == "F7, Backspace, PgUp");
+        CHECK(keyboard.bindings.shown(KeyAction::attempt) == "T");
     }
     CHECK(keyboard.bindings.capturing().isEmpty());
     CHECK(keyboard.bindings.conflict().isEmpty());
@@ -144,10 +146,10 @@ TEST_CASE("in another place a key can do another thing") {
     Keyboard keyboard;
     keyboard.bindings.capture("stretch"); // in the log
     keyboard.tap(Qt::Key_T);
-    CHECK(keyboard.bindings.stretchKeys() == "T, N");
-    CHECK(keyboard.bindings.tryKeys() == "T");
+    CHECK(keyboard.bindings.shown(KeyAction::stretch) == "T, N");
+    CHECK(keyboard.bindings.shown(KeyAction::attempt) == "T");
     keyboard.tap(Qt::Key_T);
-    keyboard.bindings.setPlace(KeyPlace::log);
+    keyboard.bindings.listener().setScope(KeyScope::log);
     keyboard.tap(Qt::Key_T);
     CHECK(keyboard.actions == QStringList{"try", "stretch"});
 }
@@ -155,31 +157,31 @@ TEST_CASE("in another place a key can do another thing") {
 TEST_CASE("a key is taken away, but not the last one that marks or stops") {
     Keyboard keyboard;
     keyboard.bindings.takeAway("mark", "PgDown");
-    CHECK(keyboard.bindings.markKeys() == "Space");
+    CHECK(keyboard.bindings.shown(KeyAction::mark) == "Space");
     CHECK(keyboard.stored == KeyBindings::Keys{{"mark", "Space"}});
     keyboard.tap(Qt::Key_PageDown);
     CHECK(keyboard.actions.isEmpty());
     keyboard.bindings.takeAway("mark", "Space");
     CHECK(keyboard.bindings.saying().contains("Space stays"));
     keyboard.bindings.takeAway("stop", "Esc");
-    CHECK(keyboard.bindings.stopKeys() == "Esc");
+    CHECK(keyboard.bindings.shown(KeyAction::stop) == "Esc");
     keyboard.bindings.capture("clean");
     keyboard.tap(Qt::Key_Space); // the last one that marks cannot be taken over either
     CHECK_FALSE(keyboard.bindings.isContested());
     keyboard.tap(Qt::Key_Space);
-    CHECK(keyboard.bindings.markKeys() == "Space");
+    CHECK(keyboard.bindings.shown(KeyAction::mark) == "Space");
     keyboard.bindings.giveUp();
 
     keyboard.bindings.capture("pedal"); // which marks and stops
     keyboard.tap(Qt::Key_F5);
     keyboard.bindings.takeAway("mark", "Space");
     keyboard.bindings.takeAway("stop", "Esc");
-    CHECK(keyboard.bindings.markKeys() == "F5");
+    CHECK(keyboard.bindings.shown(KeyAction::mark) == "F5");
     keyboard.bindings.takeAway("pedal", "F5");
-    CHECK(keyboard.bindings.pedalKeys() == "F5");
-    CHECK(keyboard.bindings.stopKeys() == "F5 held");
-    CHECK(keyboard.bindings.backKeys() == "Backspace, PgUp, F5 twice");
-    CHECK(keyboard.bindings.nextKeys() == "N, F5 held");
+    CHECK(keyboard.bindings.shown(KeyAction::pedal) == "F5");
+    CHECK(keyboard.bindings.shown(KeyAction::stop) == "F5 held");
+    CHECK(keyboard.bindings.shown(KeyAction::back) == "Backspace, PgUp, F5 twice");
+    CHECK(keyboard.bindings.shown(KeyAction::next) == "N, F5 held");
 }
 
 TEST_CASE("the fifth key of an action drives the oldest out, which is told") {
@@ -188,7 +190,7 @@ TEST_CASE("the fifth key of an action drives the oldest out, which is told") {
         keyboard.bindings.capture("mark");
         keyboard.tap(key);
     }
-    CHECK(keyboard.bindings.markKeys() == "F7, F6, F5, Space");
+    CHECK(keyboard.bindings.shown(KeyAction::mark) == "F7, F6, F5, Space");
     CHECK(keyboard.bindings.saying().contains("PgDown gave way"));
 }
 
@@ -197,9 +199,9 @@ TEST_CASE("Tab and bare modifiers are left to the window, also while a key is wa
     keyboard.bindings.capture("mark");
     for (const int key : {Qt::Key_Tab, Qt::Key_Backtab, Qt::Key_Shift, Qt::Key_Control}) keyboard.tap(key);
     CHECK(keyboard.bindings.capturing() == "mark");
-    CHECK(keyboard.bindings.markKeys() == "Space, PgDown");
+    CHECK(keyboard.bindings.shown(KeyAction::mark) == "Space, PgDown");
     keyboard.tap(Qt::Key_P, Qt::ControlModifier);
-    CHECK(keyboard.bindings.markKeys() == "Ctrl+P, Space, PgDown");
+    CHECK(keyboard.bindings.shown(KeyAction::mark) == "Ctrl+P, Space, PgDown");
 }
 
 TEST_CASE("a held key marks once, told as repeats or as presses, and so does one that bounces") {
@@ -225,7 +227,7 @@ TEST_CASE("a held key marks once, told as repeats or as presses, and so does one
 
 TEST_CASE("how soon is a bounce is the player's own") {
     Keyboard keyboard;
-    keyboard.bindings.setBounceMillis(100);
+    keyboard.bindings.listener().setBounceMillis(100);
     for (int i = 0; i < 2; ++i) {
         keyboard.send(QEvent::KeyPress, Qt::Key_Space);
         keyboard.moment += 60;
@@ -240,7 +242,7 @@ TEST_CASE("the usual keys come back whole") {
     keyboard.bindings.capture("try");
     keyboard.tap(Qt::Key_F9);
     keyboard.bindings.restore();
-    CHECK(keyboard.bindings.tryKeys() == "T");
-    CHECK(keyboard.bindings.hearKeys() == "H");
+    CHECK(keyboard.bindings.shown(KeyAction::attempt) == "T");
+    CHECK(keyboard.bindings.shown(KeyAction::hear) == "H");
     CHECK(keyboard.stored.empty());
 }

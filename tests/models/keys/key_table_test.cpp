@@ -9,7 +9,9 @@ using namespace piolo::models;
 
 namespace {
 
-QStringList keysOf(const KeyTable& table, const char* action) { return table.triggersOf(action); }
+QStringList keysOf(const KeyTable& table, const char* action) {
+    return table.triggers(keyActionNamed(action).value());
+}
 
 } // namespace
 
@@ -21,9 +23,22 @@ TEST_CASE("no set of keys gives one key two things to do in one place") {
         INFO(name.toStdString());
         KeyTable table;
         table.use(name);
-        for (int row = 0; row < table.count(); ++row)
-            for (const QString& trigger : table.action(row).triggers) CHECK(table.rival(row, trigger) == -1);
+        for (const KeyActionInfo& info : keyActions)
+            for (const QString& trigger : table.triggers(info.action))
+                CHECK_FALSE(table.rival(info.action, trigger).has_value());
     }
+}
+
+TEST_CASE("every action has a name of its own, a text and a scope") {
+    std::set<std::string_view> names;
+    for (const KeyActionInfo& info : keyActions) {
+        CAPTURE(info.name);
+        CHECK(names.insert(info.name).second);
+        CHECK(keyActionNamed(info.name) == info.action);
+        CHECK_FALSE(KeyTable::words(info.action).isEmpty());
+        CHECK(info.scopes != KeyScope::none);
+    }
+    CHECK_FALSE(keyActionNamed("sing").has_value());
 }
 
 TEST_CASE("a set binds what its words say") {
@@ -37,8 +52,8 @@ TEST_CASE("a set binds what its words say") {
         INFO(says.set);
         KeyTable table;
         table.use(says.set);
-        CHECK(table.at(says.marks, KeyPlace::drill) == table.rowOf("mark"));
-        CHECK(table.at(says.takesBack, KeyPlace::drill) == table.rowOf("back"));
+        CHECK(table.at(says.marks, KeyScope::drill) == KeyAction::mark);
+        CHECK(table.at(says.takesBack, KeyScope::drill) == KeyAction::back);
         for (const char* action : {"mark", "stop", "faster", "slower", "clean"})
             CHECK_FALSE(keysOf(table, action).isEmpty());
     }
@@ -77,7 +92,7 @@ TEST_CASE("what changed is told by each action's keys") {
     const QStringList lines = table.differences(before);
     CHECK(lines.size() == 4);
     CHECK(lines.contains("Take back the last mark: Backspace, Up"));
-    table.remove(table.rowOf("try"), "T");
+    table.remove(KeyAction::attempt, "T");
     CHECK(table.differences(before).contains("Try one run at the target: no key"));
     CHECK(before.differences(before).isEmpty());
 }
@@ -91,7 +106,7 @@ TEST_CASE("saved keys come back as they were, with what this version does not kn
     CHECK(table.changed() == saved);
     CHECK(keysOf(table, "back") == QStringList{",", "Ctrl+,", "Space"});
     CHECK(keysOf(table, "hear").isEmpty());
-    CHECK(table.at("a key of tomorrow", KeyPlace::drill) == table.rowOf("mark"));
+    CHECK(table.at("a key of tomorrow", KeyScope::drill) == KeyAction::mark);
     CHECK(table.hasMidi());
     CHECK_FALSE(KeyTable().hasMidi());
 }

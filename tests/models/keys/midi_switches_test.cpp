@@ -55,14 +55,16 @@ struct Feet {
         : bindings(
               saved, [this](const KeyBindings::Keys& keys) { stored = keys; },
               [] { return std::int64_t{0}; }) {
-        QObject::connect(&bindings, &KeyBindings::pressed, [this](const QString& action, qint64 nanos) {
-            told << QString("%1 %2").arg(action).arg(nanos / ms);
+        QObject::connect(&bindings.listener(), &KeyListener::pressed, [this](KeyAction action, qint64 nanos) {
+            told << QString("%1 %2")
+                        .arg(QString::fromStdString(std::string(infoOf(action).name)))
+                        .arg(nanos / ms);
         });
-        QObject::connect(&bindings, &KeyBindings::pedalDown,
+        QObject::connect(&bindings.listener(), &KeyListener::pedalDown,
                          [this](qint64 nanos) { told << QString("down %1").arg(nanos / ms); });
-        QObject::connect(&bindings, &KeyBindings::pedalUp,
+        QObject::connect(&bindings.listener(), &KeyListener::pedalUp,
                          [this](qint64 nanos) { told << QString("up %1").arg(nanos / ms); });
-        bindings.setPlace(KeyPlace::drill);
+        bindings.listener().setScope(KeyScope::drill);
         bindings.watch(switches);
     }
     FakeMidi midi;
@@ -98,7 +100,7 @@ TEST_CASE("a MIDI switch is bound by pressing it, kept as text, and marks at its
     feet.midi.send(Way::down, 1000);
     CHECK(feet.bindings.capturing().isEmpty());
     CHECK(feet.bindings.midiLine().isEmpty());
-    CHECK(feet.bindings.markKeys() == "MIDI: controller 64, channel 1, Space, PgDown");
+    CHECK(feet.bindings.shown(KeyAction::mark) == "MIDI: controller 64, channel 1, Space, PgDown");
     CHECK(feet.stored.at("mark") == "midi cc 64 ch 1, Space, PgDown");
     feet.midi.send(Way::up, 1100);
     feet.midi.send(Way::down, 2000);

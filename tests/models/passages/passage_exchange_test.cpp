@@ -21,7 +21,7 @@ using test::BookFixture;
 
 namespace {
 
-struct Desk : BookFixture {
+struct Player : BookFixture {
     void read(const std::string& path) {
         exchange.read(QString::fromStdString(path));
         REQUIRE(QTest::qWaitFor([this] { return !exchange.reading(); }, 60'000));
@@ -35,7 +35,7 @@ struct Desk : BookFixture {
 };
 
 /// A teacher's file with one piece and two passages.
-std::string teachersFile(Desk& teacher) {
+std::string teachersFile(Player& teacher) {
     const Id piece = teacher.addPiece("Ferrywake Suite");
     teacher.addPassage("Letter C", piece);
     teacher.addPassage("coda", piece);
@@ -45,43 +45,43 @@ std::string teachersFile(Desk& teacher) {
     return path;
 }
 
-void edit(Desk& desk, Id passage, int target) {
-    Tempi tempi = desk.book->notebook().passage(passage)->passage.tempi;
+void edit(Player& player, Id passage, int target) {
+    Tempi tempi = player.book->notebook().passage(passage)->passage.tempi;
     tempi.rule.target = Tempo::bpm(target);
-    desk.book->record(PassageFact{passage, {}, {}, tempi});
+    player.book->record(PassageFact{passage, {}, {}, tempi});
 }
 
 } // namespace
 
 TEST_CASE("passages that have a tick are written with their pieces, nothing of what was played") {
-    Desk desk;
-    const Id piece = desk.addPiece("Ferrywake Suite");
-    const Id chosen = desk.addPassage("Letter C", piece);
-    desk.addPassage("coda");
-    desk.run(chosen, 60);
-    desk.picks.pickOnly(BookFixture::text(chosen));
-    const std::string path = desk.path("one.piolo.json");
-    CHECK(desk.exchange.write(QString::fromStdString(path)) == "");
+    Player player;
+    const Id piece = player.addPiece("Ferrywake Suite");
+    const Id chosen = player.addPassage("Letter C", piece);
+    player.addPassage("coda");
+    player.run(chosen, 60);
+    player.picks.pickOnly(BookFixture::text(chosen));
+    const std::string path = player.path("one.piolo.json");
+    CHECK(player.exchange.write(QString::fromStdString(path)) == "");
     const auto set = journal::readPassageFile(path);
     REQUIRE(set);
     CHECK(set->pieces.size() == 1);
     REQUIRE(set->passages.size() == 1);
-    CHECK(set->passages.front() == desk.book->notebook().passage(chosen)->passage);
+    CHECK(set->passages.front() == player.book->notebook().passage(chosen)->passage);
 }
 
 TEST_CASE("a name that is none for a passage file, a place that is none, and no tick are told") {
-    Desk desk;
-    CHECK(desk.exchange.write("x.piolo.json") == "Tick the passages to write.");
-    desk.addPassage("coda");
-    desk.picks.pickAll(true);
-    CHECK(desk.exchange.write("x.json").contains(".piolo.json"));
-    CHECK(desk.exchange.write("/nowhere/x.piolo.json").contains("cannot be written"));
+    Player player;
+    CHECK(player.exchange.write("x.piolo.json") == "Tick the passages to write.");
+    player.addPassage("coda");
+    player.picks.pickAll(true);
+    CHECK(player.exchange.write("x.json").contains(".piolo.json"));
+    CHECK(player.exchange.write("/nowhere/x.piolo.json").contains("cannot be written"));
 }
 
 TEST_CASE("a file is looked over first, and taken whole into an empty folder") {
-    Desk teacher;
+    Player teacher;
     const std::string path = teachersFile(teacher);
-    Desk student;
+    Player student;
     student.read(path);
     CHECK(student.exchange.fault() == "");
     CHECK(student.exchange.rowCount() == 3);
@@ -97,9 +97,9 @@ TEST_CASE("a file is looked over first, and taken whole into an empty folder") {
 }
 
 TEST_CASE("the same file twice changes nothing, and says so") {
-    Desk teacher;
+    Player teacher;
     const std::string path = teachersFile(teacher);
-    Desk student;
+    Player student;
     student.read(path);
     student.exchange.take();
     const std::size_t facts = student.book->notebook().factCount();
@@ -112,9 +112,9 @@ TEST_CASE("the same file twice changes nothing, and says so") {
 }
 
 TEST_CASE("what differs is told value by value, and stays until it has a tick") {
-    Desk teacher;
+    Player teacher;
     const std::string path = teachersFile(teacher);
-    Desk student;
+    Player student;
     student.read(path);
     student.exchange.take();
     const auto ids = student.book->notebook().passages();
@@ -149,9 +149,9 @@ TEST_CASE("what differs is told value by value, and stays until it has a tick") 
 }
 
 TEST_CASE("what is changed here while a file is looked over is seen at once") {
-    Desk teacher;
+    Player teacher;
     const std::string path = teachersFile(teacher);
-    Desk student;
+    Player student;
     student.read(path);
     student.exchange.take();
     student.read(path);
@@ -164,31 +164,31 @@ TEST_CASE("what is changed here while a file is looked over is seen at once") {
 }
 
 TEST_CASE("a bad file is one line with its number, and takes nothing; a pipe is no file") {
-    Desk desk;
-    desk.addPassage("coda");
-    const std::size_t facts = desk.book->notebook().factCount();
-    QFile file(QString::fromStdString(desk.path("torn.piolo.json")));
+    Player player;
+    player.addPassage("coda");
+    const std::size_t facts = player.book->notebook().factCount();
+    QFile file(QString::fromStdString(player.path("torn.piolo.json")));
     REQUIRE(file.open(QIODevice::WriteOnly));
     file.write("{\"v\":1,\"pieces\":[");
     file.close();
-    const std::string pipe = desk.path("pipe.piolo.json");
+    const std::string pipe = player.path("pipe.piolo.json");
     REQUIRE(::mkfifo(pipe.c_str(), 0600) == 0);
     for (const std::string& path :
-         {desk.path("torn.piolo.json"), desk.path("missing.piolo.json"), pipe, desk.path("folder")}) {
-        desk.read(path);
+         {player.path("torn.piolo.json"), player.path("missing.piolo.json"), pipe, player.path("folder")}) {
+        player.read(path);
         CAPTURE(path);
-        CHECK(desk.exchange.fault().startsWith("E"));
-        CHECK_FALSE(desk.exchange.fault().contains("\n"));
-        CHECK(desk.exchange.file() == "");
-        CHECK(desk.exchange.rowCount() == 0);
+        CHECK(player.exchange.fault().startsWith("E"));
+        CHECK_FALSE(player.exchange.fault().contains("\n"));
+        CHECK(player.exchange.file() == "");
+        CHECK(player.exchange.rowCount() == 0);
     }
-    CHECK(desk.book->notebook().factCount() == facts);
+    CHECK(player.book->notebook().factCount() == facts);
 }
 
 TEST_CASE("a file dropped on the window is read by its address, and one at a time") {
-    Desk teacher;
+    Player teacher;
     const std::string path = teachersFile(teacher);
-    Desk student;
+    Player student;
     student.exchange.read("");
     CHECK_FALSE(student.exchange.reading());
     student.exchange.read(QUrl::fromLocalFile(QString::fromStdString(path)).toString());

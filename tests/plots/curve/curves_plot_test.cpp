@@ -38,12 +38,12 @@ std::vector<CurveSeries> two(CurveBy by) {
     return {seriesNamed(coda, by, "coda"), seriesNamed(trio, by, "trio")};
 }
 
-SheetLayout laidOut(const std::vector<CurveSeries>& series, const SheetView& view) {
+CurvesLayout laidOut(const std::vector<CurveSeries>& series, const CurvesView& view) {
     needFonts();
-    return layOutSheet(series, view, size, lightCurveStyle());
+    return layOutCurves(series, view, size, lightCurveStyle());
 }
 
-SheetLayout laidOut(const std::vector<CurveSeries>& series) {
+CurvesLayout laidOut(const std::vector<CurveSeries>& series) {
     return laidOut(series, wholeView(series, {2026, 4, 18}));
 }
 
@@ -109,7 +109,7 @@ TEST_CASE("a full streak is secure at the target, not below it, and not below a 
 TEST_CASE("100,000 runs are laid out with at most four points per pixel column, in whole or in part") {
     const std::vector series{seriesOf(manyRuns(100'000, 7), CurveBy::runs)};
     for (const double part : {1.0, 0.31, 0.02}) {
-        const SheetLayout layout = laidOut(series, {0, 100'000 * part});
+        const CurvesLayout layout = laidOut(series, {0, 100'000 * part});
         CAPTURE(part);
         CHECK(mostInAColumn(layout.lines[0].path) <= 4);
         CHECK(layout.lines[0].path.size() <= 4 * (layout.frame.width() + 3));
@@ -134,7 +134,7 @@ TEST_CASE("no two names at the ends of lines touch, and each is nearest to its o
         play(record, 18, "c");
         series.push_back(seriesNamed(record, CurveBy::days, name)); // all end at the same tempo
     }
-    const SheetLayout layout = laidOut(series);
+    const CurvesLayout layout = laidOut(series);
     for (std::size_t a = 0; a < 4; ++a) {
         CHECK(layout.lines[a].label.text == series[a].name);
         CHECK(layout.lines[a].label.box.bottom() <= size.height());
@@ -146,15 +146,15 @@ TEST_CASE("no two names at the ends of lines touch, and each is nearest to its o
 TEST_CASE("the whole view goes from the first point to today, or to a point beyond it") {
     const std::vector<CurveSeries> series = two(CurveBy::days);
     const auto first = static_cast<double>(Date{2026, 4, 14}.daysSince1970());
-    CHECK(wholeView(series, {2026, 4, 20}) == SheetView{first, first + 6});
-    CHECK(wholeView(series, {2026, 3, 1}) == SheetView{first, first + 4});
+    CHECK(wholeView(series, {2026, 4, 20}) == CurvesView{first, first + 6});
+    CHECK(wholeView(series, {2026, 3, 1}) == CurvesView{first, first + 4});
     CHECK(wholeView({}, {2026, 4, 20}).from < wholeView({}, {2026, 4, 20}).to);
 }
 
 TEST_CASE("a visible due date is a vertical line with a name, drawn once for each piece") {
     std::vector<CurveSeries> series = two(CurveBy::days);
     for (CurveSeries& one : series) one.due = Date{2026, 5, 2};
-    const SheetLayout layout = laidOut(series);
+    const CurvesLayout layout = laidOut(series);
     REQUIRE(layout.dues.size() == 1);
     CHECK(layout.dues[0].dx() == 0);
     CHECK(layout.frame.contains(layout.dues[0].center()));
@@ -165,10 +165,10 @@ TEST_CASE("a visible due date is a vertical line with a name, drawn once for eac
 
 TEST_CASE("a single passage has its target across the sheet with a name; several have a short line each") {
     const std::vector<CurveSeries> both = two(CurveBy::days);
-    const SheetLayout alone = laidOut({both[0]});
+    const CurvesLayout alone = laidOut({both[0]});
     CHECK(alone.targetLabel.text == "target 96");
     CHECK(alone.lines[0].target.length() > 0.9 * alone.frame.width());
-    const SheetLayout several = laidOut(both);
+    const CurvesLayout several = laidOut(both);
     CHECK(several.targetLabel.text == "");
     CHECK(several.lines[1].target.length() < 40);
     CHECK(several.frame.contains(several.lines[1].target.center()));
@@ -176,21 +176,21 @@ TEST_CASE("a single passage has its target across the sheet with a name; several
 
 TEST_CASE("the point nearest to a position is found, and none if none is near") {
     const std::vector<CurveSeries> series = two(CurveBy::days);
-    const SheetLayout layout = laidOut(series);
+    const CurvesLayout layout = laidOut(series);
     const QPointF at = layout.at(series[0].points[1]);
     const auto found = pointNear(series, layout, at + QPointF(3, 2), 24);
     REQUIRE(found.has_value());
-    CHECK(*found == SheetPlace{0, 1});
+    CHECK(*found == CurvesPoint{0, 1});
     const QPointF between = (layout.at(series[0].points[1]) + layout.at(series[0].points[2])) / 2;
     CHECK(!pointNear(series, layout, between, 24).has_value());
 }
 
 TEST_CASE("every line, mark and name is drawn; the pointed one has a ring") {
     const std::vector<CurveSeries> series = two(CurveBy::runs);
-    const SheetLayout layout = laidOut(series);
+    const CurvesLayout layout = laidOut(series);
     Recorder recorder(size.toSize());
     QPainter painter(&recorder);
-    drawSheet(painter, size, layout, lightCurveStyle(), layout.at(series[0].points[2]));
+    drawCurves(painter, size, layout, lightCurveStyle(), layout.at(series[0].points[2]));
     painter.end();
     const Shapes& shapes = recorder.shapes();
     CHECK(shapes.words.contains("coda"));
@@ -202,13 +202,13 @@ TEST_CASE("every line, mark and name is drawn; the pointed one has a ring") {
 
 TEST_CASE("dates are a round number of days apart, runs have round numbers counted from 1") {
     const auto day = static_cast<double>(Date{2026, 4, 1}.daysSince1970());
-    const auto dates = placeTicks(CurveBy::days, day, day + 28, 5, QLocale::c());
+    const auto dates = curvesTicks(CurveBy::days, day, day + 28, 5, QLocale::c());
     REQUIRE(dates.size() == 5);
     CHECK(dates.back().text == "29 Apr");
     CHECK(dates.front().text == "1 Apr");
     CHECK(dates[1].x - dates[0].x == 7);
-    CHECK(placeTicks(CurveBy::days, day, day + 400, 4, QLocale::c()).back().text == "6 May 2027");
-    const auto runs = placeTicks(CurveBy::runs, 0, 999, 6, QLocale::c());
+    CHECK(curvesTicks(CurveBy::days, day, day + 400, 4, QLocale::c()).back().text == "6 May 2027");
+    const auto runs = curvesTicks(CurveBy::runs, 0, 999, 6, QLocale::c());
     REQUIRE(runs.size() == 5);
     CHECK(runs[0].x == 199);
     CHECK(runs[0].text == "200");
@@ -218,9 +218,9 @@ TEST_CASE("dates are a round number of days apart, runs have round numbers count
 TEST_CASE("a PDF has one page of the picture's size at 96 pixels per inch") {
     needFonts();
     const auto series = two(CurveBy::days);
-    const SheetLayout layout = laidOut(series);
+    const CurvesLayout layout = laidOut(series);
     const QByteArray pdf = pdfBytes(size.toSize(), "coda", [&](QPainter& painter) {
-        drawSheet(painter, size, layout, lightCurveStyle());
+        drawCurves(painter, size, layout, lightCurveStyle());
     });
     CHECK(pdf.startsWith("%PDF-"));
     CHECK(pdf.trimmed().endsWith("%%EOF"));

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/rule/stage.h"
+#include "core/rule/stage_step.h"
 
 #include <algorithm>
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The part of a page that shows a passage, as large as its place allows. Paper stays white in both themes.
+// The part of a page that shows a passage, as large as its room allows. Paper stays white in both themes.
 import QtQuick
 import Piolo
 
 Item {
-    id: place
+    id: part
 
     required property MusicPicture picture
     /// Of the line that stands here when the picture cannot be shown.
@@ -15,17 +15,17 @@ Item {
         ? page.implicitWidth * picture.width / (page.implicitHeight * picture.height) : 1
     readonly property real paperHeight: Math.min(height, width / shape)
 
-    /// The page is read in steps of size, the same for every place in the window: it is decoded once, and not
+    /// The page is read in steps of size, the same everywhere in the window: it is decoded once, and not
     /// again when the click starts. 4096 is what every graphics card takes.
     readonly property real wanted: Math.max(640, Window.width) * Screen.devicePixelRatio * 1.5 / picture.width
     readonly property int detail: Math.min(4096, Math.round(Math.pow(2, Math.ceil(Math.log2(wanted) * 2) / 2)))
 
     Rectangle {
         id: paper
-        x: Math.round((place.width - width) / 2)
-        y: Math.round((place.height - height) / 2)
-        width: Math.round(place.paperHeight * place.shape)
-        height: Math.round(place.paperHeight)
+        x: Math.round((part.width - width) / 2)
+        y: Math.round((part.height - height) / 2)
+        width: Math.round(part.paperHeight * part.shape)
+        height: Math.round(part.paperHeight)
         visible: page.status === Image.Ready
         color: "white"
         clip: true
@@ -35,13 +35,13 @@ Item {
         Image {
             id: page
             objectName: "page"
-            x: -place.picture.left * width
-            y: -place.picture.top * height
-            width: paper.width / place.picture.width
-            height: paper.height / place.picture.height
-            source: place.picture.url
-            sourceSize.width: place.detail
-            sourceSize.height: place.detail
+            x: -part.picture.left * width
+            y: -part.picture.top * height
+            width: paper.width / part.picture.width
+            height: paper.height / part.picture.height
+            source: part.picture.url
+            sourceSize.width: part.detail
+            sourceSize.height: part.detail
             asynchronous: true
             autoTransform: true
             mipmap: true
@@ -56,13 +56,13 @@ Item {
     InkText {
         objectName: "pictureMissing"
         anchors.fill: parent
-        visible: place.missing
+        visible: part.missing
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter
         wrapMode: Text.Wrap
         elide: Text.ElideRight
         text: qsTrId("picture.unreadable")
         color: Theme.faint
-        font.pixelSize: place.size
+        font.pixelSize: part.size
     }
 }

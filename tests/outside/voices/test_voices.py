@@ -12,6 +12,8 @@ import tempfile
 
 import numpy
 
+sys.path.append(str(pathlib.Path(__file__).resolve().parents[1]))  # what all of tests/outside uses
+
 import critical_bands
 import saxophone
 import stroke

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How keys and switches reach what they do.
-#include "models/keys/key_bindings.h"
+#include "models/keys/key_listener.h"
 
 #include <QQuickItem>
 
@@ -15,36 +14,36 @@ int contactOf(const MidiSwitch& which) { return -1 - which.code(); }
 
 } // namespace
 
-void KeyBindings::watch(QQuickWindow* window) {
+KeyListener::KeyListener(const KeyTable& table, std::function<std::int64_t()> clock, QObject* parent)
+    : QObject(parent), table_(table), clock_(std::move(clock)) {}
+
+void KeyListener::watch(QQuickWindow* window) {
     if (window_ != nullptr) window_->removeEventFilter(this);
     window_ = window;
     if (window_ != nullptr) window_->installEventFilter(this);
 }
 
-void KeyBindings::watch(MidiSwitches& switches) {
-    midi_ = &switches;
-    connect(midi_, &MidiSwitches::moved, this, &KeyBindings::move);
-    connect(midi_, &MidiSwitches::changed, this, &KeyBindings::midiLineChanged);
-    wantMidi();
+void KeyListener::watch(MidiSwitches& switches) {
+    connect(&switches, &MidiSwitches::moved, this, &KeyListener::move);
 }
 
-bool KeyBindings::eventFilter(QObject* watched, QEvent* event) {
+bool KeyListener::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::KeyPress) return press(*static_cast<QKeyEvent*>(event));
     if (event->type() == QEvent::KeyRelease) release(*static_cast<QKeyEvent*>(event));
     if (event->type() == QEvent::FocusOut) {
         watch_.forget();
         emit pedalLost();
     }
-    return QAbstractListModel::eventFilter(watched, event);
+    return QObject::eventFilter(watched, event);
 }
 
-bool KeyBindings::press(const QKeyEvent& event) {
+bool KeyListener::press(const QKeyEvent& event) {
     if (deciding_ &&
         (event.key() == Qt::Key_Space || event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter))
         return false;
     const Hit hit{triggerOf(event), event.key(), momentOf(event)};
     if (hit.trigger.isEmpty()) return false;
-    if (capturing_.isEmpty() && (table_.at(hit.trigger, place_) < 0 || leftToControl(event))) return false;
+    if (!capturing_ && (!table_.at(hit.trigger, scope_) || leftToControl(event))) return false;
     const auto millis = static_cast<std::int64_t>(event.timestamp());
     if (event.isAutoRepeat()) return true;
     if (watch_.pressed(hit.contact, millis))
@@ -54,13 +53,13 @@ bool KeyBindings::press(const QKeyEvent& event) {
     return true;
 }
 
-void KeyBindings::release(const QKeyEvent& event) {
+void KeyListener::release(const QKeyEvent& event) {
     if (event.isAutoRepeat()) return;
     watch_.released(event.key(), static_cast<std::int64_t>(event.timestamp()));
     lift(event.key(), momentOf(event));
 }
 
-void KeyBindings::move(const practice::MidiMoment& moment) {
+void KeyListener::move(const practice::MidiMoment& moment) {
     const Hit hit{QString::fromStdString(moment.press.which.text()), contactOf(moment.press.which),
                   moment.nanos};
     const std::int64_t millis = moment.nanos / nanosPerMilli;
@@ -75,34 +74,29 @@ void KeyBindings::move(const practice::MidiMoment& moment) {
     lift(hit.contact, moment.nanos);
 }
 
-void KeyBindings::take(const Hit& hit) {
-    if (capturing_.isEmpty()) {
-        const int row = table_.at(hit.trigger, place_);
-        if (row >= 0) act(row, hit);
-    } else if (hit.trigger == QLatin1String("Esc") && capturing_ != QLatin1String("stop")) {
-        giveUp();
-    } else {
-        bind(hit.trigger);
-    }
+void KeyListener::take(const Hit& hit) {
+    if (capturing_)
+        emit offered(hit.trigger);
+    else if (const auto action = table_.at(hit.trigger, scope_))
+        act(*action, hit);
 }
 
-void KeyBindings::act(int row, const Hit& hit) {
-    const QString name = table_.action(row).name;
-    if (name != QLatin1String("pedal")) {
-        emit pressed(name, hit.nanos);
+void KeyListener::act(KeyAction action, const Hit& hit) {
+    if (action != KeyAction::pedal) {
+        emit pressed(action, hit.nanos);
         return;
     }
     pedal_ = hit.contact;
     emit pedalDown(hit.nanos);
 }
 
-void KeyBindings::lift(int contact, std::int64_t nanos) {
+void KeyListener::lift(int contact, std::int64_t nanos) {
     if (pedal_ == contact) emit pedalUp(nanos);
 }
 
 // A text field types, a list that dropped down is moved in, and while nothing runs a focused button is
 // pressed.
-bool KeyBindings::leftToControl(const QKeyEvent& event) const {
+bool KeyListener::leftToControl(const QKeyEvent& event) const {
     const QQuickItem* focused = window_ == nullptr ? nullptr : window_->activeFocusItem();
     if (focused == nullptr) return false;
     const bool types = (event.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) == 0;
@@ -116,7 +110,7 @@ bool KeyBindings::leftToControl(const QKeyEvent& event) const {
 
 // X11 and Wayland stamp keys in milliseconds of the same monotonic clock, cut to 32 bits. Where the age that
 // comes of it is not plausible (another clock), the key was pressed now.
-std::int64_t KeyBindings::momentOf(const QKeyEvent& event) const {
+std::int64_t KeyListener::momentOf(const QKeyEvent& event) const {
     constexpr std::uint32_t oldest = 500;
     const std::int64_t now = clock_();
     const auto age =

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "../scribe.h"
-#include "core/rule/stage.h"
+#include "core/rule/stage_step.h"
 
 #include <doctest/doctest.h>
 

@@ -25,13 +25,13 @@ Item {
         const bottom = edges & PictureFrame.Top && edges !== PictureFrame.All ? frame.top : frame.bottom;
         const from = top / whole * paper.height;
         const to = bottom / whole * paper.height + 2 * reach;
-        if (to > sheet.contentY + sheet.height)
-            scrollTo(to - sheet.height);
-        if (from < sheet.contentY)
+        if (to > scroll.contentY + scroll.height)
+            scrollTo(to - scroll.height);
+        if (from < scroll.contentY)
             scrollTo(from);
     }
     function scrollTo(y) {
-        sheet.contentY = Math.max(0, Math.min(y, sheet.contentHeight - sheet.height));
+        scroll.contentY = Math.max(0, Math.min(y, scroll.contentHeight - scroll.height));
     }
     function turn(by) {
         const place = Math.max(0, order.indexOf(edges));
@@ -73,14 +73,14 @@ Item {
         if (event.key === Qt.Key_Space)
             turn(event.modifiers & Qt.ShiftModifier ? -1 : 1);
         else if (event.key === Qt.Key_PageUp || event.key === Qt.Key_PageDown)
-            scrollTo(sheet.contentY + (event.key === Qt.Key_PageUp ? -0.8 : 0.8) * sheet.height);
+            scrollTo(scroll.contentY + (event.key === Qt.Key_PageUp ? -0.8 : 0.8) * scroll.height);
         else if (!nudge(event))
             return;
         event.accepted = true;
     }
 
     Flickable {
-        id: sheet
+        id: scroll
         anchors.fill: parent
         contentWidth: width
         contentHeight: paper.height + 2 * crop.reach
@@ -92,7 +92,7 @@ Item {
             readonly property real shape: page.implicitHeight > 0 ? page.implicitWidth / page.implicitHeight : 0.7
             x: crop.reach
             y: crop.reach
-            width: sheet.width - 2 * crop.reach
+            width: scroll.width - 2 * crop.reach
             height: width / shape
             visible: page.status === Image.Ready
             color: "white"

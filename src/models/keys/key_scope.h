@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where the keys of the screens are heard.
+#pragma once
+
+namespace piolo::models {
+
+/// Bits, to be combined for a key that works in several of them. A key does one thing in each.
+enum class KeyScope : unsigned { none = 0, drill = 1, runThrough = 2, log = 4, form = 8 };
+
+[[nodiscard]] constexpr KeyScope operator|(KeyScope a, KeyScope b) {
+    return static_cast<KeyScope>(static_cast<unsigned>(a) | static_cast<unsigned>(b));
+}
+
+[[nodiscard]] constexpr bool overlap(KeyScope a, KeyScope b) {
+    return (static_cast<unsigned>(a) & static_cast<unsigned>(b)) != 0;
+}
+
+} // namespace piolo::models

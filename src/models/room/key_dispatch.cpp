@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/room/key_dispatch.h"
+
+namespace piolo::models {
+
+KeyDispatch::KeyDispatch(DrillModel& drill, RunThroughModel& runThrough, LogFigures& figures, QObject* parent)
+    : QObject(parent), drill_(drill), runThrough_(runThrough), figures_(figures) {}
+
+KeyScope KeyDispatch::scope() const {
+    const KeyScope scope = screen_ == nullptr ? KeyScope::none : screen_->keys;
+    if (scope == KeyScope::drill && !drill_.isOpen()) return KeyScope::none;
+    // What was played is looked over with the keys of its fields and buttons.
+    if (scope == KeyScope::runThrough && runThrough_.state() == RunThroughModel::State::Review)
+        return KeyScope::none;
+    return scope;
+}
+
+bool KeyDispatch::isUrgent() const {
+    return scope() == KeyScope::runThrough ? runThrough_.state() == RunThroughModel::State::Playing
+                                           : drill_.state() == DrillModel::State::Playing;
+}
+
+bool KeyDispatch::marksAtOnce() const {
+    return scope() == KeyScope::runThrough ? runThrough_.state() == RunThroughModel::State::Playing
+                                           : drill_.marksAtOnce();
+}
+
+void KeyDispatch::act(KeyAction action, qint64 nanos) {
+    if (scope() == KeyScope::runThrough) return actInRunThrough(action);
+    switch (action) {
+    case KeyAction::mark:
+        return drill_.strike(nanos);
+    case KeyAction::clean:
+        return drill_.markClean(nanos);
+    case KeyAction::back:
+        return drill_.takeBack();
+    case KeyAction::faster:
+        return drill_.faster();
+    case KeyAction::slower:
+        return drill_.slower();
+    case KeyAction::stop:
+        return drill_.stop();
+    case KeyAction::attempt:
+        return drill_.attempt();
+    case KeyAction::hear:
+        return drill_.hearFirst();
+    case KeyAction::next:
+        emit nextWanted();
+        return;
+    case KeyAction::stretch:
+        return makeStretch();
+    case KeyAction::save:
+        emit formToBeDrilled();
+        return;
+    case KeyAction::pedal:
+        return; // it is read by when it moves: actByPedal()
+    }
+}
+
+// Once, and only what the log offers.
+void KeyDispatch::makeStretch() {
+    if (!figures_.stretchText().isEmpty() && figures_.madeText().isEmpty()) figures_.makeStretch();
+}
+
+void KeyDispatch::actInRunThrough(KeyAction action) {
+    const bool playing = runThrough_.state() == RunThroughModel::State::Playing;
+    if (action == KeyAction::mark) return playing ? runThrough_.markStop() : runThrough_.start();
+    if (action == KeyAction::back) return runThrough_.takeBackStop();
+    if (action == KeyAction::clean) return runThrough_.finish(true);
+    if (action == KeyAction::stop) return runThrough_.finish(false);
+}
+
+void KeyDispatch::actByPedal(const practice::PedalAct& act) {
+    if (scope() == KeyScope::runThrough) return runThrough_.pedal(act);
+    if (scope() == KeyScope::drill) return drill_.pedal(act);
+}
+
+} // namespace piolo::models
