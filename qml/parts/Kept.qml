@@ -3,16 +3,11 @@
 import QtQuick
 
 Loader {
-    id: kept
-
     property bool shown: false
 
     active: false
     visible: shown
 
-    Binding on active {
-        when: kept.shown
-        value: true
-        restoreMode: Binding.RestoreNone
-    }
+    onShownChanged: if (shown) active = true
+    Component.onCompleted: if (shown) active = true
 }

@@ -31,15 +31,15 @@ Item {
             value: side.choices.instrument
             onChosen: value => side.choices.instrument = value
         }
-        RowLayout {
+        Row {
+            id: notes
             width: parent.width
             visible: side.choices.ready
             spacing: 12
 
             Choice {
                 objectName: "lowestNote"
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
+                width: (notes.width - notes.spacing) / 2
                 enabled: !side.choices.readOnly
                 label: qsTrId("scales.instrument.lowest")
                 options: side.choices.lowestNotes
@@ -48,8 +48,7 @@ Item {
             }
             Choice {
                 objectName: "highestNote"
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
+                width: (notes.width - notes.spacing) / 2
                 enabled: !side.choices.readOnly
                 label: qsTrId("scales.instrument.highest")
                 options: side.choices.highestNotes

@@ -23,7 +23,7 @@ must(${PROGRAM} bars ${FOLDER}/score.mxl)
 file(GLOB_RECURSE LIBRARIES ${FOLDER}/second/libpiolo_zip.so)
 file(REMOVE ${LIBRARIES})
 execute_process(COMMAND ${PROGRAM} bars ${FOLDER}/score.mxl RESULT_VARIABLE CODE ERROR_VARIABLE SAID)
-if(NOT CODE EQUAL 1 OR NOT SAID MATCHES "libpiolo_zip.so: E301: ")
+if(NOT CODE EQUAL 1 OR NOT SAID MATCHES "E301: libpiolo_zip.so: ")
   message(FATAL_ERROR "without its library a compressed score gave ${CODE}:\n${SAID}")
 endif()
 # Its QML must come out of the binary, so the build folder's copy is hidden while it runs.

@@ -96,7 +96,8 @@ std::size_t OptionReader::fileKind(std::string_view option, const std::string& p
     const auto* const found =
         std::ranges::find_if(kinds, [&](std::string_view kind) { return files::endsIn(path, kind); });
     if (found != kinds.end()) return static_cast<std::size_t>(found - kinds.begin());
-    fail({FaultNumber::badFileKind, {}, {path, joinedWithOr(std::span(kinds.begin(), kinds.size()))}}, option);
+    fail({FaultNumber::badFileKind, {}, {path, joinedWithOr(std::span(kinds.begin(), kinds.size()))}},
+         option);
     return 0;
 }
 

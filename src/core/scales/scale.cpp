@@ -40,7 +40,7 @@ constexpr std::array<std::string_view, scaleRangeCount> ranges{"one octave", "tw
 constexpr std::array<std::string_view, scalePatternCount> patterns{"in order", "in thirds", "in fourths",
                                                                    "in turns of three", "in turns of four"};
 constexpr std::array<std::string_view, 7> noteNames{"quarters",    "eighths",    "triplets",  "sixteenths",
-                                                "quintuplets", "sextuplets", "septuplets"};
+                                                    "quintuplets", "sextuplets", "septuplets"};
 
 } // namespace
 

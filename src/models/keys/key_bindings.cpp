@@ -67,7 +67,7 @@ QString KeyBindings::shown(KeyAction action) const {
     return all.join(QStringLiteral(", "));
 }
 
-QVariantMap KeyBindings::shown() const {
+QVariant KeyBindings::shown() const {
     QVariantMap map;
     for (const KeyActionInfo& info : keyActions) map.insert(nameOf(info), shown(info.action));
     return map;

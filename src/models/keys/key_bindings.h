@@ -41,7 +41,7 @@ class KeyBindings : public QAbstractListModel {
     Q_PROPERTY(QVariantList sets READ sets CONSTANT)
     /// The keys of each action under its name, as people read them, what the one pedal does of it too:
     /// `shown.mark` is "Space, PgDown", `shown.stop` "Esc, F5 held".
-    Q_PROPERTY(QVariantMap shown READ shown NOTIFY keysChanged)
+    Q_PROPERTY(QVariant shown READ shown NOTIFY keysChanged)
 public:
     /// `chips`: a list of {trigger, text}, one for each key.
     enum Role { actionRole = Qt::UserRole + 1, wordsRole, keysRole, chipsRole };
@@ -66,7 +66,7 @@ public:
     [[nodiscard]] QString saying() const { return saying_; }
     [[nodiscard]] QString midiLine() const;
     [[nodiscard]] QVariantList sets() const { return KeyTable::sets(); }
-    [[nodiscard]] QVariantMap shown() const;
+    [[nodiscard]] QVariant shown() const;
     [[nodiscard]] QString shown(KeyAction action) const;
 
     /// The next key or MIDI switch pressed is added to the action (four at most, the oldest gives way). Esc
