@@ -18,7 +18,6 @@
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QQmlExtensionPlugin>
-#include <QQuickStyle>
 #include <QQuickWindow>
 #include <QThread>
 
@@ -30,8 +29,6 @@ Q_IMPORT_QML_PLUGIN(PioloPlugin)
 namespace piolo::app {
 
 namespace {
-
-constexpr int longestBlock = 16'384;
 
 bool hasDisplay() {
     const auto set = [](const char* name) { return !qEnvironmentVariableIsEmpty(name); };
@@ -57,7 +54,8 @@ public:
         if (!options.shot.empty()) return shootWindow(*window, options); // a picture opens no sound device
         if (options.width > 0) window->resize(options.width, options.height);
         room.attach(window);
-        room.plugIn(midi);
+        QObject::connect(
+            window, &QQuickWindow::frameSwapped, &room, [&] { room.plugIn(midi); }, Qt::SingleShotConnection);
         return QGuiApplication::exec();
     }
 
@@ -90,7 +88,6 @@ int openWindow(const WindowOptions& options) {
     auto opening = openingBook({folder, settings->device, places.state});
     Screens screens;
     auto engine = std::make_shared<engine::DrillEngine>();
-    engine->prepare({}, longestBlock);
     SoundAdapter sound(engine);
     MidiAdapter midi(device::systemMidi());
     auto book = opening.get();
@@ -110,7 +107,6 @@ int openWindow(const WindowOptions& options) {
 
 int runWindow(int& argc, char** argv, const WindowOptions& options) {
     if (!hasDisplay()) return tell({FaultNumber::noDisplay, {}, {}});
-    QQuickStyle::setStyle(QStringLiteral("Basic"));
     const QGuiApplication application(argc, argv);
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Piolo"));
     QGuiApplication::setDesktopFileName(QStringLiteral("piolo"));

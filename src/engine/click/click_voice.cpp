@@ -72,9 +72,13 @@ Stroke strokeOf(Layer layer, bool barBegins) noexcept {
 
 } // namespace
 
-struct ClickBank::State {
+struct ClickBank::Tables {
     std::array<std::array<Table, strokeCount>, voiceCount> clicks;
     std::array<Table, cueCount> cues;
+};
+
+struct ClickBank::State {
+    std::shared_ptr<const Tables> tables = std::make_shared<const Tables>();
     std::array<Sounding, mostSounding> sounding{}; // oldest first
     std::size_t count = 0;
 
@@ -109,25 +113,31 @@ ClickBank::ClickBank() : state_(std::make_unique<State>()) {}
 ClickBank::~ClickBank() = default;
 
 void ClickBank::prepare(SampleRate rate, std::span<const Voice> wanted) {
-    state_->count = 0;
-    state_->clicks = {};
+    auto made = std::make_shared<Tables>();
     for (const auto voice : wanted)
         for (int stroke = 0; stroke < strokeCount; ++stroke)
-            state_->clicks[static_cast<std::size_t>(voice)][static_cast<std::size_t>(stroke)] =
+            made->clicks[static_cast<std::size_t>(voice)][static_cast<std::size_t>(stroke)] =
                 Table(clickTable(voice, static_cast<Stroke>(stroke), rate));
     for (std::size_t cue = 0; cue < cueCount; ++cue)
-        state_->cues[cue] = Table(cueTable(static_cast<Cue>(cue), rate));
+        made->cues[cue] = Table(cueTable(static_cast<Cue>(cue), rate));
+    state_->count = 0;
+    state_->tables = std::move(made);
+}
+
+void ClickBank::prepareLike(const ClickBank& other) {
+    state_->count = 0;
+    state_->tables = other.state_->tables;
 }
 
 void ClickBank::strike(const Mix& mix, Layer layer, std::uint32_t offset, bool barBegins) noexcept {
     const auto stroke = static_cast<std::size_t>(strokeOf(layer, barBegins));
-    const auto& table = state_->clicks[static_cast<std::size_t>(mix.voice)][stroke];
+    const auto& table = state_->tables->clicks[static_cast<std::size_t>(mix.voice)][stroke];
     state_->begin(table, mix.gainOf(layer), offset, mix.voice == Voice::impulse);
 }
 
 void ClickBank::cue(const Mix& mix, Cue cue, std::uint32_t offset) noexcept {
     if (mix.voice == Voice::impulse) return;
-    state_->begin(state_->cues[static_cast<std::size_t>(cue)], mix.gainOf(Layer::cue), offset, false);
+    state_->begin(state_->tables->cues[static_cast<std::size_t>(cue)], mix.gainOf(Layer::cue), offset, false);
 }
 
 void ClickBank::mix(std::span<float> out) noexcept {

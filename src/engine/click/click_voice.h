@@ -24,6 +24,8 @@ public:
     ~ClickBank();
     /// Builds the tables of `wanted`; all other voices are silent. Not real-time-safe.
     void prepare(SampleRate rate, std::span<const Voice> wanted = voices);
+    /// Uses the same tables as `other`; they are kept as long as either bank needs them. Not real-time-safe.
+    void prepareLike(const ClickBank& other);
     /// Starts a click `offset` samples into the next mix() call. `barBegins` emphasises the first beat of a
     /// count-in bar; other layers ignore it. Real-time-safe.
     void strike(const Mix& mix, Layer layer, std::uint32_t offset, bool barBegins = false) noexcept;
@@ -33,6 +35,7 @@ public:
     void mix(std::span<float> out) noexcept;
 
 private:
+    struct Tables;
     struct State;
     std::unique_ptr<State> state_;
 };

@@ -29,6 +29,7 @@ public:
     /// As Renderer::setHeard().
     void setHeard(bool heard) noexcept;
     [[nodiscard]] std::uint64_t now() const noexcept { return now_; }
+    [[nodiscard]] const ClickBank& clicks() const noexcept { return bank_; }
     /// True if neither a run nor a pause is in progress.
     [[nodiscard]] bool isIdle() const noexcept { return mode_ == Mode::idle; }
 

@@ -42,7 +42,8 @@ DrillEngine::~DrillEngine() = default;
 
 void DrillEngine::prepare(SampleRate rate, int /*maxBlock*/) {
     state_->drill.prepare(rate);
-    if (!state_->prepared || rate != state_->rate) state_->playback.prepare(rate, state_->drill.now());
+    if (!state_->prepared || rate != state_->rate)
+        state_->playback.prepare(rate, state_->drill.now(), state_->drill.clicks());
     state_->rate = rate;
     state_->prepared = true;
 }

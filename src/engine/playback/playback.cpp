@@ -24,9 +24,15 @@ void PlaybackSlot::fill(const PlaybackScore& score) noexcept {
 }
 
 void Playback::prepare(SampleRate rate, std::uint64_t now) {
+    ClickBank clicks;
+    clicks.prepare(rate);
+    prepare(rate, now, clicks);
+}
+
+void Playback::prepare(SampleRate rate, std::uint64_t now, const ClickBank& clicks) {
     stop(now);
     rate_ = rate;
-    bank_.prepare(rate);
+    bank_.prepareLike(clicks);
     reed_.prepare(rate);
     tail_ = 0;
 }

@@ -40,6 +40,8 @@ public:
 
     /// Not real-time-safe. Ends the current playback.
     void prepare(SampleRate rate, std::uint64_t now = 0);
+    /// The same, with the clicks of a bank that is prepared for that rate already.
+    void prepare(SampleRate rate, std::uint64_t now, const ClickBank& clicks);
     void setMix(const Mix& mix) noexcept { mix_ = mix; }
     /// Plays `sheet`, which must be taken, starting at sample `now`; ends the current playback.
     void start(PlaybackSlot& sheet, std::uint64_t now) noexcept;

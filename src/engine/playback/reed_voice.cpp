@@ -21,20 +21,35 @@ constexpr std::array harmonicGains{1.0, 0.42, 0.58, 0.24, 0.30, 0.13, 0.15, 0.07
 double hertzOf(std::int32_t key) { return 440.0 * std::exp2((key - 69) / 12.0); }
 
 /// One period with a peak of 1, plus its first sample again at the end for interpolation.
-std::vector<float> waveOf(std::size_t harmonics) {
-    std::vector<double> turn(waveLength);
+using Wave = std::array<float, waveLength + 1>;
+
+Wave waveOf(std::span<const double> turn) {
     double peak = 0.0;
-    for (std::size_t i = 0; i < waveLength; ++i) {
-        const double phase = 2.0 * std::numbers::pi * static_cast<double>(i) / waveLength;
-        for (std::size_t h = 0; h < harmonics; ++h)
-            turn[i] += harmonicGains[h] * std::sin(static_cast<double>(h + 1) * phase);
-        peak = std::max(peak, std::abs(turn[i]));
-    }
-    std::vector<float> wave;
-    wave.reserve(turn.size() + 1);
-    for (const double value : turn) wave.push_back(static_cast<float>(value / peak));
-    wave.push_back(wave.front());
+    for (const double value : turn) peak = std::max(peak, std::abs(value));
+    Wave wave{};
+    for (std::size_t i = 0; i < turn.size(); ++i) wave[i] = static_cast<float>(turn[i] / peak);
+    wave.back() = wave.front();
     return wave;
+}
+
+/// By how many harmonics they have, from 1. Each is the one before and one harmonic more.
+std::vector<Wave> madeWaves() {
+    std::vector<Wave> waves;
+    std::vector<double> turn(waveLength);
+    for (std::size_t h = 0; h < harmonicGains.size(); ++h) {
+        for (std::size_t i = 0; i < waveLength; ++i) {
+            const double phase = 2.0 * std::numbers::pi * static_cast<double>(i) / waveLength;
+            turn[i] += harmonicGains[h] * std::sin(static_cast<double>(h + 1) * phase);
+        }
+        waves.push_back(waveOf(turn));
+    }
+    return waves;
+}
+
+/// The same at every rate: made once, for all voices.
+const std::vector<Wave>& waves() {
+    static const std::vector<Wave> made = madeWaves();
+    return made;
 }
 
 float read(const float* wave, std::uint64_t phase) noexcept {
@@ -48,15 +63,14 @@ float read(const float* wave, std::uint64_t phase) noexcept {
 
 void ReedVoice::prepare(SampleRate rate) {
     count_ = 0;
-    waves_.clear();
-    for (std::size_t harmonics = 1; harmonics <= harmonicGains.size(); ++harmonics)
-        waves_.push_back(waveOf(harmonics));
     for (std::int32_t key = 0; key < keys; ++key) {
         const double hertz = hertzOf(key);
         const double fitting = std::floor(highest * rate.hertz / hertz);
-        const auto at = static_cast<std::size_t>(key);
-        harmonics_[at] = static_cast<std::int32_t>(std::min(fitting, double{harmonicGains.size()}));
-        steps_[at] = harmonics_[at] == 0 ? 0 : static_cast<std::uint64_t>(std::ldexp(hertz / rate.hertz, 64));
+        const auto harmonics = static_cast<std::size_t>(std::min(fitting, double{harmonicGains.size()}));
+        pitches_[static_cast<std::size_t>(key)] =
+            harmonics == 0 ? Pitch{}
+                           : Pitch{waves()[harmonics - 1].data(),
+                                   static_cast<std::uint64_t>(std::ldexp(hertz / rate.hertz, 64))};
     }
     const auto length = static_cast<std::size_t>(edgeSeconds * rate.hertz);
     edge_.resize(length + 1);
@@ -67,9 +81,9 @@ void ReedVoice::prepare(SampleRate rate) {
 
 void ReedVoice::begin(const ReedNote& note) noexcept {
     const auto key = static_cast<std::size_t>(std::clamp(note.key, 0, keys - 1));
-    if (!(note.gain > 0.0F) || harmonics_[key] == 0 || count_ == mostSounding) return;
-    const auto wave = static_cast<std::size_t>(harmonics_[key] - 1);
-    sounding_[count_++] = {waves_[wave].data(), steps_[key], 0, note.gate, note.gain};
+    const Pitch& pitch = pitches_[key];
+    if (!(note.gain > 0.0F) || pitch.wave == nullptr || count_ == mostSounding) return;
+    sounding_[count_++] = {pitch, 0, note.gate, note.gain};
 }
 
 void ReedVoice::release() noexcept {
@@ -86,7 +100,7 @@ float ReedVoice::envelope(const Sounding& note) const noexcept {
 void ReedVoice::addNote(std::span<float> out, Sounding& note) const noexcept {
     for (auto& sample : out) {
         if (isOver(note)) return;
-        sample += note.gain * envelope(note) * read(note.wave, (note.at + 1) * note.step);
+        sample += note.gain * envelope(note) * read(note.pitch.wave, (note.at + 1) * note.pitch.step);
         ++note.at;
     }
 }

@@ -43,10 +43,13 @@ public:
     [[nodiscard]] std::uint64_t fade() const noexcept { return edge_.size() - 1; }
 
 private:
+    struct Pitch {
+        const float* wave = nullptr; // none: silent
+        std::uint64_t step = 0;      // phase increment per sample; 2^64 is one full turn
+    };
     struct Sounding {
-        const float* wave = nullptr;
-        std::uint64_t step = 0; // phase increment per sample; 2^64 is one full turn
-        std::uint64_t at = 0;   // samples since it began
+        Pitch pitch;
+        std::uint64_t at = 0; // samples since it began
         std::uint64_t gate = 0;
         float gain = 0.0F;
     };
@@ -54,10 +57,8 @@ private:
     void addNote(std::span<float> out, Sounding& note) const noexcept;
     [[nodiscard]] float envelope(const Sounding& note) const noexcept;
 
-    std::vector<std::vector<float>> waves_; // by number of harmonics, from 1
-    std::array<std::uint64_t, keys> steps_{};
-    std::array<std::int32_t, keys> harmonics_{};
-    std::vector<float> edge_{0.0F};                 // rises from 0 to 1
+    std::array<Pitch, keys> pitches_{};
+    std::vector<float> edge_{0.0F};                 // from 0 to 1
     std::array<Sounding, mostSounding> sounding_{}; // oldest first
     std::size_t count_ = 0;
 };

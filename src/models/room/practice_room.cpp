@@ -5,6 +5,7 @@
 #include "models/text/fault_text.h"
 
 #include <QQmlEngine>
+#include <QQuickWindow>
 
 #include <algorithm>
 
@@ -216,7 +217,9 @@ void PracticeRoom::loadFirstHalf(const QString& passage) {
 void PracticeRoom::attach(QQuickWindow* window) {
     keys_.watch(window);
     sound_.setOffsetMillis(machine_.offsetMillis);
-    sound_.start(QString::fromStdString(machine_.soundDevice));
+    connect(
+        window, &QQuickWindow::frameSwapped, this,
+        [this] { sound_.start(QString::fromStdString(machine_.soundDevice)); }, Qt::SingleShotConnection);
 }
 
 void PracticeRoom::plugIn(practice::MidiPort& port) {

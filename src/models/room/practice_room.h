@@ -104,7 +104,7 @@ public:
     Q_INVOKABLE void openRunThrough(const QString& piece);
     /// Loads the passage into the editor and shows its form; `shorter`: a new passage of its first half.
     Q_INVOKABLE void edit(const QString& passage, bool shorter);
-    /// Takes the keys of the window that shows the screens, and opens the sound device.
+    /// Takes the keys of the window that shows the screens, and opens the sound device after its first frame.
     void attach(QQuickWindow* window);
     /// MIDI switches are keys, too. `port` outlives this.
     void plugIn(practice::MidiPort& port);
