@@ -13,6 +13,7 @@
 #include "practice/log/practice_book.h"
 
 #include <QDebug>
+#include <QFontDatabase>
 #include <QGuiApplication>
 #include <QIcon>
 #include <QQmlComponent>
@@ -20,6 +21,7 @@
 #include <QQmlExtensionPlugin>
 #include <QQuickWindow>
 #include <QThread>
+#include <QThreadPool>
 
 #include <cstdlib>
 #include <future>
@@ -103,11 +105,17 @@ int openWindow(const WindowOptions& options) {
     return screens.show(room, midi, options);
 }
 
+/// The system's list of fonts takes a while to read, and the screens need it as soon as they are made.
+void readFontsMeanwhile() {
+    QThreadPool::globalInstance()->start([] { (void)QFontDatabase::hasFamily(QStringLiteral("Inter")); });
+}
+
 } // namespace
 
 int runWindow(int& argc, char** argv, const WindowOptions& options) {
     if (!hasDisplay()) return command::tell({FaultNumber::noDisplay, {}, {}});
     const QGuiApplication application(argc, argv);
+    readFontsMeanwhile();
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Piolo"));
     QGuiApplication::setDesktopFileName(QStringLiteral("piolo"));
     QGuiApplication::setWindowIcon(QIcon(QStringLiteral(":/piolo.svg")));
