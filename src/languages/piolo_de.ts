@@ -4,8 +4,8 @@
 <context>
     <name></name>
     <message id="accents.from-meter">
-        <source>As the meter says</source>
-        <translation>Wie die Taktart sagt</translation>
+        <source>Follow the meter</source>
+        <translation>Nach der Taktart</translation>
     </message>
     <message id="accents.title">
         <source>Accents, beat by beat</source>
@@ -52,36 +52,36 @@
         <translation>Üben</translation>
     </message>
     <message id="breaks.empty">
-        <source>Misses are gathered here, by bar and beat.</source>
-        <translation>Hier sammeln sich die Fehler, nach Takt und Schlag.</translation>
+        <source>Your misses appear here, by bar and beat.</source>
+        <translation>Hier erscheinen deine Fehler, nach Takt und Schlag.</translation>
     </message>
     <message id="breaks.in-parts">
-        <source>In %1 parts</source>
-        <translation>In %1 Teilen</translation>
+        <source>Split into %1 parts</source>
+        <translation>In %1 Teile teilen</translation>
     </message>
     <message id="breaks.in-parts.hint">
-        <source>Makes passages of its parts, each landing on the beat with which the next begins</source>
-        <translation>Macht Stellen aus ihren Teilen; jeder endet auf dem Schlag, mit dem der nächste beginnt</translation>
+        <source>Makes a passage of each part; a part ends on the beat where the next one begins</source>
+        <translation>Macht aus jedem Teil eine Stelle; ein Teil endet auf dem Schlag, mit dem der nächste beginnt</translation>
     </message>
     <message id="breaks.last-bar-first">
         <source>Last bar first</source>
         <translation>Letzter Takt zuerst</translation>
     </message>
     <message id="breaks.last-bar-first.hint">
-        <source>Makes passages of the last bar, the last two, and so on</source>
-        <translation>Macht Stellen aus dem letzten Takt, den letzten zwei und so weiter</translation>
+        <source>Makes passages of the last bar, the last two bars, and so on</source>
+        <translation>Macht Stellen aus dem letzten Takt, den letzten zwei Takten und so weiter</translation>
     </message>
     <message id="breaks.made">
-        <source>Made: “%1”</source>
-        <translation>Gemacht: „%1“</translation>
+        <source>Created “%1”</source>
+        <translation>„%1“ angelegt</translation>
     </message>
     <message id="breaks.made-of">
         <source>New passage: %1</source>
         <translation>Neue Stelle: %1</translation>
     </message>
     <message id="breaks.made-parts">
-        <source>%1 made, the first: “%2”</source>
-        <translation>%1 gemacht, die erste: „%2“</translation>
+        <source>Created %1, starting with “%2”</source>
+        <translation>%1 angelegt, als erste „%2“</translation>
     </message>
     <message id="breaks.misses" numerus="yes">
         <source>%n misses</source>
@@ -91,24 +91,20 @@
         </translation>
     </message>
     <message id="breaks.no-miss">
-        <source>Not one miss so far.</source>
-        <translation>Bisher kein einziger Fehler.</translation>
+        <source>No misses so far.</source>
+        <translation>Bisher keine Fehler.</translation>
     </message>
     <message id="breaks.not-played">
         <source>Not played yet.</source>
         <translation>Noch nicht gespielt.</translation>
     </message>
-    <message id="breaks.one-miss">
-        <source>1 miss</source>
-        <translation>1 Fehler</translation>
-    </message>
     <message id="breaks.reason">
-        <source>Most misses fall there.</source>
-        <translation>Die meisten Fehler fallen dort.</translation>
+        <source>Most misses happen there.</source>
+        <translation>Dort passieren die meisten Fehler.</translation>
     </message>
     <message id="breaks.reason-run-up">
-        <source>Most misses fall there; it has a bar to run up.</source>
-        <translation>Die meisten Fehler fallen dort; mit einem Takt Anlauf.</translation>
+        <source>Most misses happen there; one bar of run-up is included.</source>
+        <translation>Dort passieren die meisten Fehler; ein Takt Anlauf ist dabei.</translation>
     </message>
     <message id="breaks.title">
         <source>Where it breaks</source>
@@ -119,31 +115,31 @@
         <translation>%1 in %2, %3</translation>
     </message>
     <message id="breaks.told-elsewhere">
-        <source>%1; the place of %2 is not known</source>
-        <translation>%1; bei %2 ist der Ort nicht bekannt</translation>
+        <source>%1; the place of %2 is unknown</source>
+        <translation>%1; bei %2 ist der Ort unbekannt</translation>
     </message>
     <message id="breaks.where">
         <source>Where “%1” breaks</source>
         <translation>Wo „%1“ bricht</translation>
     </message>
     <message id="care.authority">
-        <source>Your teacher, your doctor and the rules of the place where you practise come first.</source>
+        <source>Your teacher, your doctor and the rules where you practise come first.</source>
         <translation>Was deine Lehrkraft, deine Ärztin oder dein Arzt und die Regeln an deinem Übeort sagen, geht vor.</translation>
     </message>
     <message id="care.gradually">
-        <source>Add minutes gradually: a little more each week, no sudden jumps, a break well before you need one.</source>
+        <source>Increase your minutes gradually: a little more each week, no sudden jumps, and a break well before you need one.</source>
         <translation>Steigere die Minuten nach und nach: jede Woche ein wenig mehr, keine Sprünge, und eine Pause, lange bevor du sie brauchst.</translation>
     </message>
     <message id="care.headphones">
-        <source>Keep headphones low: the horn is loud already, and this program does not know how loud it is at your ear.</source>
-        <translation>Halte Kopfhörer leise: Das Instrument ist schon laut, und dieses Programm weiß nicht, wie laut es an deinem Ohr ist.</translation>
+        <source>Keep headphones low: your instrument is loud already, and Piolo does not know how loud it is at your ear.</source>
+        <translation>Stell Kopfhörer leise: Dein Instrument ist schon laut, und Piolo weiß nicht, wie laut es an deinem Ohr ist.</translation>
     </message>
     <message id="care.pain">
-        <source>Pain, tingling or numbness means stop, and see a professional before you play on.</source>
-        <translation>Schmerz, Kribbeln oder Taubheit heißt aufhören, und vor dem Weiterspielen fachlichen Rat holen.</translation>
+        <source>If you feel pain, tingling or numbness, stop and see a professional before you play on.</source>
+        <translation>Bei Schmerz, Kribbeln oder Taubheit hör auf, und hol dir fachlichen Rat, bevor du weiterspielst.</translation>
     </message>
     <message id="care.rest">
-        <source>Rest your lip and your ears. Rest the thumb that carries the instrument, too.</source>
+        <source>Rest your lip and your ears, and also the thumb that carries the instrument.</source>
         <translation>Schone Lippe und Ohren, und auch den Daumen, der das Instrument trägt.</translation>
     </message>
     <message id="care.title">
@@ -179,11 +175,11 @@
         <translation>Ändern, wo der Klick erklingt</translation>
     </message>
     <message id="click-form.hint">
-        <source>The bars go on while the click is silent. Breath: bar, bar:beat, and +beats to wait. Another chance number, other silent bars and beats.</source>
-        <translation>Die Takte laufen weiter, während der Klick schweigt. Atem: Takt, Takt:Schlag, und +Schläge Wartezeit. Andere Zufallszahl, andere stumme Takte und Schläge.</translation>
+        <source>The bars go on while the click is silent. For a breath, enter a bar or bar:beat, then + and the beats to wait. Another random seed picks other silent bars and beats.</source>
+        <translation>Die Takte laufen weiter, während der Klick schweigt. Für einen Atem: Takt oder Takt:Schlag, dann + und die Schläge Wartezeit. Eine andere Zufallszahl wählt andere stumme Takte und Schläge.</translation>
     </message>
     <message id="click-form.lost-beats">
-        <source>Lost beats, %</source>
+        <source>Silent beats, %</source>
         <translation>Stumme Schläge, %</translation>
     </message>
     <message id="click-form.on">
@@ -191,7 +187,7 @@
         <translation>Klick auf</translation>
     </message>
     <message id="click-form.seed">
-        <source>Chance number</source>
+        <source>Random seed</source>
         <translation>Zufallszahl</translation>
     </message>
     <message id="click-form.silent-bars">
@@ -211,24 +207,23 @@
         <translation>Geswingte Noten</translation>
     </message>
     <message id="click.accents-by-hand">
-        <source>accents by hand</source>
-        <translation>Betonungen von Hand</translation>
+        <source>custom accents</source>
+        <translation>eigene Betonungen</translation>
     </message>
     <message id="click.bars-in-turn">
-        <source>bars in turn: %1 with the click, %2 without</source>
+        <source>alternating: %1 bars with the click, %2 without</source>
         <translation>im Wechsel: %1 Takte mit Klick, %2 ohne</translation>
     </message>
     <message id="click.beats-left-out">
-        <source>%1 beats of 100 left out</source>
+        <source>%1 of 100 beats silent</source>
         <translation>%1 von 100 Schlägen stumm</translation>
     </message>
-    <message id="click.breath-at-one-place">
-        <source>waits for breath at 1 place</source>
-        <translation>wartet an 1 Stelle auf den Atem</translation>
-    </message>
-    <message id="click.breath-at-places">
-        <source>waits for breath at %1 places</source>
-        <translation>wartet an %1 Stellen auf den Atem</translation>
+    <message id="click.breath-at-places" numerus="yes">
+        <source>waits for breath at %n places</source>
+        <translation>
+            <numerusform>wartet an %n Stelle auf den Atem</numerusform>
+            <numerusform>wartet an %n Stellen auf den Atem</numerusform>
+        </translation>
     </message>
     <message id="click.breath-below">
         <source>%1 below %2</source>
@@ -263,7 +258,7 @@
         <translation>stumm</translation>
     </message>
     <message id="click.silent-bars">
-        <source>%1 bars of 100 silent</source>
+        <source>%1 of 100 bars silent</source>
         <translation>%1 von 100 Takten stumm</translation>
     </message>
     <message id="click.sixteenths">
@@ -287,7 +282,7 @@
         <translation>Alles</translation>
     </message>
     <message id="curve.along">
-        <source>Along</source>
+        <source>Axis</source>
         <translation>Achse</translation>
     </message>
     <message id="curve.by-day">
@@ -299,8 +294,8 @@
         <translation>Tempo nach Durchläufen</translation>
     </message>
     <message id="curve.closer">
-        <source>Closer</source>
-        <translation>Näher</translation>
+        <source>Zoom in</source>
+        <translation>Vergrößern</translation>
     </message>
     <message id="curve.days">
         <source>days</source>
@@ -311,20 +306,20 @@
         <translation>Termin</translation>
     </message>
     <message id="curve.empty">
-        <source>The curve begins with the first run.</source>
-        <translation>Die Kurve beginnt mit dem ersten Durchlauf.</translation>
+        <source>The curve starts with your first run.</source>
+        <translation>Die Kurve beginnt mit deinem ersten Durchlauf.</translation>
     </message>
     <message id="curve.farther">
-        <source>Farther</source>
-        <translation>Weiter weg</translation>
+        <source>Zoom out</source>
+        <translation>Verkleinern</translation>
     </message>
     <message id="curve.file">
-        <source>File, ending in .svg, .png, .pdf or .csv</source>
-        <translation>Datei mit der Endung .svg, .png, .pdf oder .csv</translation>
+        <source>File name (.svg, .png, .pdf or .csv)</source>
+        <translation>Dateiname (.svg, .png, .pdf oder .csv)</translation>
     </message>
     <message id="curve.leave">
-        <source>Leave it</source>
-        <translation>Doch nicht</translation>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
     <message id="curve.none">
         <source>No curve yet</source>
@@ -383,12 +378,12 @@
         <translation>gespeichert als %1</translation>
     </message>
     <message id="curve.spoken">
-        <source>Curves of tempo: %1</source>
+        <source>Tempo curves: %1</source>
         <translation>Tempokurven: %1</translation>
     </message>
     <message id="curve.spoken.keys">
-        <source>Plus and minus zoom, Left and Right move, with Shift they read run by run, Up and Down change the passage.</source>
-        <translation>Plus und Minus zoomen, Links und Rechts verschieben, mit Umschalt lesen sie Durchlauf für Durchlauf, Auf und Ab wechseln die Stelle.</translation>
+        <source>Plus and Minus zoom. Left and Right scroll; with Shift they go from run to run. Up and Down change the passage.</source>
+        <translation>Plus und Minus zoomen. Links und Rechts verschieben; mit Umschalt gehen sie von Durchlauf zu Durchlauf. Auf und Ab wechseln die Stelle.</translation>
     </message>
     <message id="curve.target">
         <source>target</source>
@@ -423,7 +418,7 @@
         <translation>Schlag</translation>
     </message>
     <message id="difference.beats-left-out">
-        <source>beats left out of a hundred</source>
+        <source>silent beats per hundred</source>
         <translation>stumme Schläge von hundert</translation>
     </message>
     <message id="difference.breath">
@@ -459,11 +454,11 @@
         <translation>Komponist/in</translation>
     </message>
     <message id="difference.count-in">
-        <source>bars of count-in</source>
+        <source>count-in bars</source>
         <translation>Einzähltakte</translation>
     </message>
     <message id="difference.differs">
-        <source>differs</source>
+        <source>different</source>
         <translation>anders</translation>
     </message>
     <message id="difference.drop">
@@ -471,7 +466,7 @@
         <translation>Abstieg</translation>
     </message>
     <message id="difference.due">
-        <source>date</source>
+        <source>due date</source>
         <translation>Termin</translation>
     </message>
     <message id="difference.fingering">
@@ -491,7 +486,7 @@
         <translation>sanft nahe am Ziel</translation>
     </message>
     <message id="difference.group">
-        <source>notes to a group</source>
+        <source>notes per group</source>
         <translation>Noten je Gruppe</translation>
     </message>
     <message id="difference.groups">
@@ -535,11 +530,11 @@
         <translation>Noten</translation>
     </message>
     <message id="difference.notes-per-beat">
-        <source>notes to the beat</source>
+        <source>notes per beat</source>
         <translation>Noten je Schlag</translation>
     </message>
     <message id="difference.origin">
-        <source>made of passage</source>
+        <source>made from passage</source>
         <translation>aus Stelle</translation>
     </message>
     <message id="difference.pattern">
@@ -579,11 +574,11 @@
         <translation>Art der Tonleiter</translation>
     </message>
     <message id="difference.seed">
-        <source>number for chance</source>
+        <source>random seed</source>
         <translation>Zufallszahl</translation>
     </message>
     <message id="difference.silent-bars">
-        <source>silent bars of a hundred</source>
+        <source>silent bars per hundred</source>
         <translation>stumme Takte von hundert</translation>
     </message>
     <message id="difference.start">
@@ -595,7 +590,7 @@
         <translation>Schritte in</translation>
     </message>
     <message id="difference.subdivision">
-        <source>pulses to the beat</source>
+        <source>pulses per beat</source>
         <translation>Noten je Schlag</translation>
     </message>
     <message id="difference.swing">
@@ -627,8 +622,8 @@
         <translation>Noten</translation>
     </message>
     <message id="drill.aside.note">
-        <source>aside: moves nothing</source>
-        <translation>nebenher: bewegt nichts</translation>
+        <source>aside: changes nothing</source>
+        <translation>nebenher: ändert nichts</translation>
     </message>
     <message id="drill.beat.bar">
         <source>bar %1</source>
@@ -659,7 +654,7 @@
         <translation>Wähle erst eine Stelle.</translation>
     </message>
     <message id="drill.count-in">
-        <source>%1 bars count-in</source>
+        <source>%1-bar count-in</source>
         <translation>%1 Takte Einzähler</translation>
     </message>
     <message id="drill.curve">
@@ -667,8 +662,8 @@
         <translation>Tempo, letzte 14 Tage</translation>
     </message>
     <message id="drill.curve.spoken">
-        <source>Curve of the tempo over the last 14 days, target %1</source>
-        <translation>Kurve des Tempos der letzten 14 Tage, Ziel %1</translation>
+        <source>Tempo curve for the last 14 days, target %1</source>
+        <translation>Tempokurve der letzten 14 Tage, Ziel %1</translation>
     </message>
     <message id="drill.edit">
         <source>Edit passage</source>
@@ -691,16 +686,16 @@
         <translation>%1 · %2</translation>
     </message>
     <message id="drill.find-tempo">
-        <source>Find the tempo, from %1 down</source>
-        <translation>Tempo suchen, ab %1 abwärts</translation>
+        <source>Find your tempo, from %1 down</source>
+        <translation>Dein Tempo suchen, ab %1 abwärts</translation>
     </message>
     <message id="drill.finding">
-        <source>Looking for your tempo: you named %1.</source>
-        <translation>Dein Tempo wird gesucht: genannt hast du %1.</translation>
+        <source>Finding your tempo, from %1 down.</source>
+        <translation>Dein Tempo wird gesucht, ab %1 abwärts.</translation>
     </message>
     <message id="drill.found">
-        <source>Found today: %1; you named %2.</source>
-        <translation>Heute gefunden: %1; genannt hast du %2.</translation>
+        <source>Found today: %1, from %2 down.</source>
+        <translation>Heute gefunden: %1, ab %2 abwärts.</translation>
     </message>
     <message id="drill.half-tempo">
         <source>At half tempo, %1</source>
@@ -723,12 +718,12 @@
         <translation>Im Zusammenhang</translation>
     </message>
     <message id="drill.in-context.note">
-        <source>in context: moves nothing</source>
-        <translation>im Zusammenhang: bewegt nichts</translation>
+        <source>in context: changes nothing</source>
+        <translation>im Zusammenhang: ändert nichts</translation>
     </message>
     <message id="drill.new-day">
-        <source>a new day: left at %1</source>
-        <translation>ein neuer Tag: zuletzt bei %1</translation>
+        <source>a new day: you left off at %1</source>
+        <translation>ein neuer Tag: zuletzt warst du bei %1</translation>
     </message>
     <message id="drill.next">
         <source>Next passage</source>
@@ -739,16 +734,16 @@
         <translation>kein Einzähler</translation>
     </message>
     <message id="drill.one-bar-count-in">
-        <source>one bar count-in</source>
+        <source>one-bar count-in</source>
         <translation>ein Takt Einzähler</translation>
     </message>
     <message id="drill.only-heard">
-        <source>%1 · only heard: nothing counts</source>
-        <translation>%1 · nur gehört: zählt nicht</translation>
+        <source>%1 · just listening: nothing counts</source>
+        <translation>%1 · nur Anhören: zählt nicht</translation>
     </message>
     <message id="drill.other-ways">
-        <source>Other ways</source>
-        <translation>Andere Arten</translation>
+        <source>Other ways to play</source>
+        <translation>Andere Spielweisen</translation>
     </message>
     <message id="drill.rhythm">
         <source>Rhythm</source>
@@ -779,7 +774,7 @@
         <translation>%1 · %2 · %3 · %4</translation>
     </message>
     <message id="drill.take-back">
-        <source>Take it back</source>
+        <source>Take back</source>
         <translation>Zurücknehmen</translation>
     </message>
     <message id="drill.target">
@@ -787,16 +782,16 @@
         <translation>Ziel %1 ↑</translation>
     </message>
     <message id="drill.to-passages">
-        <source>To the passages</source>
+        <source>Go to passages</source>
         <translation>Zu den Stellen</translation>
     </message>
     <message id="drill.try">
-        <source>One try at %1</source>
+        <source>Try once at %1</source>
         <translation>Versuch bei %1</translation>
     </message>
     <message id="drill.try.note">
-        <source>a try: moves nothing</source>
-        <translation>ein Versuch: bewegt nichts</translation>
+        <source>a try: changes nothing</source>
+        <translation>ein Versuch: ändert nichts</translation>
     </message>
     <message id="drill.verdict.clean">
         <source>Clean</source>
@@ -831,56 +826,56 @@
         <translation>Ohne Klick</translation>
     </message>
     <message id="drill.without-click.note">
-        <source>without the click: moves nothing</source>
-        <translation>ohne Klick: bewegt nichts</translation>
+        <source>without the click: changes nothing</source>
+        <translation>ohne Klick: ändert nichts</translation>
     </message>
     <message id="fault.E101">
-        <source>is no verb; write %1, or see piolo --help</source>
+        <source>is not a verb; write %1, or see piolo --help</source>
         <translation>ist kein Befehl; schreib %1, oder sieh piolo --help</translation>
     </message>
     <message id="fault.E102">
-        <source>is no option here; see %1 --help</source>
-        <translation>gibt es hier nicht; siehe %1 --help</translation>
+        <source>is not a valid option; see %1 --help</source>
+        <translation>ist keine gültige Option; siehe %1 --help</translation>
     </message>
     <message id="fault.E103">
         <source>is missing; add it, for example %1</source>
-        <translation>fehlt; füge es hinzu, zum Beispiel %1</translation>
+        <translation>fehlt; füg es hinzu, zum Beispiel %1</translation>
     </message>
     <message id="fault.E104">
-        <source>has no value; write one after it, for example %1</source>
-        <translation>hat keinen Wert; schreib einen dahinter, zum Beispiel %1</translation>
+        <source>needs a value; write one after it, for example %1</source>
+        <translation>braucht einen Wert; schreib einen dahinter, zum Beispiel %1</translation>
     </message>
     <message id="fault.E105">
-        <source>&quot;%1&quot; is no whole number; write digits only, for example %2</source>
+        <source>&quot;%1&quot; is not a whole number; write digits only, for example %2</source>
         <translation>„%1“ ist keine ganze Zahl; schreib nur Ziffern, zum Beispiel %2</translation>
     </message>
     <message id="fault.E106">
-        <source>&quot;%1&quot; is no tempo; write 10 to 400 with at most three decimals, for example 72.5</source>
-        <translation>„%1“ ist kein Tempo; schreib 10 bis 400 mit höchstens drei Nachkommastellen, zum Beispiel 72.5</translation>
+        <source>&quot;%1&quot; is not a valid tempo; write 10 to 400 with at most three decimals, for example 72.5</source>
+        <translation>„%1“ ist kein gültiges Tempo; schreib 10 bis 400 mit höchstens drei Nachkommastellen, zum Beispiel 72.5</translation>
     </message>
     <message id="fault.E107">
-        <source>&quot;%1&quot; is no meter that can be counted; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8</source>
-        <translation>„%1“ ist keine Taktart, die sich zählen lässt; schreib 1 bis 32 über 1, 2, 4, 8 oder 16, zum Beispiel 7/8</translation>
+        <source>&quot;%1&quot; is not a valid meter; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8</source>
+        <translation>„%1“ ist keine gültige Taktart; schreib 1 bis 32 über 1, 2, 4, 8 oder 16, zum Beispiel 7/8</translation>
     </message>
     <message id="fault.E108">
-        <source>&quot;%1&quot; is no beat; write 1/2, 1/4, 3/8, 1/8 or 3/4</source>
-        <translation>„%1“ ist kein Schlag; schreib 1/2, 1/4, 3/8, 1/8 oder 3/4</translation>
+        <source>&quot;%1&quot; is not a valid beat; write 1/2, 1/4, 3/8, 1/8 or 3/4</source>
+        <translation>„%1“ ist kein gültiger Schlag; schreib 1/2, 1/4, 3/8, 1/8 oder 3/4</translation>
     </message>
     <message id="fault.E109">
-        <source>a bar of %2 is no whole number of %1 beats; choose a shorter beat or another meter</source>
-        <translation>ein Takt %2 ist keine ganze Zahl von Schlägen %1; wähle einen kürzeren Schlag oder eine andere Taktart</translation>
+        <source>a bar of %2 does not divide into %1 beats; choose a shorter beat or another meter</source>
+        <translation>ein Takt %2 teilt sich nicht in Schläge %1; wähle einen kürzeren Schlag oder eine andere Taktart</translation>
     </message>
     <message id="fault.E110">
-        <source>&quot;%1&quot; are no groups of a %2 bar; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
-        <translation>„%1“ sind keine Gruppen eines Takts %2; schreib Gruppen, die ihn füllen und auf Schlägen beginnen, so wie 2+2+3 einen 7/8 in Achteln füllt</translation>
+        <source>&quot;%1&quot; does not group a bar of %2; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
+        <translation>„%1“ gruppiert keinen Takt %2; schreib Gruppen, die ihn füllen und auf Schlägen beginnen, so wie 2+2+3 einen 7/8 in Achteln füllt</translation>
     </message>
     <message id="fault.E111">
-        <source>&quot;%1&quot; is no subdivision; write 1 to 8 pulses to the beat</source>
-        <translation>„%1“ ist keine Unterteilung; schreib 1 bis 8 Noten je Schlag</translation>
+        <source>&quot;%1&quot; is not a valid subdivision; write 1 to 8 pulses per beat</source>
+        <translation>„%1“ ist keine gültige Unterteilung; schreib 1 bis 8 Noten je Schlag</translation>
     </message>
     <message id="fault.E112">
-        <source>&quot;%1&quot; is no voice; choose %2</source>
-        <translation>„%1“ ist keine Stimme; wähle %2</translation>
+        <source>&quot;%1&quot; is not a click voice; choose %2</source>
+        <translation>„%1“ ist keine Stimme des Klicks; wähle %2</translation>
     </message>
     <message id="fault.E113">
         <source>%1 is out of range; choose %2 to %3</source>
@@ -891,40 +886,40 @@
         <translation>%1 liegt über %3, und das ist %2; senke das eine oder heb das andere</translation>
     </message>
     <message id="fault.E115">
-        <source>&quot;%1&quot; does not fit here; write %2</source>
-        <translation>„%1“ passt hier nicht; schreib %2</translation>
+        <source>&quot;%1&quot; is not a valid choice here; write %2</source>
+        <translation>„%1“ kann hier nicht gewählt werden; schreib %2</translation>
     </message>
     <message id="fault.E116">
-        <source>&quot;%1&quot; names no kind of file that is written here; let the name end in %2</source>
-        <translation>„%1“ nennt keine Art von Datei, die hier geschrieben wird; der Name muss enden auf %2</translation>
+        <source>&quot;%1&quot; is not a kind of file that can be written here; let the name end in %2</source>
+        <translation>„%1“ ist keine Art von Datei, die hier geschrieben werden kann; der Name muss enden auf %2</translation>
     </message>
     <message id="fault.E117">
         <source>no passage has the id or title &quot;%1&quot;; check the spelling and the folder</source>
         <translation>keine Stelle hat die Kennung oder den Titel „%1“; prüfe Schreibweise und Ordner</translation>
     </message>
     <message id="fault.E118">
-        <source>&quot;%1&quot; is the title of more than one passage; name one by its id: %2</source>
-        <translation>„%1“ ist der Titel mehrerer Stellen; nenne eine mit ihrer Kennung: %2</translation>
+        <source>&quot;%1&quot; is the title of more than one passage; give an id instead: %2</source>
+        <translation>„%1“ ist der Titel mehrerer Stellen; gib stattdessen eine Kennung an: %2</translation>
     </message>
     <message id="fault.E119">
-        <source>is a word too many; leave it out, or see %1 --help</source>
+        <source>is one word too many; leave it out, or see %1 --help</source>
         <translation>ist ein Wort zu viel; lass es weg, oder siehe %1 --help</translation>
     </message>
     <message id="fault.E120">
-        <source>&quot;%1&quot; are no accents of a bar of %2 beats; write strong, group, plain or silent for each beat, with commas between</source>
-        <translation>„%1“ sind keine Betonungen eines Takts mit %2 Schlägen; schreib für jeden Schlag strong, group, plain oder silent, mit Kommas dazwischen</translation>
+        <source>&quot;%1&quot; does not give the accents of a bar of %2 beats; write strong, group, plain or silent for each beat, separated by commas</source>
+        <translation>„%1“ gibt keine Betonungen für einen Takt mit %2 Schlägen; schreib für jeden Schlag strong, group, plain oder silent, durch Kommas getrennt</translation>
     </message>
     <message id="fault.E121">
-        <source>&quot;%1&quot; is no swing; write long:short from 1:1 to 3:1, as in 2:1</source>
-        <translation>„%1“ ist kein Swing; schreib lang:kurz von 1:1 bis 3:1, etwa 2:1</translation>
+        <source>&quot;%1&quot; is not a valid swing; write long:short from 1:1 to 3:1, for example 2:1</source>
+        <translation>„%1“ ist kein gültiger Swing; schreib lang:kurz von 1:1 bis 3:1, etwa 2:1</translation>
     </message>
     <message id="fault.E122">
         <source>the beat has no pairs of eighths or sixteenths to swing; divide it into an even number of them with --subdivision</source>
         <translation>der Schlag hat keine Paare von Achteln oder Sechzehnteln für den Swing; teile ihn mit --subdivision in eine gerade Zahl davon</translation>
     </message>
     <message id="fault.E123">
-        <source>&quot;%1&quot; are no breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2</source>
-        <translation>„%1“ sind keine Atemstellen in den Takten 1 bis %2 mit %3 Schlägen; schreib TAKT:SCHLAG:SCHLÄGE nach dem ersten Schlag, der Reihe nach, etwa 4:3:1,8:1:2</translation>
+        <source>&quot;%1&quot; does not give breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, for example 4:3:1,8:1:2</source>
+        <translation>„%1“ gibt keine Atemstellen in den Takten 1 bis %2 mit %3 Schlägen; schreib TAKT:SCHLAG:SCHLÄGE nach dem ersten Schlag, der Reihe nach, etwa 4:3:1,8:1:2</translation>
     </message>
     <message id="fault.E124">
         <source>a bar of one beat has no beat 2; count it in shorter beats with --beat</source>
@@ -935,167 +930,167 @@
         <translation>%1 Seiten sind mehr als die %2, die ein Bild fasst; gib einen Namen, der auf .pdf endet</translation>
     </message>
     <message id="fault.E126">
-        <source>&quot;%1&quot; is no key; write a letter from A to G, with flat or sharp, for example &quot;E flat&quot;</source>
-        <translation>„%1“ ist keine Tonart; schreib einen Buchstaben von A bis G, mit flat oder sharp, zum Beispiel „E flat“</translation>
+        <source>&quot;%1&quot; is not a valid key; write a letter from A to G, with flat or sharp, for example &quot;E flat&quot;</source>
+        <translation>„%1“ ist keine gültige Tonart; schreib einen Buchstaben von A bis G, mit flat oder sharp, zum Beispiel „E flat“</translation>
     </message>
     <message id="fault.E127">
-        <source>&quot;%1&quot; is no note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
-        <translation>„%1“ ist kein Ton; schreib einen Buchstaben, seine Kreuze oder Been und die Oktave, zum Beispiel Bb3 oder F#6</translation>
+        <source>&quot;%1&quot; is not a valid note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
+        <translation>„%1“ ist kein gültiger Ton; schreib einen Buchstaben, seine Kreuze oder Been und die Oktave, zum Beispiel Bb3 oder F#6</translation>
     </message>
     <message id="fault.E128">
-        <source>%1 has no tonic from %2 to %3; give a wider range, or another key</source>
+        <source>%1 has no tonic from %2 to %3; give a wider range or another key</source>
         <translation>%1 hat keinen Grundton von %2 bis %3; gib einen größeren Umfang an, oder eine andere Tonart</translation>
     </message>
     <message id="fault.E130">
-        <source>&quot;%1&quot; is no part of this score; write the number or the name of one of its %2, piolo bars FILE lists them</source>
-        <translation>„%1“ ist keine Stimme dieser Partitur; schreib Nummer oder Namen einer ihrer %2, piolo bars DATEI nennt sie</translation>
+        <source>&quot;%1&quot; is not a part of this score; write the number or the name of one of its %2 (piolo bars FILE lists them)</source>
+        <translation>„%1“ ist keine Stimme dieser Partitur; schreib Nummer oder Namen einer ihrer %2 (piolo bars DATEI nennt sie)</translation>
     </message>
     <message id="fault.E131">
-        <source>&quot;%1&quot; is no bar of this part from there on; its bars go from %2 to %3, write one of them, the earlier one first</source>
-        <translation>„%1“ ist von dort an kein Takt dieser Stimme; ihre Takte gehen von %2 bis %3, schreib einen davon, den früheren zuerst</translation>
+        <source>&quot;%1&quot; is not a bar of this part from there on; write a bar from %2 to %3, the earlier one first</source>
+        <translation>„%1“ ist von dort an kein Takt dieser Stimme; schreib einen Takt von %2 bis %3, den früheren zuerst</translation>
     </message>
     <message id="fault.E201">
-        <source>&quot;%1&quot; is no mark; write clean, miss, back, or tempo and a number</source>
-        <translation>„%1“ ist keine Markierung; schreib clean, miss, back, oder tempo und eine Zahl</translation>
+        <source>&quot;%1&quot; is not a valid mark; write clean, miss, back, or tempo and a number</source>
+        <translation>„%1“ ist keine gültige Markierung; schreib clean, miss, back, oder tempo und eine Zahl</translation>
     </message>
     <message id="fault.E202">
-        <source>&quot;%1&quot; is no tempo; write 10 to 400 with at most three decimals, for example tempo 72.5</source>
-        <translation>„%1“ ist kein Tempo; schreib 10 bis 400 mit höchstens drei Nachkommastellen, zum Beispiel tempo 72.5</translation>
+        <source>&quot;%1&quot; is not a valid tempo; write 10 to 400 with at most three decimals, for example tempo 72.5</source>
+        <translation>„%1“ ist kein gültiges Tempo; schreib 10 bis 400 mit höchstens drei Nachkommastellen, zum Beispiel tempo 72.5</translation>
     </message>
     <message id="fault.E203">
-        <source>the line is no JSON object; it is kept and not counted, mend it by hand or leave it</source>
-        <translation>die Zeile ist kein JSON-Objekt; sie wird aufbewahrt und nicht gezählt, bessere sie von Hand aus oder lass sie</translation>
+        <source>the line is not a JSON object; it is kept but not counted, so fix it by hand or leave it</source>
+        <translation>die Zeile ist kein JSON-Objekt; sie wird aufbewahrt, aber nicht gezählt, korrigiere sie von Hand oder lass sie</translation>
     </message>
     <message id="fault.E204">
-        <source>the key &quot;%1&quot; is missing; the line is kept and not counted, mend it by hand or leave it</source>
-        <translation>der Schlüssel „%1“ fehlt; die Zeile wird aufbewahrt und nicht gezählt, bessere sie von Hand aus oder lass sie</translation>
+        <source>the key &quot;%1&quot; is missing; the line is kept but not counted, so fix it by hand or leave it</source>
+        <translation>der Schlüssel „%1“ fehlt; die Zeile wird aufbewahrt und nicht gezählt, korrigiere sie von Hand oder lass sie</translation>
     </message>
     <message id="fault.E205">
-        <source>the key &quot;%1&quot; has a value that cannot be[: %2]; the line is kept and not counted, mend it by hand or leave it</source>
-        <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; die Zeile wird aufbewahrt und nicht gezählt, bessere sie von Hand aus oder lass sie</translation>
+        <source>the key &quot;%1&quot; has an impossible value[: %2]; the line is kept but not counted, so fix it by hand or leave it</source>
+        <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; die Zeile wird aufbewahrt und nicht gezählt, korrigiere sie von Hand oder lass sie</translation>
     </message>
     <message id="fault.E206">
-        <source>the line is of a newer format[ (%1)]; it is kept and not counted, use a newer Piolo</source>
-        <translation>die Zeile hat ein neueres Format[ (%1)]; sie wird aufbewahrt und nicht gezählt, nimm ein neueres Piolo</translation>
+        <source>the line is in a newer format[ (%1)]; it is kept but not counted, so use a newer Piolo</source>
+        <translation>die Zeile hat ein neueres Format[ (%1)]; sie wird aufbewahrt, aber nicht gezählt, verwende ein neueres Piolo</translation>
     </message>
     <message id="fault.E207">
-        <source>&quot;%1&quot; is a kind of fact that is not known; the line is kept and not counted, use a newer Piolo</source>
-        <translation>„%1“ ist eine unbekannte Art von Eintrag; die Zeile wird aufbewahrt und nicht gezählt, nimm ein neueres Piolo</translation>
+        <source>&quot;%1&quot; is an unknown kind of fact; the line is kept but not counted, so use a newer Piolo</source>
+        <translation>„%1“ ist eine unbekannte Art von Eintrag; die Zeile wird aufbewahrt und nicht gezählt, verwende ein neueres Piolo</translation>
     </message>
     <message id="fault.E208">
-        <source>the last line was cut short; it is kept and not counted, wait until the file has been copied whole</source>
-        <translation>die letzte Zeile ist abgeschnitten; sie wird aufbewahrt und nicht gezählt, warte, bis die Datei ganz kopiert ist</translation>
+        <source>the last line was cut short; it is kept but not counted, so wait until the whole file has been copied</source>
+        <translation>die letzte Zeile ist abgeschnitten; sie wird aufbewahrt, aber nicht gezählt, warte, bis die Datei ganz kopiert ist</translation>
     </message>
     <message id="fault.E209">
-        <source>the id %1 stands for two different facts; one of them is counted, take the wrong line out by hand</source>
-        <translation>die Kennung %1 steht für zwei verschiedene Einträge; einer davon zählt, nimm die falsche Zeile von Hand heraus</translation>
+        <source>the id %1 is used for two different facts; only one of them is counted, so remove the wrong line by hand</source>
+        <translation>die Kennung %1 wird für zwei verschiedene Einträge benutzt; nur einer davon zählt, nimm die falsche Zeile von Hand heraus</translation>
     </message>
     <message id="fault.E210">
-        <source>the line is not UTF-8 text; it is kept and not counted, mend it by hand or leave it</source>
-        <translation>die Zeile ist kein UTF-8-Text; sie wird aufbewahrt und nicht gezählt, bessere sie von Hand aus oder lass sie</translation>
+        <source>the line is not UTF-8 text; it is kept but not counted, so fix it by hand or leave it</source>
+        <translation>die Zeile ist kein UTF-8-Text; sie wird aufbewahrt, aber nicht gezählt, korrigiere sie von Hand oder lass sie</translation>
     </message>
     <message id="fault.E211">
-        <source>the line is longer than 65536 bytes; it is not counted, shorten it or take it out</source>
+        <source>the line is longer than 65536 bytes; it is not counted, so shorten it or remove it</source>
         <translation>die Zeile ist länger als 65536 Bytes; sie zählt nicht, kürze sie oder nimm sie heraus</translation>
     </message>
     <message id="fault.E212">
-        <source>the id %1 is named here and recorded nowhere; bring the journal files of all devices into the folder</source>
-        <translation>die Kennung %1 wird hier genannt und ist nirgends aufgezeichnet; bring die Tagebuchdateien aller Geräte in den Ordner</translation>
+        <source>the id %1 is used here but not recorded anywhere; copy the journal files of all devices into the folder</source>
+        <translation>die Kennung %1 wird hier benutzt, ist aber nirgends aufgezeichnet; kopiere die Tagebuchdateien aller Geräte in den Ordner</translation>
     </message>
     <message id="fault.E213">
-        <source>this is no WAV file of one channel in float32; give one as piolo click writes it</source>
-        <translation>dies ist keine WAV-Datei mit einem Kanal in float32; gib eine an, wie piolo click sie schreibt</translation>
+        <source>this is not a WAV file with one channel in float32; give one that piolo click wrote</source>
+        <translation>dies ist keine WAV-Datei mit einem Kanal in float32; gib eine an, die piolo click geschrieben hat</translation>
     </message>
     <message id="fault.E214">
-        <source>the line is not as it was written; it is kept and not counted, put it back from a copy or take its &quot;sum&quot; out</source>
-        <translation>die Zeile ist nicht, wie sie geschrieben wurde; sie wird aufbewahrt und nicht gezählt, hol sie aus einer Kopie zurück oder nimm ihr &quot;sum&quot; heraus</translation>
+        <source>the line is not as it was written; it is kept but not counted, so restore it from a copy or remove its &quot;sum&quot;</source>
+        <translation>die Zeile ist nicht, wie sie geschrieben wurde; sie wird aufbewahrt, aber nicht gezählt, hol sie aus einer Kopie zurück oder nimm ihr &quot;sum&quot; heraus</translation>
     </message>
     <message id="fault.E221">
-        <source>this is no passage file, or one that was cut short; nothing was taken from it, have it sent again</source>
-        <translation>dies ist keine Stellendatei, oder eine abgeschnittene; nichts wurde daraus übernommen, lass sie noch einmal schicken</translation>
+        <source>this is not a passage file, or it was cut short; nothing was imported, so have it sent again</source>
+        <translation>dies ist keine Stellendatei, oder eine abgeschnittene; nichts wurde importiert, lass sie noch einmal schicken</translation>
     </message>
     <message id="fault.E222">
-        <source>the key &quot;%1&quot; is missing; nothing was taken from the file, mend it by hand or have it sent again</source>
-        <translation>der Schlüssel „%1“ fehlt; nichts wurde aus der Datei übernommen, bessere sie von Hand aus oder lass sie noch einmal schicken</translation>
+        <source>the key &quot;%1&quot; is missing; nothing was imported, so fix the file by hand or have it sent again</source>
+        <translation>der Schlüssel „%1“ fehlt; nichts wurde importiert, korrigiere sie von Hand oder lass sie noch einmal schicken</translation>
     </message>
     <message id="fault.E223">
-        <source>the key &quot;%1&quot; has a value that cannot be[: %2]; nothing was taken from the file, mend it by hand or have it sent again</source>
-        <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; nichts wurde aus der Datei übernommen, bessere sie von Hand aus oder lass sie noch einmal schicken</translation>
+        <source>the key &quot;%1&quot; has an impossible value[: %2]; nothing was imported, so fix the file by hand or have it sent again</source>
+        <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; nichts wurde importiert, korrigiere sie von Hand oder lass sie noch einmal schicken</translation>
     </message>
     <message id="fault.E224">
-        <source>the file is of a newer format[ (%1)]; nothing was taken from it, use a newer Piolo</source>
-        <translation>die Datei hat ein neueres Format[ (%1)]; nichts wurde daraus übernommen, nimm ein neueres Piolo</translation>
+        <source>the file is in a newer format[ (%1)]; nothing was imported, so use a newer Piolo</source>
+        <translation>die Datei hat ein neueres Format[ (%1)]; nichts wurde importiert, verwende ein neueres Piolo</translation>
     </message>
     <message id="fault.E225">
-        <source>the id %1 stands here for the second time; nothing was taken from the file, take one of the two out by hand</source>
-        <translation>die Kennung %1 steht hier zum zweiten Mal; nichts wurde aus der Datei übernommen, nimm eines der beiden von Hand heraus</translation>
+        <source>the id %1 appears here for the second time; nothing was imported, so remove one of the two by hand</source>
+        <translation>die Kennung %1 steht hier zum zweiten Mal; nichts wurde importiert, nimm eines der beiden von Hand heraus</translation>
     </message>
     <message id="fault.E226">
-        <source>the passage &quot;%1&quot; belongs to a piece that is not in the file[ (%2)]; nothing was taken from it, have it sent again with its piece</source>
-        <translation>die Stelle „%1“ gehört zu einem Stück, das nicht in der Datei ist[ (%2)]; nichts wurde daraus übernommen, lass sie mit ihrem Stück schicken</translation>
+        <source>the passage &quot;%1&quot; belongs to a piece that is not in the file[ (%2)]; nothing was imported, so have it sent again with its piece</source>
+        <translation>die Stelle „%1“ gehört zu einem Stück, das nicht in der Datei ist[ (%2)]; nichts wurde importiert, lass sie mit ihrem Stück schicken</translation>
     </message>
     <message id="fault.E227">
-        <source>this is more than a passage file holds[ (%1)]; make several files of it, or shorten its names</source>
-        <translation>das ist mehr, als eine Stellendatei fasst[ (%1)]; mach mehrere Dateien daraus, oder kürze die Namen</translation>
+        <source>this is more than a passage file can hold[ (%1)]; split it into several files, or shorten its names</source>
+        <translation>das ist mehr, als eine Stellendatei fasst[ (%1)]; teile sie in mehrere Dateien, oder kürze die Namen</translation>
     </message>
     <message id="fault.E241">
-        <source>this is no MusicXML score; save it as MusicXML in the program that it was written with</source>
+        <source>this is not a MusicXML score; save it as MusicXML in the program it was written with</source>
         <translation>dies ist keine Partitur in MusicXML; speichere sie als MusicXML in dem Programm, mit dem sie geschrieben wurde</translation>
     </message>
     <message id="fault.E242">
-        <source>the score goes bar by bar through all parts (score-timewise); save it part by part (score-partwise)</source>
-        <translation>die Partitur geht Takt für Takt durch alle Stimmen (score-timewise); speichere sie Stimme für Stimme (score-partwise)</translation>
+        <source>the score is stored bar by bar across all parts (score-timewise); save it part by part (score-partwise)</source>
+        <translation>die Partitur ist Takt für Takt über alle Stimmen gespeichert (score-timewise); speichere sie Stimme für Stimme (score-partwise)</translation>
     </message>
     <message id="fault.E243">
-        <source>the XML breaks off or is damaged here[ (%1)]; save the score anew, or have it sent again</source>
+        <source>the XML is cut short or damaged here[ (%1)]; save the score again, or have it sent again</source>
         <translation>das XML bricht hier ab oder ist beschädigt[ (%1)]; speichere die Partitur neu, oder lass sie noch einmal schicken</translation>
     </message>
     <message id="fault.E244">
-        <source>the element &quot;%1&quot; holds what cannot be[: %2]; save the score anew, or mend it by hand</source>
-        <translation>das Element „%1“ enthält Unmögliches[: %2]; speichere die Partitur neu, oder bessere sie von Hand aus</translation>
+        <source>the element &quot;%1&quot; has an impossible value[: %2]; save the score again, or fix it by hand</source>
+        <translation>das Element „%1“ hat einen unmöglichen Wert[: %2]; speichere die Partitur neu, oder korrigiere sie von Hand</translation>
     </message>
     <message id="fault.E245">
-        <source>the element &quot;%1&quot; is missing[ in &quot;%2&quot;]; save the score anew, or mend it by hand</source>
-        <translation>das Element „%1“ fehlt[ in „%2“]; speichere die Partitur neu, oder bessere sie von Hand aus</translation>
+        <source>the element &quot;%1&quot; is missing[ in &quot;%2&quot;]; save the score again, or fix it by hand</source>
+        <translation>das Element „%1“ fehlt[ in „%2“]; speichere die Partitur neu, oder korrigiere sie von Hand</translation>
     </message>
     <message id="fault.E246">
-        <source>this is more than a score may hold[ (%1)]; save the part that is to be practised by itself</source>
-        <translation>das ist mehr, als eine Partitur haben darf[ (%1)]; speichere den Teil, der geübt werden soll, für sich</translation>
+        <source>this is more than a score may hold[ (%1)]; save only the part that you want to practise</source>
+        <translation>das ist mehr, als eine Partitur haben darf[ (%1)]; speichere nur den Teil, den du üben willst</translation>
     </message>
     <message id="fault.E247">
-        <source>the packed file is damaged or was cut short; have it sent again, or save it unpacked</source>
-        <translation>die gepackte Datei ist beschädigt oder abgeschnitten; lass sie noch einmal schicken, oder speichere sie ungepackt</translation>
+        <source>the compressed file is damaged or was cut short; have it sent again, or save it uncompressed</source>
+        <translation>die komprimierte Datei ist beschädigt oder abgeschnitten; lass sie noch einmal schicken, oder speichere sie unkomprimiert</translation>
     </message>
     <message id="fault.E248">
-        <source>the packed file has no score at the place that it names[ (%1)]; save it anew, or unpacked</source>
-        <translation>die gepackte Datei hat an der genannten Stelle keine Partitur[ (%1)]; speichere sie neu, oder ungepackt</translation>
+        <source>the compressed file has no score in the place it names[ (%1)]; save it again, or uncompressed</source>
+        <translation>die komprimierte Datei hat an der genannten Stelle keine Partitur[ (%1)]; speichere sie neu, oder unkomprimiert</translation>
     </message>
     <message id="fault.E249">
-        <source>the file declares names of its own in its DOCTYPE, which are not read; save the score anew</source>
-        <translation>die Datei erklärt in ihrem DOCTYPE eigene Namen, die nicht gelesen werden; speichere die Partitur neu</translation>
+        <source>the file declares entities of its own in its DOCTYPE, which Piolo does not read; save the score again</source>
+        <translation>die Datei deklariert in ihrem DOCTYPE eigene Entitäten, die Piolo nicht liest; speichere die Partitur neu</translation>
     </message>
     <message id="fault.E250">
-        <source>the text is not in the encoding that it says, or in one that is not read; save the score as UTF-8 or UTF-16</source>
-        <translation>der Text hat nicht die Kodierung, die er angibt, oder eine, die nicht gelesen wird; speichere die Partitur als UTF-8 oder UTF-16</translation>
+        <source>the text is not in the encoding that it declares, or in one that Piolo does not read; save the score as UTF-8 or UTF-16</source>
+        <translation>der Text hat nicht die Kodierung, die er angibt, oder eine, die Piolo nicht liest; speichere die Partitur als UTF-8 oder UTF-16</translation>
     </message>
     <message id="fault.E251">
-        <source>bar %1 has a %2, so that the bars picked are not played straight through; pick bars on one side of it</source>
+        <source>bar %1 has a %2, so the bars you picked are not played straight through; pick bars on one side of it</source>
         <translation>Takt %1 hat ein Zeichen (%2), mit dem die gewählten Takte nicht geradewegs gespielt werden; wähle Takte auf einer Seite davon</translation>
     </message>
     <message id="fault.E252">
-        <source>the %2 changes in bar %1, and a passage has one; pick bars on one side of it</source>
+        <source>the %2 changes in bar %1, and a passage has only one; pick bars on one side of it</source>
         <translation>in Takt %1 wechselt etwas (%2), das in einer Stelle gleich bleibt; wähle Takte auf einer Seite davon</translation>
     </message>
     <message id="fault.E253">
-        <source>bar %1 has a meter that cannot be counted here[ (%2)]; pick other bars</source>
-        <translation>Takt %1 hat eine Taktart, die sich hier nicht zählen lässt[ (%2)]; wähle andere Takte</translation>
+        <source>bar %1 has a meter that Piolo cannot count[ (%2)]; pick other bars</source>
+        <translation>Takt %1 hat eine Taktart, die Piolo nicht zählen kann[ (%2)]; wähle andere Takte</translation>
     </message>
     <message id="fault.E254">
-        <source>bar %1 is no whole bar: it holds %2 in %3; pick bars on one side of it</source>
-        <translation>Takt %1 ist kein ganzer Takt: Er hat %2 in %3; wähle Takte auf einer Seite davon</translation>
+        <source>bar %1 is not a whole bar: it holds %2 in %3; pick bars on one side of it</source>
+        <translation>Takt %1 ist kein ganzer Takt: er hat %2 in %3; wähle Takte auf einer Seite davon</translation>
     </message>
     <message id="fault.E255">
-        <source>bars %1 to %2 are no 1 to 999 whole bars; pick more, or fewer</source>
+        <source>bars %1 to %2 are not 1 to 999 whole bars; pick more or fewer</source>
         <translation>Takte %1 bis %2 sind nicht 1 bis 999 ganze Takte; wähle mehr oder weniger</translation>
     </message>
     <message id="fault.E261">
@@ -1107,11 +1102,11 @@
         <translation>die Noten von „%1“ sind nicht bekannt; wähle die Takte aus einer Partitur in MusicXML, mit piolo bars oder im Fenster</translation>
     </message>
     <message id="fault.E270">
-        <source>bar %1: a note lies outside the bars of the passage and cannot be written as MusicXML; make the passage longer, or pick its bars anew</source>
+        <source>bar %1: a note lies outside the bars of the passage and cannot be written as MusicXML; make the passage longer, or pick its bars again</source>
         <translation>Takt %1: eine Note liegt außerhalb der Takte der Stelle und lässt sich nicht als MusicXML schreiben; mach die Stelle länger, oder wähle ihre Takte neu</translation>
     </message>
     <message id="fault.E271">
-        <source>bar %1: a note begins while another sounds and cannot be written as MusicXML; export the passage as .piolo.json, which keeps it as it is</source>
+        <source>bar %1: a note begins while another one sounds and cannot be written as MusicXML; export the passage as .piolo.json, which keeps it as it is</source>
         <translation>Takt %1: eine Note beginnt, während eine andere klingt, und lässt sich nicht als MusicXML schreiben; exportiere die Stelle als .piolo.json, darin bleibt sie, wie sie ist</translation>
     </message>
     <message id="fault.E272">
@@ -1119,15 +1114,15 @@
         <translation>Takt %1: eine Note ist kürzer als jeder Notenwert und lässt sich nicht als MusicXML schreiben; exportiere die Stelle als .piolo.json, darin bleibt sie, wie sie ist</translation>
     </message>
     <message id="fault.E273">
-        <source>the written %1 sounds as MIDI number %2, transposed otherwise than its part; export the passage as .piolo.json, which keeps it as it is</source>
-        <translation>das notierte %1 klingt als MIDI-Nummer %2, anders transponiert als seine Stimme; exportiere die Stelle als .piolo.json, darin bleibt sie, wie sie ist</translation>
+        <source>the written %1 sounds as MIDI number %2, which is not how its part is transposed; export the passage as .piolo.json, which keeps it as it is</source>
+        <translation>das notierte %1 klingt als MIDI-Nummer %2, und so ist seine Stimme nicht transponiert; exportiere die Stelle als .piolo.json, darin bleibt sie, wie sie ist</translation>
     </message>
     <message id="fault.E281">
-        <source>this is no PNG, JPEG or PDF; save or scan the music as one of them</source>
+        <source>this is not a PNG, JPEG or PDF; save or scan the music as one of these</source>
         <translation>dies ist kein PNG, JPEG oder PDF; speichere oder scanne die Noten als eines davon</translation>
     </message>
     <message id="fault.E282">
-        <source>the picture is damaged or was cut short[ (%1)]; save it anew, or have it sent again</source>
+        <source>the picture is damaged or was cut short[ (%1)]; save it again, or have it sent again</source>
         <translation>das Bild ist beschädigt oder abgeschnitten[ (%1)]; speichere es neu, oder lass es noch einmal schicken</translation>
     </message>
     <message id="fault.E283">
@@ -1135,8 +1130,8 @@
         <translation>das ist mehr, als ein Bild von Noten haben darf[ (%1)]; scanne oder speichere die Seite für sich, oder kleiner</translation>
     </message>
     <message id="fault.E284">
-        <source>the PDF asks for a password; save it without one</source>
-        <translation>das PDF verlangt ein Kennwort; speichere es ohne</translation>
+        <source>the PDF needs a password; save it without one</source>
+        <translation>das PDF braucht ein Kennwort; speichere es ohne</translation>
     </message>
     <message id="fault.E285">
         <source>the PDF has no page %1; choose 1 to %2</source>
@@ -1155,7 +1150,7 @@
         <translation>lässt sich nicht schreiben[ (%1)]; prüfe den Ordner und seine Rechte</translation>
     </message>
     <message id="fault.E303">
-        <source>the folder cannot be made[ (%1)]; choose another or check its permissions</source>
+        <source>the folder cannot be created[ (%1)]; choose another or check its permissions</source>
         <translation>der Ordner lässt sich nicht anlegen[ (%1)]; wähle einen anderen oder prüfe seine Rechte</translation>
     </message>
     <message id="fault.E304">
@@ -1163,100 +1158,100 @@
         <translation>der Ton wäre größer als 4 GiB; nimm weniger Takte oder eine niedrigere Abtastrate</translation>
     </message>
     <message id="fault.E305">
-        <source>another window writes to this practice folder: nothing is recorded here; go on there, or close it and open this one again</source>
-        <translation>ein anderes Fenster schreibt in diesen Übeordner: hier wird nichts aufgezeichnet; mach dort weiter, oder schließ es und öffne dieses neu</translation>
+        <source>another window is using this practice folder, so nothing is recorded here; go on there, or close it and open this one again</source>
+        <translation>ein anderes Fenster benutzt diesen Übeordner, darum wird hier nichts aufgezeichnet; mach dort weiter, oder schließ es und öffne dieses neu</translation>
     </message>
     <message id="fault.E306">
-        <source>this is no practice folder; name a folder</source>
-        <translation>dies ist kein Übeordner; nenne einen Ordner</translation>
+        <source>this is not a practice folder; give the path of one</source>
+        <translation>dies ist kein Übeordner; gib den Pfad eines solchen an</translation>
     </message>
     <message id="fault.E307">
         <source>the disk is full; make room and try again</source>
         <translation>die Platte ist voll; schaff Platz und versuch es noch einmal</translation>
     </message>
     <message id="fault.E308">
-        <source>there is no display to open the window on; start it in a graphical session, or see piolo --help for what works without one</source>
-        <translation>es gibt keinen Bildschirm für das Fenster; starte es in einer grafischen Sitzung, oder sieh mit piolo --help, was ohne geht</translation>
+        <source>there is no display to open the window on; start Piolo in a graphical session, or see piolo --help for what works without one</source>
+        <translation>es gibt keinen Bildschirm für das Fenster; starte Piolo in einer grafischen Sitzung, oder sieh mit piolo --help, was ohne geht</translation>
     </message>
     <message id="fault.E321">
         <source>a window has this folder open; close it and try again</source>
         <translation>ein Fenster hat diesen Ordner offen; schließ es und versuch es noch einmal</translation>
     </message>
     <message id="fault.E322">
-        <source>the folder holds no passages and no pieces; name the practice folder they are in</source>
-        <translation>der Ordner hat keine Stellen und keine Stücke; nenne den Übeordner, in dem sie sind</translation>
+        <source>the folder has no passages and no pieces; give the path of the practice folder that has them</source>
+        <translation>der Ordner hat keine Stellen und keine Stücke; gib den Pfad des Übeordners an, in dem sie sind</translation>
     </message>
     <message id="fault.E323">
-        <source>not everything could be saved in time; look after the disk and import the file again, what is saved counts once</source>
-        <translation>nicht alles ließ sich rechtzeitig speichern; sieh nach der Platte und hol die Datei noch einmal, Gespeichertes zählt nur einmal</translation>
+        <source>not everything could be saved in time; check the disk and import the file again, since what is already saved counts only once</source>
+        <translation>nicht alles ließ sich rechtzeitig speichern; prüfe die Platte und importiere die Datei noch einmal, schon Gespeichertes zählt nur einmal</translation>
     </message>
     <message id="fault.E401">
-        <source>no sound: the click goes on silently; connect a device or choose one in the settings, it is heard again from the next bar</source>
+        <source>no sound: the click goes on silently; connect a device or choose one in the settings, and you will hear it again from the next bar</source>
         <translation>kein Ton: der Klick läuft stumm weiter; schließ ein Gerät an oder wähle eines in den Einstellungen, ab dem nächsten Takt hörst du ihn wieder</translation>
     </message>
     <message id="fault.E403">
-        <source>the sound is lost: the click goes on silently; start Piolo again to hear it, nothing recorded is lost</source>
-        <translation>der Ton ist weg: der Klick läuft stumm weiter; starte Piolo neu, um ihn zu hören, von den Aufzeichnungen geht nichts verloren</translation>
+        <source>the sound is lost: the click goes on silently; restart Piolo to hear it again, nothing recorded is lost</source>
+        <translation>der Ton ist weg: der Klick läuft stumm weiter; starte Piolo neu, um ihn wieder zu hören, von den Aufzeichnungen geht nichts verloren</translation>
     </message>
     <message id="fault.E404">
-        <source>the computer fell behind: keys that had to wait %1, beats not shown %2; close other programs, no mark was lost</source>
-        <translation>der Rechner kam nicht nach: Tasten, die warten mussten: %1, nicht gezeigte Schläge: %2; schließ andere Programme, keine Markierung ging verloren</translation>
+        <source>the computer fell behind: key presses that had to wait %1, beats not shown %2; close other programs, no mark was lost</source>
+        <translation>der Rechner kam nicht nach: Tastendrücke, die warten mussten: %1, nicht gezeigte Schläge: %2; schließ andere Programme, keine Markierung ging verloren</translation>
     </message>
     <message id="files.back-to-form">
         <source>Back to the form</source>
         <translation>Zurück zum Formular</translation>
     </message>
     <message id="files.changes">
-        <source>What the file would change</source>
+        <source>What this file would change</source>
         <translation>Was die Datei ändern würde</translation>
     </message>
     <message id="files.edited-here">
-        <source>▲ edited here since it was imported</source>
-        <translation>▲ hier bearbeitet, seit es übernommen wurde</translation>
+        <source>▲ edited here since import</source>
+        <translation>▲ hier bearbeitet seit dem Import</translation>
     </message>
     <message id="files.empty">
-        <source>There is nothing in this file.</source>
-        <translation>In dieser Datei ist nichts.</translation>
+        <source>This file contains no passages.</source>
+        <translation>Diese Datei enthält keine Stellen.</translation>
     </message>
     <message id="files.export">
-        <source>Write a file</source>
-        <translation>Datei schreiben</translation>
+        <source>Export</source>
+        <translation>Exportieren</translation>
     </message>
     <message id="files.export.file">
-        <source>File, ending in .piolo.json</source>
-        <translation>Datei mit der Endung .piolo.json</translation>
+        <source>File name (.piolo.json)</source>
+        <translation>Dateiname (.piolo.json)</translation>
     </message>
     <message id="files.export.hint">
-        <source>Passages and their pieces for another player; nothing of what was played is in the file.</source>
-        <translation>Stellen und ihre Stücke für jemand anderen; nichts von dem, was gespielt wurde, steht in der Datei.</translation>
+        <source>Passages and their pieces for another player, without anything you played.</source>
+        <translation>Stellen und ihre Stücke für jemand anderen, ohne das, was du gespielt hast.</translation>
     </message>
     <message id="files.export.tick">
-        <source>Tick the passages to write.</source>
-        <translation>Hake die Stellen an, die in die Datei sollen.</translation>
+        <source>Tick the passages to export.</source>
+        <translation>Hake die Stellen an, die du exportieren willst.</translation>
     </message>
     <message id="files.export.write">
-        <source>Write the file</source>
-        <translation>Datei schreiben</translation>
+        <source>Export file</source>
+        <translation>Datei exportieren</translation>
     </message>
     <message id="files.figures">
         <source>%1 new, %2 the same, %3 different or removed here</source>
         <translation>%1 neu, %2 gleich, %3 anders oder hier entfernt</translation>
     </message>
     <message id="files.import">
-        <source>Take from a file</source>
-        <translation>Aus Datei holen</translation>
+        <source>Import</source>
+        <translation>Importieren</translation>
     </message>
     <message id="files.not-yet">
-        <source>Nothing is taken before you have seen what it would change.</source>
-        <translation>Nichts wird übernommen, bevor du gesehen hast, was es ändern würde.</translation>
+        <source>Nothing is imported until you have seen what would change.</source>
+        <translation>Nichts wird importiert, bevor du gesehen hast, was sich ändern würde.</translation>
     </message>
     <message id="files.open">
-        <source>Look into it</source>
-        <translation>Hineinsehen</translation>
+        <source>Open</source>
+        <translation>Öffnen</translation>
     </message>
     <message id="files.open.file">
-        <source>File (.piolo.json): type its place or drop it here</source>
-        <translation>Datei (.piolo.json): Ort eintippen oder hierher ziehen</translation>
+        <source>File (.piolo.json): type its path or drop it here</source>
+        <translation>Datei (.piolo.json): Pfad eintippen oder hierher ziehen</translation>
     </message>
     <message id="files.passage">
         <source>%1: “%2”</source>
@@ -1267,16 +1262,16 @@
         <translation>%1: das Stück „%2“</translation>
     </message>
     <message id="files.reading">
-        <source>Reading …</source>
-        <translation>Liest …</translation>
+        <source>Reading…</source>
+        <translation>Wird gelesen…</translation>
     </message>
     <message id="files.take">
-        <source>Take it</source>
-        <translation>Übernehmen</translation>
+        <source>Import</source>
+        <translation>Importieren</translation>
     </message>
     <message id="files.taken">
-        <source>%1 added, %2 as in the file now, %3 left as they were.</source>
-        <translation>%1 hinzugefügt, %2 jetzt wie in der Datei, %3 gelassen, wie sie waren.</translation>
+        <source>%1 added, %2 replaced from the file, %3 left unchanged.</source>
+        <translation>%1 hinzugefügt, %2 aus der Datei ersetzt, %3 unverändert gelassen.</translation>
     </message>
     <message id="files.tick-all">
         <source>Tick all that differ</source>
@@ -1287,27 +1282,27 @@
         <translation>Nichts anhaken</translation>
     </message>
     <message id="files.tick.hint">
-        <source>What has no tick stays as it is here; what has one becomes as in the file. What is new is added.</source>
-        <translation>Was keinen Haken hat, bleibt hier, wie es ist; was einen hat, wird wie in der Datei. Neues kommt hinzu.</translation>
+        <source>Ticked items are replaced from the file; the others stay as they are. New items are added.</source>
+        <translation>Angehaktes wird aus der Datei ersetzt; alles andere bleibt, wie es ist. Neues kommt hinzu.</translation>
     </message>
     <message id="files.title">
         <source>Passage files</source>
         <translation>Stellendateien</translation>
     </message>
     <message id="files.unchanged">
-        <source>Everything in this file is here already: nothing would change.</source>
-        <translation>Alles in dieser Datei ist schon hier: Nichts würde sich ändern.</translation>
+        <source>You already have everything in this file: nothing would change.</source>
+        <translation>Du hast schon alles aus dieser Datei: Nichts würde sich ändern.</translation>
     </message>
     <message id="files.what-to-do">
         <source>What to do</source>
         <translation>Was zu tun ist</translation>
     </message>
     <message id="form.about-climb">
-        <source>at %1 about %2 to the next climb at nine clean in ten</source>
+        <source>at %1, about %2 to the next climb if nine in ten are clean</source>
         <translation>bei %1 etwa %2 bis zum nächsten Anstieg, wenn neun von zehn sauber sind</translation>
     </message>
     <message id="form.about-secure">
-        <source>at the target about %1 to a full row at nine clean in ten</source>
+        <source>at the target, about %1 to a full streak if nine in ten are clean</source>
         <translation>am Ziel etwa %1 bis zur vollen Serie, wenn neun von zehn sauber sind</translation>
     </message>
     <message id="form.accent">
@@ -1335,31 +1330,31 @@
         <translation>BPM</translation>
     </message>
     <message id="form.breath">
-        <source>Breath, beats</source>
-        <translation>Atem, Schläge</translation>
+        <source>Breath (beats)</source>
+        <translation>Atem (Schläge)</translation>
     </message>
     <message id="form.clean-runs">
         <source>Clean in a row</source>
         <translation>Sauber in Folge</translation>
     </message>
     <message id="form.click">
-        <source>The click: %1</source>
-        <translation>Der Klick: %1</translation>
+        <source>Click: %1</source>
+        <translation>Klick: %1</translation>
     </message>
     <message id="form.click.every-beat">
-        <source>The click: every beat, as the meter says</source>
-        <translation>Der Klick: jeder Schlag, wie die Taktart sagt</translation>
+        <source>Click: every beat, following the meter</source>
+        <translation>Klick: jeder Schlag, nach der Taktart</translation>
     </message>
     <message id="form.climb">
         <source>then climb</source>
         <translation>dann steigen um</translation>
     </message>
     <message id="form.count-in">
-        <source>Count-in, bars</source>
-        <translation>Einzähltakte</translation>
+        <source>Count-in (bars)</source>
+        <translation>Einzähler (Takte)</translation>
     </message>
     <message id="form.discard">
-        <source>Throw away changes</source>
+        <source>Discard changes</source>
         <translation>Änderungen verwerfen</translation>
     </message>
     <message id="form.drill">
@@ -1371,23 +1366,23 @@
         <translation>Ein Fehler senkt um</translation>
     </message>
     <message id="form.edit-piece">
-        <source>Change the piece itself: its name, instrument, date</source>
-        <translation>Das Stück selbst ändern: Name, Instrument, Termin</translation>
+        <source>Edit the piece: name, instrument, due date</source>
+        <translation>Stück bearbeiten: Name, Instrument, Termin</translation>
     </message>
     <message id="form.fault.above-start">
-        <source>at most the start, %1</source>
-        <translation>höchstens der Start, %1</translation>
+        <source>no higher than the start, %1</source>
+        <translation>nicht höher als der Start, %1</translation>
     </message>
     <message id="form.fault.beat">
-        <source>this beat does not fill a bar of that meter</source>
+        <source>this beat does not fill a bar in this meter</source>
         <translation>dieser Schlag füllt keinen Takt dieser Taktart</translation>
     </message>
     <message id="form.fault.below-start">
-        <source>at least the start, %1</source>
-        <translation>mindestens der Start, %1</translation>
+        <source>no lower than the start, %1</source>
+        <translation>nicht niedriger als der Start, %1</translation>
     </message>
     <message id="form.fault.breaths">
-        <source>places in their order, such as 43, 45:3 or 47:1+2; at most %1</source>
+        <source>places in order, such as 43, 45:3 or 47:1+2; at most %1</source>
         <translation>Stellen der Reihe nach, etwa 43, 45:3 oder 47:1+2; höchstens %1</translation>
     </message>
     <message id="form.fault.groups">
@@ -1395,20 +1390,20 @@
         <translation>Gruppen, die den Takt füllen und auf Schlägen beginnen, etwa 2+2+3</translation>
     </message>
     <message id="form.fault.letters">
-        <source>at most %1 letters</source>
-        <translation>höchstens %1 Buchstaben</translation>
+        <source>at most %1 characters</source>
+        <translation>höchstens %1 Zeichen</translation>
     </message>
     <message id="form.fault.meter">
         <source>a meter such as 4/4, 6/8 or 7/8</source>
         <translation>eine Taktart wie 4/4, 6/8 oder 7/8</translation>
     </message>
     <message id="form.fault.pick-up">
-        <source>a length such as 1/8 or 1/4, or nothing</source>
-        <translation>eine Länge wie 1/8 oder 1/4, oder nichts</translation>
+        <source>a length such as 1/8 or 1/4, or leave it empty</source>
+        <translation>eine Länge wie 1/8 oder 1/4, oder leer lassen</translation>
     </message>
     <message id="form.fault.pick-up-too-long">
-        <source>a pick-up is shorter than a bar</source>
-        <translation>ein Auftakt ist kürzer als ein Takt</translation>
+        <source>a pick-up must be shorter than a bar</source>
+        <translation>ein Auftakt muss kürzer als ein Takt sein</translation>
     </message>
     <message id="form.fault.swing">
         <source>a ratio from 1:1 to 3:1, such as 2:1 or 3:2</source>
@@ -1419,8 +1414,8 @@
         <translation>ein Tempo von 10 bis 400, etwa 84 oder 72,5</translation>
     </message>
     <message id="form.fault.too-long">
-        <source>too long to be kept</source>
-        <translation>zu lang zum Behalten</translation>
+        <source>too long to save</source>
+        <translation>zu lang zum Speichern</translation>
     </message>
     <message id="form.fault.whole">
         <source>a whole number from %1 to %2</source>
@@ -1443,11 +1438,11 @@
         <translation>Nie unter</translation>
     </message>
     <message id="form.gentle">
-        <source>Gentle near the target: a miss drops one climb there; at the target only the second in a row drops</source>
-        <translation>Sanft nahe am Ziel: ein Fehler senkt dort um einen Anstieg; am Ziel senkt erst der zweite in Folge</translation>
+        <source>Gentle near the target: there, a miss drops by one climb; at the target, only the second miss in a row drops</source>
+        <translation>Sanft nahe am Ziel: Dort senkt ein Fehler um einen Anstieg; am Ziel senkt erst der zweite in Folge</translation>
     </message>
     <message id="form.group">
-        <source>Notes in a group</source>
+        <source>Notes per group</source>
         <translation>Noten je Gruppe</translation>
     </message>
     <message id="form.groups">
@@ -1459,11 +1454,11 @@
         <translation>Schlussnote</translation>
     </message>
     <message id="form.made-of">
-        <source>Made of “%1”.</source>
+        <source>Made from “%1”.</source>
         <translation>Aus „%1“ gemacht.</translation>
     </message>
     <message id="form.made-of-another">
-        <source>Made of another passage.</source>
+        <source>Made from another passage.</source>
         <translation>Aus einer anderen Stelle gemacht.</translation>
     </message>
     <message id="form.meter">
@@ -1475,12 +1470,12 @@
         <translation>Name</translation>
     </message>
     <message id="form.new">
-        <source>A new passage</source>
-        <translation>Eine neue Stelle</translation>
+        <source>New passage</source>
+        <translation>Neue Stelle</translation>
     </message>
     <message id="form.new-piece">
-        <source>A new piece…</source>
-        <translation>Ein neues Stück…</translation>
+        <source>New piece…</source>
+        <translation>Neues Stück…</translation>
     </message>
     <message id="form.none">
         <source>none</source>
@@ -1491,8 +1486,8 @@
         <translation>Rasten</translation>
     </message>
     <message id="form.on-its-own">
-        <source>On its own</source>
-        <translation>Für sich</translation>
+        <source>No piece</source>
+        <translation>Kein Stück</translation>
     </message>
     <message id="form.open-ended">
         <source>Open-ended: I end each run</source>
@@ -1519,19 +1514,19 @@
         <translation>Rhythmus</translation>
     </message>
     <message id="form.rule.take">
-        <source>Take %1 in a row</source>
-        <translation>Nimm %1 in Folge</translation>
+        <source>Use %1 in a row</source>
+        <translation>%1 in Folge verwenden</translation>
     </message>
     <message id="form.run">
-        <source>%1 a run · %2 · %3 to a full row at the target with no miss at all.</source>
-        <translation>%1 je Durchlauf · %2 · %3 bis zur vollen Serie am Ziel, ganz ohne Fehler.</translation>
+        <source>%1 per run · %2 · %3 to a full streak at the target with no misses.</source>
+        <translation>%1 pro Durchlauf · %2 · %3 bis zur vollen Serie am Ziel, ganz ohne Fehler.</translation>
     </message>
     <message id="form.run-long">
         <source>A run of %1 is long: shorter parts come clean sooner.</source>
         <translation>Ein Durchlauf von %1 ist lang: Kürzere Teile werden eher sauber.</translation>
     </message>
     <message id="form.run-long-streak">
-        <source>A run of %1 is long for %2 in a row: %3 would do.</source>
+        <source>A run of %1 is long for %2 in a row: %3 are enough.</source>
         <translation>Ein Durchlauf von %1 ist lang für %2 in Folge: %3 reichen.</translation>
     </message>
     <message id="form.run-open">
@@ -1551,8 +1546,8 @@
         <translation>✓ gespeichert als %1</translation>
     </message>
     <message id="form.settles">
-        <source>About %1 runs will be clean where this settles.</source>
-        <translation>Etwa %1 Durchläufe werden sauber sein, wo sich das einpendelt.</translation>
+        <source>The tempo settles where about %1 runs are clean.</source>
+        <translation>Das Tempo pendelt sich da ein, wo etwa %1 Durchläufen sauber sind.</translation>
     </message>
     <message id="form.start">
         <source>Start at</source>
@@ -1583,27 +1578,27 @@
         <translation>Gib auf dich acht</translation>
     </message>
     <message id="help.care.why.breaks">
-        <source>Breaks, a warm-up, a daily limit and no sudden increase are what a sheet for students of two professional bodies advises (NASM and PAMA).</source>
-        <translation>Pausen, Aufwärmen, eine Grenze für den Tag und keine plötzliche Steigerung: das rät ein Blatt zweier Fachverbände für Studierende (NASM und PAMA).</translation>
+        <source>An information sheet for students by two professional bodies (NASM and PAMA) advises breaks, a warm-up, a daily limit and no sudden increase.</source>
+        <translation>Ein Merkblatt zweier Fachverbände für Studierende (NASM und PAMA) rät zu Pausen, Aufwärmen, einer Grenze für den Tag und keiner plötzlichen Steigerung.</translation>
     </message>
     <message id="help.care.why.complaints">
-        <source>Of 442 music students without a complaint from playing about half had one within a year; fatigue and a change in how active they were raised the risk (Cruder and others 2023).</source>
+        <source>Of 442 music students with no complaint from playing, about half had one within a year; fatigue and a change in how active they were raised the risk (Cruder and others 2023).</source>
         <translation>Von 442 Musikstudierenden ohne Beschwerden vom Spielen hatte binnen eines Jahres etwa die Hälfte welche; Müdigkeit und eine Änderung darin, wie viel sie sich bewegten, erhöhten das Risiko (Cruder und andere 2023).</translation>
     </message>
     <message id="help.care.why.loudness">
-        <source>Of forty students about half would have passed a day&apos;s dose of sound by their own practice alone (Phillips and Mace 2008).</source>
-        <translation>Von vierzig Studierenden hätte etwa die Hälfte allein durch das eigene Üben die Tagesdosis an Schall überschritten (Phillips und Mace 2008).</translation>
+        <source>Of 40 students, about half would have exceeded the daily dose of sound with their own practice alone (Phillips and Mace 2008).</source>
+        <translation>Von 40 Studierenden hätte etwa die Hälfte allein durch das eigene Üben die Tagesdosis an Schall überschritten (Phillips und Mace 2008).</translation>
     </message>
     <message id="help.chapters">
         <source>Chapters</source>
         <translation>Kapitel</translation>
     </message>
     <message id="help.drill.key.clean">
-        <source>end an open-ended run clean</source>
+        <source>mark an open-ended run clean and end it</source>
         <translation>einen Durchlauf mit offenem Ende sauber beenden</translation>
     </message>
     <message id="help.drill.key.hear">
-        <source>hear the passage first, where its bars came from a score</source>
+        <source>hear the passage first, if its bars came from a score</source>
         <translation>die Stelle erst anhören, wenn ihre Takte aus einer Partitur kommen</translation>
     </message>
     <message id="help.drill.key.miss">
@@ -1615,8 +1610,8 @@
         <translation>die nächste Stelle, im Stand</translation>
     </message>
     <message id="help.drill.key.pedal">
-        <source>everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage</source>
-        <translation>alles: ein Druck startet oder markiert einen Fehler, zwei nehmen zurück; gehalten stoppt es den Klick, und im Stand öffnet es die nächste Stelle</translation>
+        <source>everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage</source>
+        <translation>alles: ein Druck startet oder markiert einen Fehler, zwei nehmen die letzte Markierung zurück; Halten stoppt den Klick oder öffnet im Stand die nächste Stelle</translation>
     </message>
     <message id="help.drill.key.stop">
         <source>stop</source>
@@ -1627,11 +1622,11 @@
         <translation>die letzte Markierung zurücknehmen</translation>
     </message>
     <message id="help.drill.key.tempo">
-        <source>the tempo up and down, while stopped</source>
-        <translation>das Tempo hinauf und hinunter, im Stand</translation>
+        <source>change the tempo, while stopped</source>
+        <translation>das Tempo ändern, im Stand</translation>
     </message>
     <message id="help.drill.key.try">
-        <source>one try at the target</source>
+        <source>try once at the target</source>
         <translation>ein Versuch am Ziel</translation>
     </message>
     <message id="help.drill.key.up-down">
@@ -1643,40 +1638,40 @@
         <translation>Üben</translation>
     </message>
     <message id="help.drill.what.cycle">
-        <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean by itself. A miss drops the tempo, never below the floor; a full row of clean runs climbs one step, never past the target. A miss or a climb starts the row again.</source>
-        <translation>Einzähler, Durchlauf, Atem, und von vorn. Ein Durchlauf, der ohne Fehler seinen letzten Takt erreicht, ist von selbst sauber. Ein Fehler senkt das Tempo, nie unter die Untergrenze; eine volle Serie sauberer Durchläufe steigt um einen Schritt, nie über das Ziel. Nach einem Fehler oder Anstieg beginnt die Serie neu.</translation>
+        <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean; you need not mark it. A miss drops the tempo, but never below the floor. A full streak climbs one step, but never past the target. After a miss or a climb, the streak starts again.</source>
+        <translation>Einzähler, Durchlauf, Atem, und von vorn. Ein Durchlauf, der ohne Fehler seinen letzten Takt erreicht, ist sauber; du musst ihn nicht markieren. Ein Fehler senkt das Tempo, aber nie unter die Untergrenze. Eine volle Serie steigt um einen Schritt, aber nie über das Ziel. Nach einem Fehler oder Anstieg beginnt die Serie neu.</translation>
     </message>
     <message id="help.drill.what.late">
-        <source>Pressed late? A press in the breath after a clean run makes that run a miss after all.</source>
-        <translation>Zu spät gedrückt? Ein Druck in der Atempause nach einem sauberen Durchlauf macht ihn doch noch zu einem mit Fehler.</translation>
+        <source>Pressed late? If you press in the breath after a clean run, that run still becomes a miss.</source>
+        <translation>Zu spät gedrückt? Ein Druck in der Atempause nach einem sauberen Durchlauf macht ihn noch zu einem mit Fehler.</translation>
     </message>
     <message id="help.drill.what.secure">
-        <source>A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole. A new day opens two rungs below the last full row. The settings change both.</source>
-        <translation>Eine volle Serie am Ziel zählt als sicher. An drei verschiedenen Tagen sicher, und die Stelle ist es im Ganzen. Ein neuer Tag beginnt zwei Sprossen unter der letzten vollen Serie. Beides ändern die Einstellungen.</translation>
+        <source>A full streak at the target counts as secure. A passage that was secure on three different days is secure as a whole. A new day starts two rungs below your last full streak. You can change both in the settings.</source>
+        <translation>Eine volle Serie am Ziel zählt als sicher. Eine Stelle, die an drei verschiedenen Tagen sicher war, ist es im Ganzen. Ein neuer Tag beginnt zwei Sprossen unter deiner letzten vollen Serie. Beides kannst du in den Einstellungen ändern.</translation>
     </message>
     <message id="help.drill.what.ways">
-        <source>Felt as: quarter = 60 and eighth = 120 are one speed; another beat turns everything over and keeps your row. Find the tempo: name one you think you can play, and each miss drops until a full row has found yours. A try, and runs without the click, in context or at half tempo, move nothing. Each articulation has a best of its own.</source>
-        <translation>Gefühlt in: Viertel = 60 und Achtel = 120 sind dieselbe Geschwindigkeit; ein anderer Schlag rechnet alles um und behält deine Serie. Tempo suchen: nenne eines, das du dir zutraust, und jeder Fehler senkt es, bis eine volle Serie deines gefunden hat. Ein Versuch sowie Durchläufe ohne Klick, im Zusammenhang oder im halben Tempo bewegen nichts. Jede Artikulation hat ihr eigenes Bestes.</translation>
+        <source>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your streak stays. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</source>
+        <translation>Gefühlter Schlag: Viertel = 60 und Achtel = 120 sind dieselbe Geschwindigkeit; wählst du einen anderen Schlag, werden alle Tempi umgerechnet, und deine Serie bleibt. Dein Tempo suchen: Nenne eines, das du dir zutraust, und jeder Fehler senkt es, bis eine volle Serie deines gefunden hat. Ein Versuch sowie Durchläufe ohne Klick, im Zusammenhang oder im halben Tempo ändern nichts. Jede Artikulation hat ihr eigenes Bestes.</translation>
     </message>
     <message id="help.drill.why.climbing">
-        <source>Climbing step by step is customary. It is not shown to beat other orders of tempi: among sixty school wind players a steady climb, the full tempo and both in turn made no significant difference (Henley 2001). The rule makes for few misses and an honest record.</source>
-        <translation>Schrittweise zu steigern ist üblich. Dass es andere Reihenfolgen der Tempi übertrifft, ist nicht gezeigt: bei sechzig Schülerinnen und Schülern an Blasinstrumenten machten stetiges Steigern, volles Tempo und beides im Wechsel keinen bedeutsamen Unterschied (Henley 2001). Die Regel sorgt für wenige Fehler und ein ehrliches Protokoll.</translation>
+        <source>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps misses few and the record honest.</source>
+        <translation>Schrittweise zu steigern ist üblich, aber nicht nachweislich besser als andere Reihenfolgen der Tempi: Bei sechzig Schülerinnen und Schülern an Blasinstrumenten machten stetiges Steigern, volles Tempo und beides im Wechsel keinen bedeutsamen Unterschied (Henley 2001). Die Regel sorgt für wenige Fehler und ein ehrliches Protokoll.</translation>
     </message>
     <message id="help.drill.why.full-streak">
-        <source>A full row is no proof: five clean of five only say, at 95 %, that more than 54 of 100 runs are clean.</source>
-        <translation>Eine volle Serie ist kein Beweis: fünf von fünf sauber sagt, zu 95 %, nur, dass mehr als 54 von 100 Durchläufen sauber sind.</translation>
+        <source>A full streak is not proof: five clean runs out of five only show, at 95 % confidence, that more than 54 of 100 runs are clean.</source>
+        <translation>Eine volle Serie ist kein Beweis: Fünf von fünf sauber zeigt, mit 95 % Sicherheit, nur, dass mehr als 54 von 100 Durchläufen sauber sind.</translation>
     </message>
     <message id="help.drill.why.going-on">
-        <source>Going on after the first success helps to keep what was learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much in music is not known.</source>
+        <source>Going on after the first success helps you keep what you learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much it helps in music is not known.</source>
         <translation>Nach dem ersten Erfolg weiterzuüben hilft, Gelerntes zu behalten, in mäßigem Grad und bei vielerlei Aufgaben (Driskell, Willis und Copper 1992); wie sehr in der Musik, ist nicht bekannt.</translation>
     </message>
     <message id="help.drill.why.staircase">
-        <source>Drop and climb make a staircase as hearing tests use it. It settles about where so many runs are clean as its steps decide: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula supposes a player who neither tires nor learns.</source>
-        <translation>Abstieg und Anstieg bilden eine Treppe, wie Hörprüfungen sie verwenden. Sie pendelt sich etwa da ein, wo so viele Durchläufe sauber sind, wie ihre Schritte es bestimmen: mit fünf in Folge, Abstieg 4 und Anstieg 2 etwa 92 von 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). Die Formel setzt jemanden voraus, der weder ermüdet noch dazulernt.</translation>
+        <source>Drop and climb form a staircase like those used in hearing tests. It settles where a certain share of runs is clean, and its steps decide that share: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula assumes a player who neither tires nor learns.</source>
+        <translation>Abstieg und Anstieg bilden eine Treppe, wie Hörprüfungen sie verwenden. Sie pendelt sich da ein, wo ein bestimmter Teil der Durchläufe sauber ist; wie groß er ist, bestimmen ihre Schritte: mit fünf in Folge, Abstieg 4 und Anstieg 2 etwa 92 von 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). Die Formel setzt jemanden voraus, der weder ermüdet noch dazulernt.</translation>
     </message>
     <message id="help.drill.why.tempo-heard">
-        <source>A change of tempo below about three in a hundred is hard to hear (Drake and Botte 1993). So a climb and a drop are told by short signals.</source>
-        <translation>Eine Tempoänderung unter etwa drei von hundert ist schwer zu hören (Drake und Botte 1993). Darum sagen kurze Signale einen Anstieg und einen Abstieg an.</translation>
+        <source>A change of tempo of less than about three per cent is hard to hear (Drake and Botte 1993). That is why short cues announce a climb and a drop.</source>
+        <translation>Eine Tempoänderung unter etwa drei Prozent ist schwer zu hören (Drake und Botte 1993). Darum kündigen kurze Signale einen Anstieg und einen Abstieg an.</translation>
     </message>
     <message id="help.esc">
         <source>Esc</source>
@@ -1687,12 +1682,12 @@
         <translation>Stellendateien</translation>
     </message>
     <message id="help.files.what.carry">
-        <source>Carry passages from a teacher to a student: a file holds passages and their pieces, and nothing of what was played. Before anything is taken from one you see what it would change.</source>
-        <translation>Bringt Stellen von der Lehrkraft zu Schülerin und Schüler: eine Datei enthält Stellen und ihre Stücke, und nichts von dem, was gespielt wurde. Bevor etwas daraus übernommen wird, siehst du, was es ändern würde.</translation>
+        <source>A passage file carries passages from a teacher to a student. It holds passages and their pieces, but nothing of what was played. Before you import anything, you see what would change.</source>
+        <translation>Eine Stellendatei bringt Stellen von der Lehrkraft zu Schülerin und Schüler. Sie enthält Stellen und ihre Stücke, aber nichts von dem, was gespielt wurde. Bevor du etwas importierst, siehst du, was sich ändern würde.</translation>
     </message>
     <message id="help.files.what.edited">
-        <source>What you have edited since it came is marked, so that a new version of your teacher&apos;s does not cover your own work unseen. The same file twice changes nothing.</source>
-        <translation>Was du bearbeitet hast, seit es kam, ist gekennzeichnet, damit eine neue Fassung deiner Lehrkraft nicht ungesehen deine eigene Arbeit überdeckt. Dieselbe Datei zweimal ändert nichts.</translation>
+        <source>Anything you have edited since you imported it is marked, so that a new version from your teacher does not replace your own work unnoticed. Importing the same file twice changes nothing.</source>
+        <translation>Was du seit dem Import bearbeitet hast, ist gekennzeichnet, damit eine neue Fassung deiner Lehrkraft nicht unbemerkt deine eigene Arbeit ersetzt. Dieselbe Datei zweimal zu importieren ändert nichts.</translation>
     </message>
     <message id="help.keys.line">
         <source>%1: %2</source>
@@ -1703,19 +1698,19 @@
         <translation>Tasten</translation>
     </message>
     <message id="help.log.key.along">
-        <source>on the curve: move along; with Shift run by run</source>
-        <translation>auf der Kurve: verschieben; mit Umschalt Durchlauf für Durchlauf</translation>
+        <source>on the curve: scroll; with Shift, from run to run</source>
+        <translation>auf der Kurve: verschieben; mit Umschalt von Durchlauf zu Durchlauf</translation>
     </message>
     <message id="help.log.key.along.keys">
         <source>Left, Right</source>
         <translation>Links, Rechts</translation>
     </message>
     <message id="help.log.key.breaks">
-        <source>makes a passage of the bars that break</source>
-        <translation>macht eine Stelle aus den Takten, die brechen</translation>
+        <source>make a passage of the bars that break</source>
+        <translation>eine Stelle aus den Takten machen, die brechen</translation>
     </message>
     <message id="help.log.key.days">
-        <source>through the days</source>
+        <source>move through the days</source>
         <translation>durch die Tage</translation>
     </message>
     <message id="help.log.key.days.keys">
@@ -1731,11 +1726,11 @@
         <translation>Auf, Ab</translation>
     </message>
     <message id="help.log.key.zoom">
-        <source>on the curve: closer, farther, all of it</source>
-        <translation>auf der Kurve: näher, weiter weg, alles</translation>
+        <source>on the curve: zoom in, zoom out, show all</source>
+        <translation>auf der Kurve: vergrößern, verkleinern, alles zeigen</translation>
     </message>
     <message id="help.log.key.zoom.keys">
-        <source>Plus, minus, 0</source>
+        <source>Plus, Minus, 0</source>
         <translation>Plus, Minus, 0</translation>
     </message>
     <message id="help.log.title">
@@ -1743,43 +1738,43 @@
         <translation>Übetagebuch</translation>
     </message>
     <message id="help.log.what.curve">
-        <source>The curve shows the tempo by day or by run. Where it breaks shows the misses of a passage by bar and beat, and makes a smaller passage of the worst bars, with a bar to run up.</source>
-        <translation>Die Kurve zeigt das Tempo nach Tagen oder nach Durchläufen. Wo es bricht zeigt die Fehler einer Stelle nach Takt und Schlag und macht aus den schlimmsten Takten eine kleinere Stelle, mit einem Takt Anlauf.</translation>
+        <source>The curve shows your tempo by day or by run. “Where it breaks” shows the misses of a passage by bar and beat. It can make a smaller passage of the worst bars, with one bar of run-up.</source>
+        <translation>Die Kurve zeigt dein Tempo nach Tagen oder nach Durchläufen. „Wo es bricht“ zeigt die Fehler einer Stelle nach Takt und Schlag. Aus den schlimmsten Takten kann es eine kleinere Stelle machen, mit einem Takt Anlauf.</translation>
     </message>
     <message id="help.log.what.everything">
-        <source>Everything that happened, day by day: every run with its tempo, its mark and where a miss fell; tempi set by hand; run-throughs; your own notes. Marks taken back stay as taken back.</source>
-        <translation>Alles, was geschah, Tag für Tag: jeder Durchlauf mit seinem Tempo, seiner Markierung und dem Ort eines Fehlers; von Hand gesetzte Tempi; Gesamtdurchläufe; deine Notizen. Zurückgenommenes bleibt als zurückgenommen stehen.</translation>
+        <source>Everything that happened, day by day: each run with its tempo, its mark and the place of a miss; tempi you set by hand; run-throughs; your notes. Marks that you take back stay visible.</source>
+        <translation>Alles, was geschah, Tag für Tag: jeder Durchlauf mit seinem Tempo, seiner Markierung und dem Ort eines Fehlers; von Hand gesetzte Tempi; Gesamtdurchläufe; deine Notizen. Zurückgenommene Markierungen bleiben sichtbar.</translation>
     </message>
     <message id="help.log.what.folder">
-        <source>It is written to the practice folder on this computer and nowhere else. Nothing is sent away. Copy the folder, or let your own file sync carry it, and all is there.</source>
-        <translation>Es steht im Übeordner auf diesem Rechner und sonst nirgends. Nichts wird verschickt. Kopiere den Ordner, oder lass ihn von deinem eigenen Dateiabgleich mitnehmen, und alles ist da.</translation>
+        <source>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file sync carry it, and you have everything.</source>
+        <translation>Das Tagebuch liegt im Übeordner auf diesem Rechner und sonst nirgends. Nichts wird verschickt. Kopiere den Ordner, oder lass ihn von deinem eigenen Dateiabgleich mitnehmen, und du hast alles.</translation>
     </message>
     <message id="help.log.why.days-apart">
-        <source>Days apart help to keep what was learned (Simmons 2012). Minutes apart are a rest: pauses up to a quarter of an hour changed nothing for beginners at the piano, tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). One day missed now and then is told as fine, two in a row are told; that is our choice.</source>
-        <translation>Abstand von Tagen hilft, Gelerntes zu behalten (Simmons 2012). Minuten dazwischen sind eine Pause: bis zu einer Viertelstunde änderte bei Anfängern am Klavier nichts, fünf Minuten später geprüft (Wiseheart, D&apos;Souza und Chae 2017). Ein ausgelassener Tag ab und zu gilt als in Ordnung, zwei in Folge werden gemeldet; das ist unsere Wahl.</translation>
+        <source>Practising on separate days helps you keep what you learned (Simmons 2012). Minutes in between are only rest: pauses of up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). To Piolo, one missed day now and then is fine, and it points out two in a row; that is our choice.</source>
+        <translation>An verschiedenen Tagen zu üben hilft, Gelerntes zu behalten (Simmons 2012). Minuten dazwischen sind nur Erholung: Pausen bis zu einer Viertelstunde machten keinen Unterschied bei Anfängern am Klavier, die fünf Minuten später geprüft wurden (Wiseheart, D&apos;Souza und Chae 2017). Ein ausgelassener Tag ab und zu ist für Piolo in Ordnung, auf zwei in Folge weist es hin; das ist unsere Wahl.</translation>
     </message>
     <message id="help.log.why.reaction">
-        <source>You hear a slip first and press after: each miss is put back by your reaction time. A quarter of a second is a guess; the settings have your own.</source>
-        <translation>Du hörst einen Patzer erst und drückst danach: jeder Fehler wird um deine Reaktionszeit zurückversetzt. Eine Viertelsekunde ist geschätzt; deine eigene steht in den Einstellungen.</translation>
+        <source>You hear a slip before you press the key, so each miss is moved back by your reaction time. A quarter of a second is a guess; you can set your own in the settings.</source>
+        <translation>Du hörst einen Patzer, bevor du die Taste drückst; darum wird jeder Fehler um deine Reaktionszeit zurückversetzt. Eine Viertelsekunde ist geschätzt; in den Einstellungen kannst du deine eigene eintragen.</translation>
     </message>
     <message id="help.paper.title">
         <source>Practice on paper</source>
         <translation>Üben auf Papier</translation>
     </message>
     <message id="help.paper.what.print">
-        <source>Print a ladder for each passage, tick it in pencil where there is no screen, and enter the sheet later: the rule goes through its marks as if they had been played here, on the day that you give.</source>
-        <translation>Druck eine Leiter für jede Stelle, hake sie mit Bleistift ab, wo kein Bildschirm ist, und trag das Blatt später ein: die Regel geht durch seine Zeichen, als wären sie hier gespielt worden, an dem Tag, den du angibst.</translation>
+        <source>Print a ladder for each passage, tick it in pencil where you have no screen, and enter the sheet later. The rule then goes through its marks as if you had played them here, on the day that you give.</source>
+        <translation>Druck eine Leiter für jede Stelle, hake sie mit Bleistift ab, wo du keinen Bildschirm hast, und trag das Blatt später ein. Die Regel geht dann durch seine Zeichen, als hättest du sie hier gespielt, an dem Tag, den du angibst.</translation>
     </message>
     <message id="help.paper.why.earlier-day">
-        <source>Runs of an earlier day go in no earlier than the last day of the passage&apos;s log: what the rule has done since is not undone.</source>
-        <translation>Durchläufe eines früheren Tages kommen frühestens auf den letzten Tag im Tagebuch der Stelle: was die Regel seither tat, wird nicht rückgängig gemacht.</translation>
+        <source>You cannot enter runs for a day before the last day in the passage&apos;s log: what the rule has done since then is not undone.</source>
+        <translation>Durchläufe lassen sich nicht für einen Tag vor dem letzten Tag im Tagebuch der Stelle eintragen: Was die Regel seither getan hat, wird nicht rückgängig gemacht.</translation>
     </message>
     <message id="help.paper.why.order">
-        <source>A sheet says how many, not in which order: on each rung misses count before circles.</source>
-        <translation>Ein Blatt sagt, wie viele, nicht in welcher Reihenfolge: auf jeder Sprosse zählen Fehler vor Kreisen.</translation>
+        <source>A sheet shows how many, but not in which order, so on each rung misses count before circles.</source>
+        <translation>Ein Blatt zeigt, wie viele, aber nicht in welcher Reihenfolge; darum zählen auf jeder Sprosse Fehler vor Kreisen.</translation>
     </message>
     <message id="help.passages.key.list">
-        <source>from passage to passage in the list</source>
+        <source>move from passage to passage in the list</source>
         <translation>in der Liste von Stelle zu Stelle</translation>
     </message>
     <message id="help.passages.key.list.keys">
@@ -1787,52 +1782,52 @@
         <translation>Auf, Ab</translation>
     </message>
     <message id="help.passages.key.save">
-        <source>save what the form holds, and drill it</source>
-        <translation>speichern, was im Formular steht, und üben</translation>
+        <source>save the form and drill the passage</source>
+        <translation>das Formular speichern und die Stelle üben</translation>
     </message>
     <message id="help.passages.title">
         <source>Passages</source>
         <translation>Stellen</translation>
     </message>
     <message id="help.passages.what.form">
-        <source>Its bars, a start and a target are enough; the rest has a good beginning. The form says how long a run takes, and about how many runs a full row asks for.</source>
-        <translation>Takte, Start und Ziel genügen; der Rest hat einen guten Anfang. Das Formular sagt, wie lange ein Durchlauf dauert und etwa wie viele Durchläufe eine volle Serie braucht.</translation>
+        <source>The bars, a start and a target are enough; the rest has sensible defaults. The form shows how long a run takes, and about how many runs a full streak needs.</source>
+        <translation>Takte, Start und Ziel genügen; der Rest ist sinnvoll voreingestellt. Das Formular zeigt, wie lange ein Durchlauf dauert und etwa wie viele Durchläufe eine volle Serie braucht.</translation>
     </message>
     <message id="help.passages.what.gentle">
-        <source>Gentle near the target: a miss there drops one climb, and at the target only the second in a row drops.</source>
-        <translation>Sanft nahe am Ziel: dort senkt ein Fehler um einen Anstieg, und am Ziel erst der zweite in Folge.</translation>
+        <source>Gentle near the target: there, a miss drops by one climb; at the target, only the second miss in a row drops.</source>
+        <translation>Sanft nahe am Ziel: Dort senkt ein Fehler um einen Anstieg; am Ziel senkt erst der zweite in Folge.</translation>
     </message>
     <message id="help.passages.what.list">
-        <source>All your passages: by the next date of their piece, by how long they have rested, or by how far they have to climb. The form beside the list holds what the chosen one is made of: bars, meter, tempi, rule, click, and how it is played.</source>
-        <translation>Alle deine Stellen: nach dem nächsten Termin ihres Stücks, danach, wie lange sie geruht haben, oder wie weit sie zu steigen haben. Das Formular daneben enthält, woraus die gewählte besteht: Takte, Taktart, Tempi, Regel, Klick und wie sie gespielt wird.</translation>
+        <source>All your passages, sorted by the next due date of their piece, by how long they have rested, or by how far they are from the target. The form beside the list shows what the chosen passage is made of: bars, meter, tempi, rule, click, and how you play it.</source>
+        <translation>Alle deine Stellen, sortiert nach dem nächsten Termin ihres Stücks, danach, wie lange sie geruht haben, oder wie weit sie vom Ziel entfernt sind. Das Formular daneben zeigt, woraus die gewählte besteht: Takte, Taktart, Tempi, Regel, Klick und wie du sie spielst.</translation>
     </message>
     <message id="help.passages.why.about-runs">
-        <source>About how many runs: this is arithmetic for a player of whose runs nine in ten are clean, who neither tires nor learns. It is no promise.</source>
-        <translation>Etwa wie viele Durchläufe: das ist gerechnet für jemanden, der neun von zehn sauber spielt und weder ermüdet noch dazulernt. Es ist kein Versprechen.</translation>
+        <source>The number of runs is calculated for a player who plays nine in ten clean and neither tires nor learns. It is not a promise.</source>
+        <translation>Die Zahl der Durchläufe ist für jemanden gerechnet, der neun von zehn sauber spielt und weder ermüdet noch dazulernt. Sie ist kein Versprechen.</translation>
     </message>
     <message id="help.passages.why.short">
-        <source>Short passages come clean sooner: in a long one a single bad bar brings the whole run down. Cutting a passage where it breaks is common practice, with no source.</source>
-        <translation>Kurze Stellen werden eher sauber: in einer langen reißt ein einziger schlechter Takt den ganzen Durchlauf herunter. Eine Stelle dort zu teilen, wo sie bricht, ist gängige Praxis, ohne Quelle.</translation>
+        <source>Short passages come clean sooner: in a long one, a single bad bar spoils the whole run. Splitting a passage where it breaks is common practice; we know no source for it.</source>
+        <translation>Kurze Stellen werden eher sauber: In einer langen verdirbt ein einziger schlechter Takt den ganzen Durchlauf. Eine Stelle dort zu teilen, wo sie bricht, ist gängige Praxis; eine Quelle dafür kennen wir nicht.</translation>
     </message>
     <message id="help.picture.key.edge">
-        <source>the next edge, and the whole frame again</source>
-        <translation>die nächste Kante, und wieder der ganze Rahmen</translation>
+        <source>select the next edge, and then the whole frame again</source>
+        <translation>die nächste Kante wählen, und dann wieder den ganzen Rahmen</translation>
     </message>
     <message id="help.picture.key.edge.keys">
         <source>Space</source>
         <translation>Leertaste</translation>
     </message>
     <message id="help.picture.key.leave">
-        <source>leave it as it was</source>
-        <translation>lassen, wie es war</translation>
+        <source>cancel your changes</source>
+        <translation>deine Änderungen verwerfen</translation>
     </message>
     <message id="help.picture.key.leave.keys">
         <source>Esc</source>
         <translation>Esc</translation>
     </message>
     <message id="help.picture.key.move">
-        <source>move the frame, or the edge that is chosen; with Shift in larger steps</source>
-        <translation>bewegen den Rahmen oder die gewählte Kante; mit Umschalt in größeren Schritten</translation>
+        <source>move the frame or the selected edge; with Shift, in larger steps</source>
+        <translation>den Rahmen oder die gewählte Kante bewegen; mit Umschalt in größeren Schritten</translation>
     </message>
     <message id="help.picture.key.move.keys">
         <source>Arrow keys</source>
@@ -1851,27 +1846,27 @@
         <translation>Ein Bild der Noten</translation>
     </message>
     <message id="help.picture.what.add">
-        <source>Take in a photo, a scan or a PDF page of your part, and put the frame around the passage: what is in the frame is shown while you drill. The picture is copied into the practice folder.</source>
-        <translation>Nimm ein Foto, einen Scan oder eine PDF-Seite deiner Stimme auf, und leg den Rahmen um die Stelle: was im Rahmen ist, wird beim Üben gezeigt. Das Bild wird in den Übeordner kopiert.</translation>
+        <source>Add a photo, a scan or a PDF page of your part, and put the frame around the passage. While you drill, you see what is in the frame. The picture is copied into the practice folder.</source>
+        <translation>Füge ein Foto, einen Scan oder eine PDF-Seite deiner Stimme hinzu, und leg den Rahmen um die Stelle. Beim Üben siehst du, was im Rahmen ist. Das Bild wird in den Übeordner kopiert.</translation>
     </message>
     <message id="help.picture.why.eyes">
-        <source>The eyes stay on the part: the bars of the passage alone, as large as there is room for. This is common practice, with no source. Copy only music that you may copy.</source>
-        <translation>Die Augen bleiben auf der Stimme: nur die Takte der Stelle, so groß, wie Platz ist. Das ist gängige Praxis, ohne Quelle. Kopiere nur Noten, die du kopieren darfst.</translation>
+        <source>Your eyes stay on the part: only the bars of the passage, as large as there is room for. This is common practice; we know no source for it. Copy only music that you are allowed to copy.</source>
+        <translation>Die Augen bleiben auf der Stimme: nur die Takte der Stelle, so groß, wie Platz ist. Das ist gängige Praxis; eine Quelle dafür kennen wir nicht. Kopiere nur Noten, die du kopieren darfst.</translation>
     </message>
     <message id="help.run-through.key.end">
-        <source>the last note</source>
-        <translation>der letzte Ton</translation>
+        <source>mark the last note</source>
+        <translation>den letzten Ton markieren</translation>
     </message>
     <message id="help.run-through.key.give-up">
         <source>give up</source>
         <translation>abbrechen</translation>
     </message>
     <message id="help.run-through.key.start">
-        <source>start; then: the music stopped here</source>
-        <translation>Start; danach: hier stockte die Musik</translation>
+        <source>start; then mark each stop</source>
+        <translation>Start; danach jeden Halt markieren</translation>
     </message>
     <message id="help.run-through.key.take-back">
-        <source>take the last stop back</source>
+        <source>take back the last stop</source>
         <translation>den letzten Halt zurücknehmen</translation>
     </message>
     <message id="help.run-through.title">
@@ -1879,16 +1874,16 @@
         <translation>Gesamtdurchlauf</translation>
     </message>
     <message id="help.run-through.what.whole">
-        <source>A whole piece without the click, from start to finish; the way there is in the form of a passage of that piece. Press the key where the music stops, and play on. The clock guesses the bar, and you put it right before the run-through is kept.</source>
-        <translation>Ein ganzes Stück ohne Klick, von Anfang bis Ende; der Weg dorthin steht im Formular einer Stelle dieses Stücks. Drück die Taste, wo die Musik stockt, und spiel weiter. Die Uhr rät den Takt, und du stellst ihn richtig, bevor der Durchlauf behalten wird.</translation>
+        <source>Play a whole piece without the click, from start to finish. You start from the form of any passage of that piece. Where the music stops, press the key and play on. The clock guesses the bar; you can correct it before you save the run-through.</source>
+        <translation>Spiel ein ganzes Stück ohne Klick, von Anfang bis Ende. Du beginnst im Formular einer Stelle dieses Stücks. Wo die Musik stockt, drück die Taste und spiel weiter. Die Uhr rät den Takt; du kannst ihn berichtigen, bevor du den Gesamtdurchlauf speicherst.</translation>
     </message>
     <message id="help.run-through.why.hides">
-        <source>It shows what the click hides: where the piece breaks when nothing leads. A stop at a bar that is not known may have been anywhere, and counts against every passage of the piece.</source>
-        <translation>Er zeigt, was der Klick verbirgt: wo das Stück bricht, wenn nichts führt. Ein Halt in einem unbekannten Takt kann überall gewesen sein und zählt gegen jede Stelle des Stücks.</translation>
+        <source>A run-through shows what the click hides: where the piece breaks when nothing leads. If the bar of a stop is unknown, the stop may have been anywhere, and it counts against every passage of the piece.</source>
+        <translation>Ein Gesamtdurchlauf zeigt, was der Klick verbirgt: wo das Stück bricht, wenn nichts führt. Ist der Takt eines Halts nicht bekannt, kann er überall gewesen sein und zählt gegen jede Stelle des Stücks.</translation>
     </message>
     <message id="help.run-through.why.kept">
-        <source>A passage is kept while the newest two run-throughs did not stop in it. Two is our choice, with no source: few enough to be played, more than luck.</source>
-        <translation>Eine Stelle bleibt, solange die neuesten zwei Gesamtdurchläufe nicht in ihr stockten. Zwei ist unsere Wahl, ohne Quelle: wenig genug zum Spielen, mehr als Glück.</translation>
+        <source>A passage holds as long as the last two run-throughs did not stop in it. Two is our choice, without a source: few enough to play, and more than luck.</source>
+        <translation>Eine Stelle hält, solange die letzten zwei Gesamtdurchläufe nicht in ihr stockten. Zwei ist unsere Wahl, ohne Quelle: wenig genug zum Spielen, und mehr als Glück.</translation>
     </message>
     <message id="help.scales.key.drill">
         <source>drill the cell</source>
@@ -1899,7 +1894,7 @@
         <translation>Eingabe, Leertaste</translation>
     </message>
     <message id="help.scales.key.move">
-        <source>from cell to cell</source>
+        <source>move from cell to cell</source>
         <translation>von Feld zu Feld</translation>
     </message>
     <message id="help.scales.key.move.keys">
@@ -1907,7 +1902,7 @@
         <translation>Pfeiltasten</translation>
     </message>
     <message id="help.scales.key.suggested">
-        <source>the cell that is proposed</source>
+        <source>the suggested cell</source>
         <translation>das vorgeschlagene Feld</translation>
     </message>
     <message id="help.scales.key.suggested.keys">
@@ -1919,51 +1914,51 @@
         <translation>Tonleitern</translation>
     </message>
     <message id="help.scales.what.grid">
-        <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. Every cell shows its best tempo with a full row; an empty one has not been played yet. A cell is drilled like any passage.</source>
-        <translation>Eine Art Tonleiter in allen zwölf Tonarten, und jede Tonart von Vierteln bis Septolen. Jedes Feld zeigt sein bestes Tempo mit voller Serie; ein leeres wurde noch nicht gespielt. Ein Feld wird geübt wie jede Stelle.</translation>
+        <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. A cell shows its best tempo with a full streak; an empty cell has not been played yet. You drill a cell like any passage.</source>
+        <translation>Eine Art Tonleiter in allen zwölf Tonarten, und jede Tonart von Vierteln bis Septolen. Ein Feld zeigt sein bestes Tempo mit voller Serie; ein leeres wurde noch nicht gespielt. Ein Feld übst du wie jede Stelle.</translation>
     </message>
     <message id="help.scales.what.new-cell">
-        <source>A new cell starts from the best of its nearest neighbour, two notches down. Its end is arranged so that the last note falls on a beat; the card says how.</source>
-        <translation>Ein neues Feld beginnt beim Besten seines nächsten Nachbarn, zwei Rasten tiefer. Sein Ende ist so eingerichtet, dass der letzte Ton auf einen Schlag fällt; die Karte sagt, wie.</translation>
+        <source>A new cell starts two notches below the best of its nearest neighbour. Its end is arranged so that the last note falls on a beat; the card tells you how.</source>
+        <translation>Ein neues Feld beginnt zwei Rasten unter dem Besten seines nächsten Nachbarn. Sein Ende ist so eingerichtet, dass der letzte Ton auf einen Schlag fällt; die Karte sagt dir, wie.</translation>
     </message>
     <message id="help.scales.what.suggested">
-        <source>One cell is proposed as the next, with its reason: of those not played today the one played longest ago, when that is a week or more; else one that was never played; else the one furthest below the best of its row. You decide.</source>
-        <translation>Ein Feld wird als nächstes vorgeschlagen, mit Begründung: von denen, die heute noch nicht gespielt wurden, das am längsten zurückliegende, wenn es eine Woche oder länger her ist; sonst eines, das noch nie gespielt wurde; sonst das, das am weitesten unter dem Besten seiner Reihe liegt. Du entscheidest.</translation>
+        <source>Piolo suggests the next cell and tells you why. Of the cells not played today, it is the one played longest ago, if that is a week or more; otherwise one that you have never played; otherwise the one furthest below the best of its row. You decide.</source>
+        <translation>Piolo schlägt das nächste Feld vor und sagt dir, warum. Von den Feldern, die du heute noch nicht gespielt hast, ist es das am längsten zurückliegende, wenn es eine Woche oder länger her ist; sonst eines, das du noch nie gespielt hast; sonst das, das am weitesten unter dem Besten seiner Reihe liegt. Du entscheidest.</translation>
     </message>
     <message id="help.scales.why.days-apart">
-        <source>Days apart help: of twenty-nine musicians learning nine notes on a keyboard only those who came back after a day, not after minutes or hours, were more accurate the second time (Simmons 2012).</source>
-        <translation>Abstand von Tagen hilft: von neunundzwanzig Musikern, die neun Töne auf einer Tastatur lernten, waren beim zweiten Mal nur die genauer, die nach einem Tag wiederkamen, nicht nach Minuten oder Stunden (Simmons 2012).</translation>
+        <source>Separate days help: of twenty-nine musicians learning nine notes on a keyboard, only those who came back after a day, rather than after minutes or hours, were more accurate the second time (Simmons 2012).</source>
+        <translation>Getrennte Tage helfen: Von neunundzwanzig Musikern, die neun Töne auf einer Tastatur lernten, waren beim zweiten Mal nur die genauer, die nach einem Tag wiederkamen, nicht nach Minuten oder Stunden (Simmons 2012).</translation>
     </message>
     <message id="help.scales.why.fast-clicks">
-        <source>Nobody keeps in step with single clicks faster than about eight to ten a second (Repp 2006): in small notes follow the beat.</source>
-        <translation>Schneller als etwa acht bis zehn in der Sekunde hält niemand mit einzelnen Klicks Schritt (Repp 2006): Folge in kleinen Noten dem Schlag.</translation>
+        <source>Nobody can keep in step with single clicks faster than about eight to ten per second (Repp 2006). In small notes, follow the beat.</source>
+        <translation>Schneller als etwa acht bis zehn in der Sekunde hält niemand mit einzelnen Klicks Schritt (Repp 2006). Folge in kleinen Noten dem Schlag.</translation>
     </message>
     <message id="help.scales.why.look-alikes">
-        <source>Look-alikes last in the evening may cost: a second, similar melody took away the gain of the night in one study with sixty musicians.</source>
-        <translation>Ähnliches zuletzt am Abend kann kosten: eine zweite, ähnliche Melodie nahm in einer Untersuchung mit sechzig Musikern den Gewinn der Nacht.</translation>
+        <source>Similar material late in the evening may cost you: in one study of sixty musicians, a second, similar melody took away the overnight gain.</source>
+        <translation>Ähnliches spät am Abend kann dich etwas kosten: In einer Untersuchung mit sechzig Musikern nahm eine zweite, ähnliche Melodie den Gewinn der Nacht.</translation>
     </message>
     <message id="help.scales.why.mixed-order">
-        <source>Mixed order can help later: forty-one beginners on the clarinet ended their practice alike, and a day later those who had practised in mixed order were faster, though no more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (a study at Rhode Island College). So the mix is an offer.</source>
-        <translation>Gemischte Reihenfolge kann später helfen: einundvierzig Anfänger an der Klarinette beendeten das Üben gleich gut, und einen Tag später waren die schneller, die gemischt geübt hatten, wenn auch nicht genauer (Stambaugh 2011). Eine Sitzung mit neunzehn Anfängern an Klarinette und Saxophon zeigte keine Wirkung der Reihenfolge (eine Arbeit am Rhode Island College). Darum ist die Mischung ein Angebot.</translation>
+        <source>A mixed order can help later: forty-one beginners on the clarinet finished their practice equally well, but a day later those who had practised in mixed order were faster, though not more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (a study at Rhode Island College). That is why the mixed order is optional.</source>
+        <translation>Eine gemischte Reihenfolge kann später helfen: Einundvierzig Anfänger an der Klarinette beendeten das Üben gleich gut, aber einen Tag später waren die schneller, die gemischt geübt hatten, wenn auch nicht genauer (Stambaugh 2011). Eine Sitzung mit neunzehn Anfängern an Klarinette und Saxophon zeigte keine Wirkung der Reihenfolge (eine Arbeit am Rhode Island College). Darum kannst du wählen, ob du mischst.</translation>
     </message>
     <message id="help.score.title">
-        <source>A passage from a music file</source>
-        <translation>Eine Stelle aus einer Notendatei</translation>
+        <source>A passage from a score</source>
+        <translation>Eine Stelle aus einer Partitur</translation>
     </message>
     <message id="help.score.what.reads">
-        <source>Reads a score in MusicXML, shows its parts, and takes the bars that you pick: their meter, their tempo mark, and their notes, so that the passage can be heard first.</source>
-        <translation>Liest eine Partitur in MusicXML, zeigt ihre Stimmen und nimmt die Takte, die du wählst: ihre Taktart, ihre Tempoangabe und ihre Noten, damit die Stelle erst angehört werden kann.</translation>
+        <source>Piolo reads a MusicXML score, shows its parts and takes the bars that you pick: their meter, their tempo mark and their notes, so that you can hear the passage first.</source>
+        <translation>Piolo liest eine Partitur in MusicXML, zeigt ihre Stimmen und nimmt die Takte, die du wählst: ihre Taktart, ihre Tempoangabe und ihre Noten, damit du die Stelle erst anhören kannst.</translation>
     </message>
     <message id="help.score.what.where">
-        <source>Type where the file is, or drop it on the card.</source>
-        <translation>Tippe ein, wo die Datei ist, oder zieh sie auf die Karte.</translation>
+        <source>Type the path of the file, or drop the file on the card.</source>
+        <translation>Tippe den Pfad der Datei ein, oder zieh sie auf die Karte.</translation>
     </message>
     <message id="help.score.why.model">
-        <source>School wind players who heard a model did better in rhythm and gained more tempo, in whatever order they practised their tempi (Henley 2001).</source>
-        <translation>Schülerinnen und Schüler an Blasinstrumenten, die ein Vorbild hörten, wurden im Rhythmus besser und gewannen mehr Tempo, in welcher Reihenfolge der Tempi sie auch übten (Henley 2001).</translation>
+        <source>School wind players who heard a model did better in rhythm and gained more tempo, whatever the order of their tempi (Henley 2001).</source>
+        <translation>Schülerinnen und Schüler an Blasinstrumenten, die ein Vorbild hörten, wurden im Rhythmus besser und gewannen mehr Tempo, unabhängig von der Reihenfolge ihrer Tempi (Henley 2001).</translation>
     </message>
     <message id="help.score.why.straight">
-        <source>Bars with a repeat inside, or with a change of meter, are refused rather than guessed: a passage is played straight through.</source>
+        <source>Bars that contain a repeat or a change of meter are refused rather than guessed at: a passage is played straight through.</source>
         <translation>Takte mit einer Wiederholung darin oder mit einem Taktwechsel werden abgelehnt statt geraten: eine Stelle wird geradewegs durchgespielt.</translation>
     </message>
     <message id="help.settings.title">
@@ -1971,31 +1966,31 @@
         <translation>Einstellungen</translation>
     </message>
     <message id="help.settings.what.belongs">
-        <source>Sound, looks, language and keys belong to this computer; how the drill goes travels with the practice folder.</source>
-        <translation>Ton, Aussehen, Sprache und Tasten gehören zu diesem Rechner; wie das Üben geht, wandert mit dem Übeordner mit.</translation>
+        <source>Sound, appearance, language and keys belong to this computer; the practice settings travel with the practice folder.</source>
+        <translation>Ton, Erscheinungsbild, Sprache und Tasten gehören zu diesem Rechner; die Einstellungen zum Üben wandern mit dem Übeordner mit.</translation>
     </message>
     <message id="help.settings.what.keys">
-        <source>Any key can do any of the work: choose what it is to do, then press it; a pedal or a MIDI switch is a key like any other. One pedal alone can do everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage.</source>
-        <translation>Jede Taste kann jede Arbeit tun: wähle, was sie tun soll, und drück sie dann; ein Pedal oder ein MIDI-Schalter ist eine Taste wie jede andere. Ein Pedal allein kann alles: ein Druck startet oder markiert einen Fehler, zwei nehmen zurück; gehalten stoppt es den Klick, und im Stand öffnet es die nächste Stelle.</translation>
+        <source>Any key can do any task: choose the task, then press the key. A pedal or a MIDI switch is a key like any other. A single pedal can do everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage.</source>
+        <translation>Jede Taste kann jede Aufgabe übernehmen: Wähle die Aufgabe, und drück dann die Taste. Ein Pedal oder ein MIDI-Schalter ist eine Taste wie jede andere. Ein Pedal allein kann alles: ein Druck startet oder markiert einen Fehler, zwei nehmen die letzte Markierung zurück; Halten stoppt den Klick oder öffnet im Stand die nächste Stelle.</translation>
     </message>
     <message id="help.settings.why.choices">
-        <source>Three days to be secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and yours to change. That days apart help is known (Simmons 2012); how many are best is not.</source>
-        <translation>Drei Tage bis sicher, vier Sekunden zum Atmen nach einem Fehler, eine Viertelsekunde vom Patzer zur Taste: das haben wir gewählt, und du kannst es ändern. Dass Abstand von Tagen hilft, ist bekannt (Simmons 2012); wie viele am besten sind, nicht.</translation>
+        <source>Three days until a passage is secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and you can change them. We know that separate days help (Simmons 2012), but not how many are best.</source>
+        <translation>Drei Tage, bis eine Stelle sicher ist, vier Sekunden zum Atmen nach einem Fehler, eine Viertelsekunde vom Patzer zur Taste: Das haben wir gewählt, und du kannst es ändern. Dass getrennte Tage helfen, ist bekannt (Simmons 2012), aber nicht, wie viele am besten sind.</translation>
     </message>
     <message id="help.settings.why.level">
-        <source>The level of the click starts low. Your instrument is louder, and that is well so: choose a sharper voice rather than more level.</source>
-        <translation>Der Pegel des Klicks beginnt niedrig. Dein Instrument ist lauter, und das ist gut so: wähle lieber eine schärfere Stimme als mehr Pegel.</translation>
+        <source>The click starts at a low level. Your instrument is louder, and that is fine: choose a sharper voice rather than a higher level.</source>
+        <translation>Der Klick beginnt mit niedrigem Pegel. Dein Instrument ist lauter, und das ist in Ordnung: Wähle lieber eine schärfere Stimme als einen höheren Pegel.</translation>
     </message>
     <message id="help.sources">
         <source>Sources</source>
         <translation>Quellen</translation>
     </message>
     <message id="help.sources.hint">
-        <source>What is said of them here stands in their abstracts or opening pages.</source>
-        <translation>Was hier von ihnen gesagt wird, steht in ihren Zusammenfassungen oder auf ihren ersten Seiten.</translation>
+        <source>What we say about them here is in their abstracts or opening pages.</source>
+        <translation>Was wir hier über sie sagen, steht in ihren Zusammenfassungen oder auf ihren ersten Seiten.</translation>
     </message>
     <message id="help.start.key.control">
-        <source>from one control to the next, and back</source>
+        <source>go to the next control, and back</source>
         <translation>von einem Bedienelement zum nächsten, und zurück</translation>
     </message>
     <message id="help.start.key.control.keys">
@@ -2003,12 +1998,12 @@
         <translation>Tab, Umschalt+Tab</translation>
     </message>
     <message id="help.start.key.help">
-        <source>help for the screen you are on, while the click is still</source>
-        <translation>Hilfe zum Bildschirm, auf dem du bist, solange der Klick ruht</translation>
+        <source>help for the current screen, while the click is stopped</source>
+        <translation>Hilfe zum aktuellen Bildschirm, solange der Klick ruht</translation>
     </message>
     <message id="help.start.key.press">
-        <source>press the control</source>
-        <translation>das Bedienelement drücken</translation>
+        <source>press the control in focus</source>
+        <translation>das gewählte Bedienelement drücken</translation>
     </message>
     <message id="help.start.key.press.keys">
         <source>Return, Space</source>
@@ -2019,20 +2014,20 @@
         <translation>Von langsam bis zum ganzen Stück</translation>
     </message>
     <message id="help.start.what.piolo">
-        <source>Piolo gets a hard passage clean. Choose a tempo at which nothing goes wrong, play it again and again, and touch one key, and only for a miss: the tempo follows how cleanly you play.</source>
-        <translation>Piolo macht eine schwere Stelle sauber. Wähle ein Tempo, in dem nichts schiefgeht, spiel sie wieder und wieder, und berühre eine einzige Taste, und nur bei einem Fehler: das Tempo folgt danach, wie sauber du spielst.</translation>
+        <source>Piolo helps you get a hard passage clean. Choose a tempo at which nothing goes wrong, and play the passage again and again. You touch one key, and only for a miss: the tempo follows how cleanly you play.</source>
+        <translation>Piolo hilft dir, eine schwere Stelle sauber zu bekommen. Wähle ein Tempo, in dem nichts schiefgeht, und spiel die Stelle wieder und wieder. Du drückst nur eine Taste, und nur bei einem Fehler: Das Tempo richtet sich danach, wie sauber du spielst.</translation>
     </message>
     <message id="help.start.what.stages">
-        <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in its context with two bars on either side, and in run-throughs of the piece. When the log speaks for the next stage the drill says why; you decide, and may go back.</source>
-        <translation>Eine Stelle geht durch fünf Etappen: langsam mit Klick, am Ziel sicher, ohne Klick, im Zusammenhang mit zwei Takten auf jeder Seite, und in Gesamtdurchläufen des Stücks. Wenn das Tagebuch für die nächste Etappe spricht, sagt das Üben, warum; du entscheidest, und kannst zurückgehen.</translation>
+        <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in context with two more bars on each side, and in run-throughs of the piece. When your log supports the next stage, the drill screen says why. You decide, and you can go back.</source>
+        <translation>Eine Stelle geht durch fünf Etappen: langsam mit Klick, am Ziel sicher, ohne Klick, im Zusammenhang mit zwei Takten mehr auf jeder Seite, und in Gesamtdurchläufen des Stücks. Wenn dein Tagebuch die nächste Etappe nahelegt, sagt der Bildschirm „Üben“, warum. Du entscheidest, und du kannst zurückgehen.</translation>
     </message>
     <message id="help.start.why.few-misses">
-        <source>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists on three bars (Duke, Simmons and Cash 2009). So misses are kept few, and what counts is clean runs, not minutes.</source>
-        <translation>Wie gut eine Stelle über Nacht behalten wurde, hing damit zusammen, wie wenige Durchläufe falsch waren, nicht damit, wie lange oder wie oft sie gespielt wurde: siebzehn Pianistinnen und Pianisten an drei Takten (Duke, Simmons und Cash 2009). Darum bleiben die Fehler wenige, und es zählen saubere Durchläufe, nicht Minuten.</translation>
+        <source>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</source>
+        <translation>Wie gut eine Stelle über Nacht behalten wurde, hing damit zusammen, wie wenige Durchläufe falsch waren, nicht damit, wie lange oder wie oft sie gespielt wurde: siebzehn Pianistinnen und Pianisten, drei Takte (Duke, Simmons und Cash 2009). Darum hält Piolo die Zahl der Fehler klein und zählt saubere Durchläufe, nicht Minuten.</translation>
     </message>
     <message id="help.start.why.slow">
-        <source>Nearly every player reports slow practice (Allingham and Wöllner 2022): that says what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). So a try at the target is always at hand.</source>
-        <translation>Fast alle, die spielen, geben an, langsam zu üben (Allingham und Wöllner 2022): das sagt, was üblich ist, nicht was wirkt. Gesehen werden auch Tücken, etwa Bewegungen, die anders sind als die schnellen (2023). Darum ist ein Versuch am Ziel immer zur Hand.</translation>
+        <source>Nearly every player reports slow practice (Allingham and Wöllner 2022): that shows what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</source>
+        <translation>Fast alle, die spielen, geben an, langsam zu üben (Allingham und Wöllner 2022): Das zeigt, was üblich ist, nicht was wirkt. Sie sehen auch Tücken, etwa Bewegungen, die anders sind als die schnellen (2023). Darum kannst du jederzeit einen Durchlauf am Ziel versuchen.</translation>
     </message>
     <message id="help.title">
         <source>Help</source>
@@ -2043,8 +2038,8 @@
         <translation>Wozu es da ist</translation>
     </message>
     <message id="help.why">
-        <source>Why it does that</source>
-        <translation>Warum es das tut</translation>
+        <source>Why it works this way</source>
+        <translation>Warum es so funktioniert</translation>
     </message>
     <message id="instrument.alto-saxophone">
         <source>alto saxophone</source>
@@ -2143,27 +2138,27 @@
         <translation>Letzte Markierung zurücknehmen</translation>
     </message>
     <message id="keys.action.clean">
-        <source>Clean, in open-ended runs; in a run-through: the last note</source>
-        <translation>Sauber, bei offenem Ende; im Gesamtdurchlauf: der letzte Ton</translation>
+        <source>Mark clean in open-ended runs; in a run-through: the last note</source>
+        <translation>Sauber markieren, bei offenem Ende; im Gesamtdurchlauf: der letzte Ton</translation>
     </message>
     <message id="keys.action.faster">
         <source>Faster, while stopped</source>
         <translation>Schneller, im Stand</translation>
     </message>
     <message id="keys.action.hear">
-        <source>Hear the passage&apos;s notes first, while stopped</source>
-        <translation>Die Noten der Stelle erst anhören, im Stand</translation>
+        <source>Hear the passage first, while stopped</source>
+        <translation>Die Stelle erst anhören, im Stand</translation>
     </message>
     <message id="keys.action.miss">
-        <source>Start; while the click runs: a miss; in a run-through: a stop here</source>
-        <translation>Start; während der Klick läuft: ein Fehler; im Gesamtdurchlauf: hier ein Halt</translation>
+        <source>Start; while the click runs: mark a miss; in a run-through: mark a stop</source>
+        <translation>Start; während der Klick läuft: Fehler markieren; im Gesamtdurchlauf: Halt markieren</translation>
     </message>
     <message id="keys.action.next">
-        <source>The next passage, while stopped</source>
-        <translation>Die nächste Stelle, im Stand</translation>
+        <source>Next passage, while stopped</source>
+        <translation>Nächste Stelle, im Stand</translation>
     </message>
     <message id="keys.action.pedal">
-        <source>One pedal for all: press, hold, press twice</source>
+        <source>One pedal for everything: press, hold, press twice</source>
         <translation>Ein Pedal für alles: drücken, halten, zweimal drücken</translation>
     </message>
     <message id="keys.action.save">
@@ -2175,15 +2170,15 @@
         <translation>Langsamer, im Stand</translation>
     </message>
     <message id="keys.action.stop">
-        <source>Stop the click; give a run-through up</source>
+        <source>Stop the click; give up a run-through</source>
         <translation>Klick anhalten; einen Gesamtdurchlauf abbrechen</translation>
     </message>
     <message id="keys.action.stretch">
-        <source>In the log: a passage of the bars that break</source>
-        <translation>Im Tagebuch: eine Stelle aus den Takten, die brechen</translation>
+        <source>In the log: make a passage of the bars that break</source>
+        <translation>Im Tagebuch: eine Stelle aus den Takten machen, die brechen</translation>
     </message>
     <message id="keys.action.try">
-        <source>Try one run at the target</source>
+        <source>Try once at the target</source>
         <translation>Ein Versuch am Ziel</translation>
     </message>
     <message id="keys.add">
@@ -2199,28 +2194,28 @@
         <translation>%1  ✕</translation>
     </message>
     <message id="keys.chip.remove">
-        <source>Take %1 away</source>
-        <translation>%1 wegnehmen</translation>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
     </message>
     <message id="keys.done">
         <source>✓ %1</source>
         <translation>✓ %1</translation>
     </message>
     <message id="keys.full">
-        <source>%1 gave way: %2 keys at most.</source>
-        <translation>%1 musste weichen: höchstens %2 Tasten.</translation>
+        <source>%1 was removed: an action has at most %2 keys.</source>
+        <translation>%1 wurde entfernt: Eine Aktion hat höchstens %2 Tasten.</translation>
     </message>
     <message id="keys.held">
         <source>%1 held</source>
         <translation>%1 gehalten</translation>
     </message>
     <message id="keys.kept">
-        <source>%1 stays: it is the last key for “%2”. Add another one first.</source>
+        <source>%1 stays: it is the last key for “%2”. Add another key first.</source>
         <translation>%1 bleibt: Es ist die letzte Taste für „%2“. Gib erst eine weitere dazu.</translation>
     </message>
     <message id="keys.last">
-        <source>%1 is the last key for “%2”. Give that another key first.</source>
-        <translation>%1 ist die letzte Taste für „%2“. Gib dem erst eine andere.</translation>
+        <source>%1 is the last key for “%2”. Give that action another key first.</source>
+        <translation>%1 ist die letzte Taste für „%2“. Gib dieser Aktion erst eine andere.</translation>
     </message>
     <message id="keys.midi.controller">
         <source>MIDI: controller %1, channel %2</source>
@@ -2231,8 +2226,8 @@
         <translation>Hört auf %1. Drück den Schalter.</translation>
     </message>
     <message id="keys.midi.none">
-        <source>MIDI cannot be heard here: this system has no MIDI sequencer. A pedal that acts as a keyboard works.</source>
-        <translation>MIDI lässt sich hier nicht hören: Dieses System hat keinen MIDI-Sequencer. Ein Pedal, das sich wie eine Tastatur verhält, geht.</translation>
+        <source>MIDI is not available: this system has no MIDI sequencer. A pedal that acts as a keyboard still works.</source>
+        <translation>MIDI ist nicht verfügbar: Dieses System hat keinen MIDI-Sequencer. Ein Pedal, das sich wie eine Tastatur verhält, funktioniert trotzdem.</translation>
     </message>
     <message id="keys.midi.note">
         <source>MIDI: note %1, channel %2</source>
@@ -2243,16 +2238,16 @@
         <translation>MIDI: Programm %1, Kanal %2</translation>
     </message>
     <message id="keys.midi.unplugged">
-        <source>No MIDI input is plugged in yet. Plug it in, then press the switch.</source>
-        <translation>Noch ist kein MIDI-Eingang eingesteckt. Steck ihn ein, dann drück den Schalter.</translation>
+        <source>No MIDI input is connected. Connect one, then press the switch.</source>
+        <translation>Kein MIDI-Eingang ist angeschlossen. Schließ einen an, dann drück den Schalter.</translation>
     </message>
     <message id="keys.moved-from">
-        <source>%1 has left “%2”.</source>
-        <translation>%1 gehört nicht mehr zu „%2“.</translation>
+        <source>%1 is no longer a key for “%2”.</source>
+        <translation>%1 ist keine Taste mehr für „%2“.</translation>
     </message>
     <message id="keys.moved-to">
-        <source>%1 now does this: “%2”.</source>
-        <translation>%1 tut jetzt dies: „%2“.</translation>
+        <source>%1 is now a key for “%2”.</source>
+        <translation>%1 ist jetzt eine Taste für „%2“.</translation>
     </message>
     <message id="keys.none">
         <source>no key</source>
@@ -2260,26 +2255,26 @@
     </message>
     <message id="keys.press">
         <source>Press a key…</source>
-        <translation>Drücke eine Taste…</translation>
+        <translation>Drück eine Taste…</translation>
     </message>
     <message id="keys.press.spoken">
-        <source>%1: press a key now, Esc gives up</source>
-        <translation>%1: drücke jetzt eine Taste, Esc bricht ab</translation>
+        <source>%1: press a key now, or Esc to cancel</source>
+        <translation>%1: drück jetzt eine Taste, oder Esc zum Abbrechen</translation>
     </message>
     <message id="keys.removed">
-        <source>%1 no longer does this: “%2”.</source>
-        <translation>%1 tut dies nicht mehr: „%2“.</translation>
+        <source>%1 is no longer a key for “%2”.</source>
+        <translation>%1 ist keine Taste mehr für „%2“.</translation>
     </message>
     <message id="keys.reset">
-        <source>The usual keys again</source>
-        <translation>Wieder die üblichen Tasten</translation>
+        <source>Restore default keys</source>
+        <translation>Standardtasten wiederherstellen</translation>
     </message>
     <message id="keys.set.left-right">
         <source>Left and Right arrows</source>
         <translation>Pfeile links und rechts</translation>
     </message>
     <message id="keys.set.one-pedal">
-        <source>One pedal alone, PageDown</source>
+        <source>A single pedal, PageDown</source>
         <translation>Ein Pedal allein, Bild ab</translation>
     </message>
     <message id="keys.set.pages">
@@ -2295,20 +2290,20 @@
         <translation>Pfeile auf und ab</translation>
     </message>
     <message id="keys.take-over">
-        <source>Take it over</source>
-        <translation>Übernehmen</translation>
+        <source>Reassign</source>
+        <translation>Neu zuweisen</translation>
     </message>
     <message id="keys.taken">
-        <source>%1 is taken: “%2”. Press it again to take it over, another key, or Esc.</source>
-        <translation>%1 ist vergeben: „%2“. Drück sie noch einmal, um sie zu übernehmen, eine andere Taste oder Esc.</translation>
+        <source>%1 is already used for “%2”. Press it again to reassign it, or press another key, or Esc.</source>
+        <translation>%1 ist schon vergeben: „%2“. Drück sie noch einmal, um sie neu zuzuweisen, oder eine andere Taste, oder Esc.</translation>
     </message>
     <message id="keys.twice">
         <source>%1 twice</source>
         <translation>%1 zweimal</translation>
     </message>
     <message id="keys.unchanged">
-        <source>These are your keys already.</source>
-        <translation>Das sind deine Tasten schon.</translation>
+        <source>You already use these keys.</source>
+        <translation>Du benutzt diese Tasten schon.</translation>
     </message>
     <message id="keys.warning">
         <source>▲ %1</source>
@@ -2319,11 +2314,11 @@
         <translation>Bestes</translation>
     </message>
     <message id="ladder.now">
-        <source>present tempo, %1</source>
-        <translation>jetziges Tempo, %1</translation>
+        <source>current tempo, %1</source>
+        <translation>aktuelles Tempo, %1</translation>
     </message>
     <message id="ladder.spoken">
-        <source>Ladder of tempi</source>
+        <source>Tempo ladder</source>
         <translation>Tempoleiter</translation>
     </message>
     <message id="ladder.start">
@@ -2363,28 +2358,28 @@
         <translation>Tage</translation>
     </message>
     <message id="log.days-missed">
-        <source>No practice for %1 days now. A few minutes today are enough to pick up the thread.</source>
+        <source>You have not practised for %1 days. A few minutes today are enough to pick up the thread.</source>
         <translation>Seit %1 Tagen nicht geübt. Ein paar Minuten heute reichen, um den Faden wieder aufzunehmen.</translation>
     </message>
     <message id="log.days-missed-before">
-        <source>No practice on %1 days in a row from %2. You have been back since: that counts.</source>
-        <translation>An %1 Tagen hintereinander nicht geübt, ab %2. Seither bist du zurück: Das zählt.</translation>
+        <source>You did not practise for %1 days in a row from %2. You have been back since, and that counts.</source>
+        <translation>An %1 Tagen hintereinander hast du nicht geübt, ab %2. Seither bist du zurück, und das zählt.</translation>
     </message>
     <message id="log.empty">
-        <source>Nothing played yet. Every run you drill is written down here, day by day.</source>
-        <translation>Noch nichts gespielt. Jeder Durchlauf, den du übst, wird hier aufgeschrieben, Tag für Tag.</translation>
+        <source>You have not played anything yet. Every run you drill appears here, day by day.</source>
+        <translation>Du hast noch nichts gespielt. Jeder Durchlauf, den du übst, erscheint hier, Tag für Tag.</translation>
     </message>
     <message id="log.entry.edit-note">
-        <source>Change the note</source>
-        <translation>Notiz ändern</translation>
+        <source>Edit note</source>
+        <translation>Notiz bearbeiten</translation>
     </message>
     <message id="log.entry.keep">
-        <source>Keep</source>
-        <translation>Behalten</translation>
+        <source>Save</source>
+        <translation>Speichern</translation>
     </message>
     <message id="log.entry.leave">
-        <source>Leave it</source>
-        <translation>Doch nicht</translation>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
     <message id="log.entry.line">
         <source>%1 · %2</source>
@@ -2395,7 +2390,7 @@
         <translation>Notiz</translation>
     </message>
     <message id="log.entry.note.spoken">
-        <source>Note on the run of %1</source>
+        <source>Note on the run at %1</source>
         <translation>Notiz zum Durchlauf um %1</translation>
     </message>
     <message id="log.entry.note.title">
@@ -2407,23 +2402,23 @@
         <translation>Zurücknehmen…</translation>
     </message>
     <message id="log.entry.take-back.confirm">
-        <source>Take it back</source>
+        <source>Take back</source>
         <translation>Zurücknehmen</translation>
     </message>
     <message id="log.entry.take-back.hint">
-        <source>It will count as never played, and cannot be brought back.</source>
-        <translation>Es zählt dann als nie gespielt und lässt sich nicht zurückholen.</translation>
+        <source>It will count as never played. You cannot undo this.</source>
+        <translation>Es zählt dann als nie gespielt. Das lässt sich nicht rückgängig machen.</translation>
     </message>
     <message id="log.entry.take-back.spoken">
-        <source>Take back the entry of %1</source>
+        <source>Take back the entry at %1</source>
         <translation>Eintrag von %1 zurücknehmen</translation>
     </message>
     <message id="log.filter.every-passage">
-        <source>every passage</source>
+        <source>all passages</source>
         <translation>alle Stellen</translation>
     </message>
     <message id="log.filter.every-piece">
-        <source>every piece</source>
+        <source>all pieces</source>
         <translation>alle Stücke</translation>
     </message>
     <message id="log.filter.everything">
@@ -2431,8 +2426,8 @@
         <translation>alles</translation>
     </message>
     <message id="log.filter.first-day">
-        <source>from the first day</source>
-        <translation>vom ersten Tag an</translation>
+        <source>all time</source>
+        <translation>gesamte Zeit</translation>
     </message>
     <message id="log.filter.kind">
         <source>Kind</source>
@@ -2455,8 +2450,8 @@
         <translation>Gesamtdurchlauf</translation>
     </message>
     <message id="log.filter.since">
-        <source>How far back</source>
-        <translation>Wie weit zurück</translation>
+        <source>Period</source>
+        <translation>Zeitraum</translation>
     </message>
     <message id="log.filter.week">
         <source>7 days</source>
@@ -2467,8 +2462,8 @@
         <translation>4 Wochen</translation>
     </message>
     <message id="log.filter.year">
-        <source>a year</source>
-        <translation>ein Jahr</translation>
+        <source>1 year</source>
+        <translation>1 Jahr</translation>
     </message>
     <message id="log.line.a-try">
         <source>a try</source>
@@ -2491,8 +2486,8 @@
         <translation>Takte %1</translation>
     </message>
     <message id="log.line.bars-unknown">
-        <source>bars not known</source>
-        <translation>Takte nicht bekannt</translation>
+        <source>bars unknown</source>
+        <translation>Takte unbekannt</translation>
     </message>
     <message id="log.line.by-hand">
         <source>set by hand</source>
@@ -2519,8 +2514,8 @@
         <translation>%1 ungezählt</translation>
     </message>
     <message id="log.line.day-opens">
-        <source>where the day opens</source>
-        <translation>wo der Tag beginnt</translation>
+        <source>start of a new day</source>
+        <translation>Beginn eines neuen Tages</translation>
     </message>
     <message id="log.line.drops">
         <source>drops to %1</source>
@@ -2539,7 +2534,7 @@
         <translation>%1 sauber in Folge</translation>
     </message>
     <message id="log.line.in-context">
-        <source>in its context</source>
+        <source>in context</source>
         <translation>im Zusammenhang</translation>
     </message>
     <message id="log.line.missed">
@@ -2547,24 +2542,24 @@
         <translation>mit Fehler</translation>
     </message>
     <message id="log.line.missed-late">
-        <source>missed, told afterwards</source>
-        <translation>mit Fehler, nachträglich gesagt</translation>
+        <source>missed, marked afterwards</source>
+        <translation>mit Fehler, nachträglich markiert</translation>
     </message>
     <message id="log.line.more">
         <source>%1 …</source>
         <translation>%1 …</translation>
     </message>
     <message id="log.line.moves-nothing">
-        <source>%1: moves nothing</source>
-        <translation>%1: bewegt nichts</translation>
+        <source>%1: changes nothing</source>
+        <translation>%1: ändert nichts</translation>
     </message>
     <message id="log.line.named">
-        <source>named: the search for the tempo begins</source>
-        <translation>genannt: die Suche nach dem Tempo beginnt</translation>
+        <source>start of the search for the tempo</source>
+        <translation>Beginn der Suche nach dem Tempo</translation>
     </message>
     <message id="log.line.offer-taken">
-        <source>an offer taken</source>
-        <translation>ein Angebot angenommen</translation>
+        <source>offer accepted</source>
+        <translation>Angebot angenommen</translation>
     </message>
     <message id="log.line.on-paper">
         <source>on paper</source>
@@ -2627,11 +2622,11 @@
         <translation>sauber: %1</translation>
     </message>
     <message id="log.mark.clean-unmarked">
-        <source>clean: by itself at the last bar</source>
+        <source>clean: automatic at the last bar</source>
         <translation>sauber: von selbst mit dem letzten Takt</translation>
     </message>
     <message id="log.mark.missed">
-        <source>a miss: %1</source>
+        <source>miss: %1</source>
         <translation>Fehler: %1</translation>
     </message>
     <message id="log.mark.stop">
@@ -2639,20 +2634,20 @@
         <translation>Halt: %1</translation>
     </message>
     <message id="log.never-two-days-missed">
-        <source>Never two days missed in a row in four weeks: one now and then is fine.</source>
-        <translation>In vier Wochen nie zwei Tage hintereinander ausgelassen: einer ab und zu ist in Ordnung.</translation>
+        <source>You have not missed two days in a row in four weeks; one now and then is fine.</source>
+        <translation>In vier Wochen nie zwei Tage hintereinander ausgelassen; einer ab und zu ist in Ordnung.</translation>
     </message>
     <message id="log.no-day-missed">
-        <source>Not a day missed since you began.</source>
+        <source>You have not missed a day since you began.</source>
         <translation>Seit dem Anfang keinen Tag ausgelassen.</translation>
     </message>
     <message id="log.no-day-missed-lately">
-        <source>Not a day missed in four weeks.</source>
+        <source>You have not missed a day in four weeks.</source>
         <translation>In vier Wochen keinen Tag ausgelassen.</translation>
     </message>
     <message id="log.none-found">
-        <source>Nothing of that kind in that time.</source>
-        <translation>Nichts dergleichen in dieser Zeit.</translation>
+        <source>No entries of this kind in this period.</source>
+        <translation>Keine Einträge dieser Art in diesem Zeitraum.</translation>
     </message>
     <message id="log.title">
         <source>Practice log</source>
@@ -2730,12 +2725,12 @@
         <translation>Gesamtdurchläufe</translation>
     </message>
     <message id="minutes.spoken">
-        <source>Minutes a day, four weeks</source>
-        <translation>Minuten am Tag, vier Wochen</translation>
+        <source>Minutes per day, four weeks</source>
+        <translation>Minuten pro Tag, vier Wochen</translation>
     </message>
     <message id="minutes.title">
-        <source>Minutes a day</source>
-        <translation>Minuten am Tag</translation>
+        <source>Minutes per day</source>
+        <translation>Minuten pro Tag</translation>
     </message>
     <message id="minutes.today">
         <source>today</source>
@@ -2926,35 +2921,34 @@
         <translation>%1 sauber, %2 mit Fehler</translation>
     </message>
     <message id="paper.enter.day">
-        <source>Day it was played</source>
-        <translation>Tag, an dem gespielt wurde</translation>
+        <source>Day you played it</source>
+        <translation>Tag, an dem du gespielt hast</translation>
     </message>
-    <message id="paper.enter.done">
-        <source>%1 runs are in the log.</source>
-        <translation>%1 Durchläufe stehen im Tagebuch.</translation>
-    </message>
-    <message id="paper.enter.done-one">
-        <source>1 run is in the log.</source>
-        <translation>1 Durchlauf steht im Tagebuch.</translation>
+    <message id="paper.enter.done" numerus="yes">
+        <source>%n runs were added to the log.</source>
+        <translation>
+            <numerusform>%n Durchlauf steht jetzt im Tagebuch.</numerusform>
+            <numerusform>%n Durchläufe stehen jetzt im Tagebuch.</numerusform>
+        </translation>
     </message>
     <message id="paper.enter.fault.before">
-        <source>not before %1, the last day in its log: the rule goes on from there</source>
-        <translation>nicht vor %1, dem letzten Tag in ihrem Tagebuch: Von dort geht die Regel weiter</translation>
+        <source>not before %1, the last day in its log; the rule goes on from there</source>
+        <translation>nicht vor %1, dem letzten Tag in ihrem Tagebuch; von dort geht die Regel weiter</translation>
     </message>
     <message id="paper.enter.fault.day">
         <source>a date such as %1</source>
         <translation>ein Datum wie %1</translation>
     </message>
     <message id="paper.enter.fault.future">
-        <source>this day is still to come</source>
-        <translation>dieser Tag kommt erst noch</translation>
+        <source>this day is in the future</source>
+        <translation>dieser Tag liegt in der Zukunft</translation>
     </message>
     <message id="paper.enter.fault.tempo">
         <source>a tempo from 10 to 400</source>
         <translation>ein Tempo von 10 bis 400</translation>
     </message>
     <message id="paper.enter.keep">
-        <source>Keep it in the log</source>
+        <source>Save to log</source>
         <translation>Ins Tagebuch übernehmen</translation>
     </message>
     <message id="paper.enter.lowest">
@@ -2966,7 +2960,7 @@
         <translation>Fehler</translation>
     </message>
     <message id="paper.enter.misses-first">
-        <source>On each rung misses count before circles.</source>
+        <source>On each rung, misses count before circles.</source>
         <translation>Auf jeder Sprosse zählen Fehler vor Kreisen.</translation>
     </message>
     <message id="paper.enter.misses.spoken">
@@ -2978,8 +2972,8 @@
         <translation>%1 von %2</translation>
     </message>
     <message id="paper.enter.result">
-        <source>%1: what comes of it stands above.</source>
-        <translation>%1: was daraus wird, steht oben.</translation>
+        <source>%1: see the result above.</source>
+        <translation>%1: das Ergebnis steht oben.</translation>
     </message>
     <message id="paper.enter.result.best">
         <source>Best with a full streak</source>
@@ -3010,7 +3004,7 @@
         <translation>Sprossen des Blatts</translation>
     </message>
     <message id="paper.enter.take-back">
-        <source>Take it all back</source>
+        <source>Take all back</source>
         <translation>Alles zurücknehmen</translation>
     </message>
     <message id="paper.enter.target">
@@ -3042,19 +3036,19 @@
         <translation>A4</translation>
     </message>
     <message id="paper.print.file">
-        <source>File, ending in .pdf, .svg or .png</source>
-        <translation>Datei mit der Endung .pdf, .svg oder .png</translation>
+        <source>File name (.pdf, .svg or .png)</source>
+        <translation>Dateiname (.pdf, .svg oder .png)</translation>
     </message>
     <message id="paper.print.hint">
-        <source>A ladder for each passage, from its present tempo to its target, with a circle for every clean run: print it and tick it in pencil.</source>
-        <translation>Eine Leiter für jede Stelle, vom jetzigen Tempo bis zum Ziel, mit einem Kreis für jeden sauberen Durchlauf: drucken und mit Bleistift abhaken.</translation>
+        <source>Print a ladder for each passage, from its current tempo to its target, with a circle for each clean run, and tick it in pencil.</source>
+        <translation>Druck für jede Stelle eine Leiter, vom aktuellen Tempo bis zum Ziel, mit einem Kreis für jeden sauberen Durchlauf, und hake sie mit Bleistift ab.</translation>
     </message>
     <message id="paper.print.letter">
         <source>Letter</source>
         <translation>Letter</translation>
     </message>
     <message id="paper.print.most">
-        <source>At most %1 passages go on one sheet.</source>
+        <source>At most %1 passages fit on one sheet.</source>
         <translation>Höchstens %1 Stellen passen auf ein Blatt.</translation>
     </message>
     <message id="paper.print.one-page">
@@ -3070,7 +3064,7 @@
         <translation>Papier</translation>
     </message>
     <message id="paper.print.save">
-        <source>Save the sheet</source>
+        <source>Save sheet</source>
         <translation>Blatt speichern</translation>
     </message>
     <message id="paper.print.tick">
@@ -3098,11 +3092,11 @@
         <translation>%1 %2</translation>
     </message>
     <message id="passages.by-climb">
-        <source>most to climb</source>
+        <source>furthest from target</source>
         <translation>am weitesten vom Ziel</translation>
     </message>
     <message id="passages.by-date">
-        <source>next date</source>
+        <source>next due date</source>
         <translation>nächster Termin</translation>
     </message>
     <message id="passages.by-rest">
@@ -3118,8 +3112,8 @@
         <translation>Stellendateien</translation>
     </message>
     <message id="passages.from-score">
-        <source>From a music file</source>
-        <translation>Aus einer Notendatei</translation>
+        <source>From a score</source>
+        <translation>Aus einer Partitur</translation>
     </message>
     <message id="passages.line">
         <source>%1 · %2</source>
@@ -3130,12 +3124,12 @@
         <translation>Neue Stelle</translation>
     </message>
     <message id="passages.none">
-        <source>No passages yet: the form on the right makes the first.</source>
-        <translation>Noch keine Stellen: Das Formular rechts macht die erste.</translation>
+        <source>No passages yet. Create your first with the form on the right.</source>
+        <translation>Noch keine Stellen. Leg mit dem Formular rechts deine erste an.</translation>
     </message>
     <message id="passages.none-found">
-        <source>No passage has all of these words.</source>
-        <translation>Keine Stelle hat alle diese Wörter.</translation>
+        <source>No passage contains all of these words.</source>
+        <translation>Keine Stelle enthält alle diese Wörter.</translation>
     </message>
     <message id="passages.not-played">
         <source>not played yet</source>
@@ -3146,20 +3140,20 @@
         <translation>von %1</translation>
     </message>
     <message id="passages.on-its-own">
-        <source>On its own</source>
-        <translation>Für sich</translation>
+        <source>No piece</source>
+        <translation>Kein Stück</translation>
     </message>
     <message id="passages.on-its-own.inline">
-        <source>on its own</source>
-        <translation>für sich</translation>
+        <source>no piece</source>
+        <translation>kein Stück</translation>
     </message>
     <message id="passages.on-paper">
         <source>On paper</source>
         <translation>Auf Papier</translation>
     </message>
     <message id="passages.order">
-        <source>Order</source>
-        <translation>Reihenfolge</translation>
+        <source>Sort by</source>
+        <translation>Sortieren nach</translation>
     </message>
     <message id="passages.played">
         <source>played %1</source>
@@ -3170,15 +3164,15 @@
         <translation>entfernt</translation>
     </message>
     <message id="passages.removed.notice">
-        <source>“%1” is removed.</source>
-        <translation>„%1“ ist entfernt.</translation>
+        <source>“%1” was removed.</source>
+        <translation>„%1“ wurde entfernt.</translation>
     </message>
     <message id="passages.restore">
-        <source>Take it back</source>
-        <translation>Zurücknehmen</translation>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
     </message>
     <message id="passages.search">
-        <source>Search by piece, name, bars or note</source>
+        <source>Search by piece, name, bars or note value</source>
         <translation>Suche nach Stück, Name, Takten oder Notenwert</translation>
     </message>
     <message id="passages.secure" numerus="yes">
@@ -3196,8 +3190,8 @@
         </translation>
     </message>
     <message id="passages.show-removed">
-        <source>Show removed ones</source>
-        <translation>Entfernte zeigen</translation>
+        <source>Show removed passages</source>
+        <translation>Entfernte Stellen zeigen</translation>
     </message>
     <message id="passages.spoken">
         <source>%1, %2, %3: at %4 of %5, %6, %7</source>
@@ -3208,19 +3202,19 @@
         <translation>Stellen</translation>
     </message>
     <message id="pause.drops.title">
-        <source>Two steps down from the start</source>
+        <source>Two steps below the start</source>
         <translation>Zwei Schritte unter den Start</translation>
     </message>
     <message id="pause.easier">
-        <source>Make it easier for a while: a shorter stretch, a slower tempo, or a rest. It is no use to practise the mistake.</source>
-        <translation>Mach es eine Weile leichter: weniger Takte, ein langsameres Tempo oder eine Pause. Den Fehler zu üben nützt nichts.</translation>
+        <source>Make it easier for a while: fewer bars, a slower tempo, or a rest. Practising the mistake does not help.</source>
+        <translation>Mach es eine Weile leichter: weniger Takte, ein langsameres Tempo oder eine Pause. Den Fehler zu üben hilft nicht.</translation>
     </message>
     <message id="pause.fewer-bars">
         <source>Fewer bars</source>
         <translation>Weniger Takte</translation>
     </message>
     <message id="pause.go-on">
-        <source>Go on as it is</source>
+        <source>Continue as it is</source>
         <translation>So weitermachen</translation>
     </message>
     <message id="pause.half-tempo">
@@ -3236,18 +3230,18 @@
         <translation>Nein</translation>
     </message>
     <message id="pause.rest">
-        <source>A rest</source>
-        <translation>Pause</translation>
+        <source>Take a rest</source>
+        <translation>Pause machen</translation>
     </message>
     <message id="pause.stop">
         <source>Stop</source>
         <translation>Halt</translation>
     </message>
     <message id="pause.unmarked" numerus="yes">
-        <source>%n runs went by without a key. If you were not listening to every note, say no: they count for nothing and their climbs are taken back.</source>
+        <source>%n runs went by without a key press. If you were not listening to every note, choose No: the runs then do not count, and their climbs are taken back.</source>
         <translation>
-            <numerusform>%n Durchlauf verging ohne Taste. Wenn du nicht auf jeden Ton gehört hast, sag nein: Er zählt dann nicht, und sein Anstieg wird zurückgenommen.</numerusform>
-            <numerusform>%n Durchläufe vergingen ohne Taste. Wenn du nicht auf jeden Ton gehört hast, sag nein: Sie zählen dann nicht, und ihre Anstiege werden zurückgenommen.</numerusform>
+            <numerusform>%n Durchlauf verging ohne Tastendruck. Wenn du nicht auf jeden Ton gehört hast, wähle Nein: Er zählt dann nicht, und sein Anstieg wird zurückgenommen.</numerusform>
+            <numerusform>%n Durchläufe vergingen ohne Tastendruck. Wenn du nicht auf jeden Ton gehört hast, wähle Nein: Sie zählen dann nicht, und ihre Anstiege werden zurückgenommen.</numerusform>
         </translation>
     </message>
     <message id="pause.unmarked.title">
@@ -3255,15 +3249,15 @@
         <translation>Waren diese Durchläufe sauber?</translation>
     </message>
     <message id="pause.yes">
-        <source>Yes, go on</source>
+        <source>Yes, continue</source>
         <translation>Ja, weiter</translation>
     </message>
     <message id="pedal.hint">
-        <source>%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal. A MIDI switch works as well; the settings have more.</source>
+        <source>%1 starts the click, and marks a miss while it runs. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
         <translation>%1 startet den Klick und markiert einen Fehler, solange er läuft. Hast du ein Blätterpedal? Drück hier den Knopf, dann das Pedal. Ein MIDI-Schalter geht auch; mehr steht in den Einstellungen.</translation>
     </message>
     <message id="pedal.press">
-        <source>Press the pedal now (Esc gives up)</source>
+        <source>Press the pedal now (Esc to cancel)</source>
         <translation>Drück jetzt das Pedal (Esc bricht ab)</translation>
     </message>
     <message id="pedal.title">
@@ -3295,8 +3289,8 @@
         <translation>Keine</translation>
     </message>
     <message id="picks.none.spoken">
-        <source>Tick no passage</source>
-        <translation>Keine Stelle anhaken</translation>
+        <source>Untick all passages</source>
+        <translation>Alle Haken entfernen</translation>
     </message>
     <message id="picks.of">
         <source>%1 of %2</source>
@@ -3308,7 +3302,7 @@
     </message>
     <message id="picture.add">
         <source>Add a picture of the music</source>
-        <translation>Bild der Noten dazu</translation>
+        <translation>Bild der Noten hinzufügen</translation>
     </message>
     <message id="picture.after-saving">
         <source>once the passage is saved</source>
@@ -3367,60 +3361,60 @@
         <translation>Datei</translation>
     </message>
     <message id="picture.file.hint">
-        <source>A PNG or JPEG, or a PDF of which you choose a page. Type where it is, or drop it here. It is copied into the practice folder.</source>
-        <translation>Ein PNG oder JPEG, oder ein PDF, aus dem du eine Seite wählst. Tippe den Ort ein, oder zieh die Datei hierher. Sie wird in den Übeordner kopiert.</translation>
+        <source>A PNG or JPEG, or a PDF from which you choose a page. Type the path, or drop the file here. It is copied into the practice folder.</source>
+        <translation>Ein PNG oder JPEG, oder ein PDF, aus dem du eine Seite wählst. Tippe den Pfad ein, oder zieh die Datei hierher. Sie wird in den Übeordner kopiert.</translation>
     </message>
     <message id="picture.frame">
         <source>frame</source>
         <translation>Rahmen</translation>
     </message>
     <message id="picture.frame.spoken">
-        <source>across %1 to %2 %, down %3 to %4 %</source>
+        <source>%1 to %2 % across, %3 to %4 % down</source>
         <translation>quer %1 bis %2 %, von oben %3 bis %4 %</translation>
     </message>
     <message id="picture.hint">
-        <source>Drag the frame around the passage, or move what is picked here with the arrow keys: Shift for larger steps, Space for the next edge.</source>
-        <translation>Zieh den Rahmen um die Stelle, oder bewege mit den Pfeiltasten, was hier gewählt ist: mit Umschalt in größeren Schritten, Leertaste für die nächste Kante.</translation>
+        <source>Drag the frame around the passage, or use the arrow keys to move the part that is selected here: Shift for larger steps, Space for the next edge.</source>
+        <translation>Zieh den Rahmen um die Stelle, oder bewege mit den Pfeiltasten den Teil, der hier gewählt ist: Umschalt für größere Schritte, Leertaste für die nächste Kante.</translation>
     </message>
     <message id="picture.keep">
-        <source>Keep this part</source>
-        <translation>Diesen Teil behalten</translation>
+        <source>Use this part</source>
+        <translation>Diesen Teil verwenden</translation>
     </message>
     <message id="picture.leave">
-        <source>Leave as it was</source>
-        <translation>Lassen, wie es war</translation>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
     <message id="picture.left">
         <source>left</source>
         <translation>links</translation>
     </message>
     <message id="picture.missing">
-        <source>The picture of the music cannot be read from the practice folder. Take it in again, or remove it here.</source>
-        <translation>Das Bild der Noten lässt sich im Übeordner nicht lesen. Nimm es neu auf, oder entferne es hier.</translation>
+        <source>The picture of the music in the practice folder cannot be read. Add it again, or remove it here.</source>
+        <translation>Das Bild der Noten im Übeordner lässt sich nicht lesen. Füge es noch einmal hinzu, oder entferne es hier.</translation>
     </message>
     <message id="picture.of-passage">
         <source>the page of “%1”</source>
         <translation>die Seite von „%1“</translation>
     </message>
     <message id="picture.or-page">
-        <source>Or a page that this piece has already</source>
+        <source>Or a page that this piece already has</source>
         <translation>Oder eine Seite, die dieses Stück schon hat</translation>
     </message>
     <message id="picture.page">
-        <source>Page, of %1</source>
-        <translation>Seite, von %1</translation>
+        <source>Page (of %1)</source>
+        <translation>Seite (von %1)</translation>
     </message>
     <message id="picture.reading">
-        <source>Reading …</source>
-        <translation>Liest …</translation>
+        <source>Reading…</source>
+        <translation>Wird gelesen…</translation>
     </message>
     <message id="picture.remove">
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message id="picture.restore">
-        <source>Take the removal back</source>
-        <translation>Doch nicht entfernen</translation>
+        <source>Undo removal</source>
+        <translation>Entfernen rückgängig machen</translation>
     </message>
     <message id="picture.right">
         <source>right</source>
@@ -3431,36 +3425,36 @@
         <translation>Die Noten der Stelle</translation>
     </message>
     <message id="picture.take">
-        <source>Take it</source>
-        <translation>Übernehmen</translation>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
     </message>
     <message id="picture.take-page">
-        <source>Take this page</source>
-        <translation>Diese Seite nehmen</translation>
+        <source>Use this page</source>
+        <translation>Diese Seite verwenden</translation>
     </message>
     <message id="picture.title">
-        <source>The music of “%1”</source>
-        <translation>Die Noten von „%1“</translation>
+        <source>Music for “%1”</source>
+        <translation>Noten für „%1“</translation>
     </message>
     <message id="picture.top">
         <source>top</source>
         <translation>oben</translation>
     </message>
     <message id="picture.unreadable">
-        <source>The picture of the music cannot be read from the practice folder.</source>
-        <translation>Das Bild der Noten lässt sich im Übeordner nicht lesen.</translation>
+        <source>The picture of the music in the practice folder cannot be read.</source>
+        <translation>Das Bild der Noten im Übeordner lässt sich nicht lesen.</translation>
     </message>
     <message id="picture.whole-page">
         <source>Whole page</source>
         <translation>Ganze Seite</translation>
     </message>
     <message id="piece.bars">
-        <source>Bars in all</source>
+        <source>Total bars</source>
         <translation>Takte insgesamt</translation>
     </message>
     <message id="piece.bars.unknown">
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
     </message>
     <message id="piece.composer">
         <source>Composer</source>
@@ -3475,40 +3469,40 @@
         <translation>kein Termin</translation>
     </message>
     <message id="piece.fault.due">
-        <source>a date such as %1, or nothing</source>
-        <translation>ein Datum wie %1, oder nichts</translation>
+        <source>a date such as %1, or leave it empty</source>
+        <translation>ein Datum wie %1, oder leer lassen</translation>
     </message>
     <message id="piece.fault.letters">
-        <source>at most %1 letters</source>
-        <translation>höchstens %1 Buchstaben</translation>
+        <source>at most %1 characters</source>
+        <translation>höchstens %1 Zeichen</translation>
     </message>
     <message id="piece.fault.meter">
-        <source>a meter such as 4/4, 6/8 or 7/8, or nothing</source>
-        <translation>eine Taktart wie 4/4, 6/8 oder 7/8, oder nichts</translation>
+        <source>a meter such as 4/4, 6/8 or 7/8, or leave it empty</source>
+        <translation>eine Taktart wie 4/4, 6/8 oder 7/8, oder leer lassen</translation>
     </message>
     <message id="piece.fault.name">
         <source>the piece needs a name</source>
         <translation>das Stück braucht einen Namen</translation>
     </message>
     <message id="piece.fault.tempo">
-        <source>a tempo from 10 to 400, or nothing</source>
-        <translation>ein Tempo von 10 bis 400, oder nichts</translation>
+        <source>a tempo from 10 to 400, or leave it empty</source>
+        <translation>ein Tempo von 10 bis 400, oder leer lassen</translation>
     </message>
     <message id="piece.fault.too-long">
-        <source>too long to be kept</source>
-        <translation>zu lang zum Behalten</translation>
+        <source>too long to save</source>
+        <translation>zu lang zum Speichern</translation>
     </message>
     <message id="piece.fault.whole">
-        <source>a whole number, %1 to %2</source>
-        <translation>eine ganze Zahl, %1 bis %2</translation>
+        <source>a whole number from %1 to %2</source>
+        <translation>eine ganze Zahl von %1 bis %2</translation>
     </message>
     <message id="piece.fault.whole-or-none">
-        <source>a whole number up to %1, or nothing</source>
-        <translation>eine ganze Zahl bis %1, oder nichts</translation>
+        <source>a whole number up to %1, or leave it empty</source>
+        <translation>eine ganze Zahl bis %1, oder leer lassen</translation>
     </message>
     <message id="piece.instrument">
-        <source>Played on</source>
-        <translation>Gespielt auf</translation>
+        <source>Instrument</source>
+        <translation>Instrument</translation>
     </message>
     <message id="piece.instrument.example">
         <source>Clarinet in B♭</source>
@@ -3523,11 +3517,11 @@
         <translation>4/4</translation>
     </message>
     <message id="piece.meter.unknown">
-        <source>not known; a run-through then tells no bars</source>
-        <translation>nicht bekannt; ein Gesamtdurchlauf nennt dann keine Takte</translation>
+        <source>unknown; run-throughs then show no bars</source>
+        <translation>unbekannt; Gesamtdurchläufe zeigen dann keine Takte</translation>
     </message>
     <message id="piece.name">
-        <source>The piece&apos;s name</source>
+        <source>Name of the piece</source>
         <translation>Name des Stücks</translation>
     </message>
     <message id="piece.notes">
@@ -3539,15 +3533,15 @@
         <translation>Tempo des ganzen Stücks, %1 =</translation>
     </message>
     <message id="piece.transposition">
-        <source>Sounds by semitones</source>
-        <translation>Klingt, in Halbtönen</translation>
+        <source>Transposition (semitones)</source>
+        <translation>Transposition (Halbtöne)</translation>
     </message>
     <message id="piece.transposition.example">
         <source>−2 for a clarinet in B♭</source>
         <translation>−2 für eine Klarinette in B</translation>
     </message>
     <message id="playing.spoken">
-        <source>The click runs. %1 marks a miss, %2 stops.</source>
+        <source>The click is running. %1 marks a miss, %2 stops.</source>
         <translation>Der Klick läuft. %1 markiert einen Fehler, %2 hält an.</translation>
     </message>
     <message id="playing.stop">
@@ -3559,36 +3553,36 @@
         <translation>%1 ↑</translation>
     </message>
     <message id="practice.day-opens">
-        <source>A new day begins</source>
+        <source>A new day starts</source>
         <translation>Ein neuer Tag beginnt</translation>
     </message>
     <message id="practice.hint">
-        <source>These travel with the practice folder.</source>
-        <translation>Das wandert mit dem Übeordner mit.</translation>
+        <source>These settings travel with the practice folder.</source>
+        <translation>Diese Einstellungen wandern mit dem Übeordner mit.</translation>
     </message>
     <message id="practice.millis">
         <source>%1 ms</source>
         <translation>%1 ms</translation>
     </message>
     <message id="practice.pause">
-        <source>Without a key, pause and ask after</source>
-        <translation>Ohne Taste anhalten und fragen nach</translation>
+        <source>Without a key press, pause and ask after</source>
+        <translation>Ohne Tastendruck anhalten und fragen nach</translation>
     </message>
     <message id="practice.pause.never">
         <source>never</source>
         <translation>nie</translation>
     </message>
     <message id="practice.play-on">
-        <source>Play on after a miss: the run goes to its end and drops once</source>
-        <translation>Nach einem Fehler weiterspielen: der Durchlauf geht bis zum Ende und senkt einmal</translation>
+        <source>Play on after a miss: the run goes on to its end, and the tempo drops once</source>
+        <translation>Nach einem Fehler weiterspielen: Der Durchlauf geht bis zum Ende, und das Tempo sinkt einmal</translation>
     </message>
     <message id="practice.reaction">
-        <source>From a slip to the key (a guess: set your own)</source>
-        <translation>Vom Patzer zur Taste (geschätzt: stell deinen Wert ein)</translation>
+        <source>Reaction time, from slip to key (a guess: set your own)</source>
+        <translation>Reaktionszeit, vom Patzer zur Taste (geschätzt: stell deine ein)</translation>
     </message>
     <message id="practice.read-only">
-        <source>Another window writes to this practice folder: these cannot be changed here.</source>
-        <translation>Ein anderes Fenster schreibt in diesen Übeordner: Hier lässt sich das nicht ändern.</translation>
+        <source>Another window is using this practice folder, so you cannot change this here.</source>
+        <translation>Ein anderes Fenster benutzt diesen Übeordner; hier lässt sich das nicht ändern.</translation>
     </message>
     <message id="practice.rest">
         <source>After a miss, breathe and read for at least</source>
@@ -3599,20 +3593,20 @@
         <translation>keine Pause</translation>
     </message>
     <message id="practice.secure-days">
-        <source>A passage is secure when it was secure on</source>
-        <translation>Sicher ist eine Stelle, wenn sie es war: so viele Tage</translation>
+        <source>A passage is secure as a whole after being secure on</source>
+        <translation>Im Ganzen sicher ist eine Stelle, wenn sie es war an</translation>
     </message>
     <message id="practice.title">
         <source>Practice</source>
         <translation>Üben</translation>
     </message>
     <message id="rest.note">
-        <source>You have played for a good while: give ears and lip a rest. Pain, tingling or numbness means stop and see a professional.</source>
-        <translation>Du spielst schon eine ganze Weile: gönn Ohren und Lippe eine Pause. Schmerz, Kribbeln oder Taubheit heißt aufhören und fachlichen Rat holen.</translation>
+        <source>You have been playing for a good while: give your ears and lip a rest. If you feel pain, tingling or numbness, stop and see a professional.</source>
+        <translation>Du spielst schon eine ganze Weile: Gönn Ohren und Lippe eine Pause. Bei Schmerz, Kribbeln oder Taubheit hör auf, und hol dir fachlichen Rat.</translation>
     </message>
     <message id="rest.read">
-        <source>Read</source>
-        <translation>Gelesen</translation>
+        <source>Got it</source>
+        <translation>Verstanden</translation>
     </message>
     <message id="rule.each">
         <source>a miss drops %1, each clean run climbs %2</source>
@@ -3629,10 +3623,6 @@
             <numerusform>%n Rasten</numerusform>
         </translation>
     </message>
-    <message id="rule.one-notch">
-        <source>1 notch</source>
-        <translation>1 Raste</translation>
-    </message>
     <message id="rule.streak">
         <source>a miss drops %1, %2 clean in a row climb %3</source>
         <translation>ein Fehler −%1, %2 sauber in Folge +%3</translation>
@@ -3646,12 +3636,12 @@
         <translation>%1 · %2</translation>
     </message>
     <message id="run-through.bar-unknown">
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
     </message>
     <message id="run-through.bars-guessed">
-        <source>The bars are a guess, by the clock. Put them right, or leave out what you do not know.</source>
-        <translation>Die Takte sind nach der Uhr geschätzt. Stell sie richtig, oder lass weg, was du nicht weißt.</translation>
+        <source>The bars are a guess by the clock. Correct them, or leave out what you do not know.</source>
+        <translation>Die Takte sind nach der Uhr geschätzt. Berichtige sie, oder lass weg, was du nicht weißt.</translation>
     </message>
     <message id="run-through.choose-piece">
         <source>Choose a piece first.</source>
@@ -3662,7 +3652,7 @@
         <translation>%1 · %2</translation>
     </message>
     <message id="run-through.discard">
-        <source>Throw it away</source>
+        <source>Discard</source>
         <translation>Verwerfen</translation>
     </message>
     <message id="run-through.earlier">
@@ -3670,24 +3660,24 @@
         <translation>Bisherige Gesamtdurchläufe</translation>
     </message>
     <message id="run-through.fault.bar">
-        <source>a bar&apos;s number up to %1, or nothing</source>
-        <translation>eine Taktzahl bis %1, oder nichts</translation>
+        <source>a bar number up to %1, or leave it empty</source>
+        <translation>eine Taktzahl bis %1, oder leer lassen</translation>
     </message>
     <message id="run-through.give-up">
         <source>Give up</source>
         <translation>Abbrechen</translation>
     </message>
     <message id="run-through.hint">
-        <source>Play the whole piece without the click. Where you come to a stop, press the key and play on.</source>
+        <source>Play the whole piece without the click. When you come to a stop, press the key and play on.</source>
         <translation>Spiel das ganze Stück ohne Klick. Wo du hängen bleibst, drück die Taste und spiel weiter.</translation>
     </message>
     <message id="run-through.keep">
-        <source>Keep it in the log</source>
+        <source>Save to log</source>
         <translation>Ins Tagebuch übernehmen</translation>
     </message>
     <message id="run-through.last-note">
-        <source>The last note</source>
-        <translation>Der letzte Ton</translation>
+        <source>Last note</source>
+        <translation>Letzter Ton</translation>
     </message>
     <message id="run-through.no-stop">
         <source>no stop</source>
@@ -3697,25 +3687,24 @@
         <source>None yet.</source>
         <translation>Noch keiner.</translation>
     </message>
-    <message id="run-through.one-stop">
-        <source>1 stop</source>
-        <translation>1 Halt</translation>
-    </message>
     <message id="run-through.start">
         <source>Start</source>
         <translation>Los</translation>
     </message>
     <message id="run-through.stop">
-        <source>A stop here</source>
-        <translation>Hier ein Halt</translation>
+        <source>Mark a stop</source>
+        <translation>Halt markieren</translation>
     </message>
     <message id="run-through.stop-bar">
         <source>Stop at %1, bar</source>
         <translation>Halt bei %1, Takt</translation>
     </message>
-    <message id="run-through.stops">
-        <source>%1 stops</source>
-        <translation>%1 Halte</translation>
+    <message id="run-through.stops" numerus="yes">
+        <source>%n stops</source>
+        <translation>
+            <numerusform>%n Halt</numerusform>
+            <numerusform>%n Halte</numerusform>
+        </translation>
     </message>
     <message id="run-through.time-stops">
         <source>%1 · %2</source>
@@ -3726,7 +3715,7 @@
         <translation>%1, von Anfang bis Ende</translation>
     </message>
     <message id="run-through.unfinished">
-        <source>%1, not to the end</source>
+        <source>%1, unfinished</source>
         <translation>%1, nicht bis zum Ende</translation>
     </message>
     <message id="scale.ending.comma">
@@ -3734,11 +3723,11 @@
         <translation>, </translation>
     </message>
     <message id="scale.ending.over">
-        <source>it goes %1 notes over the last tonic and comes back</source>
+        <source>it goes %1 notes above the last tonic and comes back</source>
         <translation>geht sie %1 Töne über den letzten Grundton und kommt zurück</translation>
     </message>
     <message id="scale.ending.over-one">
-        <source>it goes one note over the last tonic and comes back</source>
+        <source>it goes one note above the last tonic and comes back</source>
         <translation>geht sie einen Ton über den letzten Grundton und kommt zurück</translation>
     </message>
     <message id="scale.ending.sentence">
@@ -3754,11 +3743,11 @@
         <translation>erklingt der oberste Ton zweimal</translation>
     </message>
     <message id="scale.ending.under">
-        <source>it goes %1 notes under the last tonic and comes back</source>
+        <source>it goes %1 notes below the last tonic and comes back</source>
         <translation>geht sie %1 Töne unter den letzten Grundton und kommt zurück</translation>
     </message>
     <message id="scale.ending.under-one">
-        <source>it goes one note under the last tonic and comes back</source>
+        <source>it goes one note below the last tonic and comes back</source>
         <translation>geht sie einen Ton unter den letzten Grundton und kommt zurück</translation>
     </message>
     <message id="scale.kind.altered">
@@ -3994,8 +3983,8 @@
         <translation>In Quarten</translation>
     </message>
     <message id="scale.order.random">
-        <source>Drawn by lot</source>
-        <translation>Ausgelost</translation>
+        <source>Random</source>
+        <translation>Zufällig</translation>
     </message>
     <message id="scale.order.semitones">
         <source>By semitones</source>
@@ -4077,16 +4066,8 @@
         </translation>
     </message>
     <message id="scale.signature.none">
-        <source>no key signature: its accidentals stand at the notes</source>
+        <source>no key signature: accidentals are written at the notes</source>
         <translation>ohne Vorzeichnung: die Vorzeichen stehen bei den Noten</translation>
-    </message>
-    <message id="scale.signature.one-flat">
-        <source>1 flat</source>
-        <translation>1 B</translation>
-    </message>
-    <message id="scale.signature.one-sharp">
-        <source>1 sharp</source>
-        <translation>1 Kreuz</translation>
     </message>
     <message id="scale.signature.sharps" numerus="yes">
         <source>%n sharps</source>
@@ -4100,8 +4081,8 @@
         <translation>%1, %2, %3</translation>
     </message>
     <message id="scales.altissimo">
-        <source>Altissimo: it goes up to %1, and your highest note is %2. The whole range stays inside.</source>
-        <translation>Über deinem Umfang: es geht bis %1 hinauf, und dein höchster Ton ist %2. Der ganze Umfang bleibt darin.</translation>
+        <source>Altissimo: it goes up to %1, and your highest note is %2. “The whole range” stays within your notes.</source>
+        <translation>Über deinem Umfang: Sie geht bis %1 hinauf, und dein höchster Ton ist %2. „Der ganze Umfang“ bleibt innerhalb deiner Töne.</translation>
     </message>
     <message id="scales.cell">
         <source>%1, %2</source>
@@ -4152,7 +4133,7 @@
         <translation>Eingabetaste</translation>
     </message>
     <message id="scales.goes-on">
-        <source>Goes on at %1.</source>
+        <source>Continues at %1.</source>
         <translation>Weiter geht es bei %1.</translation>
     </message>
     <message id="scales.grid">
@@ -4160,8 +4141,8 @@
         <translation>Raster</translation>
     </message>
     <message id="scales.grid.spoken">
-        <source>Twelve keys by seven subdivisions. The arrow keys choose, Return drills.</source>
-        <translation>Zwölf Tonarten mal sieben Unterteilungen. Die Pfeiltasten wählen, die Eingabetaste übt.</translation>
+        <source>Twelve keys by seven subdivisions. The arrow keys select a cell, Return drills it.</source>
+        <translation>Zwölf Tonarten mal sieben Unterteilungen. Die Pfeiltasten wählen ein Feld, die Eingabetaste übt es.</translation>
     </message>
     <message id="scales.hear">
         <source>Hear it first</source>
@@ -4172,16 +4153,16 @@
         <translation>Instrument</translation>
     </message>
     <message id="scales.instrument.choose">
-        <source>Choose yours</source>
-        <translation>Wähle deines</translation>
+        <source>Choose your instrument</source>
+        <translation>Wähle dein Instrument</translation>
     </message>
     <message id="scales.instrument.highest">
         <source>Highest note, as written</source>
         <translation>Höchster Ton, wie notiert</translation>
     </message>
     <message id="scales.instrument.hint">
-        <source>Scales are written for it, in its clef and range. This travels with the practice folder.</source>
-        <translation>Tonleitern werden dafür notiert, in seinem Schlüssel und Umfang. Das wandert mit dem Übeordner mit.</translation>
+        <source>Scales are written for this instrument, in its clef and range. The setting travels with the practice folder.</source>
+        <translation>Tonleitern werden für dieses Instrument notiert, in seinem Schlüssel und Umfang. Die Einstellung wandert mit dem Übeordner mit.</translation>
     </message>
     <message id="scales.instrument.lowest">
         <source>Lowest note, as written</source>
@@ -4192,24 +4173,24 @@
         <translation>Instrument</translation>
     </message>
     <message id="scales.instrument.octave-hint">
-        <source>Octave 4 begins at middle C. A saxophone with a high F♯ key, a baritone with a low A, notes above the usual range: set what you play.</source>
-        <translation>Oktave 4 beginnt beim eingestrichenen C. Ein Saxophon mit Hoch-Fis-Klappe, ein Bariton mit tiefem A, Töne über dem üblichen Umfang: stell ein, was du spielst.</translation>
+        <source>Octave 4 begins at middle C. If you have a high F♯ key, a low A, or notes above the usual range, set what you play.</source>
+        <translation>Oktave 4 beginnt beim eingestrichenen C. Wenn du eine Hoch-Fis-Klappe, ein tiefes A oder Töne über dem üblichen Umfang hast, stell ein, was du spielst.</translation>
     </message>
     <message id="scales.instrument.read-only">
-        <source>Another window writes to this practice folder: these cannot be changed here.</source>
-        <translation>Ein anderes Fenster schreibt in diesen Übeordner: Hier lässt sich das nicht ändern.</translation>
+        <source>Another window is using this practice folder, so you cannot change this here.</source>
+        <translation>Ein anderes Fenster benutzt diesen Übeordner; hier lässt sich das nicht ändern.</translation>
     </message>
     <message id="scales.instrument.redraw">
-        <source>Draw another order of keys</source>
-        <translation>Eine andere Reihenfolge auslosen</translation>
+        <source>Shuffle the keys again</source>
+        <translation>Tonarten neu mischen</translation>
     </message>
     <message id="scales.instrument.title">
         <source>Your instrument</source>
         <translation>Dein Instrument</translation>
     </message>
     <message id="scales.instrument.to-grid">
-        <source>To the grid</source>
-        <translation>Zum Raster</translation>
+        <source>Show grid</source>
+        <translation>Raster zeigen</translation>
     </message>
     <message id="scales.key.sounds">
         <source>%1, sounds as %2</source>
@@ -4220,7 +4201,7 @@
         <translation>Tonarten</translation>
     </message>
     <message id="scales.keys-hint">
-        <source>Keys as written for the %1; how they sound stands below them.</source>
+        <source>Keys as written for the %1; the sounding key is below.</source>
         <translation>Tonarten notiert für %1, darunter klingend.</translation>
     </message>
     <message id="scales.kind">
@@ -4228,24 +4209,24 @@
         <translation>Art der Tonleiter</translation>
     </message>
     <message id="scales.next.first">
-        <source>Next: the first key in the slowest notes. Nothing was played yet.</source>
-        <translation>Als Nächstes: die erste Tonart in den langsamsten Noten. Noch wurde nichts gespielt.</translation>
+        <source>Next: the first key in the slowest notes. You have not played anything yet.</source>
+        <translation>Als Nächstes: die erste Tonart in den langsamsten Noten. Du hast noch nichts gespielt.</translation>
     </message>
     <message id="scales.next.furthest">
-        <source>Next: its best lies furthest below the best of its row.</source>
+        <source>Next: its best is furthest below the best of its row.</source>
         <translation>Als Nächstes: ihr Bestes liegt am weitesten unter dem Besten ihrer Reihe.</translation>
     </message>
     <message id="scales.next.never">
-        <source>Next: the first that was never played, and nothing is older than a week.</source>
-        <translation>Als Nächstes: das erste nie gespielte Feld, und nichts ist älter als eine Woche.</translation>
+        <source>Next: the first one never played; none is older than a week.</source>
+        <translation>Als Nächstes: das erste nie gespielte Feld; keines ist älter als eine Woche.</translation>
     </message>
     <message id="scales.next.oldest">
-        <source>Next: not played for %1, the longest of all.</source>
-        <translation>Als Nächstes: %1 nicht gespielt, am längsten von allen.</translation>
+        <source>Next: not played for %1, longer than any other.</source>
+        <translation>Als Nächstes: %1 nicht gespielt, länger als alle anderen.</translation>
     </message>
     <message id="scales.no-tonic">
-        <source>Your range has no such tonic: choose another key, or set your range wider.</source>
-        <translation>Dein Umfang hat keinen solchen Grundton: wähle eine andere Tonart, oder stell den Umfang weiter.</translation>
+        <source>Your range does not contain this tonic: choose another key, or widen your range.</source>
+        <translation>Dein Umfang enthält diesen Grundton nicht: Wähle eine andere Tonart, oder erweitere den Umfang.</translation>
     </message>
     <message id="scales.not-played">
         <source>Not played yet.</source>
@@ -4256,32 +4237,32 @@
         <translation>%1 je Schlag</translation>
     </message>
     <message id="scales.order">
-        <source>Order of the keys</source>
+        <source>Order of keys</source>
         <translation>Folge der Tonarten</translation>
     </message>
     <message id="scales.pattern">
-        <source>Order of its notes</source>
-        <translation>Folge ihrer Töne</translation>
+        <source>Order of notes</source>
+        <translation>Folge der Töne</translation>
     </message>
     <message id="scales.played">
         <source>Played %1, %2.</source>
         <translation>Gespielt: %1, %2.</translation>
     </message>
     <message id="scales.range">
-        <source>How far it goes</source>
-        <translation>Wie weit sie geht</translation>
+        <source>Range</source>
+        <translation>Umfang</translation>
     </message>
     <message id="scales.shown">
-        <source>What is shown</source>
-        <translation>Was gezeigt wird</translation>
+        <source>View</source>
+        <translation>Ansicht</translation>
     </message>
     <message id="scales.starts-from">
-        <source>Start at %1: your best in %2, two notches down.</source>
-        <translation>Start bei %1: dein Bestes in %2, zwei Rasten tiefer.</translation>
+        <source>Start at %1, two notches below your best in %2.</source>
+        <translation>Start bei %1, zwei Rasten unter deinem Besten in %2.</translation>
     </message>
     <message id="scales.starts-slow">
-        <source>Start at %1: slow enough to make no mistakes; change it in the drill.</source>
-        <translation>Start bei %1: langsam genug für keinen Fehler; im Üben lässt es sich ändern.</translation>
+        <source>Start at %1: slow enough to make no mistakes; you can change it on the drill screen.</source>
+        <translation>Start bei %1: langsam genug für keinen Fehler; auf dem Bildschirm „Üben“ kannst du es ändern.</translation>
     </message>
     <message id="scales.title">
         <source>Scales</source>
@@ -4300,16 +4281,16 @@
         <translation>%1, Woche vom %2: %3</translation>
     </message>
     <message id="scales.weeks.hint">
-        <source>How many runs of each key, in all kinds and subdivisions of this instrument. A week begins on Monday.</source>
-        <translation>Wie viele Durchläufe jeder Tonart, in allen Arten und Unterteilungen dieses Instruments. Eine Woche beginnt am Montag.</translation>
+        <source>Runs of each key, in all kinds and subdivisions for this instrument. A week begins on Monday.</source>
+        <translation>Durchläufe jeder Tonart, in allen Arten und Unterteilungen für dieses Instrument. Eine Woche beginnt am Montag.</translation>
     </message>
     <message id="scales.weeks.title">
-        <source>Keys by weeks</source>
+        <source>Keys by week</source>
         <translation>Tonarten nach Wochen</translation>
     </message>
     <message id="scales.write">
-        <source>Write it as %1</source>
-        <translation>Schreib sie als %1</translation>
+        <source>Write as %1</source>
+        <translation>Als %1 schreiben</translation>
     </message>
     <message id="score.back-to-form">
         <source>Back to the form</source>
@@ -4332,24 +4313,23 @@
         <translation>Von Takt</translation>
     </message>
     <message id="score.hint">
-        <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type where it is, or drop it here.</source>
-        <translation>MusicXML (.musicxml, .xml, .mxl), wie Notensatzprogramme es ausgeben. Tippe den Ort ein, oder zieh die Datei hierher.</translation>
+        <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type the path, or drop the file here.</source>
+        <translation>MusicXML (.musicxml, .xml, .mxl), wie Notensatzprogramme es exportieren. Tippe den Pfad ein, oder zieh die Datei hierher.</translation>
     </message>
     <message id="score.no-tempo">
-        <source>no tempo marked</source>
-        <translation>kein Tempo angegeben</translation>
+        <source>no tempo mark</source>
+        <translation>keine Tempoangabe</translation>
     </message>
     <message id="score.no-title">
         <source>(no title)</source>
         <translation>(ohne Titel)</translation>
     </message>
-    <message id="score.notes">
-        <source>%1 notes</source>
-        <translation>%1 Noten</translation>
-    </message>
-    <message id="score.one-note">
-        <source>1 note</source>
-        <translation>1 Note</translation>
+    <message id="score.notes" numerus="yes">
+        <source>%n notes</source>
+        <translation>
+            <numerusform>%n Note</numerusform>
+            <numerusform>%n Noten</numerusform>
+        </translation>
     </message>
     <message id="score.part">
         <source>Part</source>
@@ -4360,16 +4340,16 @@
         <translation>Stimme %1</translation>
     </message>
     <message id="score.read">
-        <source>Read it</source>
-        <translation>Lesen</translation>
+        <source>Open</source>
+        <translation>Öffnen</translation>
     </message>
     <message id="score.take">
-        <source>Take these bars</source>
-        <translation>Diese Takte nehmen</translation>
+        <source>Use these bars</source>
+        <translation>Diese Takte verwenden</translation>
     </message>
     <message id="score.title">
-        <source>A passage from a music file</source>
-        <translation>Eine Stelle aus einer Notendatei</translation>
+        <source>A passage from a score</source>
+        <translation>Eine Stelle aus einer Partitur</translation>
     </message>
     <message id="score.title-composer">
         <source>%1 · %2</source>
@@ -4380,15 +4360,15 @@
         <translation>Bis Takt</translation>
     </message>
     <message id="score.too-many-notes">
-        <source>%1, too many to be kept</source>
-        <translation>%1, zu viele zum Behalten</translation>
+        <source>%1, too many to save</source>
+        <translation>%1, zu viele zum Speichern</translation>
     </message>
     <message id="settings.day-opening.as-left">
-        <source>Where it was left</source>
-        <translation>Wo er aufgehört hat</translation>
+        <source>Where you left off</source>
+        <translation>Wo du aufgehört hast</translation>
     </message>
     <message id="settings.day-opening.below">
-        <source>Two rungs below the last full row</source>
+        <source>Two rungs below the last full streak</source>
         <translation>Zwei Sprossen unter der letzten vollen Serie</translation>
     </message>
     <message id="settings.day-opening.start">
@@ -4400,24 +4380,24 @@
         <translation>Deine Tasten</translation>
     </message>
     <message id="settings.keys.hint">
-        <source>A press on a key takes it away. Tab, Return on a button, the arrows in a list and Esc in a form work as in any other program, and stay.</source>
-        <translation>Ein Druck auf eine Taste nimmt sie weg. Tab, Eingabe auf einem Knopf, die Pfeile in einer Liste und Esc in einem Formular tun, was sie überall tun, und bleiben.</translation>
+        <source>Click a key below to remove it. Tab, Return on a button, the arrow keys in a list and Esc in a form work as in any other program; you cannot change them.</source>
+        <translation>Klick unten auf eine Taste, um sie zu entfernen. Tab, Eingabe auf einem Knopf, die Pfeile in einer Liste und Esc in einem Formular funktionieren wie überall; sie lassen sich nicht ändern.</translation>
     </message>
     <message id="settings.language">
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
     <message id="settings.language.hint">
-        <source>Words, numbers and dates on the screen. Files are the same in every language.</source>
-        <translation>Wörter, Zahlen und Daten auf dem Bildschirm. Dateien sind in jeder Sprache gleich.</translation>
+        <source>Text, numbers and dates on the screen. Files are the same in every language.</source>
+        <translation>Texte, Zahlen und Daten auf dem Bildschirm. Dateien sind in jeder Sprache gleich.</translation>
     </message>
     <message id="settings.language.system">
-        <source>As the system</source>
-        <translation>Wie das System</translation>
+        <source>Use system setting</source>
+        <translation>Systemeinstellung</translation>
     </message>
     <message id="settings.looks">
-        <source>Looks</source>
-        <translation>Aussehen</translation>
+        <source>Appearance</source>
+        <translation>Erscheinungsbild</translation>
     </message>
     <message id="settings.looks.dark">
         <source>Dark</source>
@@ -4428,8 +4408,8 @@
         <translation>Hell</translation>
     </message>
     <message id="settings.looks.system">
-        <source>As the system</source>
-        <translation>Wie das System</translation>
+        <source>Use system setting</source>
+        <translation>Systemeinstellung</translation>
     </message>
     <message id="settings.title">
         <source>Settings</source>
@@ -4460,12 +4440,12 @@
         <translation>Tag</translation>
     </message>
     <message id="sheet.gentle">
-        <source>Near the target a miss drops one climb; at it, the second of two running.</source>
+        <source>Near the target, a miss drops by one climb; at the target, only the second in a row drops.</source>
         <translation>Nahe am Ziel senkt ein Fehler um einen Anstieg; am Ziel erst der zweite in Folge.</translation>
     </message>
     <message id="sheet.how-to">
-        <source>Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out that rung&apos;s ticks.</source>
-        <translation>Steige von unten hinauf. Ein sauberer Durchlauf hakt einen Kreis ab; ein Fehler ist ein Strich im Kasten und löscht die Haken dieser Sprosse.</translation>
+        <source>Climb from the bottom. Tick a circle for each clean run. A miss is a stroke in the box and rubs out that rung&apos;s ticks.</source>
+        <translation>Steige von unten hinauf. Hake für jeden sauberen Durchlauf einen Kreis ab. Ein Fehler ist ein Strich im Kasten und löscht die Haken dieser Sprosse.</translation>
     </message>
     <message id="sheet.misses">
         <source>misses</source>
@@ -4496,16 +4476,16 @@
         <translation>%1, bis %2 · %3</translation>
     </message>
     <message id="sound.delay">
-        <source>Wireless headphones are late: move the picture of the beat, and the marks, later by</source>
-        <translation>Funkkopfhörer sind spät: Bild des Schlags und Markierungen später um</translation>
+        <source>For wireless headphones, which are late: delay the picture of the beat, and the marks, by</source>
+        <translation>Für Funkkopfhörer, die spät sind: Bild des Schlags und Markierungen verzögern um</translation>
     </message>
     <message id="sound.dropouts">
-        <source>The sound has broken off %1 since Piolo was opened: the computer was too busy. Closing other programs helps.</source>
-        <translation>Der Ton ist %1 abgerissen, seit Piolo geöffnet wurde: Der Rechner war zu beschäftigt. Andere Programme zu schließen hilft.</translation>
+        <source>The sound has dropped out %1 since you opened Piolo: the computer was too busy. Closing other programs helps.</source>
+        <translation>Der Ton hat %1 ausgesetzt, seit du Piolo geöffnet hast: Der Rechner war zu beschäftigt. Andere Programme zu schließen hilft.</translation>
     </message>
     <message id="sound.dropouts.none">
-        <source>The sound has not broken off since Piolo was opened.</source>
-        <translation>Der Ton ist nicht abgerissen, seit Piolo geöffnet wurde.</translation>
+        <source>The sound has not dropped out since you opened Piolo.</source>
+        <translation>Der Ton hat nicht ausgesetzt, seit du Piolo geöffnet hast.</translation>
     </message>
     <message id="sound.dropouts.once">
         <source>once</source>
@@ -4528,7 +4508,7 @@
         <translation>Einzähler</translation>
     </message>
     <message id="sound.layer.cues">
-        <source>Short signals</source>
+        <source>Cues</source>
         <translation>Kurze Signale</translation>
     </message>
     <message id="sound.layer.downbeats">
@@ -4540,7 +4520,7 @@
         <translation>Gruppen</translation>
     </message>
     <message id="sound.layer.notes">
-        <source>Notes heard first</source>
+        <source>Notes to hear first</source>
         <translation>Noten zum Anhören</translation>
     </message>
     <message id="sound.layer.subdivisions">
@@ -4548,8 +4528,8 @@
         <translation>Unterteilungen</translation>
     </message>
     <message id="sound.level.hint">
-        <source>Your horn is louder than the click, and that is well so: choose a sharper voice rather than more level. The level starts low; keep it there on headphones.</source>
-        <translation>Dein Instrument ist lauter als der Klick, und das ist gut so: Wähle lieber eine schärfere Stimme als mehr Pegel. Der Pegel beginnt niedrig; lass ihn mit Kopfhörern so.</translation>
+        <source>Your instrument is louder than the click, and that is fine: choose a sharper voice rather than a higher level. The level starts low; keep it low on headphones.</source>
+        <translation>Dein Instrument ist lauter als der Klick, und das ist in Ordnung: Wähle lieber eine schärfere Stimme als einen höheren Pegel. Der Pegel beginnt niedrig; lass ihn mit Kopfhörern so.</translation>
     </message>
     <message id="sound.level.mute">
         <source>Mute</source>
@@ -4568,23 +4548,23 @@
         <translation>%1, Pegel</translation>
     </message>
     <message id="sound.output">
-        <source>Sound comes out of</source>
-        <translation>Der Ton kommt aus</translation>
+        <source>Sound output</source>
+        <translation>Tonausgabe</translation>
     </message>
     <message id="sound.output.system">
-        <source>The system&apos;s own choice</source>
-        <translation>Was das System wählt</translation>
+        <source>System default</source>
+        <translation>Standard des Systems</translation>
     </message>
     <message id="sound.output.unplugged">
-        <source>%1 (not plugged in)</source>
-        <translation>%1 (nicht eingesteckt)</translation>
+        <source>%1 (not connected)</source>
+        <translation>%1 (nicht angeschlossen)</translation>
     </message>
     <message id="sound.title">
         <source>Sound</source>
         <translation>Ton</translation>
     </message>
     <message id="sound.voice">
-        <source>Voice of the click</source>
+        <source>Click voice</source>
         <translation>Stimme des Klicks</translation>
     </message>
     <message id="staff.bass">
@@ -4603,13 +4583,12 @@
         <source> flat</source>
         <translation> Be</translation>
     </message>
-    <message id="staff.notes">
-        <source>%1 notes</source>
-        <translation>%1 Noten</translation>
-    </message>
-    <message id="staff.one-note">
-        <source>one note</source>
-        <translation>eine Note</translation>
+    <message id="staff.notes" numerus="yes">
+        <source>%n notes</source>
+        <translation>
+            <numerusform>%n Note</numerusform>
+            <numerusform>%n Noten</numerusform>
+        </translation>
     </message>
     <message id="staff.sharp">
         <source> sharp</source>
@@ -4628,8 +4607,8 @@
         <translation>im Zusammenhang</translation>
     </message>
     <message id="stage.next">
-        <source>On to: %1</source>
-        <translation>Weiter zu: %1</translation>
+        <source>Next stage: %1</source>
+        <translation>Nächste Etappe: %1</translation>
     </message>
     <message id="stage.run-throughs">
         <source>in run-throughs</source>
@@ -4648,8 +4627,8 @@
         <translation>Etappe dieser Stelle</translation>
     </message>
     <message id="stage.standing.full-streak">
-        <source>There was a full streak at the target.</source>
-        <translation>Am Ziel gab es eine volle Serie.</translation>
+        <source>You had a full streak at the target.</source>
+        <translation>Du hattest eine volle Serie am Ziel.</translation>
     </message>
     <message id="stage.standing.in-context">
         <source>Clean in a row in context, on one day: %1 of %2.</source>
@@ -4751,27 +4730,27 @@
         <translation>Triolen</translation>
     </message>
     <message id="switch.bounce">
-        <source>It bounces: again within</source>
-        <translation>Prellt: wieder binnen</translation>
+        <source>Ignore a second contact within</source>
+        <translation>Zweiten Kontakt ignorieren binnen</translation>
     </message>
     <message id="switch.held">
-        <source>Held, when it is down for</source>
-        <translation>Gehalten, ab</translation>
+        <source>Counts as held after</source>
+        <translation>Gilt als gehalten nach</translation>
     </message>
     <message id="switch.hint">
-        <source>Most pedals act as a keyboard. What does yours send? Your keys are set to match; MIDI switches stay as they are.</source>
-        <translation>Die meisten Pedale verhalten sich wie eine Tastatur. Was sendet deines? Deine Tasten werden danach eingestellt; MIDI-Schalter bleiben, wie sie sind.</translation>
+        <source>Most pedals act as a keyboard. Choose what yours sends, and your keys are set to match; MIDI switches stay as they are.</source>
+        <translation>Die meisten Pedale verhalten sich wie eine Tastatur. Wähle, was deines sendet, und deine Tasten werden danach eingestellt; MIDI-Schalter bleiben, wie sie sind.</translation>
     </message>
     <message id="switch.millis">
         <source>%1 ms</source>
         <translation>%1 ms</translation>
     </message>
     <message id="switch.one-pedal">
-        <source>One pedal alone does everything: a press starts, and marks a miss while the click runs; two presses take back; held, it stops the click, and while stopped it opens the next passage.</source>
-        <translation>Ein Pedal allein tut alles: ein Druck startet und markiert einen Fehler, solange der Klick läuft; zwei nehmen zurück; gehalten stoppt es den Klick, und im Stand öffnet es die nächste Stelle.</translation>
+        <source>A single pedal can do everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage.</source>
+        <translation>Ein Pedal allein kann alles: ein Druck startet oder markiert einen Fehler, zwei nehmen die letzte Markierung zurück; Halten stoppt den Klick oder öffnet im Stand die nächste Stelle.</translation>
     </message>
     <message id="switch.press">
-        <source>Press it now (Esc gives up)</source>
+        <source>Press it now (Esc to cancel)</source>
         <translation>Drück es jetzt (Esc bricht ab)</translation>
     </message>
     <message id="switch.sends">
@@ -4783,15 +4762,15 @@
         <translation>Pedale und Schalter</translation>
     </message>
     <message id="switch.twice">
-        <source>Two presses, within</source>
-        <translation>Zwei Drücke, binnen</translation>
+        <source>Counts as two presses within</source>
+        <translation>Gilt als zwei Drücke binnen</translation>
     </message>
     <message id="switch.use-midi">
-        <source>Use one MIDI switch for all</source>
+        <source>Use one MIDI switch for everything</source>
         <translation>Ein MIDI-Schalter für alles</translation>
     </message>
     <message id="switch.use-pedal">
-        <source>Use one pedal for all</source>
+        <source>Use one pedal for everything</source>
         <translation>Ein Pedal für alles</translation>
     </message>
     <message id="today.best">
@@ -4856,20 +4835,20 @@
         </translation>
     </message>
     <message id="welcome.bars">
-        <source>How many bars</source>
-        <translation>Wie viele Takte</translation>
+        <source>Number of bars</source>
+        <translation>Anzahl der Takte</translation>
     </message>
     <message id="welcome.drill">
-        <source>To the drill</source>
-        <translation>Zum Üben</translation>
+        <source>Start drilling</source>
+        <translation>Jetzt üben</translation>
     </message>
     <message id="welcome.first-bar">
         <source>First bar</source>
         <translation>Erster Takt</translation>
     </message>
     <message id="welcome.hint">
-        <source>Take the bars that go wrong, and start at a tempo where nothing does. The rest has a good beginning and can be changed later.</source>
-        <translation>Nimm die Takte, die schiefgehen, und fang in einem Tempo an, in dem nichts schiefgeht. Der Rest hat einen guten Anfang und lässt sich später ändern.</translation>
+        <source>Enter the bars that go wrong, and a start tempo at which nothing does. The rest has sensible defaults; you can change it later.</source>
+        <translation>Gib die Takte ein, die schiefgehen, und ein Starttempo, in dem nichts schiefgeht. Der Rest ist sinnvoll voreingestellt; du kannst ihn später ändern.</translation>
     </message>
     <message id="welcome.meter">
         <source>Meter</source>
@@ -4979,18 +4958,6 @@
     <message id="words.of-hundred">
         <source>%1 of 100</source>
         <translation>%1 von 100</translation>
-    </message>
-    <message id="words.one-day">
-        <source>1 day</source>
-        <translation>1 Tag</translation>
-    </message>
-    <message id="words.one-passage">
-        <source>1 passage</source>
-        <translation>1 Stelle</translation>
-    </message>
-    <message id="words.one-run">
-        <source>1 run</source>
-        <translation>1 Durchlauf</translation>
     </message>
     <message id="words.passages" numerus="yes">
         <source>%n passages</source>

@@ -5,7 +5,7 @@
     <name></name>
     <message id="accents.from-meter">
         <source></source>
-        <translation>As the meter says</translation>
+        <translation>Follow the meter</translation>
     </message>
     <message id="accents.title">
         <source></source>
@@ -54,15 +54,15 @@
     </message>
     <message id="breaks.empty">
         <source></source>
-        <translation>Misses are gathered here, by bar and beat.</translation>
+        <translation>Your misses appear here, by bar and beat.</translation>
     </message>
     <message id="breaks.in-parts">
         <source></source>
-        <translation>In %1 parts</translation>
+        <translation>Split into %1 parts</translation>
     </message>
     <message id="breaks.in-parts.hint">
         <source></source>
-        <translation>Makes passages of its parts, each landing on the beat with which the next begins</translation>
+        <translation>Makes a passage of each part; a part ends on the beat where the next one begins</translation>
     </message>
     <message id="breaks.last-bar-first">
         <source></source>
@@ -70,11 +70,11 @@
     </message>
     <message id="breaks.last-bar-first.hint">
         <source></source>
-        <translation>Makes passages of the last bar, the last two, and so on</translation>
+        <translation>Makes passages of the last bar, the last two bars, and so on</translation>
     </message>
     <message id="breaks.made">
         <source></source>
-        <translation>Made: “%1”</translation>
+        <translation>Created “%1”</translation>
     </message>
     <message id="breaks.made-of">
         <source></source>
@@ -82,7 +82,7 @@
     </message>
     <message id="breaks.made-parts">
         <source></source>
-        <translation>%1 made, the first: “%2”</translation>
+        <translation>Created %1, starting with “%2”</translation>
     </message>
     <message id="breaks.misses" numerus="yes">
         <source></source>
@@ -93,23 +93,19 @@
     </message>
     <message id="breaks.no-miss">
         <source></source>
-        <translation>Not one miss so far.</translation>
+        <translation>No misses so far.</translation>
     </message>
     <message id="breaks.not-played">
         <source></source>
         <translation>Not played yet.</translation>
     </message>
-    <message id="breaks.one-miss">
-        <source></source>
-        <translation>1 miss</translation>
-    </message>
     <message id="breaks.reason">
         <source></source>
-        <translation>Most misses fall there.</translation>
+        <translation>Most misses happen there.</translation>
     </message>
     <message id="breaks.reason-run-up">
         <source></source>
-        <translation>Most misses fall there; it has a bar to run up.</translation>
+        <translation>Most misses happen there; one bar of run-up is included.</translation>
     </message>
     <message id="breaks.title">
         <source></source>
@@ -121,7 +117,7 @@
     </message>
     <message id="breaks.told-elsewhere">
         <source></source>
-        <translation>%1; the place of %2 is not known</translation>
+        <translation>%1; the place of %2 is unknown</translation>
     </message>
     <message id="breaks.where">
         <source></source>
@@ -129,23 +125,23 @@
     </message>
     <message id="care.authority">
         <source></source>
-        <translation>Your teacher, your doctor and the rules of the place where you practise come first.</translation>
+        <translation>Your teacher, your doctor and the rules where you practise come first.</translation>
     </message>
     <message id="care.gradually">
         <source></source>
-        <translation>Add minutes gradually: a little more each week, no sudden jumps, a break well before you need one.</translation>
+        <translation>Increase your minutes gradually: a little more each week, no sudden jumps, and a break well before you need one.</translation>
     </message>
     <message id="care.headphones">
         <source></source>
-        <translation>Keep headphones low: the horn is loud already, and this program does not know how loud it is at your ear.</translation>
+        <translation>Keep headphones low: your instrument is loud already, and Piolo does not know how loud it is at your ear.</translation>
     </message>
     <message id="care.pain">
         <source></source>
-        <translation>Pain, tingling or numbness means stop, and see a professional before you play on.</translation>
+        <translation>If you feel pain, tingling or numbness, stop and see a professional before you play on.</translation>
     </message>
     <message id="care.rest">
         <source></source>
-        <translation>Rest your lip and your ears. Rest the thumb that carries the instrument, too.</translation>
+        <translation>Rest your lip and your ears, and also the thumb that carries the instrument.</translation>
     </message>
     <message id="care.title">
         <source></source>
@@ -181,11 +177,11 @@
     </message>
     <message id="click-form.hint">
         <source></source>
-        <translation>The bars go on while the click is silent. Breath: bar, bar:beat, and +beats to wait. Another chance number, other silent bars and beats.</translation>
+        <translation>The bars go on while the click is silent. For a breath, enter a bar or bar:beat, then + and the beats to wait. Another random seed picks other silent bars and beats.</translation>
     </message>
     <message id="click-form.lost-beats">
         <source></source>
-        <translation>Lost beats, %</translation>
+        <translation>Silent beats, %</translation>
     </message>
     <message id="click-form.on">
         <source></source>
@@ -193,7 +189,7 @@
     </message>
     <message id="click-form.seed">
         <source></source>
-        <translation>Chance number</translation>
+        <translation>Random seed</translation>
     </message>
     <message id="click-form.silent-bars">
         <source></source>
@@ -213,23 +209,22 @@
     </message>
     <message id="click.accents-by-hand">
         <source></source>
-        <translation>accents by hand</translation>
+        <translation>custom accents</translation>
     </message>
     <message id="click.bars-in-turn">
         <source></source>
-        <translation>bars in turn: %1 with the click, %2 without</translation>
+        <translation>alternating: %1 bars with the click, %2 without</translation>
     </message>
     <message id="click.beats-left-out">
         <source></source>
-        <translation>%1 beats of 100 left out</translation>
+        <translation>%1 of 100 beats silent</translation>
     </message>
-    <message id="click.breath-at-one-place">
+    <message id="click.breath-at-places" numerus="yes">
         <source></source>
-        <translation>waits for breath at 1 place</translation>
-    </message>
-    <message id="click.breath-at-places">
-        <source></source>
-        <translation>waits for breath at %1 places</translation>
+        <translation>
+            <numerusform>waits for breath at %n place</numerusform>
+            <numerusform>waits for breath at %n places</numerusform>
+        </translation>
     </message>
     <message id="click.breath-below">
         <source></source>
@@ -265,7 +260,7 @@
     </message>
     <message id="click.silent-bars">
         <source></source>
-        <translation>%1 bars of 100 silent</translation>
+        <translation>%1 of 100 bars silent</translation>
     </message>
     <message id="click.sixteenths">
         <source></source>
@@ -289,7 +284,7 @@
     </message>
     <message id="curve.along">
         <source></source>
-        <translation>Along</translation>
+        <translation>Axis</translation>
     </message>
     <message id="curve.by-day">
         <source></source>
@@ -301,7 +296,7 @@
     </message>
     <message id="curve.closer">
         <source></source>
-        <translation>Closer</translation>
+        <translation>Zoom in</translation>
     </message>
     <message id="curve.days">
         <source></source>
@@ -313,19 +308,19 @@
     </message>
     <message id="curve.empty">
         <source></source>
-        <translation>The curve begins with the first run.</translation>
+        <translation>The curve starts with your first run.</translation>
     </message>
     <message id="curve.farther">
         <source></source>
-        <translation>Farther</translation>
+        <translation>Zoom out</translation>
     </message>
     <message id="curve.file">
         <source></source>
-        <translation>File, ending in .svg, .png, .pdf or .csv</translation>
+        <translation>File name (.svg, .png, .pdf or .csv)</translation>
     </message>
     <message id="curve.leave">
         <source></source>
-        <translation>Leave it</translation>
+        <translation>Cancel</translation>
     </message>
     <message id="curve.none">
         <source></source>
@@ -385,11 +380,11 @@
     </message>
     <message id="curve.spoken">
         <source></source>
-        <translation>Curves of tempo: %1</translation>
+        <translation>Tempo curves: %1</translation>
     </message>
     <message id="curve.spoken.keys">
         <source></source>
-        <translation>Plus and minus zoom, Left and Right move, with Shift they read run by run, Up and Down change the passage.</translation>
+        <translation>Plus and Minus zoom. Left and Right scroll; with Shift they go from run to run. Up and Down change the passage.</translation>
     </message>
     <message id="curve.target">
         <source></source>
@@ -425,7 +420,7 @@
     </message>
     <message id="difference.beats-left-out">
         <source></source>
-        <translation>beats left out of a hundred</translation>
+        <translation>silent beats per hundred</translation>
     </message>
     <message id="difference.breath">
         <source></source>
@@ -461,11 +456,11 @@
     </message>
     <message id="difference.count-in">
         <source></source>
-        <translation>bars of count-in</translation>
+        <translation>count-in bars</translation>
     </message>
     <message id="difference.differs">
         <source></source>
-        <translation>differs</translation>
+        <translation>different</translation>
     </message>
     <message id="difference.drop">
         <source></source>
@@ -473,7 +468,7 @@
     </message>
     <message id="difference.due">
         <source></source>
-        <translation>date</translation>
+        <translation>due date</translation>
     </message>
     <message id="difference.fingering">
         <source></source>
@@ -493,7 +488,7 @@
     </message>
     <message id="difference.group">
         <source></source>
-        <translation>notes to a group</translation>
+        <translation>notes per group</translation>
     </message>
     <message id="difference.groups">
         <source></source>
@@ -537,11 +532,11 @@
     </message>
     <message id="difference.notes-per-beat">
         <source></source>
-        <translation>notes to the beat</translation>
+        <translation>notes per beat</translation>
     </message>
     <message id="difference.origin">
         <source></source>
-        <translation>made of passage</translation>
+        <translation>made from passage</translation>
     </message>
     <message id="difference.pattern">
         <source></source>
@@ -581,11 +576,11 @@
     </message>
     <message id="difference.seed">
         <source></source>
-        <translation>number for chance</translation>
+        <translation>random seed</translation>
     </message>
     <message id="difference.silent-bars">
         <source></source>
-        <translation>silent bars of a hundred</translation>
+        <translation>silent bars per hundred</translation>
     </message>
     <message id="difference.start">
         <source></source>
@@ -597,7 +592,7 @@
     </message>
     <message id="difference.subdivision">
         <source></source>
-        <translation>pulses to the beat</translation>
+        <translation>pulses per beat</translation>
     </message>
     <message id="difference.swing">
         <source></source>
@@ -629,7 +624,7 @@
     </message>
     <message id="drill.aside.note">
         <source></source>
-        <translation>aside: moves nothing</translation>
+        <translation>aside: changes nothing</translation>
     </message>
     <message id="drill.beat.bar">
         <source></source>
@@ -662,7 +657,7 @@
     </message>
     <message id="drill.count-in">
         <source></source>
-        <translation>%1 bars count-in</translation>
+        <translation>%1-bar count-in</translation>
     </message>
     <message id="drill.curve">
         <source></source>
@@ -670,7 +665,7 @@
     </message>
     <message id="drill.curve.spoken">
         <source></source>
-        <translation>Curve of the tempo over the last 14 days, target %1</translation>
+        <translation>Tempo curve for the last 14 days, target %1</translation>
     </message>
     <message id="drill.edit">
         <source></source>
@@ -694,15 +689,15 @@
     </message>
     <message id="drill.find-tempo">
         <source></source>
-        <translation>Find the tempo, from %1 down</translation>
+        <translation>Find your tempo, from %1 down</translation>
     </message>
     <message id="drill.finding">
         <source></source>
-        <translation>Looking for your tempo: you named %1.</translation>
+        <translation>Finding your tempo, from %1 down.</translation>
     </message>
     <message id="drill.found">
         <source></source>
-        <translation>Found today: %1; you named %2.</translation>
+        <translation>Found today: %1, from %2 down.</translation>
     </message>
     <message id="drill.half-tempo">
         <source></source>
@@ -726,11 +721,11 @@
     </message>
     <message id="drill.in-context.note">
         <source></source>
-        <translation>in context: moves nothing</translation>
+        <translation>in context: changes nothing</translation>
     </message>
     <message id="drill.new-day">
         <source></source>
-        <translation>a new day: left at %1</translation>
+        <translation>a new day: you left off at %1</translation>
     </message>
     <message id="drill.next">
         <source></source>
@@ -742,15 +737,15 @@
     </message>
     <message id="drill.one-bar-count-in">
         <source></source>
-        <translation>one bar count-in</translation>
+        <translation>one-bar count-in</translation>
     </message>
     <message id="drill.only-heard">
         <source></source>
-        <translation>%1 · only heard: nothing counts</translation>
+        <translation>%1 · just listening: nothing counts</translation>
     </message>
     <message id="drill.other-ways">
         <source></source>
-        <translation>Other ways</translation>
+        <translation>Other ways to play</translation>
     </message>
     <message id="drill.rhythm">
         <source></source>
@@ -784,7 +779,7 @@
     </message>
     <message id="drill.take-back">
         <source></source>
-        <translation>Take it back</translation>
+        <translation>Take back</translation>
     </message>
     <message id="drill.target">
         <source></source>
@@ -793,15 +788,15 @@
     </message>
     <message id="drill.to-passages">
         <source></source>
-        <translation>To the passages</translation>
+        <translation>Go to passages</translation>
     </message>
     <message id="drill.try">
         <source></source>
-        <translation>One try at %1</translation>
+        <translation>Try once at %1</translation>
     </message>
     <message id="drill.try.note">
         <source></source>
-        <translation>a try: moves nothing</translation>
+        <translation>a try: changes nothing</translation>
     </message>
     <message id="drill.verdict.clean">
         <source></source>
@@ -837,7 +832,7 @@
     </message>
     <message id="drill.without-click.note">
         <source></source>
-        <translation>without the click: moves nothing</translation>
+        <translation>without the click: changes nothing</translation>
     </message>
     <message id="files.back-to-form">
         <source></source>
@@ -845,35 +840,35 @@
     </message>
     <message id="files.changes">
         <source></source>
-        <translation>What the file would change</translation>
+        <translation>What this file would change</translation>
     </message>
     <message id="files.edited-here">
         <source></source>
-        <translation>▲ edited here since it was imported</translation>
+        <translation>▲ edited here since import</translation>
     </message>
     <message id="files.empty">
         <source></source>
-        <translation>There is nothing in this file.</translation>
+        <translation>This file contains no passages.</translation>
     </message>
     <message id="files.export">
         <source></source>
-        <translation>Write a file</translation>
+        <translation>Export</translation>
     </message>
     <message id="files.export.file">
         <source></source>
-        <translation>File, ending in .piolo.json</translation>
+        <translation>File name (.piolo.json)</translation>
     </message>
     <message id="files.export.hint">
         <source></source>
-        <translation>Passages and their pieces for another player; nothing of what was played is in the file.</translation>
+        <translation>Passages and their pieces for another player, without anything you played.</translation>
     </message>
     <message id="files.export.tick">
         <source></source>
-        <translation>Tick the passages to write.</translation>
+        <translation>Tick the passages to export.</translation>
     </message>
     <message id="files.export.write">
         <source></source>
-        <translation>Write the file</translation>
+        <translation>Export file</translation>
     </message>
     <message id="files.figures">
         <source></source>
@@ -881,19 +876,19 @@
     </message>
     <message id="files.import">
         <source></source>
-        <translation>Take from a file</translation>
+        <translation>Import</translation>
     </message>
     <message id="files.not-yet">
         <source></source>
-        <translation>Nothing is taken before you have seen what it would change.</translation>
+        <translation>Nothing is imported until you have seen what would change.</translation>
     </message>
     <message id="files.open">
         <source></source>
-        <translation>Look into it</translation>
+        <translation>Open</translation>
     </message>
     <message id="files.open.file">
         <source></source>
-        <translation>File (.piolo.json): type its place or drop it here</translation>
+        <translation>File (.piolo.json): type its path or drop it here</translation>
     </message>
     <message id="files.passage">
         <source></source>
@@ -905,15 +900,15 @@
     </message>
     <message id="files.reading">
         <source></source>
-        <translation>Reading …</translation>
+        <translation>Reading…</translation>
     </message>
     <message id="files.take">
         <source></source>
-        <translation>Take it</translation>
+        <translation>Import</translation>
     </message>
     <message id="files.taken">
         <source></source>
-        <translation>%1 added, %2 as in the file now, %3 left as they were.</translation>
+        <translation>%1 added, %2 replaced from the file, %3 left unchanged.</translation>
     </message>
     <message id="files.tick-all">
         <source></source>
@@ -925,7 +920,7 @@
     </message>
     <message id="files.tick.hint">
         <source></source>
-        <translation>What has no tick stays as it is here; what has one becomes as in the file. What is new is added.</translation>
+        <translation>Ticked items are replaced from the file; the others stay as they are. New items are added.</translation>
     </message>
     <message id="files.title">
         <source></source>
@@ -933,7 +928,7 @@
     </message>
     <message id="files.unchanged">
         <source></source>
-        <translation>Everything in this file is here already: nothing would change.</translation>
+        <translation>You already have everything in this file: nothing would change.</translation>
     </message>
     <message id="files.what-to-do">
         <source></source>
@@ -941,11 +936,11 @@
     </message>
     <message id="form.about-climb">
         <source></source>
-        <translation>at %1 about %2 to the next climb at nine clean in ten</translation>
+        <translation>at %1, about %2 to the next climb if nine in ten are clean</translation>
     </message>
     <message id="form.about-secure">
         <source></source>
-        <translation>at the target about %1 to a full row at nine clean in ten</translation>
+        <translation>at the target, about %1 to a full streak if nine in ten are clean</translation>
     </message>
     <message id="form.accent">
         <source></source>
@@ -973,7 +968,7 @@
     </message>
     <message id="form.breath">
         <source></source>
-        <translation>Breath, beats</translation>
+        <translation>Breath (beats)</translation>
     </message>
     <message id="form.clean-runs">
         <source></source>
@@ -981,11 +976,11 @@
     </message>
     <message id="form.click">
         <source></source>
-        <translation>The click: %1</translation>
+        <translation>Click: %1</translation>
     </message>
     <message id="form.click.every-beat">
         <source></source>
-        <translation>The click: every beat, as the meter says</translation>
+        <translation>Click: every beat, following the meter</translation>
     </message>
     <message id="form.climb">
         <source></source>
@@ -993,11 +988,11 @@
     </message>
     <message id="form.count-in">
         <source></source>
-        <translation>Count-in, bars</translation>
+        <translation>Count-in (bars)</translation>
     </message>
     <message id="form.discard">
         <source></source>
-        <translation>Throw away changes</translation>
+        <translation>Discard changes</translation>
     </message>
     <message id="form.drill">
         <source></source>
@@ -1009,23 +1004,23 @@
     </message>
     <message id="form.edit-piece">
         <source></source>
-        <translation>Change the piece itself: its name, instrument, date</translation>
+        <translation>Edit the piece: name, instrument, due date</translation>
     </message>
     <message id="form.fault.above-start">
         <source></source>
-        <translation>at most the start, %1</translation>
+        <translation>no higher than the start, %1</translation>
     </message>
     <message id="form.fault.beat">
         <source></source>
-        <translation>this beat does not fill a bar of that meter</translation>
+        <translation>this beat does not fill a bar in this meter</translation>
     </message>
     <message id="form.fault.below-start">
         <source></source>
-        <translation>at least the start, %1</translation>
+        <translation>no lower than the start, %1</translation>
     </message>
     <message id="form.fault.breaths">
         <source></source>
-        <translation>places in their order, such as 43, 45:3 or 47:1+2; at most %1</translation>
+        <translation>places in order, such as 43, 45:3 or 47:1+2; at most %1</translation>
     </message>
     <message id="form.fault.groups">
         <source></source>
@@ -1033,7 +1028,7 @@
     </message>
     <message id="form.fault.letters">
         <source></source>
-        <translation>at most %1 letters</translation>
+        <translation>at most %1 characters</translation>
     </message>
     <message id="form.fault.meter">
         <source></source>
@@ -1041,11 +1036,11 @@
     </message>
     <message id="form.fault.pick-up">
         <source></source>
-        <translation>a length such as 1/8 or 1/4, or nothing</translation>
+        <translation>a length such as 1/8 or 1/4, or leave it empty</translation>
     </message>
     <message id="form.fault.pick-up-too-long">
         <source></source>
-        <translation>a pick-up is shorter than a bar</translation>
+        <translation>a pick-up must be shorter than a bar</translation>
     </message>
     <message id="form.fault.swing">
         <source></source>
@@ -1057,7 +1052,7 @@
     </message>
     <message id="form.fault.too-long">
         <source></source>
-        <translation>too long to be kept</translation>
+        <translation>too long to save</translation>
     </message>
     <message id="form.fault.whole">
         <source></source>
@@ -1081,11 +1076,11 @@
     </message>
     <message id="form.gentle">
         <source></source>
-        <translation>Gentle near the target: a miss drops one climb there; at the target only the second in a row drops</translation>
+        <translation>Gentle near the target: there, a miss drops by one climb; at the target, only the second miss in a row drops</translation>
     </message>
     <message id="form.group">
         <source></source>
-        <translation>Notes in a group</translation>
+        <translation>Notes per group</translation>
     </message>
     <message id="form.groups">
         <source></source>
@@ -1097,11 +1092,11 @@
     </message>
     <message id="form.made-of">
         <source></source>
-        <translation>Made of “%1”.</translation>
+        <translation>Made from “%1”.</translation>
     </message>
     <message id="form.made-of-another">
         <source></source>
-        <translation>Made of another passage.</translation>
+        <translation>Made from another passage.</translation>
     </message>
     <message id="form.meter">
         <source></source>
@@ -1113,11 +1108,11 @@
     </message>
     <message id="form.new">
         <source></source>
-        <translation>A new passage</translation>
+        <translation>New passage</translation>
     </message>
     <message id="form.new-piece">
         <source></source>
-        <translation>A new piece…</translation>
+        <translation>New piece…</translation>
     </message>
     <message id="form.none">
         <source></source>
@@ -1129,7 +1124,7 @@
     </message>
     <message id="form.on-its-own">
         <source></source>
-        <translation>On its own</translation>
+        <translation>No piece</translation>
     </message>
     <message id="form.open-ended">
         <source></source>
@@ -1157,11 +1152,11 @@
     </message>
     <message id="form.rule.take">
         <source></source>
-        <translation>Take %1 in a row</translation>
+        <translation>Use %1 in a row</translation>
     </message>
     <message id="form.run">
         <source></source>
-        <translation>%1 a run · %2 · %3 to a full row at the target with no miss at all.</translation>
+        <translation>%1 per run · %2 · %3 to a full streak at the target with no misses.</translation>
     </message>
     <message id="form.run-long">
         <source></source>
@@ -1169,7 +1164,7 @@
     </message>
     <message id="form.run-long-streak">
         <source></source>
-        <translation>A run of %1 is long for %2 in a row: %3 would do.</translation>
+        <translation>A run of %1 is long for %2 in a row: %3 are enough.</translation>
     </message>
     <message id="form.run-open">
         <source></source>
@@ -1189,7 +1184,7 @@
     </message>
     <message id="form.settles">
         <source></source>
-        <translation>About %1 runs will be clean where this settles.</translation>
+        <translation>The tempo settles where about %1 runs are clean.</translation>
     </message>
     <message id="form.start">
         <source></source>
@@ -1221,15 +1216,15 @@
     </message>
     <message id="help.care.why.breaks">
         <source></source>
-        <translation>Breaks, a warm-up, a daily limit and no sudden increase are what a sheet for students of two professional bodies advises (NASM and PAMA).</translation>
+        <translation>An information sheet for students by two professional bodies (NASM and PAMA) advises breaks, a warm-up, a daily limit and no sudden increase.</translation>
     </message>
     <message id="help.care.why.complaints">
         <source></source>
-        <translation>Of 442 music students without a complaint from playing about half had one within a year; fatigue and a change in how active they were raised the risk (Cruder and others 2023).</translation>
+        <translation>Of 442 music students with no complaint from playing, about half had one within a year; fatigue and a change in how active they were raised the risk (Cruder and others 2023).</translation>
     </message>
     <message id="help.care.why.loudness">
         <source></source>
-        <translation>Of forty students about half would have passed a day&apos;s dose of sound by their own practice alone (Phillips and Mace 2008).</translation>
+        <translation>Of 40 students, about half would have exceeded the daily dose of sound with their own practice alone (Phillips and Mace 2008).</translation>
     </message>
     <message id="help.chapters">
         <source></source>
@@ -1237,11 +1232,11 @@
     </message>
     <message id="help.drill.key.clean">
         <source></source>
-        <translation>end an open-ended run clean</translation>
+        <translation>mark an open-ended run clean and end it</translation>
     </message>
     <message id="help.drill.key.hear">
         <source></source>
-        <translation>hear the passage first, where its bars came from a score</translation>
+        <translation>hear the passage first, if its bars came from a score</translation>
     </message>
     <message id="help.drill.key.miss">
         <source></source>
@@ -1253,7 +1248,7 @@
     </message>
     <message id="help.drill.key.pedal">
         <source></source>
-        <translation>everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage</translation>
+        <translation>everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage</translation>
     </message>
     <message id="help.drill.key.stop">
         <source></source>
@@ -1265,11 +1260,11 @@
     </message>
     <message id="help.drill.key.tempo">
         <source></source>
-        <translation>the tempo up and down, while stopped</translation>
+        <translation>change the tempo, while stopped</translation>
     </message>
     <message id="help.drill.key.try">
         <source></source>
-        <translation>one try at the target</translation>
+        <translation>try once at the target</translation>
     </message>
     <message id="help.drill.key.up-down">
         <source></source>
@@ -1282,39 +1277,39 @@
     </message>
     <message id="help.drill.what.cycle">
         <source></source>
-        <translation>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean by itself. A miss drops the tempo, never below the floor; a full row of clean runs climbs one step, never past the target. A miss or a climb starts the row again.</translation>
+        <translation>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean; you need not mark it. A miss drops the tempo, but never below the floor. A full streak climbs one step, but never past the target. After a miss or a climb, the streak starts again.</translation>
     </message>
     <message id="help.drill.what.late">
         <source></source>
-        <translation>Pressed late? A press in the breath after a clean run makes that run a miss after all.</translation>
+        <translation>Pressed late? If you press in the breath after a clean run, that run still becomes a miss.</translation>
     </message>
     <message id="help.drill.what.secure">
         <source></source>
-        <translation>A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole. A new day opens two rungs below the last full row. The settings change both.</translation>
+        <translation>A full streak at the target counts as secure. A passage that was secure on three different days is secure as a whole. A new day starts two rungs below your last full streak. You can change both in the settings.</translation>
     </message>
     <message id="help.drill.what.ways">
         <source></source>
-        <translation>Felt as: quarter = 60 and eighth = 120 are one speed; another beat turns everything over and keeps your row. Find the tempo: name one you think you can play, and each miss drops until a full row has found yours. A try, and runs without the click, in context or at half tempo, move nothing. Each articulation has a best of its own.</translation>
+        <translation>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your streak stays. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</translation>
     </message>
     <message id="help.drill.why.climbing">
         <source></source>
-        <translation>Climbing step by step is customary. It is not shown to beat other orders of tempi: among sixty school wind players a steady climb, the full tempo and both in turn made no significant difference (Henley 2001). The rule makes for few misses and an honest record.</translation>
+        <translation>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps misses few and the record honest.</translation>
     </message>
     <message id="help.drill.why.full-streak">
         <source></source>
-        <translation>A full row is no proof: five clean of five only say, at 95 %, that more than 54 of 100 runs are clean.</translation>
+        <translation>A full streak is not proof: five clean runs out of five only show, at 95 % confidence, that more than 54 of 100 runs are clean.</translation>
     </message>
     <message id="help.drill.why.going-on">
         <source></source>
-        <translation>Going on after the first success helps to keep what was learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much in music is not known.</translation>
+        <translation>Going on after the first success helps you keep what you learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much it helps in music is not known.</translation>
     </message>
     <message id="help.drill.why.staircase">
         <source></source>
-        <translation>Drop and climb make a staircase as hearing tests use it. It settles about where so many runs are clean as its steps decide: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula supposes a player who neither tires nor learns.</translation>
+        <translation>Drop and climb form a staircase like those used in hearing tests. It settles where a certain share of runs is clean, and its steps decide that share: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula assumes a player who neither tires nor learns.</translation>
     </message>
     <message id="help.drill.why.tempo-heard">
         <source></source>
-        <translation>A change of tempo below about three in a hundred is hard to hear (Drake and Botte 1993). So a climb and a drop are told by short signals.</translation>
+        <translation>A change of tempo of less than about three per cent is hard to hear (Drake and Botte 1993). That is why short cues announce a climb and a drop.</translation>
     </message>
     <message id="help.esc">
         <source></source>
@@ -1326,11 +1321,11 @@
     </message>
     <message id="help.files.what.carry">
         <source></source>
-        <translation>Carry passages from a teacher to a student: a file holds passages and their pieces, and nothing of what was played. Before anything is taken from one you see what it would change.</translation>
+        <translation>A passage file carries passages from a teacher to a student. It holds passages and their pieces, but nothing of what was played. Before you import anything, you see what would change.</translation>
     </message>
     <message id="help.files.what.edited">
         <source></source>
-        <translation>What you have edited since it came is marked, so that a new version of your teacher&apos;s does not cover your own work unseen. The same file twice changes nothing.</translation>
+        <translation>Anything you have edited since you imported it is marked, so that a new version from your teacher does not replace your own work unnoticed. Importing the same file twice changes nothing.</translation>
     </message>
     <message id="help.keys.line">
         <source></source>
@@ -1343,7 +1338,7 @@
     </message>
     <message id="help.log.key.along">
         <source></source>
-        <translation>on the curve: move along; with Shift run by run</translation>
+        <translation>on the curve: scroll; with Shift, from run to run</translation>
     </message>
     <message id="help.log.key.along.keys">
         <source></source>
@@ -1351,11 +1346,11 @@
     </message>
     <message id="help.log.key.breaks">
         <source></source>
-        <translation>makes a passage of the bars that break</translation>
+        <translation>make a passage of the bars that break</translation>
     </message>
     <message id="help.log.key.days">
         <source></source>
-        <translation>through the days</translation>
+        <translation>move through the days</translation>
     </message>
     <message id="help.log.key.days.keys">
         <source></source>
@@ -1371,11 +1366,11 @@
     </message>
     <message id="help.log.key.zoom">
         <source></source>
-        <translation>on the curve: closer, farther, all of it</translation>
+        <translation>on the curve: zoom in, zoom out, show all</translation>
     </message>
     <message id="help.log.key.zoom.keys">
         <source></source>
-        <translation>Plus, minus, 0</translation>
+        <translation>Plus, Minus, 0</translation>
     </message>
     <message id="help.log.title">
         <source></source>
@@ -1383,23 +1378,23 @@
     </message>
     <message id="help.log.what.curve">
         <source></source>
-        <translation>The curve shows the tempo by day or by run. Where it breaks shows the misses of a passage by bar and beat, and makes a smaller passage of the worst bars, with a bar to run up.</translation>
+        <translation>The curve shows your tempo by day or by run. “Where it breaks” shows the misses of a passage by bar and beat. It can make a smaller passage of the worst bars, with one bar of run-up.</translation>
     </message>
     <message id="help.log.what.everything">
         <source></source>
-        <translation>Everything that happened, day by day: every run with its tempo, its mark and where a miss fell; tempi set by hand; run-throughs; your own notes. Marks taken back stay as taken back.</translation>
+        <translation>Everything that happened, day by day: each run with its tempo, its mark and the place of a miss; tempi you set by hand; run-throughs; your notes. Marks that you take back stay visible.</translation>
     </message>
     <message id="help.log.what.folder">
         <source></source>
-        <translation>It is written to the practice folder on this computer and nowhere else. Nothing is sent away. Copy the folder, or let your own file sync carry it, and all is there.</translation>
+        <translation>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file sync carry it, and you have everything.</translation>
     </message>
     <message id="help.log.why.days-apart">
         <source></source>
-        <translation>Days apart help to keep what was learned (Simmons 2012). Minutes apart are a rest: pauses up to a quarter of an hour changed nothing for beginners at the piano, tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). One day missed now and then is told as fine, two in a row are told; that is our choice.</translation>
+        <translation>Practising on separate days helps you keep what you learned (Simmons 2012). Minutes in between are only rest: pauses of up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). To Piolo, one missed day now and then is fine, and it points out two in a row; that is our choice.</translation>
     </message>
     <message id="help.log.why.reaction">
         <source></source>
-        <translation>You hear a slip first and press after: each miss is put back by your reaction time. A quarter of a second is a guess; the settings have your own.</translation>
+        <translation>You hear a slip before you press the key, so each miss is moved back by your reaction time. A quarter of a second is a guess; you can set your own in the settings.</translation>
     </message>
     <message id="help.paper.title">
         <source></source>
@@ -1407,19 +1402,19 @@
     </message>
     <message id="help.paper.what.print">
         <source></source>
-        <translation>Print a ladder for each passage, tick it in pencil where there is no screen, and enter the sheet later: the rule goes through its marks as if they had been played here, on the day that you give.</translation>
+        <translation>Print a ladder for each passage, tick it in pencil where you have no screen, and enter the sheet later. The rule then goes through its marks as if you had played them here, on the day that you give.</translation>
     </message>
     <message id="help.paper.why.earlier-day">
         <source></source>
-        <translation>Runs of an earlier day go in no earlier than the last day of the passage&apos;s log: what the rule has done since is not undone.</translation>
+        <translation>You cannot enter runs for a day before the last day in the passage&apos;s log: what the rule has done since then is not undone.</translation>
     </message>
     <message id="help.paper.why.order">
         <source></source>
-        <translation>A sheet says how many, not in which order: on each rung misses count before circles.</translation>
+        <translation>A sheet shows how many, but not in which order, so on each rung misses count before circles.</translation>
     </message>
     <message id="help.passages.key.list">
         <source></source>
-        <translation>from passage to passage in the list</translation>
+        <translation>move from passage to passage in the list</translation>
     </message>
     <message id="help.passages.key.list.keys">
         <source></source>
@@ -1427,7 +1422,7 @@
     </message>
     <message id="help.passages.key.save">
         <source></source>
-        <translation>save what the form holds, and drill it</translation>
+        <translation>save the form and drill the passage</translation>
     </message>
     <message id="help.passages.title">
         <source></source>
@@ -1435,27 +1430,27 @@
     </message>
     <message id="help.passages.what.form">
         <source></source>
-        <translation>Its bars, a start and a target are enough; the rest has a good beginning. The form says how long a run takes, and about how many runs a full row asks for.</translation>
+        <translation>The bars, a start and a target are enough; the rest has sensible defaults. The form shows how long a run takes, and about how many runs a full streak needs.</translation>
     </message>
     <message id="help.passages.what.gentle">
         <source></source>
-        <translation>Gentle near the target: a miss there drops one climb, and at the target only the second in a row drops.</translation>
+        <translation>Gentle near the target: there, a miss drops by one climb; at the target, only the second miss in a row drops.</translation>
     </message>
     <message id="help.passages.what.list">
         <source></source>
-        <translation>All your passages: by the next date of their piece, by how long they have rested, or by how far they have to climb. The form beside the list holds what the chosen one is made of: bars, meter, tempi, rule, click, and how it is played.</translation>
+        <translation>All your passages, sorted by the next due date of their piece, by how long they have rested, or by how far they are from the target. The form beside the list shows what the chosen passage is made of: bars, meter, tempi, rule, click, and how you play it.</translation>
     </message>
     <message id="help.passages.why.about-runs">
         <source></source>
-        <translation>About how many runs: this is arithmetic for a player of whose runs nine in ten are clean, who neither tires nor learns. It is no promise.</translation>
+        <translation>The number of runs is calculated for a player who plays nine in ten clean and neither tires nor learns. It is not a promise.</translation>
     </message>
     <message id="help.passages.why.short">
         <source></source>
-        <translation>Short passages come clean sooner: in a long one a single bad bar brings the whole run down. Cutting a passage where it breaks is common practice, with no source.</translation>
+        <translation>Short passages come clean sooner: in a long one, a single bad bar spoils the whole run. Splitting a passage where it breaks is common practice; we know no source for it.</translation>
     </message>
     <message id="help.picture.key.edge">
         <source></source>
-        <translation>the next edge, and the whole frame again</translation>
+        <translation>select the next edge, and then the whole frame again</translation>
     </message>
     <message id="help.picture.key.edge.keys">
         <source></source>
@@ -1463,7 +1458,7 @@
     </message>
     <message id="help.picture.key.leave">
         <source></source>
-        <translation>leave it as it was</translation>
+        <translation>cancel your changes</translation>
     </message>
     <message id="help.picture.key.leave.keys">
         <source></source>
@@ -1471,7 +1466,7 @@
     </message>
     <message id="help.picture.key.move">
         <source></source>
-        <translation>move the frame, or the edge that is chosen; with Shift in larger steps</translation>
+        <translation>move the frame or the selected edge; with Shift, in larger steps</translation>
     </message>
     <message id="help.picture.key.move.keys">
         <source></source>
@@ -1491,15 +1486,15 @@
     </message>
     <message id="help.picture.what.add">
         <source></source>
-        <translation>Take in a photo, a scan or a PDF page of your part, and put the frame around the passage: what is in the frame is shown while you drill. The picture is copied into the practice folder.</translation>
+        <translation>Add a photo, a scan or a PDF page of your part, and put the frame around the passage. While you drill, you see what is in the frame. The picture is copied into the practice folder.</translation>
     </message>
     <message id="help.picture.why.eyes">
         <source></source>
-        <translation>The eyes stay on the part: the bars of the passage alone, as large as there is room for. This is common practice, with no source. Copy only music that you may copy.</translation>
+        <translation>Your eyes stay on the part: only the bars of the passage, as large as there is room for. This is common practice; we know no source for it. Copy only music that you are allowed to copy.</translation>
     </message>
     <message id="help.run-through.key.end">
         <source></source>
-        <translation>the last note</translation>
+        <translation>mark the last note</translation>
     </message>
     <message id="help.run-through.key.give-up">
         <source></source>
@@ -1507,11 +1502,11 @@
     </message>
     <message id="help.run-through.key.start">
         <source></source>
-        <translation>start; then: the music stopped here</translation>
+        <translation>start; then mark each stop</translation>
     </message>
     <message id="help.run-through.key.take-back">
         <source></source>
-        <translation>take the last stop back</translation>
+        <translation>take back the last stop</translation>
     </message>
     <message id="help.run-through.title">
         <source></source>
@@ -1519,15 +1514,15 @@
     </message>
     <message id="help.run-through.what.whole">
         <source></source>
-        <translation>A whole piece without the click, from start to finish; the way there is in the form of a passage of that piece. Press the key where the music stops, and play on. The clock guesses the bar, and you put it right before the run-through is kept.</translation>
+        <translation>Play a whole piece without the click, from start to finish. You start from the form of any passage of that piece. Where the music stops, press the key and play on. The clock guesses the bar; you can correct it before you save the run-through.</translation>
     </message>
     <message id="help.run-through.why.hides">
         <source></source>
-        <translation>It shows what the click hides: where the piece breaks when nothing leads. A stop at a bar that is not known may have been anywhere, and counts against every passage of the piece.</translation>
+        <translation>A run-through shows what the click hides: where the piece breaks when nothing leads. If the bar of a stop is unknown, the stop may have been anywhere, and it counts against every passage of the piece.</translation>
     </message>
     <message id="help.run-through.why.kept">
         <source></source>
-        <translation>A passage is kept while the newest two run-throughs did not stop in it. Two is our choice, with no source: few enough to be played, more than luck.</translation>
+        <translation>A passage holds as long as the last two run-throughs did not stop in it. Two is our choice, without a source: few enough to play, and more than luck.</translation>
     </message>
     <message id="help.scales.key.drill">
         <source></source>
@@ -1539,7 +1534,7 @@
     </message>
     <message id="help.scales.key.move">
         <source></source>
-        <translation>from cell to cell</translation>
+        <translation>move from cell to cell</translation>
     </message>
     <message id="help.scales.key.move.keys">
         <source></source>
@@ -1547,7 +1542,7 @@
     </message>
     <message id="help.scales.key.suggested">
         <source></source>
-        <translation>the cell that is proposed</translation>
+        <translation>the suggested cell</translation>
     </message>
     <message id="help.scales.key.suggested.keys">
         <source></source>
@@ -1559,51 +1554,51 @@
     </message>
     <message id="help.scales.what.grid">
         <source></source>
-        <translation>One kind of scale in all twelve keys, and each key from quarters to septuplets. Every cell shows its best tempo with a full row; an empty one has not been played yet. A cell is drilled like any passage.</translation>
+        <translation>One kind of scale in all twelve keys, and each key from quarters to septuplets. A cell shows its best tempo with a full streak; an empty cell has not been played yet. You drill a cell like any passage.</translation>
     </message>
     <message id="help.scales.what.new-cell">
         <source></source>
-        <translation>A new cell starts from the best of its nearest neighbour, two notches down. Its end is arranged so that the last note falls on a beat; the card says how.</translation>
+        <translation>A new cell starts two notches below the best of its nearest neighbour. Its end is arranged so that the last note falls on a beat; the card tells you how.</translation>
     </message>
     <message id="help.scales.what.suggested">
         <source></source>
-        <translation>One cell is proposed as the next, with its reason: of those not played today the one played longest ago, when that is a week or more; else one that was never played; else the one furthest below the best of its row. You decide.</translation>
+        <translation>Piolo suggests the next cell and tells you why. Of the cells not played today, it is the one played longest ago, if that is a week or more; otherwise one that you have never played; otherwise the one furthest below the best of its row. You decide.</translation>
     </message>
     <message id="help.scales.why.days-apart">
         <source></source>
-        <translation>Days apart help: of twenty-nine musicians learning nine notes on a keyboard only those who came back after a day, not after minutes or hours, were more accurate the second time (Simmons 2012).</translation>
+        <translation>Separate days help: of twenty-nine musicians learning nine notes on a keyboard, only those who came back after a day, rather than after minutes or hours, were more accurate the second time (Simmons 2012).</translation>
     </message>
     <message id="help.scales.why.fast-clicks">
         <source></source>
-        <translation>Nobody keeps in step with single clicks faster than about eight to ten a second (Repp 2006): in small notes follow the beat.</translation>
+        <translation>Nobody can keep in step with single clicks faster than about eight to ten per second (Repp 2006). In small notes, follow the beat.</translation>
     </message>
     <message id="help.scales.why.look-alikes">
         <source></source>
-        <translation>Look-alikes last in the evening may cost: a second, similar melody took away the gain of the night in one study with sixty musicians.</translation>
+        <translation>Similar material late in the evening may cost you: in one study of sixty musicians, a second, similar melody took away the overnight gain.</translation>
     </message>
     <message id="help.scales.why.mixed-order">
         <source></source>
-        <translation>Mixed order can help later: forty-one beginners on the clarinet ended their practice alike, and a day later those who had practised in mixed order were faster, though no more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (a study at Rhode Island College). So the mix is an offer.</translation>
+        <translation>A mixed order can help later: forty-one beginners on the clarinet finished their practice equally well, but a day later those who had practised in mixed order were faster, though not more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (a study at Rhode Island College). That is why the mixed order is optional.</translation>
     </message>
     <message id="help.score.title">
         <source></source>
-        <translation>A passage from a music file</translation>
+        <translation>A passage from a score</translation>
     </message>
     <message id="help.score.what.reads">
         <source></source>
-        <translation>Reads a score in MusicXML, shows its parts, and takes the bars that you pick: their meter, their tempo mark, and their notes, so that the passage can be heard first.</translation>
+        <translation>Piolo reads a MusicXML score, shows its parts and takes the bars that you pick: their meter, their tempo mark and their notes, so that you can hear the passage first.</translation>
     </message>
     <message id="help.score.what.where">
         <source></source>
-        <translation>Type where the file is, or drop it on the card.</translation>
+        <translation>Type the path of the file, or drop the file on the card.</translation>
     </message>
     <message id="help.score.why.model">
         <source></source>
-        <translation>School wind players who heard a model did better in rhythm and gained more tempo, in whatever order they practised their tempi (Henley 2001).</translation>
+        <translation>School wind players who heard a model did better in rhythm and gained more tempo, whatever the order of their tempi (Henley 2001).</translation>
     </message>
     <message id="help.score.why.straight">
         <source></source>
-        <translation>Bars with a repeat inside, or with a change of meter, are refused rather than guessed: a passage is played straight through.</translation>
+        <translation>Bars that contain a repeat or a change of meter are refused rather than guessed at: a passage is played straight through.</translation>
     </message>
     <message id="help.settings.title">
         <source></source>
@@ -1611,19 +1606,19 @@
     </message>
     <message id="help.settings.what.belongs">
         <source></source>
-        <translation>Sound, looks, language and keys belong to this computer; how the drill goes travels with the practice folder.</translation>
+        <translation>Sound, appearance, language and keys belong to this computer; the practice settings travel with the practice folder.</translation>
     </message>
     <message id="help.settings.what.keys">
         <source></source>
-        <translation>Any key can do any of the work: choose what it is to do, then press it; a pedal or a MIDI switch is a key like any other. One pedal alone can do everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage.</translation>
+        <translation>Any key can do any task: choose the task, then press the key. A pedal or a MIDI switch is a key like any other. A single pedal can do everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage.</translation>
     </message>
     <message id="help.settings.why.choices">
         <source></source>
-        <translation>Three days to be secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and yours to change. That days apart help is known (Simmons 2012); how many are best is not.</translation>
+        <translation>Three days until a passage is secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and you can change them. We know that separate days help (Simmons 2012), but not how many are best.</translation>
     </message>
     <message id="help.settings.why.level">
         <source></source>
-        <translation>The level of the click starts low. Your instrument is louder, and that is well so: choose a sharper voice rather than more level.</translation>
+        <translation>The click starts at a low level. Your instrument is louder, and that is fine: choose a sharper voice rather than a higher level.</translation>
     </message>
     <message id="help.sources">
         <source></source>
@@ -1631,11 +1626,11 @@
     </message>
     <message id="help.sources.hint">
         <source></source>
-        <translation>What is said of them here stands in their abstracts or opening pages.</translation>
+        <translation>What we say about them here is in their abstracts or opening pages.</translation>
     </message>
     <message id="help.start.key.control">
         <source></source>
-        <translation>from one control to the next, and back</translation>
+        <translation>go to the next control, and back</translation>
     </message>
     <message id="help.start.key.control.keys">
         <source></source>
@@ -1643,11 +1638,11 @@
     </message>
     <message id="help.start.key.help">
         <source></source>
-        <translation>help for the screen you are on, while the click is still</translation>
+        <translation>help for the current screen, while the click is stopped</translation>
     </message>
     <message id="help.start.key.press">
         <source></source>
-        <translation>press the control</translation>
+        <translation>press the control in focus</translation>
     </message>
     <message id="help.start.key.press.keys">
         <source></source>
@@ -1659,19 +1654,19 @@
     </message>
     <message id="help.start.what.piolo">
         <source></source>
-        <translation>Piolo gets a hard passage clean. Choose a tempo at which nothing goes wrong, play it again and again, and touch one key, and only for a miss: the tempo follows how cleanly you play.</translation>
+        <translation>Piolo helps you get a hard passage clean. Choose a tempo at which nothing goes wrong, and play the passage again and again. You touch one key, and only for a miss: the tempo follows how cleanly you play.</translation>
     </message>
     <message id="help.start.what.stages">
         <source></source>
-        <translation>A passage goes through five stages: slow with the click, secure at the target, without the click, in its context with two bars on either side, and in run-throughs of the piece. When the log speaks for the next stage the drill says why; you decide, and may go back.</translation>
+        <translation>A passage goes through five stages: slow with the click, secure at the target, without the click, in context with two more bars on each side, and in run-throughs of the piece. When your log supports the next stage, the drill screen says why. You decide, and you can go back.</translation>
     </message>
     <message id="help.start.why.few-misses">
         <source></source>
-        <translation>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists on three bars (Duke, Simmons and Cash 2009). So misses are kept few, and what counts is clean runs, not minutes.</translation>
+        <translation>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</translation>
     </message>
     <message id="help.start.why.slow">
         <source></source>
-        <translation>Nearly every player reports slow practice (Allingham and Wöllner 2022): that says what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). So a try at the target is always at hand.</translation>
+        <translation>Nearly every player reports slow practice (Allingham and Wöllner 2022): that shows what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</translation>
     </message>
     <message id="help.title">
         <source></source>
@@ -1683,7 +1678,7 @@
     </message>
     <message id="help.why">
         <source></source>
-        <translation>Why it does that</translation>
+        <translation>Why it works this way</translation>
     </message>
     <message id="instrument.alto-saxophone">
         <source></source>
@@ -1784,7 +1779,7 @@
     </message>
     <message id="keys.action.clean">
         <source></source>
-        <translation>Clean, in open-ended runs; in a run-through: the last note</translation>
+        <translation>Mark clean in open-ended runs; in a run-through: the last note</translation>
     </message>
     <message id="keys.action.faster">
         <source></source>
@@ -1792,19 +1787,19 @@
     </message>
     <message id="keys.action.hear">
         <source></source>
-        <translation>Hear the passage&apos;s notes first, while stopped</translation>
+        <translation>Hear the passage first, while stopped</translation>
     </message>
     <message id="keys.action.miss">
         <source></source>
-        <translation>Start; while the click runs: a miss; in a run-through: a stop here</translation>
+        <translation>Start; while the click runs: mark a miss; in a run-through: mark a stop</translation>
     </message>
     <message id="keys.action.next">
         <source></source>
-        <translation>The next passage, while stopped</translation>
+        <translation>Next passage, while stopped</translation>
     </message>
     <message id="keys.action.pedal">
         <source></source>
-        <translation>One pedal for all: press, hold, press twice</translation>
+        <translation>One pedal for everything: press, hold, press twice</translation>
     </message>
     <message id="keys.action.save">
         <source></source>
@@ -1816,15 +1811,15 @@
     </message>
     <message id="keys.action.stop">
         <source></source>
-        <translation>Stop the click; give a run-through up</translation>
+        <translation>Stop the click; give up a run-through</translation>
     </message>
     <message id="keys.action.stretch">
         <source></source>
-        <translation>In the log: a passage of the bars that break</translation>
+        <translation>In the log: make a passage of the bars that break</translation>
     </message>
     <message id="keys.action.try">
         <source></source>
-        <translation>Try one run at the target</translation>
+        <translation>Try once at the target</translation>
     </message>
     <message id="keys.add">
         <source></source>
@@ -1840,7 +1835,7 @@
     </message>
     <message id="keys.chip.remove">
         <source></source>
-        <translation>Take %1 away</translation>
+        <translation>Remove %1</translation>
     </message>
     <message id="keys.done">
         <source></source>
@@ -1848,7 +1843,7 @@
     </message>
     <message id="keys.full">
         <source></source>
-        <translation>%1 gave way: %2 keys at most.</translation>
+        <translation>%1 was removed: an action has at most %2 keys.</translation>
     </message>
     <message id="keys.held">
         <source></source>
@@ -1856,11 +1851,11 @@
     </message>
     <message id="keys.kept">
         <source></source>
-        <translation>%1 stays: it is the last key for “%2”. Add another one first.</translation>
+        <translation>%1 stays: it is the last key for “%2”. Add another key first.</translation>
     </message>
     <message id="keys.last">
         <source></source>
-        <translation>%1 is the last key for “%2”. Give that another key first.</translation>
+        <translation>%1 is the last key for “%2”. Give that action another key first.</translation>
     </message>
     <message id="keys.midi.controller">
         <source></source>
@@ -1872,7 +1867,7 @@
     </message>
     <message id="keys.midi.none">
         <source></source>
-        <translation>MIDI cannot be heard here: this system has no MIDI sequencer. A pedal that acts as a keyboard works.</translation>
+        <translation>MIDI is not available: this system has no MIDI sequencer. A pedal that acts as a keyboard still works.</translation>
     </message>
     <message id="keys.midi.note">
         <source></source>
@@ -1884,15 +1879,15 @@
     </message>
     <message id="keys.midi.unplugged">
         <source></source>
-        <translation>No MIDI input is plugged in yet. Plug it in, then press the switch.</translation>
+        <translation>No MIDI input is connected. Connect one, then press the switch.</translation>
     </message>
     <message id="keys.moved-from">
         <source></source>
-        <translation>%1 has left “%2”.</translation>
+        <translation>%1 is no longer a key for “%2”.</translation>
     </message>
     <message id="keys.moved-to">
         <source></source>
-        <translation>%1 now does this: “%2”.</translation>
+        <translation>%1 is now a key for “%2”.</translation>
     </message>
     <message id="keys.none">
         <source></source>
@@ -1904,15 +1899,15 @@
     </message>
     <message id="keys.press.spoken">
         <source></source>
-        <translation>%1: press a key now, Esc gives up</translation>
+        <translation>%1: press a key now, or Esc to cancel</translation>
     </message>
     <message id="keys.removed">
         <source></source>
-        <translation>%1 no longer does this: “%2”.</translation>
+        <translation>%1 is no longer a key for “%2”.</translation>
     </message>
     <message id="keys.reset">
         <source></source>
-        <translation>The usual keys again</translation>
+        <translation>Restore default keys</translation>
     </message>
     <message id="keys.set.left-right">
         <source></source>
@@ -1920,7 +1915,7 @@
     </message>
     <message id="keys.set.one-pedal">
         <source></source>
-        <translation>One pedal alone, PageDown</translation>
+        <translation>A single pedal, PageDown</translation>
     </message>
     <message id="keys.set.pages">
         <source></source>
@@ -1936,11 +1931,11 @@
     </message>
     <message id="keys.take-over">
         <source></source>
-        <translation>Take it over</translation>
+        <translation>Reassign</translation>
     </message>
     <message id="keys.taken">
         <source></source>
-        <translation>%1 is taken: “%2”. Press it again to take it over, another key, or Esc.</translation>
+        <translation>%1 is already used for “%2”. Press it again to reassign it, or press another key, or Esc.</translation>
     </message>
     <message id="keys.twice">
         <source></source>
@@ -1948,7 +1943,7 @@
     </message>
     <message id="keys.unchanged">
         <source></source>
-        <translation>These are your keys already.</translation>
+        <translation>You already use these keys.</translation>
     </message>
     <message id="keys.warning">
         <source></source>
@@ -1960,11 +1955,11 @@
     </message>
     <message id="ladder.now">
         <source></source>
-        <translation>present tempo, %1</translation>
+        <translation>current tempo, %1</translation>
     </message>
     <message id="ladder.spoken">
         <source></source>
-        <translation>Ladder of tempi</translation>
+        <translation>Tempo ladder</translation>
     </message>
     <message id="ladder.start">
         <source></source>
@@ -2005,27 +2000,27 @@
     </message>
     <message id="log.days-missed">
         <source></source>
-        <translation>No practice for %1 days now. A few minutes today are enough to pick up the thread.</translation>
+        <translation>You have not practised for %1 days. A few minutes today are enough to pick up the thread.</translation>
     </message>
     <message id="log.days-missed-before">
         <source></source>
-        <translation>No practice on %1 days in a row from %2. You have been back since: that counts.</translation>
+        <translation>You did not practise for %1 days in a row from %2. You have been back since, and that counts.</translation>
     </message>
     <message id="log.empty">
         <source></source>
-        <translation>Nothing played yet. Every run you drill is written down here, day by day.</translation>
+        <translation>You have not played anything yet. Every run you drill appears here, day by day.</translation>
     </message>
     <message id="log.entry.edit-note">
         <source></source>
-        <translation>Change the note</translation>
+        <translation>Edit note</translation>
     </message>
     <message id="log.entry.keep">
         <source></source>
-        <translation>Keep</translation>
+        <translation>Save</translation>
     </message>
     <message id="log.entry.leave">
         <source></source>
-        <translation>Leave it</translation>
+        <translation>Cancel</translation>
     </message>
     <message id="log.entry.line">
         <source></source>
@@ -2037,7 +2032,7 @@
     </message>
     <message id="log.entry.note.spoken">
         <source></source>
-        <translation>Note on the run of %1</translation>
+        <translation>Note on the run at %1</translation>
     </message>
     <message id="log.entry.note.title">
         <source></source>
@@ -2049,23 +2044,23 @@
     </message>
     <message id="log.entry.take-back.confirm">
         <source></source>
-        <translation>Take it back</translation>
+        <translation>Take back</translation>
     </message>
     <message id="log.entry.take-back.hint">
         <source></source>
-        <translation>It will count as never played, and cannot be brought back.</translation>
+        <translation>It will count as never played. You cannot undo this.</translation>
     </message>
     <message id="log.entry.take-back.spoken">
         <source></source>
-        <translation>Take back the entry of %1</translation>
+        <translation>Take back the entry at %1</translation>
     </message>
     <message id="log.filter.every-passage">
         <source></source>
-        <translation>every passage</translation>
+        <translation>all passages</translation>
     </message>
     <message id="log.filter.every-piece">
         <source></source>
-        <translation>every piece</translation>
+        <translation>all pieces</translation>
     </message>
     <message id="log.filter.everything">
         <source></source>
@@ -2073,7 +2068,7 @@
     </message>
     <message id="log.filter.first-day">
         <source></source>
-        <translation>from the first day</translation>
+        <translation>all time</translation>
     </message>
     <message id="log.filter.kind">
         <source></source>
@@ -2097,7 +2092,7 @@
     </message>
     <message id="log.filter.since">
         <source></source>
-        <translation>How far back</translation>
+        <translation>Period</translation>
     </message>
     <message id="log.filter.week">
         <source></source>
@@ -2109,7 +2104,7 @@
     </message>
     <message id="log.filter.year">
         <source></source>
-        <translation>a year</translation>
+        <translation>1 year</translation>
     </message>
     <message id="log.line.a-try">
         <source></source>
@@ -2133,7 +2128,7 @@
     </message>
     <message id="log.line.bars-unknown">
         <source></source>
-        <translation>bars not known</translation>
+        <translation>bars unknown</translation>
     </message>
     <message id="log.line.by-hand">
         <source></source>
@@ -2161,7 +2156,7 @@
     </message>
     <message id="log.line.day-opens">
         <source></source>
-        <translation>where the day opens</translation>
+        <translation>start of a new day</translation>
     </message>
     <message id="log.line.drops">
         <source></source>
@@ -2181,7 +2176,7 @@
     </message>
     <message id="log.line.in-context">
         <source></source>
-        <translation>in its context</translation>
+        <translation>in context</translation>
     </message>
     <message id="log.line.missed">
         <source></source>
@@ -2189,7 +2184,7 @@
     </message>
     <message id="log.line.missed-late">
         <source></source>
-        <translation>missed, told afterwards</translation>
+        <translation>missed, marked afterwards</translation>
     </message>
     <message id="log.line.more">
         <source></source>
@@ -2198,15 +2193,15 @@
     <message id="log.line.moves-nothing">
         <source></source>
         <translatorcomment>what a run was played for</translatorcomment>
-        <translation>%1: moves nothing</translation>
+        <translation>%1: changes nothing</translation>
     </message>
     <message id="log.line.named">
         <source></source>
-        <translation>named: the search for the tempo begins</translation>
+        <translation>start of the search for the tempo</translation>
     </message>
     <message id="log.line.offer-taken">
         <source></source>
-        <translation>an offer taken</translation>
+        <translation>offer accepted</translation>
     </message>
     <message id="log.line.on-paper">
         <source></source>
@@ -2270,11 +2265,11 @@
     </message>
     <message id="log.mark.clean-unmarked">
         <source></source>
-        <translation>clean: by itself at the last bar</translation>
+        <translation>clean: automatic at the last bar</translation>
     </message>
     <message id="log.mark.missed">
         <source></source>
-        <translation>a miss: %1</translation>
+        <translation>miss: %1</translation>
     </message>
     <message id="log.mark.stop">
         <source></source>
@@ -2282,19 +2277,19 @@
     </message>
     <message id="log.never-two-days-missed">
         <source></source>
-        <translation>Never two days missed in a row in four weeks: one now and then is fine.</translation>
+        <translation>You have not missed two days in a row in four weeks; one now and then is fine.</translation>
     </message>
     <message id="log.no-day-missed">
         <source></source>
-        <translation>Not a day missed since you began.</translation>
+        <translation>You have not missed a day since you began.</translation>
     </message>
     <message id="log.no-day-missed-lately">
         <source></source>
-        <translation>Not a day missed in four weeks.</translation>
+        <translation>You have not missed a day in four weeks.</translation>
     </message>
     <message id="log.none-found">
         <source></source>
-        <translation>Nothing of that kind in that time.</translation>
+        <translation>No entries of this kind in this period.</translation>
     </message>
     <message id="log.title">
         <source></source>
@@ -2373,11 +2368,11 @@
     </message>
     <message id="minutes.spoken">
         <source></source>
-        <translation>Minutes a day, four weeks</translation>
+        <translation>Minutes per day, four weeks</translation>
     </message>
     <message id="minutes.title">
         <source></source>
-        <translation>Minutes a day</translation>
+        <translation>Minutes per day</translation>
     </message>
     <message id="minutes.today">
         <source></source>
@@ -2569,19 +2564,18 @@
     </message>
     <message id="paper.enter.day">
         <source></source>
-        <translation>Day it was played</translation>
+        <translation>Day you played it</translation>
     </message>
-    <message id="paper.enter.done">
+    <message id="paper.enter.done" numerus="yes">
         <source></source>
-        <translation>%1 runs are in the log.</translation>
-    </message>
-    <message id="paper.enter.done-one">
-        <source></source>
-        <translation>1 run is in the log.</translation>
+        <translation>
+            <numerusform>%n run was added to the log.</numerusform>
+            <numerusform>%n runs were added to the log.</numerusform>
+        </translation>
     </message>
     <message id="paper.enter.fault.before">
         <source></source>
-        <translation>not before %1, the last day in its log: the rule goes on from there</translation>
+        <translation>not before %1, the last day in its log; the rule goes on from there</translation>
     </message>
     <message id="paper.enter.fault.day">
         <source></source>
@@ -2589,7 +2583,7 @@
     </message>
     <message id="paper.enter.fault.future">
         <source></source>
-        <translation>this day is still to come</translation>
+        <translation>this day is in the future</translation>
     </message>
     <message id="paper.enter.fault.tempo">
         <source></source>
@@ -2597,7 +2591,7 @@
     </message>
     <message id="paper.enter.keep">
         <source></source>
-        <translation>Keep it in the log</translation>
+        <translation>Save to log</translation>
     </message>
     <message id="paper.enter.lowest">
         <source></source>
@@ -2609,7 +2603,7 @@
     </message>
     <message id="paper.enter.misses-first">
         <source></source>
-        <translation>On each rung misses count before circles.</translation>
+        <translation>On each rung, misses count before circles.</translation>
     </message>
     <message id="paper.enter.misses.spoken">
         <source></source>
@@ -2621,7 +2615,7 @@
     </message>
     <message id="paper.enter.result">
         <source></source>
-        <translation>%1: what comes of it stands above.</translation>
+        <translation>%1: see the result above.</translation>
     </message>
     <message id="paper.enter.result.best">
         <source></source>
@@ -2653,7 +2647,7 @@
     </message>
     <message id="paper.enter.take-back">
         <source></source>
-        <translation>Take it all back</translation>
+        <translation>Take all back</translation>
     </message>
     <message id="paper.enter.target">
         <source></source>
@@ -2686,11 +2680,11 @@
     </message>
     <message id="paper.print.file">
         <source></source>
-        <translation>File, ending in .pdf, .svg or .png</translation>
+        <translation>File name (.pdf, .svg or .png)</translation>
     </message>
     <message id="paper.print.hint">
         <source></source>
-        <translation>A ladder for each passage, from its present tempo to its target, with a circle for every clean run: print it and tick it in pencil.</translation>
+        <translation>Print a ladder for each passage, from its current tempo to its target, with a circle for each clean run, and tick it in pencil.</translation>
     </message>
     <message id="paper.print.letter">
         <source></source>
@@ -2698,7 +2692,7 @@
     </message>
     <message id="paper.print.most">
         <source></source>
-        <translation>At most %1 passages go on one sheet.</translation>
+        <translation>At most %1 passages fit on one sheet.</translation>
     </message>
     <message id="paper.print.one-page">
         <source></source>
@@ -2714,7 +2708,7 @@
     </message>
     <message id="paper.print.save">
         <source></source>
-        <translation>Save the sheet</translation>
+        <translation>Save sheet</translation>
     </message>
     <message id="paper.print.tick">
         <source></source>
@@ -2744,11 +2738,11 @@
     </message>
     <message id="passages.by-climb">
         <source></source>
-        <translation>most to climb</translation>
+        <translation>furthest from target</translation>
     </message>
     <message id="passages.by-date">
         <source></source>
-        <translation>next date</translation>
+        <translation>next due date</translation>
     </message>
     <message id="passages.by-rest">
         <source></source>
@@ -2765,7 +2759,7 @@
     </message>
     <message id="passages.from-score">
         <source></source>
-        <translation>From a music file</translation>
+        <translation>From a score</translation>
     </message>
     <message id="passages.line">
         <source></source>
@@ -2777,11 +2771,11 @@
     </message>
     <message id="passages.none">
         <source></source>
-        <translation>No passages yet: the form on the right makes the first.</translation>
+        <translation>No passages yet. Create your first with the form on the right.</translation>
     </message>
     <message id="passages.none-found">
         <source></source>
-        <translation>No passage has all of these words.</translation>
+        <translation>No passage contains all of these words.</translation>
     </message>
     <message id="passages.not-played">
         <source></source>
@@ -2794,11 +2788,11 @@
     </message>
     <message id="passages.on-its-own">
         <source></source>
-        <translation>On its own</translation>
+        <translation>No piece</translation>
     </message>
     <message id="passages.on-its-own.inline">
         <source></source>
-        <translation>on its own</translation>
+        <translation>no piece</translation>
     </message>
     <message id="passages.on-paper">
         <source></source>
@@ -2806,7 +2800,7 @@
     </message>
     <message id="passages.order">
         <source></source>
-        <translation>Order</translation>
+        <translation>Sort by</translation>
     </message>
     <message id="passages.played">
         <source></source>
@@ -2818,15 +2812,15 @@
     </message>
     <message id="passages.removed.notice">
         <source></source>
-        <translation>“%1” is removed.</translation>
+        <translation>“%1” was removed.</translation>
     </message>
     <message id="passages.restore">
         <source></source>
-        <translation>Take it back</translation>
+        <translation>Undo</translation>
     </message>
     <message id="passages.search">
         <source></source>
-        <translation>Search by piece, name, bars or note</translation>
+        <translation>Search by piece, name, bars or note value</translation>
     </message>
     <message id="passages.secure" numerus="yes">
         <source></source>
@@ -2844,7 +2838,7 @@
     </message>
     <message id="passages.show-removed">
         <source></source>
-        <translation>Show removed ones</translation>
+        <translation>Show removed passages</translation>
     </message>
     <message id="passages.spoken">
         <source></source>
@@ -2857,11 +2851,11 @@
     </message>
     <message id="pause.drops.title">
         <source></source>
-        <translation>Two steps down from the start</translation>
+        <translation>Two steps below the start</translation>
     </message>
     <message id="pause.easier">
         <source></source>
-        <translation>Make it easier for a while: a shorter stretch, a slower tempo, or a rest. It is no use to practise the mistake.</translation>
+        <translation>Make it easier for a while: fewer bars, a slower tempo, or a rest. Practising the mistake does not help.</translation>
     </message>
     <message id="pause.fewer-bars">
         <source></source>
@@ -2869,7 +2863,7 @@
     </message>
     <message id="pause.go-on">
         <source></source>
-        <translation>Go on as it is</translation>
+        <translation>Continue as it is</translation>
     </message>
     <message id="pause.half-tempo">
         <source></source>
@@ -2885,7 +2879,7 @@
     </message>
     <message id="pause.rest">
         <source></source>
-        <translation>A rest</translation>
+        <translation>Take a rest</translation>
     </message>
     <message id="pause.stop">
         <source></source>
@@ -2894,8 +2888,8 @@
     <message id="pause.unmarked" numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%n run went by without a key. If you were not listening to every note, say no: it counts for nothing and its climb is taken back.</numerusform>
-            <numerusform>%n runs went by without a key. If you were not listening to every note, say no: they count for nothing and their climbs are taken back.</numerusform>
+            <numerusform>%n run went by without a key press. If you were not listening to every note, choose No: the run then does not count, and its climb is taken back.</numerusform>
+            <numerusform>%n runs went by without a key press. If you were not listening to every note, choose No: the runs then do not count, and their climbs are taken back.</numerusform>
         </translation>
     </message>
     <message id="pause.unmarked.title">
@@ -2904,15 +2898,15 @@
     </message>
     <message id="pause.yes">
         <source></source>
-        <translation>Yes, go on</translation>
+        <translation>Yes, continue</translation>
     </message>
     <message id="pedal.hint">
         <source></source>
-        <translation>%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal. A MIDI switch works as well; the settings have more.</translation>
+        <translation>%1 starts the click, and marks a miss while it runs. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</translation>
     </message>
     <message id="pedal.press">
         <source></source>
-        <translation>Press the pedal now (Esc gives up)</translation>
+        <translation>Press the pedal now (Esc to cancel)</translation>
     </message>
     <message id="pedal.title">
         <source></source>
@@ -2945,7 +2939,7 @@
     </message>
     <message id="picks.none.spoken">
         <source></source>
-        <translation>Tick no passage</translation>
+        <translation>Untick all passages</translation>
     </message>
     <message id="picks.of">
         <source></source>
@@ -3018,7 +3012,7 @@
     </message>
     <message id="picture.file.hint">
         <source></source>
-        <translation>A PNG or JPEG, or a PDF of which you choose a page. Type where it is, or drop it here. It is copied into the practice folder.</translation>
+        <translation>A PNG or JPEG, or a PDF from which you choose a page. Type the path, or drop the file here. It is copied into the practice folder.</translation>
     </message>
     <message id="picture.frame">
         <source></source>
@@ -3026,19 +3020,19 @@
     </message>
     <message id="picture.frame.spoken">
         <source></source>
-        <translation>across %1 to %2 %, down %3 to %4 %</translation>
+        <translation>%1 to %2 % across, %3 to %4 % down</translation>
     </message>
     <message id="picture.hint">
         <source></source>
-        <translation>Drag the frame around the passage, or move what is picked here with the arrow keys: Shift for larger steps, Space for the next edge.</translation>
+        <translation>Drag the frame around the passage, or use the arrow keys to move the part that is selected here: Shift for larger steps, Space for the next edge.</translation>
     </message>
     <message id="picture.keep">
         <source></source>
-        <translation>Keep this part</translation>
+        <translation>Use this part</translation>
     </message>
     <message id="picture.leave">
         <source></source>
-        <translation>Leave as it was</translation>
+        <translation>Cancel</translation>
     </message>
     <message id="picture.left">
         <source></source>
@@ -3046,7 +3040,7 @@
     </message>
     <message id="picture.missing">
         <source></source>
-        <translation>The picture of the music cannot be read from the practice folder. Take it in again, or remove it here.</translation>
+        <translation>The picture of the music in the practice folder cannot be read. Add it again, or remove it here.</translation>
     </message>
     <message id="picture.of-passage">
         <source></source>
@@ -3054,15 +3048,15 @@
     </message>
     <message id="picture.or-page">
         <source></source>
-        <translation>Or a page that this piece has already</translation>
+        <translation>Or a page that this piece already has</translation>
     </message>
     <message id="picture.page">
         <source></source>
-        <translation>Page, of %1</translation>
+        <translation>Page (of %1)</translation>
     </message>
     <message id="picture.reading">
         <source></source>
-        <translation>Reading …</translation>
+        <translation>Reading…</translation>
     </message>
     <message id="picture.remove">
         <source></source>
@@ -3070,7 +3064,7 @@
     </message>
     <message id="picture.restore">
         <source></source>
-        <translation>Take the removal back</translation>
+        <translation>Undo removal</translation>
     </message>
     <message id="picture.right">
         <source></source>
@@ -3082,15 +3076,15 @@
     </message>
     <message id="picture.take">
         <source></source>
-        <translation>Take it</translation>
+        <translation>Add</translation>
     </message>
     <message id="picture.take-page">
         <source></source>
-        <translation>Take this page</translation>
+        <translation>Use this page</translation>
     </message>
     <message id="picture.title">
         <source></source>
-        <translation>The music of “%1”</translation>
+        <translation>Music for “%1”</translation>
     </message>
     <message id="picture.top">
         <source></source>
@@ -3098,7 +3092,7 @@
     </message>
     <message id="picture.unreadable">
         <source></source>
-        <translation>The picture of the music cannot be read from the practice folder.</translation>
+        <translation>The picture of the music in the practice folder cannot be read.</translation>
     </message>
     <message id="picture.whole-page">
         <source></source>
@@ -3106,11 +3100,11 @@
     </message>
     <message id="piece.bars">
         <source></source>
-        <translation>Bars in all</translation>
+        <translation>Total bars</translation>
     </message>
     <message id="piece.bars.unknown">
         <source></source>
-        <translation>not known</translation>
+        <translation>unknown</translation>
     </message>
     <message id="piece.composer">
         <source></source>
@@ -3126,15 +3120,15 @@
     </message>
     <message id="piece.fault.due">
         <source></source>
-        <translation>a date such as %1, or nothing</translation>
+        <translation>a date such as %1, or leave it empty</translation>
     </message>
     <message id="piece.fault.letters">
         <source></source>
-        <translation>at most %1 letters</translation>
+        <translation>at most %1 characters</translation>
     </message>
     <message id="piece.fault.meter">
         <source></source>
-        <translation>a meter such as 4/4, 6/8 or 7/8, or nothing</translation>
+        <translation>a meter such as 4/4, 6/8 or 7/8, or leave it empty</translation>
     </message>
     <message id="piece.fault.name">
         <source></source>
@@ -3142,23 +3136,23 @@
     </message>
     <message id="piece.fault.tempo">
         <source></source>
-        <translation>a tempo from 10 to 400, or nothing</translation>
+        <translation>a tempo from 10 to 400, or leave it empty</translation>
     </message>
     <message id="piece.fault.too-long">
         <source></source>
-        <translation>too long to be kept</translation>
+        <translation>too long to save</translation>
     </message>
     <message id="piece.fault.whole">
         <source></source>
-        <translation>a whole number, %1 to %2</translation>
+        <translation>a whole number from %1 to %2</translation>
     </message>
     <message id="piece.fault.whole-or-none">
         <source></source>
-        <translation>a whole number up to %1, or nothing</translation>
+        <translation>a whole number up to %1, or leave it empty</translation>
     </message>
     <message id="piece.instrument">
         <source></source>
-        <translation>Played on</translation>
+        <translation>Instrument</translation>
     </message>
     <message id="piece.instrument.example">
         <source></source>
@@ -3174,11 +3168,11 @@
     </message>
     <message id="piece.meter.unknown">
         <source></source>
-        <translation>not known; a run-through then tells no bars</translation>
+        <translation>unknown; run-throughs then show no bars</translation>
     </message>
     <message id="piece.name">
         <source></source>
-        <translation>The piece&apos;s name</translation>
+        <translation>Name of the piece</translation>
     </message>
     <message id="piece.notes">
         <source></source>
@@ -3190,7 +3184,7 @@
     </message>
     <message id="piece.transposition">
         <source></source>
-        <translation>Sounds by semitones</translation>
+        <translation>Transposition (semitones)</translation>
     </message>
     <message id="piece.transposition.example">
         <source></source>
@@ -3198,7 +3192,7 @@
     </message>
     <message id="playing.spoken">
         <source></source>
-        <translation>The click runs. %1 marks a miss, %2 stops.</translation>
+        <translation>The click is running. %1 marks a miss, %2 stops.</translation>
     </message>
     <message id="playing.stop">
         <source></source>
@@ -3211,11 +3205,11 @@
     </message>
     <message id="practice.day-opens">
         <source></source>
-        <translation>A new day begins</translation>
+        <translation>A new day starts</translation>
     </message>
     <message id="practice.hint">
         <source></source>
-        <translation>These travel with the practice folder.</translation>
+        <translation>These settings travel with the practice folder.</translation>
     </message>
     <message id="practice.millis">
         <source></source>
@@ -3223,7 +3217,7 @@
     </message>
     <message id="practice.pause">
         <source></source>
-        <translation>Without a key, pause and ask after</translation>
+        <translation>Without a key press, pause and ask after</translation>
     </message>
     <message id="practice.pause.never">
         <source></source>
@@ -3231,15 +3225,15 @@
     </message>
     <message id="practice.play-on">
         <source></source>
-        <translation>Play on after a miss: the run goes to its end and drops once</translation>
+        <translation>Play on after a miss: the run goes on to its end, and the tempo drops once</translation>
     </message>
     <message id="practice.reaction">
         <source></source>
-        <translation>From a slip to the key (a guess: set your own)</translation>
+        <translation>Reaction time, from slip to key (a guess: set your own)</translation>
     </message>
     <message id="practice.read-only">
         <source></source>
-        <translation>Another window writes to this practice folder: these cannot be changed here.</translation>
+        <translation>Another window is using this practice folder, so you cannot change this here.</translation>
     </message>
     <message id="practice.rest">
         <source></source>
@@ -3251,7 +3245,7 @@
     </message>
     <message id="practice.secure-days">
         <source></source>
-        <translation>A passage is secure when it was secure on</translation>
+        <translation>A passage is secure as a whole after being secure on</translation>
     </message>
     <message id="practice.title">
         <source></source>
@@ -3259,11 +3253,11 @@
     </message>
     <message id="rest.note">
         <source></source>
-        <translation>You have played for a good while: give ears and lip a rest. Pain, tingling or numbness means stop and see a professional.</translation>
+        <translation>You have been playing for a good while: give your ears and lip a rest. If you feel pain, tingling or numbness, stop and see a professional.</translation>
     </message>
     <message id="rest.read">
         <source></source>
-        <translation>Read</translation>
+        <translation>Got it</translation>
     </message>
     <message id="rule.each">
         <source></source>
@@ -3281,10 +3275,6 @@
             <numerusform>%n notches</numerusform>
         </translation>
     </message>
-    <message id="rule.one-notch">
-        <source></source>
-        <translation>1 notch</translation>
-    </message>
     <message id="rule.streak">
         <source></source>
         <translation>a miss drops %1, %2 clean in a row climb %3</translation>
@@ -3300,11 +3290,11 @@
     </message>
     <message id="run-through.bar-unknown">
         <source></source>
-        <translation>not known</translation>
+        <translation>unknown</translation>
     </message>
     <message id="run-through.bars-guessed">
         <source></source>
-        <translation>The bars are a guess, by the clock. Put them right, or leave out what you do not know.</translation>
+        <translation>The bars are a guess by the clock. Correct them, or leave out what you do not know.</translation>
     </message>
     <message id="run-through.choose-piece">
         <source></source>
@@ -3317,7 +3307,7 @@
     </message>
     <message id="run-through.discard">
         <source></source>
-        <translation>Throw it away</translation>
+        <translation>Discard</translation>
     </message>
     <message id="run-through.earlier">
         <source></source>
@@ -3325,7 +3315,7 @@
     </message>
     <message id="run-through.fault.bar">
         <source></source>
-        <translation>a bar&apos;s number up to %1, or nothing</translation>
+        <translation>a bar number up to %1, or leave it empty</translation>
     </message>
     <message id="run-through.give-up">
         <source></source>
@@ -3333,15 +3323,15 @@
     </message>
     <message id="run-through.hint">
         <source></source>
-        <translation>Play the whole piece without the click. Where you come to a stop, press the key and play on.</translation>
+        <translation>Play the whole piece without the click. When you come to a stop, press the key and play on.</translation>
     </message>
     <message id="run-through.keep">
         <source></source>
-        <translation>Keep it in the log</translation>
+        <translation>Save to log</translation>
     </message>
     <message id="run-through.last-note">
         <source></source>
-        <translation>The last note</translation>
+        <translation>Last note</translation>
     </message>
     <message id="run-through.no-stop">
         <source></source>
@@ -3351,25 +3341,24 @@
         <source></source>
         <translation>None yet.</translation>
     </message>
-    <message id="run-through.one-stop">
-        <source></source>
-        <translation>1 stop</translation>
-    </message>
     <message id="run-through.start">
         <source></source>
         <translation>Start</translation>
     </message>
     <message id="run-through.stop">
         <source></source>
-        <translation>A stop here</translation>
+        <translation>Mark a stop</translation>
     </message>
     <message id="run-through.stop-bar">
         <source></source>
         <translation>Stop at %1, bar</translation>
     </message>
-    <message id="run-through.stops">
+    <message id="run-through.stops" numerus="yes">
         <source></source>
-        <translation>%1 stops</translation>
+        <translation>
+            <numerusform>%n stop</numerusform>
+            <numerusform>%n stops</numerusform>
+        </translation>
     </message>
     <message id="run-through.time-stops">
         <source></source>
@@ -3382,7 +3371,7 @@
     </message>
     <message id="run-through.unfinished">
         <source></source>
-        <translation>%1, not to the end</translation>
+        <translation>%1, unfinished</translation>
     </message>
     <message id="scale.ending.comma">
         <source></source>
@@ -3390,11 +3379,11 @@
     </message>
     <message id="scale.ending.over">
         <source></source>
-        <translation>it goes %1 notes over the last tonic and comes back</translation>
+        <translation>it goes %1 notes above the last tonic and comes back</translation>
     </message>
     <message id="scale.ending.over-one">
         <source></source>
-        <translation>it goes one note over the last tonic and comes back</translation>
+        <translation>it goes one note above the last tonic and comes back</translation>
     </message>
     <message id="scale.ending.sentence">
         <source></source>
@@ -3410,11 +3399,11 @@
     </message>
     <message id="scale.ending.under">
         <source></source>
-        <translation>it goes %1 notes under the last tonic and comes back</translation>
+        <translation>it goes %1 notes below the last tonic and comes back</translation>
     </message>
     <message id="scale.ending.under-one">
         <source></source>
-        <translation>it goes one note under the last tonic and comes back</translation>
+        <translation>it goes one note below the last tonic and comes back</translation>
     </message>
     <message id="scale.kind.altered">
         <source></source>
@@ -3650,7 +3639,7 @@
     </message>
     <message id="scale.order.random">
         <source></source>
-        <translation>Drawn by lot</translation>
+        <translation>Random</translation>
     </message>
     <message id="scale.order.semitones">
         <source></source>
@@ -3733,15 +3722,7 @@
     </message>
     <message id="scale.signature.none">
         <source></source>
-        <translation>no key signature: its accidentals stand at the notes</translation>
-    </message>
-    <message id="scale.signature.one-flat">
-        <source></source>
-        <translation>1 flat</translation>
-    </message>
-    <message id="scale.signature.one-sharp">
-        <source></source>
-        <translation>1 sharp</translation>
+        <translation>no key signature: accidentals are written at the notes</translation>
     </message>
     <message id="scale.signature.sharps" numerus="yes">
         <source></source>
@@ -3757,7 +3738,7 @@
     </message>
     <message id="scales.altissimo">
         <source></source>
-        <translation>Altissimo: it goes up to %1, and your highest note is %2. The whole range stays inside.</translation>
+        <translation>Altissimo: it goes up to %1, and your highest note is %2. “The whole range” stays within your notes.</translation>
     </message>
     <message id="scales.cell">
         <source></source>
@@ -3813,7 +3794,7 @@
     </message>
     <message id="scales.goes-on">
         <source></source>
-        <translation>Goes on at %1.</translation>
+        <translation>Continues at %1.</translation>
     </message>
     <message id="scales.grid">
         <source></source>
@@ -3821,7 +3802,7 @@
     </message>
     <message id="scales.grid.spoken">
         <source></source>
-        <translation>Twelve keys by seven subdivisions. The arrow keys choose, Return drills.</translation>
+        <translation>Twelve keys by seven subdivisions. The arrow keys select a cell, Return drills it.</translation>
     </message>
     <message id="scales.hear">
         <source></source>
@@ -3833,7 +3814,7 @@
     </message>
     <message id="scales.instrument.choose">
         <source></source>
-        <translation>Choose yours</translation>
+        <translation>Choose your instrument</translation>
     </message>
     <message id="scales.instrument.highest">
         <source></source>
@@ -3841,7 +3822,7 @@
     </message>
     <message id="scales.instrument.hint">
         <source></source>
-        <translation>Scales are written for it, in its clef and range. This travels with the practice folder.</translation>
+        <translation>Scales are written for this instrument, in its clef and range. The setting travels with the practice folder.</translation>
     </message>
     <message id="scales.instrument.lowest">
         <source></source>
@@ -3853,15 +3834,15 @@
     </message>
     <message id="scales.instrument.octave-hint">
         <source></source>
-        <translation>Octave 4 begins at middle C. A saxophone with a high F♯ key, a baritone with a low A, notes above the usual range: set what you play.</translation>
+        <translation>Octave 4 begins at middle C. If you have a high F♯ key, a low A, or notes above the usual range, set what you play.</translation>
     </message>
     <message id="scales.instrument.read-only">
         <source></source>
-        <translation>Another window writes to this practice folder: these cannot be changed here.</translation>
+        <translation>Another window is using this practice folder, so you cannot change this here.</translation>
     </message>
     <message id="scales.instrument.redraw">
         <source></source>
-        <translation>Draw another order of keys</translation>
+        <translation>Shuffle the keys again</translation>
     </message>
     <message id="scales.instrument.title">
         <source></source>
@@ -3869,7 +3850,7 @@
     </message>
     <message id="scales.instrument.to-grid">
         <source></source>
-        <translation>To the grid</translation>
+        <translation>Show grid</translation>
     </message>
     <message id="scales.key.sounds">
         <source></source>
@@ -3881,7 +3862,7 @@
     </message>
     <message id="scales.keys-hint">
         <source></source>
-        <translation>Keys as written for the %1; how they sound stands below them.</translation>
+        <translation>Keys as written for the %1; the sounding key is below.</translation>
     </message>
     <message id="scales.kind">
         <source></source>
@@ -3889,23 +3870,23 @@
     </message>
     <message id="scales.next.first">
         <source></source>
-        <translation>Next: the first key in the slowest notes. Nothing was played yet.</translation>
+        <translation>Next: the first key in the slowest notes. You have not played anything yet.</translation>
     </message>
     <message id="scales.next.furthest">
         <source></source>
-        <translation>Next: its best lies furthest below the best of its row.</translation>
+        <translation>Next: its best is furthest below the best of its row.</translation>
     </message>
     <message id="scales.next.never">
         <source></source>
-        <translation>Next: the first that was never played, and nothing is older than a week.</translation>
+        <translation>Next: the first one never played; none is older than a week.</translation>
     </message>
     <message id="scales.next.oldest">
         <source></source>
-        <translation>Next: not played for %1, the longest of all.</translation>
+        <translation>Next: not played for %1, longer than any other.</translation>
     </message>
     <message id="scales.no-tonic">
         <source></source>
-        <translation>Your range has no such tonic: choose another key, or set your range wider.</translation>
+        <translation>Your range does not contain this tonic: choose another key, or widen your range.</translation>
     </message>
     <message id="scales.not-played">
         <source></source>
@@ -3917,11 +3898,11 @@
     </message>
     <message id="scales.order">
         <source></source>
-        <translation>Order of the keys</translation>
+        <translation>Order of keys</translation>
     </message>
     <message id="scales.pattern">
         <source></source>
-        <translation>Order of its notes</translation>
+        <translation>Order of notes</translation>
     </message>
     <message id="scales.played">
         <source></source>
@@ -3929,19 +3910,19 @@
     </message>
     <message id="scales.range">
         <source></source>
-        <translation>How far it goes</translation>
+        <translation>Range</translation>
     </message>
     <message id="scales.shown">
         <source></source>
-        <translation>What is shown</translation>
+        <translation>View</translation>
     </message>
     <message id="scales.starts-from">
         <source></source>
-        <translation>Start at %1: your best in %2, two notches down.</translation>
+        <translation>Start at %1, two notches below your best in %2.</translation>
     </message>
     <message id="scales.starts-slow">
         <source></source>
-        <translation>Start at %1: slow enough to make no mistakes; change it in the drill.</translation>
+        <translation>Start at %1: slow enough to make no mistakes; you can change it on the drill screen.</translation>
     </message>
     <message id="scales.title">
         <source></source>
@@ -3962,15 +3943,15 @@
     </message>
     <message id="scales.weeks.hint">
         <source></source>
-        <translation>How many runs of each key, in all kinds and subdivisions of this instrument. A week begins on Monday.</translation>
+        <translation>Runs of each key, in all kinds and subdivisions for this instrument. A week begins on Monday.</translation>
     </message>
     <message id="scales.weeks.title">
         <source></source>
-        <translation>Keys by weeks</translation>
+        <translation>Keys by week</translation>
     </message>
     <message id="scales.write">
         <source></source>
-        <translation>Write it as %1</translation>
+        <translation>Write as %1</translation>
     </message>
     <message id="score.back-to-form">
         <source></source>
@@ -3995,23 +3976,22 @@
     </message>
     <message id="score.hint">
         <source></source>
-        <translation>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type where it is, or drop it here.</translation>
+        <translation>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type the path, or drop the file here.</translation>
     </message>
     <message id="score.no-tempo">
         <source></source>
-        <translation>no tempo marked</translation>
+        <translation>no tempo mark</translation>
     </message>
     <message id="score.no-title">
         <source></source>
         <translation>(no title)</translation>
     </message>
-    <message id="score.notes">
+    <message id="score.notes" numerus="yes">
         <source></source>
-        <translation>%1 notes</translation>
-    </message>
-    <message id="score.one-note">
-        <source></source>
-        <translation>1 note</translation>
+        <translation>
+            <numerusform>%n note</numerusform>
+            <numerusform>%n notes</numerusform>
+        </translation>
     </message>
     <message id="score.part">
         <source></source>
@@ -4023,15 +4003,15 @@
     </message>
     <message id="score.read">
         <source></source>
-        <translation>Read it</translation>
+        <translation>Open</translation>
     </message>
     <message id="score.take">
         <source></source>
-        <translation>Take these bars</translation>
+        <translation>Use these bars</translation>
     </message>
     <message id="score.title">
         <source></source>
-        <translation>A passage from a music file</translation>
+        <translation>A passage from a score</translation>
     </message>
     <message id="score.title-composer">
         <source></source>
@@ -4045,15 +4025,15 @@
     <message id="score.too-many-notes">
         <source></source>
         <translatorcomment>notes</translatorcomment>
-        <translation>%1, too many to be kept</translation>
+        <translation>%1, too many to save</translation>
     </message>
     <message id="settings.day-opening.as-left">
         <source></source>
-        <translation>Where it was left</translation>
+        <translation>Where you left off</translation>
     </message>
     <message id="settings.day-opening.below">
         <source></source>
-        <translation>Two rungs below the last full row</translation>
+        <translation>Two rungs below the last full streak</translation>
     </message>
     <message id="settings.day-opening.start">
         <source></source>
@@ -4065,7 +4045,7 @@
     </message>
     <message id="settings.keys.hint">
         <source></source>
-        <translation>A press on a key takes it away. Tab, Return on a button, the arrows in a list and Esc in a form work as in any other program, and stay.</translation>
+        <translation>Click a key below to remove it. Tab, Return on a button, the arrow keys in a list and Esc in a form work as in any other program; you cannot change them.</translation>
     </message>
     <message id="settings.language">
         <source></source>
@@ -4073,16 +4053,16 @@
     </message>
     <message id="settings.language.hint">
         <source></source>
-        <translation>Words, numbers and dates on the screen. Files are the same in every language.</translation>
+        <translation>Text, numbers and dates on the screen. Files are the same in every language.</translation>
     </message>
     <message id="settings.language.system">
         <source></source>
         <translatorcomment>the language</translatorcomment>
-        <translation>As the system</translation>
+        <translation>Use system setting</translation>
     </message>
     <message id="settings.looks">
         <source></source>
-        <translation>Looks</translation>
+        <translation>Appearance</translation>
     </message>
     <message id="settings.looks.dark">
         <source></source>
@@ -4094,7 +4074,7 @@
     </message>
     <message id="settings.looks.system">
         <source></source>
-        <translation>As the system</translation>
+        <translation>Use system setting</translation>
     </message>
     <message id="settings.title">
         <source></source>
@@ -4126,11 +4106,11 @@
     </message>
     <message id="sheet.gentle">
         <source></source>
-        <translation>Near the target a miss drops one climb; at it, the second of two running.</translation>
+        <translation>Near the target, a miss drops by one climb; at the target, only the second in a row drops.</translation>
     </message>
     <message id="sheet.how-to">
         <source></source>
-        <translation>Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out that rung&apos;s ticks.</translation>
+        <translation>Climb from the bottom. Tick a circle for each clean run. A miss is a stroke in the box and rubs out that rung&apos;s ticks.</translation>
     </message>
     <message id="sheet.misses">
         <source></source>
@@ -4162,15 +4142,15 @@
     </message>
     <message id="sound.delay">
         <source></source>
-        <translation>Wireless headphones are late: move the picture of the beat, and the marks, later by</translation>
+        <translation>For wireless headphones, which are late: delay the picture of the beat, and the marks, by</translation>
     </message>
     <message id="sound.dropouts">
         <source></source>
-        <translation>The sound has broken off %1 since Piolo was opened: the computer was too busy. Closing other programs helps.</translation>
+        <translation>The sound has dropped out %1 since you opened Piolo: the computer was too busy. Closing other programs helps.</translation>
     </message>
     <message id="sound.dropouts.none">
         <source></source>
-        <translation>The sound has not broken off since Piolo was opened.</translation>
+        <translation>The sound has not dropped out since you opened Piolo.</translation>
     </message>
     <message id="sound.dropouts.once">
         <source></source>
@@ -4194,7 +4174,7 @@
     </message>
     <message id="sound.layer.cues">
         <source></source>
-        <translation>Short signals</translation>
+        <translation>Cues</translation>
     </message>
     <message id="sound.layer.downbeats">
         <source></source>
@@ -4206,7 +4186,7 @@
     </message>
     <message id="sound.layer.notes">
         <source></source>
-        <translation>Notes heard first</translation>
+        <translation>Notes to hear first</translation>
     </message>
     <message id="sound.layer.subdivisions">
         <source></source>
@@ -4214,7 +4194,7 @@
     </message>
     <message id="sound.level.hint">
         <source></source>
-        <translation>Your horn is louder than the click, and that is well so: choose a sharper voice rather than more level. The level starts low; keep it there on headphones.</translation>
+        <translation>Your instrument is louder than the click, and that is fine: choose a sharper voice rather than a higher level. The level starts low; keep it low on headphones.</translation>
     </message>
     <message id="sound.level.mute">
         <source></source>
@@ -4234,15 +4214,15 @@
     </message>
     <message id="sound.output">
         <source></source>
-        <translation>Sound comes out of</translation>
+        <translation>Sound output</translation>
     </message>
     <message id="sound.output.system">
         <source></source>
-        <translation>The system&apos;s own choice</translation>
+        <translation>System default</translation>
     </message>
     <message id="sound.output.unplugged">
         <source></source>
-        <translation>%1 (not plugged in)</translation>
+        <translation>%1 (not connected)</translation>
     </message>
     <message id="sound.title">
         <source></source>
@@ -4250,7 +4230,7 @@
     </message>
     <message id="sound.voice">
         <source></source>
-        <translation>Voice of the click</translation>
+        <translation>Click voice</translation>
     </message>
     <message id="staff.bass">
         <source></source>
@@ -4271,13 +4251,12 @@
         <translatorcomment>after a letter</translatorcomment>
         <translation> flat</translation>
     </message>
-    <message id="staff.notes">
+    <message id="staff.notes" numerus="yes">
         <source></source>
-        <translation>%1 notes</translation>
-    </message>
-    <message id="staff.one-note">
-        <source></source>
-        <translation>one note</translation>
+        <translation>
+            <numerusform>%n note</numerusform>
+            <numerusform>%n notes</numerusform>
+        </translation>
     </message>
     <message id="staff.sharp">
         <source></source>
@@ -4299,7 +4278,7 @@
     </message>
     <message id="stage.next">
         <source></source>
-        <translation>On to: %1</translation>
+        <translation>Next stage: %1</translation>
     </message>
     <message id="stage.run-throughs">
         <source></source>
@@ -4319,7 +4298,7 @@
     </message>
     <message id="stage.standing.full-streak">
         <source></source>
-        <translation>There was a full streak at the target.</translation>
+        <translation>You had a full streak at the target.</translation>
     </message>
     <message id="stage.standing.in-context">
         <source></source>
@@ -4422,15 +4401,15 @@
     </message>
     <message id="switch.bounce">
         <source></source>
-        <translation>It bounces: again within</translation>
+        <translation>Ignore a second contact within</translation>
     </message>
     <message id="switch.held">
         <source></source>
-        <translation>Held, when it is down for</translation>
+        <translation>Counts as held after</translation>
     </message>
     <message id="switch.hint">
         <source></source>
-        <translation>Most pedals act as a keyboard. What does yours send? Your keys are set to match; MIDI switches stay as they are.</translation>
+        <translation>Most pedals act as a keyboard. Choose what yours sends, and your keys are set to match; MIDI switches stay as they are.</translation>
     </message>
     <message id="switch.millis">
         <source></source>
@@ -4438,11 +4417,11 @@
     </message>
     <message id="switch.one-pedal">
         <source></source>
-        <translation>One pedal alone does everything: a press starts, and marks a miss while the click runs; two presses take back; held, it stops the click, and while stopped it opens the next passage.</translation>
+        <translation>A single pedal can do everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage.</translation>
     </message>
     <message id="switch.press">
         <source></source>
-        <translation>Press it now (Esc gives up)</translation>
+        <translation>Press it now (Esc to cancel)</translation>
     </message>
     <message id="switch.sends">
         <source></source>
@@ -4454,15 +4433,15 @@
     </message>
     <message id="switch.twice">
         <source></source>
-        <translation>Two presses, within</translation>
+        <translation>Counts as two presses within</translation>
     </message>
     <message id="switch.use-midi">
         <source></source>
-        <translation>Use one MIDI switch for all</translation>
+        <translation>Use one MIDI switch for everything</translation>
     </message>
     <message id="switch.use-pedal">
         <source></source>
-        <translation>Use one pedal for all</translation>
+        <translation>Use one pedal for everything</translation>
     </message>
     <message id="today.best">
         <source></source>
@@ -4528,11 +4507,11 @@
     </message>
     <message id="welcome.bars">
         <source></source>
-        <translation>How many bars</translation>
+        <translation>Number of bars</translation>
     </message>
     <message id="welcome.drill">
         <source></source>
-        <translation>To the drill</translation>
+        <translation>Start drilling</translation>
     </message>
     <message id="welcome.first-bar">
         <source></source>
@@ -4540,7 +4519,7 @@
     </message>
     <message id="welcome.hint">
         <source></source>
-        <translation>Take the bars that go wrong, and start at a tempo where nothing does. The rest has a good beginning and can be changed later.</translation>
+        <translation>Enter the bars that go wrong, and a start tempo at which nothing does. The rest has sensible defaults; you can change it later.</translation>
     </message>
     <message id="welcome.meter">
         <source></source>
@@ -4653,18 +4632,6 @@
     <message id="words.of-hundred">
         <source></source>
         <translation>%1 of 100</translation>
-    </message>
-    <message id="words.one-day">
-        <source></source>
-        <translation>1 day</translation>
-    </message>
-    <message id="words.one-passage">
-        <source></source>
-        <translation>1 passage</translation>
-    </message>
-    <message id="words.one-run">
-        <source></source>
-        <translation>1 run</translation>
     </message>
     <message id="words.passages" numerus="yes">
         <source></source>

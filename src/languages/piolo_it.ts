@@ -4,8 +4,8 @@
 <context>
     <name></name>
     <message id="accents.from-meter">
-        <source>As the meter says</source>
-        <translation>Come dice il metro</translation>
+        <source>Follow the meter</source>
+        <translation>Secondo il metro</translation>
     </message>
     <message id="accents.title">
         <source>Accents, beat by beat</source>
@@ -52,36 +52,36 @@
         <translation>Studia</translation>
     </message>
     <message id="breaks.empty">
-        <source>Misses are gathered here, by bar and beat.</source>
-        <translation>Qui si raccolgono gli errori, per battuta e movimento.</translation>
+        <source>Your misses appear here, by bar and beat.</source>
+        <translation>Qui compaiono i tuoi errori, per battuta e movimento.</translation>
     </message>
     <message id="breaks.in-parts">
-        <source>In %1 parts</source>
-        <translation>In %1 parti</translation>
+        <source>Split into %1 parts</source>
+        <translation>Dividi in %1 parti</translation>
     </message>
     <message id="breaks.in-parts.hint">
-        <source>Makes passages of its parts, each landing on the beat with which the next begins</source>
-        <translation>Crea passaggi delle sue parti; ognuna arriva sul movimento con cui comincia la successiva</translation>
+        <source>Makes a passage of each part; a part ends on the beat where the next one begins</source>
+        <translation>Crea un passaggio da ogni parte; una parte finisce sul movimento con cui comincia la successiva</translation>
     </message>
     <message id="breaks.last-bar-first">
         <source>Last bar first</source>
         <translation>Prima l&apos;ultima battuta</translation>
     </message>
     <message id="breaks.last-bar-first.hint">
-        <source>Makes passages of the last bar, the last two, and so on</source>
-        <translation>Crea passaggi dell&apos;ultima battuta, delle ultime due e così via</translation>
+        <source>Makes passages of the last bar, the last two bars, and so on</source>
+        <translation>Crea passaggi dall&apos;ultima battuta, dalle ultime due e così via</translation>
     </message>
     <message id="breaks.made">
-        <source>Made: “%1”</source>
-        <translation>Fatto: «%1»</translation>
+        <source>Created “%1”</source>
+        <translation>Creato «%1»</translation>
     </message>
     <message id="breaks.made-of">
         <source>New passage: %1</source>
         <translation>Nuovo passaggio: %1</translation>
     </message>
     <message id="breaks.made-parts">
-        <source>%1 made, the first: “%2”</source>
-        <translation>%1 fatti, il primo: «%2»</translation>
+        <source>Created %1, starting with “%2”</source>
+        <translation>Creati %1, il primo è «%2»</translation>
     </message>
     <message id="breaks.misses" numerus="yes">
         <source>%n misses</source>
@@ -91,24 +91,20 @@
         </translation>
     </message>
     <message id="breaks.no-miss">
-        <source>Not one miss so far.</source>
-        <translation>Finora nemmeno un errore.</translation>
+        <source>No misses so far.</source>
+        <translation>Finora nessun errore.</translation>
     </message>
     <message id="breaks.not-played">
         <source>Not played yet.</source>
         <translation>Non ancora suonato.</translation>
     </message>
-    <message id="breaks.one-miss">
-        <source>1 miss</source>
-        <translation>1 errore</translation>
-    </message>
     <message id="breaks.reason">
-        <source>Most misses fall there.</source>
-        <translation>Lì cade la maggior parte degli errori.</translation>
+        <source>Most misses happen there.</source>
+        <translation>La maggior parte degli errori cade lì.</translation>
     </message>
     <message id="breaks.reason-run-up">
-        <source>Most misses fall there; it has a bar to run up.</source>
-        <translation>Lì cade la maggior parte degli errori; c&apos;è una battuta di rincorsa.</translation>
+        <source>Most misses happen there; one bar of run-up is included.</source>
+        <translation>La maggior parte degli errori cade lì; è compresa una battuta di rincorsa.</translation>
     </message>
     <message id="breaks.title">
         <source>Where it breaks</source>
@@ -119,31 +115,31 @@
         <translation>%1 in %2, %3</translation>
     </message>
     <message id="breaks.told-elsewhere">
-        <source>%1; the place of %2 is not known</source>
-        <translation>%1; di %2 non si sa il punto</translation>
+        <source>%1; the place of %2 is unknown</source>
+        <translation>%1; di %2 non si conosce il punto</translation>
     </message>
     <message id="breaks.where">
         <source>Where “%1” breaks</source>
         <translation>Dove si rompe «%1»</translation>
     </message>
     <message id="care.authority">
-        <source>Your teacher, your doctor and the rules of the place where you practise come first.</source>
+        <source>Your teacher, your doctor and the rules where you practise come first.</source>
         <translation>Vengono prima il tuo insegnante, il tuo medico e le regole del luogo dove studi.</translation>
     </message>
     <message id="care.gradually">
-        <source>Add minutes gradually: a little more each week, no sudden jumps, a break well before you need one.</source>
+        <source>Increase your minutes gradually: a little more each week, no sudden jumps, and a break well before you need one.</source>
         <translation>Aumenta i minuti poco per volta: ogni settimana un po&apos; di più, niente salti, e una pausa ben prima di averne bisogno.</translation>
     </message>
     <message id="care.headphones">
-        <source>Keep headphones low: the horn is loud already, and this program does not know how loud it is at your ear.</source>
-        <translation>Tieni basse le cuffie: lo strumento è già forte, e questo programma non sa quanto è forte al tuo orecchio.</translation>
+        <source>Keep headphones low: your instrument is loud already, and Piolo does not know how loud it is at your ear.</source>
+        <translation>Tieni basso il volume delle cuffie: lo strumento è già forte, e Piolo non sa quanto è forte al tuo orecchio.</translation>
     </message>
     <message id="care.pain">
-        <source>Pain, tingling or numbness means stop, and see a professional before you play on.</source>
-        <translation>Dolore, formicolio o intorpidimento vuol dire fermarsi, e sentire uno specialista prima di riprendere.</translation>
+        <source>If you feel pain, tingling or numbness, stop and see a professional before you play on.</source>
+        <translation>Se senti dolore, formicolio o intorpidimento, fermati e senti uno specialista prima di riprendere.</translation>
     </message>
     <message id="care.rest">
-        <source>Rest your lip and your ears. Rest the thumb that carries the instrument, too.</source>
+        <source>Rest your lip and your ears, and also the thumb that carries the instrument.</source>
         <translation>Fai riposare labbro e orecchie, e anche il pollice che regge lo strumento.</translation>
     </message>
     <message id="care.title">
@@ -179,11 +175,11 @@
         <translation>Cambia dove suona il clic</translation>
     </message>
     <message id="click-form.hint">
-        <source>The bars go on while the click is silent. Breath: bar, bar:beat, and +beats to wait. Another chance number, other silent bars and beats.</source>
-        <translation>Le battute proseguono mentre il clic tace. Respiro: battuta, battuta:movimento, e +movimenti di attesa. Altro numero del caso, altre battute e altri movimenti muti.</translation>
+        <source>The bars go on while the click is silent. For a breath, enter a bar or bar:beat, then + and the beats to wait. Another random seed picks other silent bars and beats.</source>
+        <translation>Le battute proseguono mentre il clic tace. Per un respiro: battuta o battuta:movimento, poi + e i movimenti di attesa. Un altro numero casuale sceglie altre battute e altri movimenti muti.</translation>
     </message>
     <message id="click-form.lost-beats">
-        <source>Lost beats, %</source>
+        <source>Silent beats, %</source>
         <translation>Movimenti muti, %</translation>
     </message>
     <message id="click-form.on">
@@ -191,8 +187,8 @@
         <translation>Clic su</translation>
     </message>
     <message id="click-form.seed">
-        <source>Chance number</source>
-        <translation>Numero del caso</translation>
+        <source>Random seed</source>
+        <translation>Numero casuale</translation>
     </message>
     <message id="click-form.silent-bars">
         <source>Silent bars, %</source>
@@ -211,24 +207,23 @@
         <translation>Note in swing</translation>
     </message>
     <message id="click.accents-by-hand">
-        <source>accents by hand</source>
-        <translation>accenti a mano</translation>
+        <source>custom accents</source>
+        <translation>accenti propri</translation>
     </message>
     <message id="click.bars-in-turn">
-        <source>bars in turn: %1 with the click, %2 without</source>
-        <translation>battute a turno: %1 con il clic, %2 senza</translation>
+        <source>alternating: %1 bars with the click, %2 without</source>
+        <translation>in alternanza: %1 battute con il clic, %2 senza</translation>
     </message>
     <message id="click.beats-left-out">
-        <source>%1 beats of 100 left out</source>
+        <source>%1 of 100 beats silent</source>
         <translation>%1 movimenti su 100 muti</translation>
     </message>
-    <message id="click.breath-at-one-place">
-        <source>waits for breath at 1 place</source>
-        <translation>aspetta il respiro in 1 punto</translation>
-    </message>
-    <message id="click.breath-at-places">
-        <source>waits for breath at %1 places</source>
-        <translation>aspetta il respiro in %1 punti</translation>
+    <message id="click.breath-at-places" numerus="yes">
+        <source>waits for breath at %n places</source>
+        <translation>
+            <numerusform>aspetta il respiro in %n punto</numerusform>
+            <numerusform>aspetta il respiro in %n punti</numerusform>
+        </translation>
     </message>
     <message id="click.breath-below">
         <source>%1 below %2</source>
@@ -263,7 +258,7 @@
         <translation>muto</translation>
     </message>
     <message id="click.silent-bars">
-        <source>%1 bars of 100 silent</source>
+        <source>%1 of 100 bars silent</source>
         <translation>%1 battute su 100 mute</translation>
     </message>
     <message id="click.sixteenths">
@@ -287,7 +282,7 @@
         <translation>Tutto</translation>
     </message>
     <message id="curve.along">
-        <source>Along</source>
+        <source>Axis</source>
         <translation>Asse</translation>
     </message>
     <message id="curve.by-day">
@@ -299,8 +294,8 @@
         <translation>Tempo per ripetizione</translation>
     </message>
     <message id="curve.closer">
-        <source>Closer</source>
-        <translation>Più vicino</translation>
+        <source>Zoom in</source>
+        <translation>Ingrandisci</translation>
     </message>
     <message id="curve.days">
         <source>days</source>
@@ -311,20 +306,20 @@
         <translation>entro</translation>
     </message>
     <message id="curve.empty">
-        <source>The curve begins with the first run.</source>
-        <translation>La curva comincia con la prima ripetizione.</translation>
+        <source>The curve starts with your first run.</source>
+        <translation>La curva comincia con la tua prima ripetizione.</translation>
     </message>
     <message id="curve.farther">
-        <source>Farther</source>
-        <translation>Più lontano</translation>
+        <source>Zoom out</source>
+        <translation>Riduci</translation>
     </message>
     <message id="curve.file">
-        <source>File, ending in .svg, .png, .pdf or .csv</source>
-        <translation>File che finisce in .svg, .png, .pdf o .csv</translation>
+        <source>File name (.svg, .png, .pdf or .csv)</source>
+        <translation>Nome del file (.svg, .png, .pdf o .csv)</translation>
     </message>
     <message id="curve.leave">
-        <source>Leave it</source>
-        <translation>Lascia stare</translation>
+        <source>Cancel</source>
+        <translation>Annulla</translation>
     </message>
     <message id="curve.none">
         <source>No curve yet</source>
@@ -383,12 +378,12 @@
         <translation>salvato come %1</translation>
     </message>
     <message id="curve.spoken">
-        <source>Curves of tempo: %1</source>
+        <source>Tempo curves: %1</source>
         <translation>Curve del tempo: %1</translation>
     </message>
     <message id="curve.spoken.keys">
-        <source>Plus and minus zoom, Left and Right move, with Shift they read run by run, Up and Down change the passage.</source>
-        <translation>Più e meno ingrandiscono e riducono, Sinistra e Destra spostano, con Maiusc leggono ripetizione per ripetizione, Su e Giù cambiano passaggio.</translation>
+        <source>Plus and Minus zoom. Left and Right scroll; with Shift they go from run to run. Up and Down change the passage.</source>
+        <translation>Più e Meno ingrandiscono e riducono. Sinistra e Destra scorrono; con Maiusc vanno da una ripetizione all&apos;altra. Su e Giù cambiano passaggio.</translation>
     </message>
     <message id="curve.target">
         <source>target</source>
@@ -423,7 +418,7 @@
         <translation>movimento</translation>
     </message>
     <message id="difference.beats-left-out">
-        <source>beats left out of a hundred</source>
+        <source>silent beats per hundred</source>
         <translation>movimenti muti su cento</translation>
     </message>
     <message id="difference.breath">
@@ -459,11 +454,11 @@
         <translation>compositore</translation>
     </message>
     <message id="difference.count-in">
-        <source>bars of count-in</source>
+        <source>count-in bars</source>
         <translation>battute di conteggio</translation>
     </message>
     <message id="difference.differs">
-        <source>differs</source>
+        <source>different</source>
         <translation>diverso</translation>
     </message>
     <message id="difference.drop">
@@ -471,7 +466,7 @@
         <translation>discesa</translation>
     </message>
     <message id="difference.due">
-        <source>date</source>
+        <source>due date</source>
         <translation>data</translation>
     </message>
     <message id="difference.fingering">
@@ -491,7 +486,7 @@
         <translation>dolce vicino all&apos;obiettivo</translation>
     </message>
     <message id="difference.group">
-        <source>notes to a group</source>
+        <source>notes per group</source>
         <translation>note per gruppo</translation>
     </message>
     <message id="difference.groups">
@@ -535,11 +530,11 @@
         <translation>note</translation>
     </message>
     <message id="difference.notes-per-beat">
-        <source>notes to the beat</source>
+        <source>notes per beat</source>
         <translation>note per movimento</translation>
     </message>
     <message id="difference.origin">
-        <source>made of passage</source>
+        <source>made from passage</source>
         <translation>fatto dal passaggio</translation>
     </message>
     <message id="difference.pattern">
@@ -579,11 +574,11 @@
         <translation>tipo di scala</translation>
     </message>
     <message id="difference.seed">
-        <source>number for chance</source>
-        <translation>numero del caso</translation>
+        <source>random seed</source>
+        <translation>numero casuale</translation>
     </message>
     <message id="difference.silent-bars">
-        <source>silent bars of a hundred</source>
+        <source>silent bars per hundred</source>
         <translation>battute mute su cento</translation>
     </message>
     <message id="difference.start">
@@ -595,7 +590,7 @@
         <translation>passi in</translation>
     </message>
     <message id="difference.subdivision">
-        <source>pulses to the beat</source>
+        <source>pulses per beat</source>
         <translation>note per movimento</translation>
     </message>
     <message id="difference.swing">
@@ -627,8 +622,8 @@
         <translation>note</translation>
     </message>
     <message id="drill.aside.note">
-        <source>aside: moves nothing</source>
-        <translation>a parte: non muove nulla</translation>
+        <source>aside: changes nothing</source>
+        <translation>a parte: non cambia nulla</translation>
     </message>
     <message id="drill.beat.bar">
         <source>bar %1</source>
@@ -652,22 +647,22 @@
     </message>
     <message id="drill.by-hand">
         <source>set by hand, from the next run</source>
-        <translation>messo a mano, dalla prossima ripetizione</translation>
+        <translation>impostato a mano, dalla prossima ripetizione</translation>
     </message>
     <message id="drill.choose-passage">
         <source>Choose a passage first.</source>
         <translation>Prima scegli un passaggio.</translation>
     </message>
     <message id="drill.count-in">
-        <source>%1 bars count-in</source>
-        <translation>%1 battute prima</translation>
+        <source>%1-bar count-in</source>
+        <translation>%1 battute di conteggio</translation>
     </message>
     <message id="drill.curve">
         <source>Tempo, last 14 days</source>
         <translation>Tempo, ultimi 14 giorni</translation>
     </message>
     <message id="drill.curve.spoken">
-        <source>Curve of the tempo over the last 14 days, target %1</source>
+        <source>Tempo curve for the last 14 days, target %1</source>
         <translation>Curva del tempo degli ultimi 14 giorni, obiettivo %1</translation>
     </message>
     <message id="drill.edit">
@@ -691,16 +686,16 @@
         <translation>%1 · %2</translation>
     </message>
     <message id="drill.find-tempo">
-        <source>Find the tempo, from %1 down</source>
-        <translation>Trova il tempo, da %1 in giù</translation>
+        <source>Find your tempo, from %1 down</source>
+        <translation>Trova il tuo tempo, da %1 in giù</translation>
     </message>
     <message id="drill.finding">
-        <source>Looking for your tempo: you named %1.</source>
-        <translation>Si cerca il tuo tempo: hai detto %1.</translation>
+        <source>Finding your tempo, from %1 down.</source>
+        <translation>Ricerca del tuo tempo, da %1 in giù.</translation>
     </message>
     <message id="drill.found">
-        <source>Found today: %1; you named %2.</source>
-        <translation>Trovato oggi: %1; avevi detto %2.</translation>
+        <source>Found today: %1, from %2 down.</source>
+        <translation>Trovato oggi: %1, partendo da %2.</translation>
     </message>
     <message id="drill.half-tempo">
         <source>At half tempo, %1</source>
@@ -723,12 +718,12 @@
         <translation>Nel contesto</translation>
     </message>
     <message id="drill.in-context.note">
-        <source>in context: moves nothing</source>
-        <translation>nel contesto: non muove nulla</translation>
+        <source>in context: changes nothing</source>
+        <translation>nel contesto: non cambia nulla</translation>
     </message>
     <message id="drill.new-day">
-        <source>a new day: left at %1</source>
-        <translation>un nuovo giorno: rimasto a %1</translation>
+        <source>a new day: you left off at %1</source>
+        <translation>un nuovo giorno: eri a %1</translation>
     </message>
     <message id="drill.next">
         <source>Next passage</source>
@@ -739,15 +734,15 @@
         <translation>nessun conteggio</translation>
     </message>
     <message id="drill.one-bar-count-in">
-        <source>one bar count-in</source>
-        <translation>una battuta prima</translation>
+        <source>one-bar count-in</source>
+        <translation>una battuta di conteggio</translation>
     </message>
     <message id="drill.only-heard">
-        <source>%1 · only heard: nothing counts</source>
-        <translation>%1 · solo ascolto: non conta nulla</translation>
+        <source>%1 · just listening: nothing counts</source>
+        <translation>%1 · solo ascolto: non conta</translation>
     </message>
     <message id="drill.other-ways">
-        <source>Other ways</source>
+        <source>Other ways to play</source>
         <translation>Altri modi</translation>
     </message>
     <message id="drill.rhythm">
@@ -779,7 +774,7 @@
         <translation>%1 · %2 · %3 · %4</translation>
     </message>
     <message id="drill.take-back">
-        <source>Take it back</source>
+        <source>Take back</source>
         <translation>Annulla</translation>
     </message>
     <message id="drill.target">
@@ -787,16 +782,16 @@
         <translation>obiettivo %1 ↑</translation>
     </message>
     <message id="drill.to-passages">
-        <source>To the passages</source>
-        <translation>Ai passaggi</translation>
+        <source>Go to passages</source>
+        <translation>Vai ai passaggi</translation>
     </message>
     <message id="drill.try">
-        <source>One try at %1</source>
+        <source>Try once at %1</source>
         <translation>Prova a %1</translation>
     </message>
     <message id="drill.try.note">
-        <source>a try: moves nothing</source>
-        <translation>una prova: non muove nulla</translation>
+        <source>a try: changes nothing</source>
+        <translation>una prova: non cambia nulla</translation>
     </message>
     <message id="drill.verdict.clean">
         <source>Clean</source>
@@ -831,56 +826,56 @@
         <translation>Senza il clic</translation>
     </message>
     <message id="drill.without-click.note">
-        <source>without the click: moves nothing</source>
-        <translation>senza il clic: non muove nulla</translation>
+        <source>without the click: changes nothing</source>
+        <translation>senza il clic: non cambia nulla</translation>
     </message>
     <message id="fault.E101">
-        <source>is no verb; write %1, or see piolo --help</source>
+        <source>is not a verb; write %1, or see piolo --help</source>
         <translation>non è un comando; scrivi %1, o vedi piolo --help</translation>
     </message>
     <message id="fault.E102">
-        <source>is no option here; see %1 --help</source>
-        <translation>qui non c&apos;è; vedi %1 --help</translation>
+        <source>is not a valid option; see %1 --help</source>
+        <translation>non è un&apos;opzione valida; vedi %1 --help</translation>
     </message>
     <message id="fault.E103">
         <source>is missing; add it, for example %1</source>
         <translation>manca; aggiungilo, per esempio %1</translation>
     </message>
     <message id="fault.E104">
-        <source>has no value; write one after it, for example %1</source>
-        <translation>non ha un valore; scrivine uno dopo, per esempio %1</translation>
+        <source>needs a value; write one after it, for example %1</source>
+        <translation>richiede un valore; scrivine uno dopo, per esempio %1</translation>
     </message>
     <message id="fault.E105">
-        <source>&quot;%1&quot; is no whole number; write digits only, for example %2</source>
+        <source>&quot;%1&quot; is not a whole number; write digits only, for example %2</source>
         <translation>«%1» non è un numero intero; scrivi solo cifre, per esempio %2</translation>
     </message>
     <message id="fault.E106">
-        <source>&quot;%1&quot; is no tempo; write 10 to 400 with at most three decimals, for example 72.5</source>
-        <translation>«%1» non è un tempo; scrivi da 10 a 400 con al massimo tre decimali, per esempio 72.5</translation>
+        <source>&quot;%1&quot; is not a valid tempo; write 10 to 400 with at most three decimals, for example 72.5</source>
+        <translation>«%1» non è un tempo valido; scrivi da 10 a 400 con al massimo tre decimali, per esempio 72.5</translation>
     </message>
     <message id="fault.E107">
-        <source>&quot;%1&quot; is no meter that can be counted; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8</source>
-        <translation>«%1» non è un metro che si possa contare; scrivi da 1 a 32 sopra 1, 2, 4, 8 o 16, per esempio 7/8</translation>
+        <source>&quot;%1&quot; is not a valid meter; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8</source>
+        <translation>«%1» non è un metro valido; scrivi da 1 a 32 sopra 1, 2, 4, 8 o 16, per esempio 7/8</translation>
     </message>
     <message id="fault.E108">
-        <source>&quot;%1&quot; is no beat; write 1/2, 1/4, 3/8, 1/8 or 3/4</source>
-        <translation>«%1» non è un movimento; scrivi 1/2, 1/4, 3/8, 1/8 o 3/4</translation>
+        <source>&quot;%1&quot; is not a valid beat; write 1/2, 1/4, 3/8, 1/8 or 3/4</source>
+        <translation>«%1» non è un movimento valido; scrivi 1/2, 1/4, 3/8, 1/8 o 3/4</translation>
     </message>
     <message id="fault.E109">
-        <source>a bar of %2 is no whole number of %1 beats; choose a shorter beat or another meter</source>
-        <translation>una battuta di %2 non è un numero intero di movimenti di %1; scegli un movimento più corto o un altro metro</translation>
+        <source>a bar of %2 does not divide into %1 beats; choose a shorter beat or another meter</source>
+        <translation>una battuta di %2 non si divide in movimenti di %1; scegli un movimento più corto o un altro metro</translation>
     </message>
     <message id="fault.E110">
-        <source>&quot;%1&quot; are no groups of a %2 bar; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
-        <translation>«%1» non sono gruppi di una battuta di %2; scrivi gruppi che la riempiono e cominciano sui movimenti, come 2+2+3 riempie 7/8 in ottavi</translation>
+        <source>&quot;%1&quot; does not group a bar of %2; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
+        <translation>«%1» non raggruppa una battuta di %2; scrivi gruppi che la riempiono e cominciano sui movimenti, come 2+2+3 riempie 7/8 in ottavi</translation>
     </message>
     <message id="fault.E111">
-        <source>&quot;%1&quot; is no subdivision; write 1 to 8 pulses to the beat</source>
-        <translation>«%1» non è una suddivisione; scrivi da 1 a 8 note per movimento</translation>
+        <source>&quot;%1&quot; is not a valid subdivision; write 1 to 8 pulses per beat</source>
+        <translation>«%1» non è una suddivisione valida valida; scrivi da 1 a 8 note per movimento</translation>
     </message>
     <message id="fault.E112">
-        <source>&quot;%1&quot; is no voice; choose %2</source>
-        <translation>«%1» non è una voce; scegli %2</translation>
+        <source>&quot;%1&quot; is not a click voice; choose %2</source>
+        <translation>«%1» non è una voce del clic; scegli %2</translation>
     </message>
     <message id="fault.E113">
         <source>%1 is out of range; choose %2 to %3</source>
@@ -891,40 +886,40 @@
         <translation>%1 è sopra %3, che è %2; abbassa l&apos;uno o alza l&apos;altro</translation>
     </message>
     <message id="fault.E115">
-        <source>&quot;%1&quot; does not fit here; write %2</source>
-        <translation>«%1» qui non va; scrivi %2</translation>
+        <source>&quot;%1&quot; is not a valid choice here; write %2</source>
+        <translation>«%1» non è una scelta valida qui; scrivi %2</translation>
     </message>
     <message id="fault.E116">
-        <source>&quot;%1&quot; names no kind of file that is written here; let the name end in %2</source>
-        <translation>«%1» non indica un tipo di file che qui si scrive; fai finire il nome in %2</translation>
+        <source>&quot;%1&quot; is not a kind of file that can be written here; let the name end in %2</source>
+        <translation>«%1» non è un tipo di file che qui si possa scrivere; fai finire il nome in %2</translation>
     </message>
     <message id="fault.E117">
         <source>no passage has the id or title &quot;%1&quot;; check the spelling and the folder</source>
         <translation>nessun passaggio ha il codice o il titolo «%1»; controlla come è scritto e la cartella</translation>
     </message>
     <message id="fault.E118">
-        <source>&quot;%1&quot; is the title of more than one passage; name one by its id: %2</source>
-        <translation>«%1» è il titolo di più passaggi; indicane uno con il suo codice: %2</translation>
+        <source>&quot;%1&quot; is the title of more than one passage; give an id instead: %2</source>
+        <translation>«%1» è il titolo di più passaggi; dai invece un codice: %2</translation>
     </message>
     <message id="fault.E119">
-        <source>is a word too many; leave it out, or see %1 --help</source>
+        <source>is one word too many; leave it out, or see %1 --help</source>
         <translation>è una parola di troppo; lasciala via, o vedi %1 --help</translation>
     </message>
     <message id="fault.E120">
-        <source>&quot;%1&quot; are no accents of a bar of %2 beats; write strong, group, plain or silent for each beat, with commas between</source>
-        <translation>«%1» non sono accenti di una battuta di %2 movimenti; scrivi strong, group, plain o silent per ogni movimento, separati da virgole</translation>
+        <source>&quot;%1&quot; does not give the accents of a bar of %2 beats; write strong, group, plain or silent for each beat, separated by commas</source>
+        <translation>«%1» non dà gli accenti di una battuta di %2 movimenti; scrivi strong, group, plain o silent per ogni movimento, separati da virgole</translation>
     </message>
     <message id="fault.E121">
-        <source>&quot;%1&quot; is no swing; write long:short from 1:1 to 3:1, as in 2:1</source>
-        <translation>«%1» non è uno swing; scrivi lunga:breve da 1:1 a 3:1, come 2:1</translation>
+        <source>&quot;%1&quot; is not a valid swing; write long:short from 1:1 to 3:1, for example 2:1</source>
+        <translation>«%1» non è uno swing valido valido; scrivi lunga:breve da 1:1 a 3:1, come 2:1</translation>
     </message>
     <message id="fault.E122">
         <source>the beat has no pairs of eighths or sixteenths to swing; divide it into an even number of them with --subdivision</source>
         <translation>il movimento non ha coppie di ottavi o sedicesimi per lo swing; dividilo con --subdivision in un numero pari</translation>
     </message>
     <message id="fault.E123">
-        <source>&quot;%1&quot; are no breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, as in 4:3:1,8:1:2</source>
-        <translation>«%1» non sono punti di respiro nelle battute da 1 a %2 di %3 movimenti; scrivi BATTUTA:MOVIMENTO:MOVIMENTI dopo il primo movimento, in ordine, come 4:3:1,8:1:2</translation>
+        <source>&quot;%1&quot; does not give breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, for example 4:3:1,8:1:2</source>
+        <translation>«%1» non dà punti di respiro nelle battute da 1 a %2 di %3 movimenti; scrivi BATTUTA:MOVIMENTO:MOVIMENTI dopo il primo movimento, in ordine, come 4:3:1,8:1:2</translation>
     </message>
     <message id="fault.E124">
         <source>a bar of one beat has no beat 2; count it in shorter beats with --beat</source>
@@ -935,167 +930,167 @@
         <translation>%1 pagine sono più delle %2 che un&apos;immagine contiene; dai un nome che finisce in .pdf</translation>
     </message>
     <message id="fault.E126">
-        <source>&quot;%1&quot; is no key; write a letter from A to G, with flat or sharp, for example &quot;E flat&quot;</source>
-        <translation>«%1» non è una tonalità; scrivi una lettera da A a G, con flat o sharp, per esempio «E flat»</translation>
+        <source>&quot;%1&quot; is not a valid key; write a letter from A to G, with flat or sharp, for example &quot;E flat&quot;</source>
+        <translation>«%1» non è una tonalità valida valida; scrivi una lettera da A a G, con flat o sharp, per esempio «E flat»</translation>
     </message>
     <message id="fault.E127">
-        <source>&quot;%1&quot; is no note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
-        <translation>«%1» non è una nota; scrivi una lettera, i suoi diesis o bemolli e l&apos;ottava, per esempio Bb3 o F#6</translation>
+        <source>&quot;%1&quot; is not a valid note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
+        <translation>«%1» non è una nota valida; scrivi una lettera, i suoi diesis o bemolli e l&apos;ottava, per esempio Bb3 o F#6</translation>
     </message>
     <message id="fault.E128">
-        <source>%1 has no tonic from %2 to %3; give a wider range, or another key</source>
+        <source>%1 has no tonic from %2 to %3; give a wider range or another key</source>
         <translation>%1 non ha una tonica da %2 a %3; dai un&apos;estensione più ampia, o un&apos;altra tonalità</translation>
     </message>
     <message id="fault.E130">
-        <source>&quot;%1&quot; is no part of this score; write the number or the name of one of its %2, piolo bars FILE lists them</source>
-        <translation>«%1» non è una parte di questa partitura; scrivi il numero o il nome di una delle sue %2, piolo bars FILE le elenca</translation>
+        <source>&quot;%1&quot; is not a part of this score; write the number or the name of one of its %2 (piolo bars FILE lists them)</source>
+        <translation>«%1» non è una parte di questa partitura; scrivi il numero o il nome di una delle sue %2 (piolo bars FILE le elenca)</translation>
     </message>
     <message id="fault.E131">
-        <source>&quot;%1&quot; is no bar of this part from there on; its bars go from %2 to %3, write one of them, the earlier one first</source>
-        <translation>«%1» da lì in poi non è una battuta di questa parte; le sue battute vanno da %2 a %3, scrivine una, prima la precedente</translation>
+        <source>&quot;%1&quot; is not a bar of this part from there on; write a bar from %2 to %3, the earlier one first</source>
+        <translation>«%1» da lì in poi non è una battuta di questa parte; scrivi una battuta da %2 a %3, prima la precedente</translation>
     </message>
     <message id="fault.E201">
-        <source>&quot;%1&quot; is no mark; write clean, miss, back, or tempo and a number</source>
-        <translation>«%1» non è un segno; scrivi clean, miss, back, oppure tempo e un numero</translation>
+        <source>&quot;%1&quot; is not a valid mark; write clean, miss, back, or tempo and a number</source>
+        <translation>«%1» non è un segno valido; scrivi clean, miss, back, oppure tempo e un numero</translation>
     </message>
     <message id="fault.E202">
-        <source>&quot;%1&quot; is no tempo; write 10 to 400 with at most three decimals, for example tempo 72.5</source>
-        <translation>«%1» non è un tempo; scrivi da 10 a 400 con al massimo tre decimali, per esempio tempo 72.5</translation>
+        <source>&quot;%1&quot; is not a valid tempo; write 10 to 400 with at most three decimals, for example tempo 72.5</source>
+        <translation>«%1» non è un tempo valido; scrivi da 10 a 400 con al massimo tre decimali, per esempio tempo 72.5</translation>
     </message>
     <message id="fault.E203">
-        <source>the line is no JSON object; it is kept and not counted, mend it by hand or leave it</source>
-        <translation>la riga non è un oggetto JSON; viene conservata e non contata, correggila a mano o lasciala</translation>
+        <source>the line is not a JSON object; it is kept but not counted, so fix it by hand or leave it</source>
+        <translation>la riga non è un oggetto JSON; viene conservata ma non contata, correggila a mano o lasciala</translation>
     </message>
     <message id="fault.E204">
-        <source>the key &quot;%1&quot; is missing; the line is kept and not counted, mend it by hand or leave it</source>
-        <translation>manca la chiave «%1»; la riga viene conservata e non contata, correggila a mano o lasciala</translation>
+        <source>the key &quot;%1&quot; is missing; the line is kept but not counted, so fix it by hand or leave it</source>
+        <translation>manca la chiave «%1»; la riga viene conservata ma non contata, correggila a mano o lasciala</translation>
     </message>
     <message id="fault.E205">
-        <source>the key &quot;%1&quot; has a value that cannot be[: %2]; the line is kept and not counted, mend it by hand or leave it</source>
-        <translation>la chiave «%1» ha un valore impossibile[: %2]; la riga viene conservata e non contata, correggila a mano o lasciala</translation>
+        <source>the key &quot;%1&quot; has an impossible value[: %2]; the line is kept but not counted, so fix it by hand or leave it</source>
+        <translation>la chiave «%1» ha un valore impossibile[: %2]; la riga viene conservata ma non contata, correggila a mano o lasciala</translation>
     </message>
     <message id="fault.E206">
-        <source>the line is of a newer format[ (%1)]; it is kept and not counted, use a newer Piolo</source>
-        <translation>la riga è di un formato più recente[ (%1)]; viene conservata e non contata, usa un Piolo più recente</translation>
+        <source>the line is in a newer format[ (%1)]; it is kept but not counted, so use a newer Piolo</source>
+        <translation>la riga è di un formato più recente[ (%1)]; viene conservata ma non contata, usa un Piolo più recente</translation>
     </message>
     <message id="fault.E207">
-        <source>&quot;%1&quot; is a kind of fact that is not known; the line is kept and not counted, use a newer Piolo</source>
-        <translation>«%1» è un tipo di voce sconosciuto; la riga viene conservata e non contata, usa un Piolo più recente</translation>
+        <source>&quot;%1&quot; is an unknown kind of fact; the line is kept but not counted, so use a newer Piolo</source>
+        <translation>«%1» è un tipo di voce sconosciuto; la riga viene conservata ma non contata, usa un Piolo più recente</translation>
     </message>
     <message id="fault.E208">
-        <source>the last line was cut short; it is kept and not counted, wait until the file has been copied whole</source>
-        <translation>l&apos;ultima riga è tronca; viene conservata e non contata, aspetta che il file sia copiato per intero</translation>
+        <source>the last line was cut short; it is kept but not counted, so wait until the whole file has been copied</source>
+        <translation>l&apos;ultima riga è tronca; viene conservata ma non contata, aspetta che il file sia copiato per intero</translation>
     </message>
     <message id="fault.E209">
-        <source>the id %1 stands for two different facts; one of them is counted, take the wrong line out by hand</source>
-        <translation>il codice %1 sta per due voci diverse; una conta, togli a mano la riga sbagliata</translation>
+        <source>the id %1 is used for two different facts; only one of them is counted, so remove the wrong line by hand</source>
+        <translation>il codice %1 è usato per due voci diverse; ne conta solo una, togli a mano la riga sbagliata</translation>
     </message>
     <message id="fault.E210">
-        <source>the line is not UTF-8 text; it is kept and not counted, mend it by hand or leave it</source>
-        <translation>la riga non è testo UTF-8; viene conservata e non contata, correggila a mano o lasciala</translation>
+        <source>the line is not UTF-8 text; it is kept but not counted, so fix it by hand or leave it</source>
+        <translation>la riga non è testo UTF-8; viene conservata ma non contata, correggila a mano o lasciala</translation>
     </message>
     <message id="fault.E211">
-        <source>the line is longer than 65536 bytes; it is not counted, shorten it or take it out</source>
+        <source>the line is longer than 65536 bytes; it is not counted, so shorten it or remove it</source>
         <translation>la riga supera i 65536 byte; non viene contata, accorciala o toglila</translation>
     </message>
     <message id="fault.E212">
-        <source>the id %1 is named here and recorded nowhere; bring the journal files of all devices into the folder</source>
-        <translation>il codice %1 è nominato qui e non è registrato da nessuna parte; porta nella cartella i file del diario di tutti i dispositivi</translation>
+        <source>the id %1 is used here but not recorded anywhere; copy the journal files of all devices into the folder</source>
+        <translation>il codice %1 è usato qui ma non è registrato da nessuna parte; copia nella cartella i file del diario di tutti i dispositivi</translation>
     </message>
     <message id="fault.E213">
-        <source>this is no WAV file of one channel in float32; give one as piolo click writes it</source>
-        <translation>questo non è un file WAV a un canale in float32; dai uno come lo scrive piolo click</translation>
+        <source>this is not a WAV file with one channel in float32; give one that piolo click wrote</source>
+        <translation>questo non è un file WAV a un canale in float32; danne uno scritto da piolo click</translation>
     </message>
     <message id="fault.E214">
-        <source>the line is not as it was written; it is kept and not counted, put it back from a copy or take its &quot;sum&quot; out</source>
-        <translation>la riga non è come fu scritta; viene conservata e non contata, rimettila da una copia o togli il suo &quot;sum&quot;</translation>
+        <source>the line is not as it was written; it is kept but not counted, so restore it from a copy or remove its &quot;sum&quot;</source>
+        <translation>la riga non è come fu scritta; viene conservata ma non contata, rimettila da una copia o togli il suo &quot;sum&quot;</translation>
     </message>
     <message id="fault.E221">
-        <source>this is no passage file, or one that was cut short; nothing was taken from it, have it sent again</source>
-        <translation>questo non è un file di passaggi, o è tronco; non se n&apos;è preso nulla, fattelo rimandare</translation>
+        <source>this is not a passage file, or it was cut short; nothing was imported, so have it sent again</source>
+        <translation>questo non è un file di passaggi, o è tronco; non si è importato nulla, fattelo rimandare</translation>
     </message>
     <message id="fault.E222">
-        <source>the key &quot;%1&quot; is missing; nothing was taken from the file, mend it by hand or have it sent again</source>
-        <translation>manca la chiave «%1»; non si è preso nulla dal file, correggilo a mano o fattelo rimandare</translation>
+        <source>the key &quot;%1&quot; is missing; nothing was imported, so fix the file by hand or have it sent again</source>
+        <translation>manca la chiave «%1»; non si è importato nulla, correggilo a mano o fattelo rimandare</translation>
     </message>
     <message id="fault.E223">
-        <source>the key &quot;%1&quot; has a value that cannot be[: %2]; nothing was taken from the file, mend it by hand or have it sent again</source>
-        <translation>la chiave «%1» ha un valore impossibile[: %2]; non si è preso nulla dal file, correggilo a mano o fattelo rimandare</translation>
+        <source>the key &quot;%1&quot; has an impossible value[: %2]; nothing was imported, so fix the file by hand or have it sent again</source>
+        <translation>la chiave «%1» ha un valore impossibile[: %2]; non si è importato nulla, correggilo a mano o fattelo rimandare</translation>
     </message>
     <message id="fault.E224">
-        <source>the file is of a newer format[ (%1)]; nothing was taken from it, use a newer Piolo</source>
-        <translation>il file è di un formato più recente[ (%1)]; non se n&apos;è preso nulla, usa un Piolo più recente</translation>
+        <source>the file is in a newer format[ (%1)]; nothing was imported, so use a newer Piolo</source>
+        <translation>il file è di un formato più recente[ (%1)]; non si è importato nulla, usa un Piolo più recente</translation>
     </message>
     <message id="fault.E225">
-        <source>the id %1 stands here for the second time; nothing was taken from the file, take one of the two out by hand</source>
-        <translation>il codice %1 compare qui per la seconda volta; non si è preso nulla dal file, togli a mano uno dei due</translation>
+        <source>the id %1 appears here for the second time; nothing was imported, so remove one of the two by hand</source>
+        <translation>il codice %1 compare qui per la seconda volta; non si è importato nulla, togli a mano uno dei due</translation>
     </message>
     <message id="fault.E226">
-        <source>the passage &quot;%1&quot; belongs to a piece that is not in the file[ (%2)]; nothing was taken from it, have it sent again with its piece</source>
-        <translation>il passaggio «%1» appartiene a un brano che non è nel file[ (%2)]; non se n&apos;è preso nulla, fattelo rimandare con il suo brano</translation>
+        <source>the passage &quot;%1&quot; belongs to a piece that is not in the file[ (%2)]; nothing was imported, so have it sent again with its piece</source>
+        <translation>il passaggio «%1» appartiene a un brano che non è nel file[ (%2)]; non si è importato nulla, fattelo rimandare con il suo brano</translation>
     </message>
     <message id="fault.E227">
-        <source>this is more than a passage file holds[ (%1)]; make several files of it, or shorten its names</source>
-        <translation>è più di quanto contenga un file di passaggi[ (%1)]; fanne più file, o accorcia i nomi</translation>
+        <source>this is more than a passage file can hold[ (%1)]; split it into several files, or shorten its names</source>
+        <translation>è più di quanto contenga un file di passaggi[ (%1)]; dividilo in più file, o accorcia i nomi</translation>
     </message>
     <message id="fault.E241">
-        <source>this is no MusicXML score; save it as MusicXML in the program that it was written with</source>
+        <source>this is not a MusicXML score; save it as MusicXML in the program it was written with</source>
         <translation>questa non è una partitura MusicXML; salvala come MusicXML nel programma con cui è stata scritta</translation>
     </message>
     <message id="fault.E242">
-        <source>the score goes bar by bar through all parts (score-timewise); save it part by part (score-partwise)</source>
-        <translation>la partitura va battuta per battuta attraverso tutte le parti (score-timewise); salvala parte per parte (score-partwise)</translation>
+        <source>the score is stored bar by bar across all parts (score-timewise); save it part by part (score-partwise)</source>
+        <translation>la partitura è salvata battuta per battuta attraverso tutte le parti (score-timewise); salvala parte per parte (score-partwise)</translation>
     </message>
     <message id="fault.E243">
-        <source>the XML breaks off or is damaged here[ (%1)]; save the score anew, or have it sent again</source>
+        <source>the XML is cut short or damaged here[ (%1)]; save the score again, or have it sent again</source>
         <translation>qui l&apos;XML si interrompe o è danneggiato[ (%1)]; salva di nuovo la partitura, o fattela rimandare</translation>
     </message>
     <message id="fault.E244">
-        <source>the element &quot;%1&quot; holds what cannot be[: %2]; save the score anew, or mend it by hand</source>
-        <translation>l&apos;elemento «%1» contiene qualcosa di impossibile[: %2]; salva di nuovo la partitura, o correggila a mano</translation>
+        <source>the element &quot;%1&quot; has an impossible value[: %2]; save the score again, or fix it by hand</source>
+        <translation>l&apos;elemento «%1» ha un valore impossibile[: %2]; salva di nuovo la partitura, o correggila a mano</translation>
     </message>
     <message id="fault.E245">
-        <source>the element &quot;%1&quot; is missing[ in &quot;%2&quot;]; save the score anew, or mend it by hand</source>
+        <source>the element &quot;%1&quot; is missing[ in &quot;%2&quot;]; save the score again, or fix it by hand</source>
         <translation>manca l&apos;elemento «%1»[ in «%2»]; salva di nuovo la partitura, o correggila a mano</translation>
     </message>
     <message id="fault.E246">
-        <source>this is more than a score may hold[ (%1)]; save the part that is to be practised by itself</source>
-        <translation>è più di quanto possa avere una partitura[ (%1)]; salva da sola la parte da studiare</translation>
+        <source>this is more than a score may hold[ (%1)]; save only the part that you want to practise</source>
+        <translation>è più di quanto possa avere una partitura[ (%1)]; salva solo la parte che vuoi studiare</translation>
     </message>
     <message id="fault.E247">
-        <source>the packed file is damaged or was cut short; have it sent again, or save it unpacked</source>
+        <source>the compressed file is damaged or was cut short; have it sent again, or save it uncompressed</source>
         <translation>il file compresso è danneggiato o tronco; fattelo rimandare, o salvalo non compresso</translation>
     </message>
     <message id="fault.E248">
-        <source>the packed file has no score at the place that it names[ (%1)]; save it anew, or unpacked</source>
+        <source>the compressed file has no score in the place it names[ (%1)]; save it again, or uncompressed</source>
         <translation>il file compresso non ha una partitura nel punto che indica[ (%1)]; salvalo di nuovo, o non compresso</translation>
     </message>
     <message id="fault.E249">
-        <source>the file declares names of its own in its DOCTYPE, which are not read; save the score anew</source>
-        <translation>il file dichiara nomi propri nel suo DOCTYPE, che non vengono letti; salva di nuovo la partitura</translation>
+        <source>the file declares entities of its own in its DOCTYPE, which Piolo does not read; save the score again</source>
+        <translation>il file dichiara nel suo DOCTYPE entità proprie, che Piolo non legge; salva di nuovo la partitura</translation>
     </message>
     <message id="fault.E250">
-        <source>the text is not in the encoding that it says, or in one that is not read; save the score as UTF-8 or UTF-16</source>
-        <translation>il testo non ha la codifica che dice, o ne ha una che non si legge; salva la partitura come UTF-8 o UTF-16</translation>
+        <source>the text is not in the encoding that it declares, or in one that Piolo does not read; save the score as UTF-8 or UTF-16</source>
+        <translation>il testo non ha la codifica che dice, o ne ha una che Piolo non legge; salva la partitura come UTF-8 o UTF-16</translation>
     </message>
     <message id="fault.E251">
-        <source>bar %1 has a %2, so that the bars picked are not played straight through; pick bars on one side of it</source>
+        <source>bar %1 has a %2, so the bars you picked are not played straight through; pick bars on one side of it</source>
         <translation>la battuta %1 ha un segno (%2) per cui le battute scelte non si suonano di seguito; scegli battute da un lato di essa</translation>
     </message>
     <message id="fault.E252">
-        <source>the %2 changes in bar %1, and a passage has one; pick bars on one side of it</source>
+        <source>the %2 changes in bar %1, and a passage has only one; pick bars on one side of it</source>
         <translation>nella battuta %1 cambia qualcosa (%2) che in un passaggio resta uguale; scegli battute da un lato di essa</translation>
     </message>
     <message id="fault.E253">
-        <source>bar %1 has a meter that cannot be counted here[ (%2)]; pick other bars</source>
-        <translation>la battuta %1 ha un metro che qui non si può contare[ (%2)]; scegli altre battute</translation>
+        <source>bar %1 has a meter that Piolo cannot count[ (%2)]; pick other bars</source>
+        <translation>la battuta %1 ha un metro che Piolo non può contare[ (%2)]; scegli altre battute</translation>
     </message>
     <message id="fault.E254">
-        <source>bar %1 is no whole bar: it holds %2 in %3; pick bars on one side of it</source>
+        <source>bar %1 is not a whole bar: it holds %2 in %3; pick bars on one side of it</source>
         <translation>la battuta %1 non è intera: ha %2 in %3; scegli battute da un lato di essa</translation>
     </message>
     <message id="fault.E255">
-        <source>bars %1 to %2 are no 1 to 999 whole bars; pick more, or fewer</source>
+        <source>bars %1 to %2 are not 1 to 999 whole bars; pick more or fewer</source>
         <translation>le battute da %1 a %2 non sono da 1 a 999 battute intere; scegline di più o di meno</translation>
     </message>
     <message id="fault.E261">
@@ -1104,14 +1099,14 @@
     </message>
     <message id="fault.E265">
         <source>the notes of &quot;%1&quot; are not known; pick its bars from a score in MusicXML, with piolo bars or in the window</source>
-        <translation>le note di «%1» non sono note; scegli le sue battute da una partitura MusicXML, con piolo bars o nella finestra</translation>
+        <translation>le note di «%1» non si conoscono; scegli le sue battute da una partitura MusicXML, con piolo bars o nella finestra</translation>
     </message>
     <message id="fault.E270">
-        <source>bar %1: a note lies outside the bars of the passage and cannot be written as MusicXML; make the passage longer, or pick its bars anew</source>
+        <source>bar %1: a note lies outside the bars of the passage and cannot be written as MusicXML; make the passage longer, or pick its bars again</source>
         <translation>battuta %1: una nota sta fuori dalle battute del passaggio e non si può scrivere come MusicXML; allunga il passaggio, o scegli di nuovo le sue battute</translation>
     </message>
     <message id="fault.E271">
-        <source>bar %1: a note begins while another sounds and cannot be written as MusicXML; export the passage as .piolo.json, which keeps it as it is</source>
+        <source>bar %1: a note begins while another one sounds and cannot be written as MusicXML; export the passage as .piolo.json, which keeps it as it is</source>
         <translation>battuta %1: una nota comincia mentre un&apos;altra suona e non si può scrivere come MusicXML; esporta il passaggio come .piolo.json, che lo conserva com&apos;è</translation>
     </message>
     <message id="fault.E272">
@@ -1119,15 +1114,15 @@
         <translation>battuta %1: una nota è più breve di ogni figura e non si può scrivere come MusicXML; esporta il passaggio come .piolo.json, che lo conserva com&apos;è</translation>
     </message>
     <message id="fault.E273">
-        <source>the written %1 sounds as MIDI number %2, transposed otherwise than its part; export the passage as .piolo.json, which keeps it as it is</source>
-        <translation>il %1 scritto suona come numero MIDI %2, trasposto diversamente dalla sua parte; esporta il passaggio come .piolo.json, che lo conserva com&apos;è</translation>
+        <source>the written %1 sounds as MIDI number %2, which is not how its part is transposed; export the passage as .piolo.json, which keeps it as it is</source>
+        <translation>il %1 scritto suona come numero MIDI %2, e non è così che è trasposta la sua parte; esporta il passaggio come .piolo.json, che lo conserva com&apos;è</translation>
     </message>
     <message id="fault.E281">
-        <source>this is no PNG, JPEG or PDF; save or scan the music as one of them</source>
+        <source>this is not a PNG, JPEG or PDF; save or scan the music as one of these</source>
         <translation>questo non è un PNG, JPEG o PDF; salva o scansiona la musica in uno di questi</translation>
     </message>
     <message id="fault.E282">
-        <source>the picture is damaged or was cut short[ (%1)]; save it anew, or have it sent again</source>
+        <source>the picture is damaged or was cut short[ (%1)]; save it again, or have it sent again</source>
         <translation>l&apos;immagine è danneggiata o tronca[ (%1)]; salvala di nuovo, o fattela rimandare</translation>
     </message>
     <message id="fault.E283">
@@ -1135,8 +1130,8 @@
         <translation>è più di quanto possa avere un&apos;immagine di musica[ (%1)]; scansiona o salva la pagina da sola, o più piccola</translation>
     </message>
     <message id="fault.E284">
-        <source>the PDF asks for a password; save it without one</source>
-        <translation>il PDF chiede una parola d&apos;ordine; salvalo senza</translation>
+        <source>the PDF needs a password; save it without one</source>
+        <translation>il PDF chiede una password; salvalo senza</translation>
     </message>
     <message id="fault.E285">
         <source>the PDF has no page %1; choose 1 to %2</source>
@@ -1155,7 +1150,7 @@
         <translation>non si può scrivere[ (%1)]; controlla la cartella e i suoi permessi</translation>
     </message>
     <message id="fault.E303">
-        <source>the folder cannot be made[ (%1)]; choose another or check its permissions</source>
+        <source>the folder cannot be created[ (%1)]; choose another or check its permissions</source>
         <translation>la cartella non si può creare[ (%1)]; scegline un&apos;altra o controlla i suoi permessi</translation>
     </message>
     <message id="fault.E304">
@@ -1163,100 +1158,100 @@
         <translation>il suono supererebbe i 4 GiB; chiedi meno battute o una frequenza più bassa</translation>
     </message>
     <message id="fault.E305">
-        <source>another window writes to this practice folder: nothing is recorded here; go on there, or close it and open this one again</source>
-        <translation>un&apos;altra finestra scrive in questa cartella di studio: qui non si registra nulla; continua là, o chiudila e riapri questa</translation>
+        <source>another window is using this practice folder, so nothing is recorded here; go on there, or close it and open this one again</source>
+        <translation>un&apos;altra finestra usa questa cartella di studio, perciò qui non si registra nulla; continua là, o chiudila e riapri questa</translation>
     </message>
     <message id="fault.E306">
-        <source>this is no practice folder; name a folder</source>
-        <translation>questa non è una cartella di studio; indica una cartella</translation>
+        <source>this is not a practice folder; give the path of one</source>
+        <translation>questa non è una cartella di studio; indica il percorso di una</translation>
     </message>
     <message id="fault.E307">
         <source>the disk is full; make room and try again</source>
         <translation>il disco è pieno; fai spazio e riprova</translation>
     </message>
     <message id="fault.E308">
-        <source>there is no display to open the window on; start it in a graphical session, or see piolo --help for what works without one</source>
-        <translation>non c&apos;è uno schermo su cui aprire la finestra; avvialo in una sessione grafica, o vedi con piolo --help che cosa funziona senza</translation>
+        <source>there is no display to open the window on; start Piolo in a graphical session, or see piolo --help for what works without one</source>
+        <translation>non c&apos;è uno schermo su cui aprire la finestra; avvia Piolo in una sessione grafica, o vedi con piolo --help che cosa funziona senza</translation>
     </message>
     <message id="fault.E321">
         <source>a window has this folder open; close it and try again</source>
         <translation>una finestra ha aperta questa cartella; chiudila e riprova</translation>
     </message>
     <message id="fault.E322">
-        <source>the folder holds no passages and no pieces; name the practice folder they are in</source>
-        <translation>la cartella non ha passaggi né brani; indica la cartella di studio in cui sono</translation>
+        <source>the folder has no passages and no pieces; give the path of the practice folder that has them</source>
+        <translation>la cartella non ha passaggi né brani; indica il percorso della cartella di studio che li contiene</translation>
     </message>
     <message id="fault.E323">
-        <source>not everything could be saved in time; look after the disk and import the file again, what is saved counts once</source>
-        <translation>non si è potuto salvare tutto in tempo; controlla il disco e importa di nuovo il file, ciò che è salvato conta una volta sola</translation>
+        <source>not everything could be saved in time; check the disk and import the file again, since what is already saved counts only once</source>
+        <translation>non si è potuto salvare tutto in tempo; controlla il disco e importa di nuovo il file, ciò che è già salvato conta una volta sola</translation>
     </message>
     <message id="fault.E401">
-        <source>no sound: the click goes on silently; connect a device or choose one in the settings, it is heard again from the next bar</source>
+        <source>no sound: the click goes on silently; connect a device or choose one in the settings, and you will hear it again from the next bar</source>
         <translation>nessun suono: il clic continua in silenzio; collega un dispositivo o scegline uno nelle impostazioni, dalla prossima battuta si sente di nuovo</translation>
     </message>
     <message id="fault.E403">
-        <source>the sound is lost: the click goes on silently; start Piolo again to hear it, nothing recorded is lost</source>
-        <translation>il suono si è perso: il clic continua in silenzio; riavvia Piolo per sentirlo, nulla di ciò che è registrato va perso</translation>
+        <source>the sound is lost: the click goes on silently; restart Piolo to hear it again, nothing recorded is lost</source>
+        <translation>il suono si è perso: il clic continua in silenzio; riavvia Piolo per sentirlo di nuovo di nuovo, nulla di ciò che è registrato va perso</translation>
     </message>
     <message id="fault.E404">
-        <source>the computer fell behind: keys that had to wait %1, beats not shown %2; close other programs, no mark was lost</source>
-        <translation>il computer è rimasto indietro: tasti che hanno dovuto aspettare %1, movimenti non mostrati %2; chiudi altri programmi, nessun segno è andato perso</translation>
+        <source>the computer fell behind: key presses that had to wait %1, beats not shown %2; close other programs, no mark was lost</source>
+        <translation>il computer è rimasto indietro: pressioni che hanno dovuto aspettare %1, movimenti non mostrati %2; chiudi altri programmi, nessun segno è andato perso</translation>
     </message>
     <message id="files.back-to-form">
         <source>Back to the form</source>
         <translation>Torna al modulo</translation>
     </message>
     <message id="files.changes">
-        <source>What the file would change</source>
+        <source>What this file would change</source>
         <translation>Che cosa cambierebbe il file</translation>
     </message>
     <message id="files.edited-here">
-        <source>▲ edited here since it was imported</source>
+        <source>▲ edited here since import</source>
         <translation>▲ modificato qui dopo l&apos;importazione</translation>
     </message>
     <message id="files.empty">
-        <source>There is nothing in this file.</source>
-        <translation>In questo file non c&apos;è nulla.</translation>
+        <source>This file contains no passages.</source>
+        <translation>Questo file non contiene passaggi.</translation>
     </message>
     <message id="files.export">
-        <source>Write a file</source>
-        <translation>Scrivi un file</translation>
+        <source>Export</source>
+        <translation>Esporta</translation>
     </message>
     <message id="files.export.file">
-        <source>File, ending in .piolo.json</source>
-        <translation>File che finisce in .piolo.json</translation>
+        <source>File name (.piolo.json)</source>
+        <translation>Nome del file (.piolo.json)</translation>
     </message>
     <message id="files.export.hint">
-        <source>Passages and their pieces for another player; nothing of what was played is in the file.</source>
-        <translation>Passaggi e i loro brani per un&apos;altra persona; nel file non c&apos;è nulla di ciò che è stato suonato.</translation>
+        <source>Passages and their pieces for another player, without anything you played.</source>
+        <translation>Passaggi e i loro brani per un&apos;altra persona, senza ciò che hai suonato.</translation>
     </message>
     <message id="files.export.tick">
-        <source>Tick the passages to write.</source>
-        <translation>Segna i passaggi da scrivere.</translation>
+        <source>Tick the passages to export.</source>
+        <translation>Segna i passaggi da esportare.</translation>
     </message>
     <message id="files.export.write">
-        <source>Write the file</source>
-        <translation>Scrivi il file</translation>
+        <source>Export file</source>
+        <translation>Esporta il file</translation>
     </message>
     <message id="files.figures">
         <source>%1 new, %2 the same, %3 different or removed here</source>
         <translation>%1 nuovi, %2 uguali, %3 diversi o tolti qui</translation>
     </message>
     <message id="files.import">
-        <source>Take from a file</source>
-        <translation>Prendi da un file</translation>
+        <source>Import</source>
+        <translation>Importa</translation>
     </message>
     <message id="files.not-yet">
-        <source>Nothing is taken before you have seen what it would change.</source>
-        <translation>Non si prende nulla prima che tu abbia visto che cosa cambierebbe.</translation>
+        <source>Nothing is imported until you have seen what would change.</source>
+        <translation>Non si importa nulla prima che tu abbia visto che cosa cambierebbe.</translation>
     </message>
     <message id="files.open">
-        <source>Look into it</source>
-        <translation>Guarda dentro</translation>
+        <source>Open</source>
+        <translation>Apri</translation>
     </message>
     <message id="files.open.file">
-        <source>File (.piolo.json): type its place or drop it here</source>
-        <translation>File (.piolo.json): scrivi dov&apos;è o trascinalo qui</translation>
+        <source>File (.piolo.json): type its path or drop it here</source>
+        <translation>File (.piolo.json): scrivi il percorso o trascinalo qui</translation>
     </message>
     <message id="files.passage">
         <source>%1: “%2”</source>
@@ -1267,16 +1262,16 @@
         <translation>%1: il brano «%2»</translation>
     </message>
     <message id="files.reading">
-        <source>Reading …</source>
-        <translation>Lettura …</translation>
+        <source>Reading…</source>
+        <translation>Lettura…</translation>
     </message>
     <message id="files.take">
-        <source>Take it</source>
-        <translation>Prendi</translation>
+        <source>Import</source>
+        <translation>Importa</translation>
     </message>
     <message id="files.taken">
-        <source>%1 added, %2 as in the file now, %3 left as they were.</source>
-        <translation>%1 aggiunti, %2 ora come nel file, %3 lasciati com&apos;erano.</translation>
+        <source>%1 added, %2 replaced from the file, %3 left unchanged.</source>
+        <translation>%1 aggiunti, %2 sostituiti dal file, %3 lasciati invariati.</translation>
     </message>
     <message id="files.tick-all">
         <source>Tick all that differ</source>
@@ -1287,27 +1282,27 @@
         <translation>Non segnare nulla</translation>
     </message>
     <message id="files.tick.hint">
-        <source>What has no tick stays as it is here; what has one becomes as in the file. What is new is added.</source>
-        <translation>Ciò che non ha il segno resta com&apos;è qui; ciò che lo ha diventa come nel file. Ciò che è nuovo si aggiunge.</translation>
+        <source>Ticked items are replaced from the file; the others stay as they are. New items are added.</source>
+        <translation>Ciò che è segnato viene sostituito dal file; il resto rimane com&apos;è. Ciò che è nuovo si aggiunge.</translation>
     </message>
     <message id="files.title">
         <source>Passage files</source>
         <translation>File di passaggi</translation>
     </message>
     <message id="files.unchanged">
-        <source>Everything in this file is here already: nothing would change.</source>
-        <translation>Tutto ciò che è in questo file c&apos;è già: non cambierebbe nulla.</translation>
+        <source>You already have everything in this file: nothing would change.</source>
+        <translation>Hai già tutto ciò che è in questo file: non cambierebbe nulla.</translation>
     </message>
     <message id="files.what-to-do">
         <source>What to do</source>
         <translation>Che cosa fare</translation>
     </message>
     <message id="form.about-climb">
-        <source>at %1 about %2 to the next climb at nine clean in ten</source>
+        <source>at %1, about %2 to the next climb if nine in ten are clean</source>
         <translation>a %1 circa %2 fino alla prossima salita, con nove pulite su dieci</translation>
     </message>
     <message id="form.about-secure">
-        <source>at the target about %1 to a full row at nine clean in ten</source>
+        <source>at the target, about %1 to a full streak if nine in ten are clean</source>
         <translation>all&apos;obiettivo circa %1 per una serie piena, con nove pulite su dieci</translation>
     </message>
     <message id="form.accent">
@@ -1335,7 +1330,7 @@
         <translation>BPM</translation>
     </message>
     <message id="form.breath">
-        <source>Breath, beats</source>
+        <source>Breath (beats)</source>
         <translation>Mov. di respiro</translation>
     </message>
     <message id="form.clean-runs">
@@ -1343,24 +1338,24 @@
         <translation>Pulite di fila</translation>
     </message>
     <message id="form.click">
-        <source>The click: %1</source>
-        <translation>Il clic: %1</translation>
+        <source>Click: %1</source>
+        <translation>Clic: %1</translation>
     </message>
     <message id="form.click.every-beat">
-        <source>The click: every beat, as the meter says</source>
-        <translation>Il clic: ogni movimento, come dice il metro</translation>
+        <source>Click: every beat, following the meter</source>
+        <translation>Clic: ogni movimento, secondo il metro</translation>
     </message>
     <message id="form.climb">
         <source>then climb</source>
         <translation>poi sali di</translation>
     </message>
     <message id="form.count-in">
-        <source>Count-in, bars</source>
+        <source>Count-in (bars)</source>
         <translation>Battute prima</translation>
     </message>
     <message id="form.discard">
-        <source>Throw away changes</source>
-        <translation>Butta le modifiche</translation>
+        <source>Discard changes</source>
+        <translation>Scarta le modifiche</translation>
     </message>
     <message id="form.drill">
         <source>Drill it</source>
@@ -1371,23 +1366,23 @@
         <translation>Un errore fa scendere</translation>
     </message>
     <message id="form.edit-piece">
-        <source>Change the piece itself: its name, instrument, date</source>
-        <translation>Cambia il brano stesso: nome, strumento, data</translation>
+        <source>Edit the piece: name, instrument, due date</source>
+        <translation>Modifica il brano: nome, strumento, data</translation>
     </message>
     <message id="form.fault.above-start">
-        <source>at most the start, %1</source>
-        <translation>al massimo la partenza, %1</translation>
+        <source>no higher than the start, %1</source>
+        <translation>non più della partenza, %1</translation>
     </message>
     <message id="form.fault.beat">
-        <source>this beat does not fill a bar of that meter</source>
+        <source>this beat does not fill a bar in this meter</source>
         <translation>questo movimento non riempie una battuta di quel metro</translation>
     </message>
     <message id="form.fault.below-start">
-        <source>at least the start, %1</source>
-        <translation>almeno la partenza, %1</translation>
+        <source>no lower than the start, %1</source>
+        <translation>non meno della partenza, %1</translation>
     </message>
     <message id="form.fault.breaths">
-        <source>places in their order, such as 43, 45:3 or 47:1+2; at most %1</source>
+        <source>places in order, such as 43, 45:3 or 47:1+2; at most %1</source>
         <translation>punti in ordine, come 43, 45:3 o 47:1+2; al massimo %1</translation>
     </message>
     <message id="form.fault.groups">
@@ -1395,20 +1390,20 @@
         <translation>gruppi che riempiono la battuta e cominciano sui movimenti, come 2+2+3</translation>
     </message>
     <message id="form.fault.letters">
-        <source>at most %1 letters</source>
-        <translation>al massimo %1 lettere</translation>
+        <source>at most %1 characters</source>
+        <translation>al massimo %1 caratteri</translation>
     </message>
     <message id="form.fault.meter">
         <source>a meter such as 4/4, 6/8 or 7/8</source>
         <translation>un metro come 4/4, 6/8 o 7/8</translation>
     </message>
     <message id="form.fault.pick-up">
-        <source>a length such as 1/8 or 1/4, or nothing</source>
-        <translation>una durata come 1/8 o 1/4, o niente</translation>
+        <source>a length such as 1/8 or 1/4, or leave it empty</source>
+        <translation>una durata come 1/8 o 1/4, o lascia vuoto</translation>
     </message>
     <message id="form.fault.pick-up-too-long">
-        <source>a pick-up is shorter than a bar</source>
-        <translation>un levare è più corto di una battuta</translation>
+        <source>a pick-up must be shorter than a bar</source>
+        <translation>un levare deve essere più corto di una battuta</translation>
     </message>
     <message id="form.fault.swing">
         <source>a ratio from 1:1 to 3:1, such as 2:1 or 3:2</source>
@@ -1419,8 +1414,8 @@
         <translation>un tempo da 10 a 400, come 84 o 72,5</translation>
     </message>
     <message id="form.fault.too-long">
-        <source>too long to be kept</source>
-        <translation>troppo lungo per essere tenuto</translation>
+        <source>too long to save</source>
+        <translation>troppo lungo per essere salvato</translation>
     </message>
     <message id="form.fault.whole">
         <source>a whole number from %1 to %2</source>
@@ -1443,11 +1438,11 @@
         <translation>Mai sotto</translation>
     </message>
     <message id="form.gentle">
-        <source>Gentle near the target: a miss drops one climb there; at the target only the second in a row drops</source>
+        <source>Gentle near the target: there, a miss drops by one climb; at the target, only the second miss in a row drops</source>
         <translation>Dolce vicino all&apos;obiettivo: lì un errore fa scendere di una salita; all&apos;obiettivo solo il secondo di fila</translation>
     </message>
     <message id="form.group">
-        <source>Notes in a group</source>
+        <source>Notes per group</source>
         <translation>Note per gruppo</translation>
     </message>
     <message id="form.groups">
@@ -1459,11 +1454,11 @@
         <translation>Nota d&apos;arrivo</translation>
     </message>
     <message id="form.made-of">
-        <source>Made of “%1”.</source>
+        <source>Made from “%1”.</source>
         <translation>Fatto da «%1».</translation>
     </message>
     <message id="form.made-of-another">
-        <source>Made of another passage.</source>
+        <source>Made from another passage.</source>
         <translation>Fatto da un altro passaggio.</translation>
     </message>
     <message id="form.meter">
@@ -1475,12 +1470,12 @@
         <translation>Nome</translation>
     </message>
     <message id="form.new">
-        <source>A new passage</source>
-        <translation>Un nuovo passaggio</translation>
+        <source>New passage</source>
+        <translation>Nuovo passaggio</translation>
     </message>
     <message id="form.new-piece">
-        <source>A new piece…</source>
-        <translation>Un nuovo brano…</translation>
+        <source>New piece…</source>
+        <translation>Nuovo brano…</translation>
     </message>
     <message id="form.none">
         <source>none</source>
@@ -1491,8 +1486,8 @@
         <translation>tacche</translation>
     </message>
     <message id="form.on-its-own">
-        <source>On its own</source>
-        <translation>Per conto suo</translation>
+        <source>No piece</source>
+        <translation>Nessun brano</translation>
     </message>
     <message id="form.open-ended">
         <source>Open-ended: I end each run</source>
@@ -1519,20 +1514,20 @@
         <translation>Ritmo</translation>
     </message>
     <message id="form.rule.take">
-        <source>Take %1 in a row</source>
-        <translation>Prendine %1 di fila</translation>
+        <source>Use %1 in a row</source>
+        <translation>Usa %1 di fila</translation>
     </message>
     <message id="form.run">
-        <source>%1 a run · %2 · %3 to a full row at the target with no miss at all.</source>
-        <translation>%1 a ripetizione · %2 · %3 per una serie piena all&apos;obiettivo senza nessun errore.</translation>
+        <source>%1 per run · %2 · %3 to a full streak at the target with no misses.</source>
+        <translation>%1 per ripetizione · %2 · %3 per una serie piena all&apos;obiettivo senza nessun errore.</translation>
     </message>
     <message id="form.run-long">
         <source>A run of %1 is long: shorter parts come clean sooner.</source>
         <translation>Una ripetizione di %1 è lunga: parti più corte riescono pulite prima.</translation>
     </message>
     <message id="form.run-long-streak">
-        <source>A run of %1 is long for %2 in a row: %3 would do.</source>
-        <translation>Una ripetizione di %1 è lunga per %2 di fila: ne basterebbero %3.</translation>
+        <source>A run of %1 is long for %2 in a row: %3 are enough.</source>
+        <translation>Una ripetizione di %1 è lunga per %2 di fila: ne bastano %3.</translation>
     </message>
     <message id="form.run-open">
         <source>You end each run yourself · %1.</source>
@@ -1551,8 +1546,8 @@
         <translation>✓ salvato come %1</translation>
     </message>
     <message id="form.settles">
-        <source>About %1 runs will be clean where this settles.</source>
-        <translation>Circa %1 ripetizioni saranno pulite dove la cosa si assesta.</translation>
+        <source>The tempo settles where about %1 runs are clean.</source>
+        <translation>Il tempo si assesta dove circa %1 ripetizioni sono pulite.</translation>
     </message>
     <message id="form.start">
         <source>Start at</source>
@@ -1583,27 +1578,27 @@
         <translation>Abbi cura di te</translation>
     </message>
     <message id="help.care.why.breaks">
-        <source>Breaks, a warm-up, a daily limit and no sudden increase are what a sheet for students of two professional bodies advises (NASM and PAMA).</source>
-        <translation>Pause, riscaldamento, un limite al giorno e nessun aumento improvviso: è ciò che consiglia un foglio per studenti di due associazioni di settore (NASM e PAMA).</translation>
+        <source>An information sheet for students by two professional bodies (NASM and PAMA) advises breaks, a warm-up, a daily limit and no sudden increase.</source>
+        <translation>Un foglio informativo per studenti di due associazioni di settore (NASM e PAMA) consiglia pause, riscaldamento, un limite al giorno e nessun aumento improvviso.</translation>
     </message>
     <message id="help.care.why.complaints">
-        <source>Of 442 music students without a complaint from playing about half had one within a year; fatigue and a change in how active they were raised the risk (Cruder and others 2023).</source>
+        <source>Of 442 music students with no complaint from playing, about half had one within a year; fatigue and a change in how active they were raised the risk (Cruder and others 2023).</source>
         <translation>Di 442 studenti di musica senza disturbi da strumento circa la metà ne ebbe entro un anno; la stanchezza e un cambiamento nell&apos;attività fisica aumentavano il rischio (Cruder e altri 2023).</translation>
     </message>
     <message id="help.care.why.loudness">
-        <source>Of forty students about half would have passed a day&apos;s dose of sound by their own practice alone (Phillips and Mace 2008).</source>
-        <translation>Di quaranta studenti circa la metà avrebbe superato la dose di suono di un giorno con il solo studio individuale (Phillips e Mace 2008).</translation>
+        <source>Of 40 students, about half would have exceeded the daily dose of sound with their own practice alone (Phillips and Mace 2008).</source>
+        <translation>Di 40 studenti circa la metà avrebbe superato la dose di suono di un giorno con il solo studio individuale (Phillips e Mace 2008).</translation>
     </message>
     <message id="help.chapters">
         <source>Chapters</source>
         <translation>Capitoli</translation>
     </message>
     <message id="help.drill.key.clean">
-        <source>end an open-ended run clean</source>
-        <translation>chiudi pulita una ripetizione senza fine</translation>
+        <source>mark an open-ended run clean and end it</source>
+        <translation>chiudi come pulita una ripetizione senza fine</translation>
     </message>
     <message id="help.drill.key.hear">
-        <source>hear the passage first, where its bars came from a score</source>
+        <source>hear the passage first, if its bars came from a score</source>
         <translation>prima ascolta il passaggio, se le battute vengono da una partitura</translation>
     </message>
     <message id="help.drill.key.miss">
@@ -1615,8 +1610,8 @@
         <translation>il passaggio seguente, da fermo</translation>
     </message>
     <message id="help.drill.key.pedal">
-        <source>everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage</source>
-        <translation>tutto: una pressione avvia o segna un errore, due annullano; tenuto, ferma il clic, e da fermo apre il passaggio seguente</translation>
+        <source>everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage</source>
+        <translation>tutto: una pressione avvia o segna un errore, due annullano l&apos;ultimo segno; tenendolo premuto fermi il clic o, da fermo, apri il passaggio seguente</translation>
     </message>
     <message id="help.drill.key.stop">
         <source>stop</source>
@@ -1627,11 +1622,11 @@
         <translation>annulla l&apos;ultimo segno</translation>
     </message>
     <message id="help.drill.key.tempo">
-        <source>the tempo up and down, while stopped</source>
-        <translation>il tempo su e giù, da fermo</translation>
+        <source>change the tempo, while stopped</source>
+        <translation>cambia il tempo, da fermo</translation>
     </message>
     <message id="help.drill.key.try">
-        <source>one try at the target</source>
+        <source>try once at the target</source>
         <translation>una prova all&apos;obiettivo</translation>
     </message>
     <message id="help.drill.key.up-down">
@@ -1643,40 +1638,40 @@
         <translation>Studio</translation>
     </message>
     <message id="help.drill.what.cycle">
-        <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean by itself. A miss drops the tempo, never below the floor; a full row of clean runs climbs one step, never past the target. A miss or a climb starts the row again.</source>
-        <translation>Conteggio, ripetizione, respiro, e da capo. Una ripetizione che arriva all&apos;ultima battuta senza un errore è pulita da sola. Un errore fa scendere il tempo, mai sotto il minimo; una serie piena di ripetizioni pulite sale di un passo, mai oltre l&apos;obiettivo. Un errore o una salita fa ricominciare la serie.</translation>
+        <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean; you need not mark it. A miss drops the tempo, but never below the floor. A full streak climbs one step, but never past the target. After a miss or a climb, the streak starts again.</source>
+        <translation>Conteggio, ripetizione, respiro, e da capo. Una ripetizione che arriva all&apos;ultima battuta senza un errore è pulita; non devi segnarla. Un errore fa scendere il tempo, ma mai sotto il minimo. Una serie piena sale di un passo, ma mai oltre l&apos;obiettivo. Dopo un errore o una salita la serie ricomincia.</translation>
     </message>
     <message id="help.drill.what.late">
-        <source>Pressed late? A press in the breath after a clean run makes that run a miss after all.</source>
-        <translation>Premuto tardi? Un tasto premuto nel respiro dopo una ripetizione pulita la rende comunque un errore.</translation>
+        <source>Pressed late? If you press in the breath after a clean run, that run still becomes a miss.</source>
+        <translation>Hai premuto tardi? Se premi nel respiro dopo una ripetizione pulita, quella diventa comunque un errore.</translation>
     </message>
     <message id="help.drill.what.secure">
-        <source>A full row at the target counts as secure. Secure on three different days, and the passage is secure as a whole. A new day opens two rungs below the last full row. The settings change both.</source>
-        <translation>Una serie piena all&apos;obiettivo conta come sicura. Sicuro in tre giorni diversi, e il passaggio lo è del tutto. Un nuovo giorno comincia due pioli sotto l&apos;ultima serie piena. Le impostazioni cambiano entrambe le cose.</translation>
+        <source>A full streak at the target counts as secure. A passage that was secure on three different days is secure as a whole. A new day starts two rungs below your last full streak. You can change both in the settings.</source>
+        <translation>Una serie piena all&apos;obiettivo conta come sicura. Un passaggio che è stato sicuro in tre giorni diversi lo è del tutto. Un nuovo giorno comincia due pioli sotto la tua ultima serie piena. Puoi cambiare entrambe le cose nelle impostazioni.</translation>
     </message>
     <message id="help.drill.what.ways">
-        <source>Felt as: quarter = 60 and eighth = 120 are one speed; another beat turns everything over and keeps your row. Find the tempo: name one you think you can play, and each miss drops until a full row has found yours. A try, and runs without the click, in context or at half tempo, move nothing. Each articulation has a best of its own.</source>
-        <translation>Sentito in: quarto = 60 e ottavo = 120 sono la stessa velocità; un altro movimento converte tutto e mantiene la serie. Trova il tempo: dì quello che pensi di saper suonare, e ogni errore lo abbassa finché una serie piena ha trovato il tuo. Una prova, e le ripetizioni senza clic, nel contesto o a metà tempo, non muovono nulla. Ogni articolazione ha un suo migliore.</translation>
+        <source>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your streak stays. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</source>
+        <translation>Movimento sentito: quarto = 60 e ottavo = 120 sono la stessa velocità; se scegli un altro movimento, tutti i tempi si convertono e la serie resta. Trova il tuo tempo: indicane uno che pensi di saper suonare, e ogni errore lo abbassa finché una serie piena ha trovato il tuo. Una prova, e le ripetizioni senza clic, nel contesto o a metà tempo, non cambiano nulla. Ogni articolazione ha il suo migliore.</translation>
     </message>
     <message id="help.drill.why.climbing">
-        <source>Climbing step by step is customary. It is not shown to beat other orders of tempi: among sixty school wind players a steady climb, the full tempo and both in turn made no significant difference (Henley 2001). The rule makes for few misses and an honest record.</source>
-        <translation>Salire passo per passo è consuetudine. Non è dimostrato che superi altri ordini di tempi: fra sessanta studenti di strumenti a fiato la salita costante, il tempo pieno e l&apos;alternanza dei due non fecero differenza significativa (Henley 2001). La regola porta a pochi errori e a un diario onesto.</translation>
+        <source>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps misses few and the record honest.</source>
+        <translation>Salire passo per passo è consuetudine, ma non è dimostrato che superi altri ordini di tempi: fra sessanta studenti di strumenti a fiato la salita costante, il tempo pieno e l&apos;alternanza dei due non fecero differenza significativa (Henley 2001). La regola mantiene pochi gli errori e onesto il diario.</translation>
     </message>
     <message id="help.drill.why.full-streak">
-        <source>A full row is no proof: five clean of five only say, at 95 %, that more than 54 of 100 runs are clean.</source>
-        <translation>Una serie piena non è una prova: cinque pulite su cinque dicono soltanto, al 95 %, che sono pulite più di 54 ripetizioni su 100.</translation>
+        <source>A full streak is not proof: five clean runs out of five only show, at 95 % confidence, that more than 54 of 100 runs are clean.</source>
+        <translation>Una serie piena non è una prova: cinque pulite su cinque mostrano soltanto, con il 95 % di confidenza, che sono pulite più di 54 ripetizioni su 100.</translation>
     </message>
     <message id="help.drill.why.going-on">
-        <source>Going on after the first success helps to keep what was learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much in music is not known.</source>
+        <source>Going on after the first success helps you keep what you learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much it helps in music is not known.</source>
         <translation>Continuare dopo il primo successo aiuta a conservare ciò che si è imparato, in misura moderata e in compiti di molti tipi (Driskell, Willis e Copper 1992); quanto nella musica non si sa.</translation>
     </message>
     <message id="help.drill.why.staircase">
-        <source>Drop and climb make a staircase as hearing tests use it. It settles about where so many runs are clean as its steps decide: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula supposes a player who neither tires nor learns.</source>
-        <translation>Discesa e salita formano una scala come quella delle prove d&apos;udito. Si assesta all&apos;incirca dove è pulita la parte di ripetizioni che i suoi passi decidono: con cinque di fila, discesa 4 e salita 2, circa 92 su 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). La formula suppone chi suona senza stancarsi né imparare.</translation>
+        <source>Drop and climb form a staircase like those used in hearing tests. It settles where a certain share of runs is clean, and its steps decide that share: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula assumes a player who neither tires nor learns.</source>
+        <translation>Discesa e salita formano una scala come quelle delle prove d&apos;udito. Si assesta dove è pulita una certa parte delle ripetizioni, e quanta sia lo decidono i suoi passi: con cinque di fila, discesa 4 e salita 2, circa 92 su 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). La formula presuppone chi suona senza stancarsi né imparare.</translation>
     </message>
     <message id="help.drill.why.tempo-heard">
-        <source>A change of tempo below about three in a hundred is hard to hear (Drake and Botte 1993). So a climb and a drop are told by short signals.</source>
-        <translation>Un cambio di tempo sotto circa tre su cento si sente a fatica (Drake e Botte 1993). Perciò segnali brevi annunciano salita e discesa.</translation>
+        <source>A change of tempo of less than about three per cent is hard to hear (Drake and Botte 1993). That is why short cues announce a climb and a drop.</source>
+        <translation>Un cambio di tempo sotto circa il tre per cento si sente a fatica (Drake e Botte 1993). Perciò segnali brevi annunciano salita e discesa.</translation>
     </message>
     <message id="help.esc">
         <source>Esc</source>
@@ -1687,12 +1682,12 @@
         <translation>File di passaggi</translation>
     </message>
     <message id="help.files.what.carry">
-        <source>Carry passages from a teacher to a student: a file holds passages and their pieces, and nothing of what was played. Before anything is taken from one you see what it would change.</source>
-        <translation>Porta passaggi dall&apos;insegnante all&apos;allievo: un file contiene passaggi e i loro brani, e nulla di ciò che è stato suonato. Prima che se ne prenda qualcosa vedi che cosa cambierebbe.</translation>
+        <source>A passage file carries passages from a teacher to a student. It holds passages and their pieces, but nothing of what was played. Before you import anything, you see what would change.</source>
+        <translation>Un file di passaggi porta passaggi dall&apos;insegnante all&apos;allievo. Contiene passaggi e i loro brani, ma nulla di ciò che è stato suonato. Prima di importare vedi che cosa cambierebbe.</translation>
     </message>
     <message id="help.files.what.edited">
-        <source>What you have edited since it came is marked, so that a new version of your teacher&apos;s does not cover your own work unseen. The same file twice changes nothing.</source>
-        <translation>Ciò che hai modificato da quando è arrivato è segnato, così una nuova versione del tuo insegnante non copre il tuo lavoro senza che tu lo veda. Lo stesso file due volte non cambia nulla.</translation>
+        <source>Anything you have edited since you imported it is marked, so that a new version from your teacher does not replace your own work unnoticed. Importing the same file twice changes nothing.</source>
+        <translation>Ciò che hai modificato dopo l&apos;importazione è segnato, così una nuova versione del tuo insegnante non sostituisce il tuo lavoro senza che tu lo veda. Importare due volte lo stesso file non cambia nulla.</translation>
     </message>
     <message id="help.keys.line">
         <source>%1: %2</source>
@@ -1703,19 +1698,19 @@
         <translation>Tasti</translation>
     </message>
     <message id="help.log.key.along">
-        <source>on the curve: move along; with Shift run by run</source>
-        <translation>sulla curva: scorri; con Maiusc ripetizione per ripetizione</translation>
+        <source>on the curve: scroll; with Shift, from run to run</source>
+        <translation>sulla curva: scorri; con Maiusc, da una ripetizione all&apos;altra</translation>
     </message>
     <message id="help.log.key.along.keys">
         <source>Left, Right</source>
         <translation>Sinistra, Destra</translation>
     </message>
     <message id="help.log.key.breaks">
-        <source>makes a passage of the bars that break</source>
-        <translation>fa un passaggio delle battute che si rompono</translation>
+        <source>make a passage of the bars that break</source>
+        <translation>crea un passaggio dalle battute che si rompono</translation>
     </message>
     <message id="help.log.key.days">
-        <source>through the days</source>
+        <source>move through the days</source>
         <translation>attraverso i giorni</translation>
     </message>
     <message id="help.log.key.days.keys">
@@ -1731,55 +1726,55 @@
         <translation>Su, Giù</translation>
     </message>
     <message id="help.log.key.zoom">
-        <source>on the curve: closer, farther, all of it</source>
-        <translation>sulla curva: più vicino, più lontano, tutto</translation>
+        <source>on the curve: zoom in, zoom out, show all</source>
+        <translation>sulla curva: ingrandisci, riduci, mostra tutto</translation>
     </message>
     <message id="help.log.key.zoom.keys">
-        <source>Plus, minus, 0</source>
-        <translation>Più, meno, 0</translation>
+        <source>Plus, Minus, 0</source>
+        <translation>Più, Meno, 0</translation>
     </message>
     <message id="help.log.title">
         <source>Practice log</source>
         <translation>Diario di studio</translation>
     </message>
     <message id="help.log.what.curve">
-        <source>The curve shows the tempo by day or by run. Where it breaks shows the misses of a passage by bar and beat, and makes a smaller passage of the worst bars, with a bar to run up.</source>
-        <translation>La curva mostra il tempo per giorno o per ripetizione. Dove si rompe mostra gli errori di un passaggio per battuta e movimento, e fa delle battute peggiori un passaggio più piccolo, con una battuta di rincorsa.</translation>
+        <source>The curve shows your tempo by day or by run. “Where it breaks” shows the misses of a passage by bar and beat. It can make a smaller passage of the worst bars, with one bar of run-up.</source>
+        <translation>La curva mostra il tuo tempo per giorno o per ripetizione. «Dove si rompe» mostra gli errori di un passaggio per battuta e movimento. Dalle battute peggiori può creare un passaggio più piccolo, con una battuta di rincorsa.</translation>
     </message>
     <message id="help.log.what.everything">
-        <source>Everything that happened, day by day: every run with its tempo, its mark and where a miss fell; tempi set by hand; run-throughs; your own notes. Marks taken back stay as taken back.</source>
-        <translation>Tutto ciò che è successo, giorno per giorno: ogni ripetizione con il suo tempo, il suo segno e il punto di un errore; i tempi messi a mano; le filate; le tue note. I segni annullati restano come annullati.</translation>
+        <source>Everything that happened, day by day: each run with its tempo, its mark and the place of a miss; tempi you set by hand; run-throughs; your notes. Marks that you take back stay visible.</source>
+        <translation>Tutto ciò che è successo, giorno per giorno: ogni ripetizione con il suo tempo, il suo segno e il punto di un errore; i tempi impostati a mano; le filate; le tue note. I segni annullati restano visibili.</translation>
     </message>
     <message id="help.log.what.folder">
-        <source>It is written to the practice folder on this computer and nowhere else. Nothing is sent away. Copy the folder, or let your own file sync carry it, and all is there.</source>
-        <translation>È scritto nella cartella di studio su questo computer e da nessun&apos;altra parte. Nulla viene spedito. Copia la cartella, o lascia che la porti la tua sincronizzazione dei file, e c&apos;è tutto.</translation>
+        <source>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file sync carry it, and you have everything.</source>
+        <translation>Il diario è nella cartella di studio su questo computer e da nessun&apos;altra parte. Nulla viene spedito. Copia la cartella, o lascia che la porti la tua sincronizzazione dei file, e hai tutto.</translation>
     </message>
     <message id="help.log.why.days-apart">
-        <source>Days apart help to keep what was learned (Simmons 2012). Minutes apart are a rest: pauses up to a quarter of an hour changed nothing for beginners at the piano, tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). One day missed now and then is told as fine, two in a row are told; that is our choice.</source>
-        <translation>La distanza di giorni aiuta a conservare ciò che si è imparato (Simmons 2012). I minuti in mezzo sono riposo: pause fino a un quarto d&apos;ora non cambiarono nulla per principianti al pianoforte, provati cinque minuti dopo (Wiseheart, D&apos;Souza e Chae 2017). Un giorno saltato ogni tanto va bene, due di fila vengono detti; è una nostra scelta.</translation>
+        <source>Practising on separate days helps you keep what you learned (Simmons 2012). Minutes in between are only rest: pauses of up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). To Piolo, one missed day now and then is fine, and it points out two in a row; that is our choice.</source>
+        <translation>Studiare in giorni diversi aiuta a conservare ciò che si è imparato (Simmons 2012). I minuti in mezzo sono solo riposo: pause fino a un quarto d&apos;ora non fecero differenza per principianti al pianoforte provati cinque minuti dopo (Wiseheart, D&apos;Souza e Chae 2017). Per Piolo un giorno saltato ogni tanto va bene, due di fila li fa notare; è una nostra scelta.</translation>
     </message>
     <message id="help.log.why.reaction">
-        <source>You hear a slip first and press after: each miss is put back by your reaction time. A quarter of a second is a guess; the settings have your own.</source>
-        <translation>Prima senti uno sbaglio e poi premi: ogni errore è spostato indietro del tuo tempo di reazione. Un quarto di secondo è una stima; nelle impostazioni metti il tuo.</translation>
+        <source>You hear a slip before you press the key, so each miss is moved back by your reaction time. A quarter of a second is a guess; you can set your own in the settings.</source>
+        <translation>Senti uno sbaglio prima di premere il tasto: perciò ogni errore è spostato indietro del tuo tempo di reazione. Un quarto di secondo è una stima; nelle impostazioni puoi mettere il tuo.</translation>
     </message>
     <message id="help.paper.title">
         <source>Practice on paper</source>
         <translation>Studio su carta</translation>
     </message>
     <message id="help.paper.what.print">
-        <source>Print a ladder for each passage, tick it in pencil where there is no screen, and enter the sheet later: the rule goes through its marks as if they had been played here, on the day that you give.</source>
-        <translation>Stampa una scala per ogni passaggio, segnala a matita dove non c&apos;è uno schermo, e riporta il foglio più tardi: la regola passa per i suoi segni come se fossero stati suonati qui, nel giorno che dici.</translation>
+        <source>Print a ladder for each passage, tick it in pencil where you have no screen, and enter the sheet later. The rule then goes through its marks as if you had played them here, on the day that you give.</source>
+        <translation>Stampa una scala per ogni passaggio, segnala a matita dove non hai uno schermo, e riporta il foglio più tardi. La regola passa allora per i suoi segni come se li avessi suonati qui, nel giorno che indichi.</translation>
     </message>
     <message id="help.paper.why.earlier-day">
-        <source>Runs of an earlier day go in no earlier than the last day of the passage&apos;s log: what the rule has done since is not undone.</source>
-        <translation>Le ripetizioni di un giorno passato non vanno prima dell&apos;ultimo giorno nel diario del passaggio: ciò che la regola ha fatto da allora non si disfa.</translation>
+        <source>You cannot enter runs for a day before the last day in the passage&apos;s log: what the rule has done since then is not undone.</source>
+        <translation>Non puoi riportare ripetizioni per un giorno prima dell&apos;ultimo nel diario del passaggio: ciò che la regola ha fatto da allora non si disfa.</translation>
     </message>
     <message id="help.paper.why.order">
-        <source>A sheet says how many, not in which order: on each rung misses count before circles.</source>
-        <translation>Un foglio dice quanti, non in che ordine: su ogni piolo gli errori contano prima dei cerchi.</translation>
+        <source>A sheet shows how many, but not in which order, so on each rung misses count before circles.</source>
+        <translation>Un foglio mostra quanti, ma non in che ordine: perciò su ogni piolo gli errori contano prima dei cerchi.</translation>
     </message>
     <message id="help.passages.key.list">
-        <source>from passage to passage in the list</source>
+        <source>move from passage to passage in the list</source>
         <translation>di passaggio in passaggio nella lista</translation>
     </message>
     <message id="help.passages.key.list.keys">
@@ -1787,52 +1782,52 @@
         <translation>Su, Giù</translation>
     </message>
     <message id="help.passages.key.save">
-        <source>save what the form holds, and drill it</source>
-        <translation>salva ciò che è nel modulo, e studialo</translation>
+        <source>save the form and drill the passage</source>
+        <translation>salva il modulo e studia il passaggio</translation>
     </message>
     <message id="help.passages.title">
         <source>Passages</source>
         <translation>Passaggi</translation>
     </message>
     <message id="help.passages.what.form">
-        <source>Its bars, a start and a target are enough; the rest has a good beginning. The form says how long a run takes, and about how many runs a full row asks for.</source>
-        <translation>Bastano battute, partenza e obiettivo; il resto ha un buon inizio. Il modulo dice quanto dura una ripetizione, e circa quante ne chiede una serie piena.</translation>
+        <source>The bars, a start and a target are enough; the rest has sensible defaults. The form shows how long a run takes, and about how many runs a full streak needs.</source>
+        <translation>Bastano battute, partenza e obiettivo; il resto ha valori predefiniti sensati. Il modulo mostra quanto dura una ripetizione, e circa quante ne servono per una serie piena.</translation>
     </message>
     <message id="help.passages.what.gentle">
-        <source>Gentle near the target: a miss there drops one climb, and at the target only the second in a row drops.</source>
-        <translation>Dolce vicino all&apos;obiettivo: lì un errore fa scendere di una salita, e all&apos;obiettivo solo il secondo di fila.</translation>
+        <source>Gentle near the target: there, a miss drops by one climb; at the target, only the second miss in a row drops.</source>
+        <translation>Dolce vicino all&apos;obiettivo: lì un errore fa scendere di una salita; all&apos;obiettivo solo il secondo di fila.</translation>
     </message>
     <message id="help.passages.what.list">
-        <source>All your passages: by the next date of their piece, by how long they have rested, or by how far they have to climb. The form beside the list holds what the chosen one is made of: bars, meter, tempi, rule, click, and how it is played.</source>
-        <translation>Tutti i tuoi passaggi: per prossima data del brano, per quanto tempo sono stati fermi, o per quanto devono salire. Il modulo accanto contiene ciò di cui è fatto quello scelto: battute, metro, tempi, regola, clic e come si suona.</translation>
+        <source>All your passages, sorted by the next due date of their piece, by how long they have rested, or by how far they are from the target. The form beside the list shows what the chosen passage is made of: bars, meter, tempi, rule, click, and how you play it.</source>
+        <translation>Tutti i tuoi passaggi, ordinati per prossima data del brano, per quanto tempo sono stati fermi, o per quanto sono lontani dall&apos;obiettivo. Il modulo accanto mostra di che cosa è fatto quello scelto: battute, metro, tempi, regola, clic e come lo suoni.</translation>
     </message>
     <message id="help.passages.why.about-runs">
-        <source>About how many runs: this is arithmetic for a player of whose runs nine in ten are clean, who neither tires nor learns. It is no promise.</source>
-        <translation>Circa quante ripetizioni: è un calcolo per chi ne suona pulite nove su dieci, e non si stanca né impara. Non è una promessa.</translation>
+        <source>The number of runs is calculated for a player who plays nine in ten clean and neither tires nor learns. It is not a promise.</source>
+        <translation>Il numero di ripetizioni è calcolato per chi ne suona pulite nove su dieci, e non si stanca né impara. Non è una promessa.</translation>
     </message>
     <message id="help.passages.why.short">
-        <source>Short passages come clean sooner: in a long one a single bad bar brings the whole run down. Cutting a passage where it breaks is common practice, with no source.</source>
-        <translation>I passaggi corti riescono puliti prima: in uno lungo una sola battuta storta rovina tutta la ripetizione. Tagliare un passaggio dove si rompe è pratica comune, senza fonte.</translation>
+        <source>Short passages come clean sooner: in a long one, a single bad bar spoils the whole run. Splitting a passage where it breaks is common practice; we know no source for it.</source>
+        <translation>I passaggi corti riescono puliti prima: in uno lungo una sola battuta storta rovina tutta la ripetizione. Dividere un passaggio dove si rompe è pratica comune; non ne conosciamo una fonte.</translation>
     </message>
     <message id="help.picture.key.edge">
-        <source>the next edge, and the whole frame again</source>
-        <translation>il bordo seguente, e di nuovo la cornice intera</translation>
+        <source>select the next edge, and then the whole frame again</source>
+        <translation>scegli il bordo seguente, e poi di nuovo la cornice intera</translation>
     </message>
     <message id="help.picture.key.edge.keys">
         <source>Space</source>
         <translation>Spazio</translation>
     </message>
     <message id="help.picture.key.leave">
-        <source>leave it as it was</source>
-        <translation>lascia com&apos;era</translation>
+        <source>cancel your changes</source>
+        <translation>annulla le modifiche</translation>
     </message>
     <message id="help.picture.key.leave.keys">
         <source>Esc</source>
         <translation>Esc</translation>
     </message>
     <message id="help.picture.key.move">
-        <source>move the frame, or the edge that is chosen; with Shift in larger steps</source>
-        <translation>muovono la cornice, o il bordo scelto; con Maiusc a passi più grandi</translation>
+        <source>move the frame or the selected edge; with Shift, in larger steps</source>
+        <translation>sposta la cornice o il bordo scelto; con Maiusc a passi più grandi</translation>
     </message>
     <message id="help.picture.key.move.keys">
         <source>Arrow keys</source>
@@ -1851,27 +1846,27 @@
         <translation>Un&apos;immagine della musica</translation>
     </message>
     <message id="help.picture.what.add">
-        <source>Take in a photo, a scan or a PDF page of your part, and put the frame around the passage: what is in the frame is shown while you drill. The picture is copied into the practice folder.</source>
-        <translation>Prendi una foto, una scansione o una pagina PDF della tua parte, e metti la cornice attorno al passaggio: ciò che è nella cornice si vede mentre studi. L&apos;immagine viene copiata nella cartella di studio.</translation>
+        <source>Add a photo, a scan or a PDF page of your part, and put the frame around the passage. While you drill, you see what is in the frame. The picture is copied into the practice folder.</source>
+        <translation>Aggiungi una foto, una scansione o una pagina PDF della tua parte, e metti la cornice attorno al passaggio. Mentre studi vedi ciò che è nella cornice. L&apos;immagine viene copiata nella cartella di studio.</translation>
     </message>
     <message id="help.picture.why.eyes">
-        <source>The eyes stay on the part: the bars of the passage alone, as large as there is room for. This is common practice, with no source. Copy only music that you may copy.</source>
-        <translation>Gli occhi restano sulla parte: solo le battute del passaggio, grandi quanto lo spazio permette. È pratica comune, senza fonte. Copia solo musica che puoi copiare.</translation>
+        <source>Your eyes stay on the part: only the bars of the passage, as large as there is room for. This is common practice; we know no source for it. Copy only music that you are allowed to copy.</source>
+        <translation>Gli occhi restano sulla parte: solo le battute del passaggio, grandi quanto lo spazio permette. È pratica comune; non ne conosciamo una fonte. Copia solo musica che puoi copiare.</translation>
     </message>
     <message id="help.run-through.key.end">
-        <source>the last note</source>
-        <translation>l&apos;ultima nota</translation>
+        <source>mark the last note</source>
+        <translation>segna l&apos;ultima nota</translation>
     </message>
     <message id="help.run-through.key.give-up">
         <source>give up</source>
         <translation>rinuncia</translation>
     </message>
     <message id="help.run-through.key.start">
-        <source>start; then: the music stopped here</source>
-        <translation>inizia; poi: qui la musica si è fermata</translation>
+        <source>start; then mark each stop</source>
+        <translation>inizia; poi segna ogni stop</translation>
     </message>
     <message id="help.run-through.key.take-back">
-        <source>take the last stop back</source>
+        <source>take back the last stop</source>
         <translation>annulla l&apos;ultimo stop</translation>
     </message>
     <message id="help.run-through.title">
@@ -1879,16 +1874,16 @@
         <translation>Filata</translation>
     </message>
     <message id="help.run-through.what.whole">
-        <source>A whole piece without the click, from start to finish; the way there is in the form of a passage of that piece. Press the key where the music stops, and play on. The clock guesses the bar, and you put it right before the run-through is kept.</source>
-        <translation>Un brano intero senza il clic, dall&apos;inizio alla fine; ci si arriva dal modulo di un passaggio di quel brano. Premi il tasto dove la musica si ferma, e suona avanti. L&apos;orologio indovina la battuta, e tu la correggi prima che la filata sia tenuta.</translation>
+        <source>Play a whole piece without the click, from start to finish. You start from the form of any passage of that piece. Where the music stops, press the key and play on. The clock guesses the bar; you can correct it before you save the run-through.</source>
+        <translation>Suona un brano intero senza il clic, dall&apos;inizio alla fine. Si parte dal modulo di un passaggio di quel brano. Dove la musica si ferma, premi il tasto e suona avanti. L&apos;orologio indovina la battuta; puoi correggerla prima di salvare la filata.</translation>
     </message>
     <message id="help.run-through.why.hides">
-        <source>It shows what the click hides: where the piece breaks when nothing leads. A stop at a bar that is not known may have been anywhere, and counts against every passage of the piece.</source>
-        <translation>Mostra ciò che il clic nasconde: dove il brano si rompe quando nulla guida. Uno stop in una battuta non nota può essere stato ovunque, e conta contro ogni passaggio del brano.</translation>
+        <source>A run-through shows what the click hides: where the piece breaks when nothing leads. If the bar of a stop is unknown, the stop may have been anywhere, and it counts against every passage of the piece.</source>
+        <translation>Una filata mostra ciò che il clic nasconde: dove il brano si rompe quando nulla guida. Se la battuta di uno stop non è nota, può essere stato ovunque, e conta contro ogni passaggio del brano.</translation>
     </message>
     <message id="help.run-through.why.kept">
-        <source>A passage is kept while the newest two run-throughs did not stop in it. Two is our choice, with no source: few enough to be played, more than luck.</source>
-        <translation>Un passaggio resta finché le ultime due filate non si sono fermate lì dentro. Due è una nostra scelta, senza fonte: abbastanza poche da suonarle, più della fortuna.</translation>
+        <source>A passage holds as long as the last two run-throughs did not stop in it. Two is our choice, without a source: few enough to play, and more than luck.</source>
+        <translation>Un passaggio regge finché le ultime due filate non si sono fermate lì dentro. Due è una nostra scelta, senza fonte: abbastanza poche da suonarle, e più della fortuna.</translation>
     </message>
     <message id="help.scales.key.drill">
         <source>drill the cell</source>
@@ -1899,7 +1894,7 @@
         <translation>Invio, Spazio</translation>
     </message>
     <message id="help.scales.key.move">
-        <source>from cell to cell</source>
+        <source>move from cell to cell</source>
         <translation>di casella in casella</translation>
     </message>
     <message id="help.scales.key.move.keys">
@@ -1907,7 +1902,7 @@
         <translation>Frecce</translation>
     </message>
     <message id="help.scales.key.suggested">
-        <source>the cell that is proposed</source>
+        <source>the suggested cell</source>
         <translation>la casella proposta</translation>
     </message>
     <message id="help.scales.key.suggested.keys">
@@ -1919,51 +1914,51 @@
         <translation>Scale</translation>
     </message>
     <message id="help.scales.what.grid">
-        <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. Every cell shows its best tempo with a full row; an empty one has not been played yet. A cell is drilled like any passage.</source>
-        <translation>Un tipo di scala in tutte le dodici tonalità, e ogni tonalità dai quarti alle settimine. Ogni casella mostra il suo tempo migliore con serie piena; una vuota non è stata ancora suonata. Una casella si studia come ogni passaggio.</translation>
+        <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. A cell shows its best tempo with a full streak; an empty cell has not been played yet. You drill a cell like any passage.</source>
+        <translation>Un tipo di scala in tutte le dodici tonalità, e ogni tonalità dai quarti alle settimine. Una casella mostra il suo tempo migliore con serie piena; una vuota non è stata ancora suonata. Una casella si studia come ogni passaggio.</translation>
     </message>
     <message id="help.scales.what.new-cell">
-        <source>A new cell starts from the best of its nearest neighbour, two notches down. Its end is arranged so that the last note falls on a beat; the card says how.</source>
-        <translation>Una casella nuova parte dal migliore della vicina più prossima, due tacche sotto. La sua fine è fatta in modo che l&apos;ultima nota cada su un movimento; la scheda dice come.</translation>
+        <source>A new cell starts two notches below the best of its nearest neighbour. Its end is arranged so that the last note falls on a beat; the card tells you how.</source>
+        <translation>Una casella nuova parte due tacche sotto il migliore della vicina più prossima. La sua fine è fatta in modo che l&apos;ultima nota cada su un movimento; la scheda ti dice come.</translation>
     </message>
     <message id="help.scales.what.suggested">
-        <source>One cell is proposed as the next, with its reason: of those not played today the one played longest ago, when that is a week or more; else one that was never played; else the one furthest below the best of its row. You decide.</source>
-        <translation>Una casella è proposta come prossima, con il motivo: fra quelle non suonate oggi quella suonata da più tempo, se è una settimana o più; altrimenti una mai suonata; altrimenti quella più lontana dal migliore della sua riga. Decidi tu.</translation>
+        <source>Piolo suggests the next cell and tells you why. Of the cells not played today, it is the one played longest ago, if that is a week or more; otherwise one that you have never played; otherwise the one furthest below the best of its row. You decide.</source>
+        <translation>Piolo propone la prossima casella e ti dice perché. Fra quelle che oggi non hai suonato è quella suonata da più tempo, se è una settimana o più; altrimenti una che non hai mai suonato; altrimenti quella più lontana dal migliore della sua riga. Decidi tu.</translation>
     </message>
     <message id="help.scales.why.days-apart">
-        <source>Days apart help: of twenty-nine musicians learning nine notes on a keyboard only those who came back after a day, not after minutes or hours, were more accurate the second time (Simmons 2012).</source>
-        <translation>La distanza di giorni aiuta: di ventinove musicisti che imparavano nove note su una tastiera, la seconda volta furono più precisi solo quelli tornati dopo un giorno, non dopo minuti od ore (Simmons 2012).</translation>
+        <source>Separate days help: of twenty-nine musicians learning nine notes on a keyboard, only those who came back after a day, rather than after minutes or hours, were more accurate the second time (Simmons 2012).</source>
+        <translation>Giorni diversi aiutano: di ventinove musicisti che imparavano nove note su una tastiera, la seconda volta furono più precisi solo quelli tornati dopo un giorno, non dopo minuti od ore (Simmons 2012).</translation>
     </message>
     <message id="help.scales.why.fast-clicks">
-        <source>Nobody keeps in step with single clicks faster than about eight to ten a second (Repp 2006): in small notes follow the beat.</source>
-        <translation>Nessuno tiene il passo con singoli clic più veloci di circa otto-dieci al secondo (Repp 2006): nelle note piccole segui il movimento.</translation>
+        <source>Nobody can keep in step with single clicks faster than about eight to ten per second (Repp 2006). In small notes, follow the beat.</source>
+        <translation>Nessuno tiene il passo con singoli clic più veloci di circa otto-dieci al secondo (Repp 2006). Nelle note piccole segui il movimento.</translation>
     </message>
     <message id="help.scales.why.look-alikes">
-        <source>Look-alikes last in the evening may cost: a second, similar melody took away the gain of the night in one study with sixty musicians.</source>
-        <translation>Cose simili per ultime la sera possono costare: in uno studio con sessanta musicisti una seconda melodia simile tolse il guadagno della notte.</translation>
+        <source>Similar material late in the evening may cost you: in one study of sixty musicians, a second, similar melody took away the overnight gain.</source>
+        <translation>Cose simili la sera tardi possono costarti: in uno studio con sessanta musicisti una seconda melodia simile tolse il guadagno della notte.</translation>
     </message>
     <message id="help.scales.why.mixed-order">
-        <source>Mixed order can help later: forty-one beginners on the clarinet ended their practice alike, and a day later those who had practised in mixed order were faster, though no more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (a study at Rhode Island College). So the mix is an offer.</source>
-        <translation>L&apos;ordine misto può aiutare più tardi: quarantuno principianti al clarinetto finirono lo studio alla pari, e un giorno dopo erano più veloci, anche se non più precisi, quelli che avevano studiato in ordine misto (Stambaugh 2011). Una seduta con diciannove principianti di clarinetto e sassofono non mostrò effetti dell&apos;ordine (uno studio del Rhode Island College). Perciò la mescolanza è un&apos;offerta.</translation>
+        <source>A mixed order can help later: forty-one beginners on the clarinet finished their practice equally well, but a day later those who had practised in mixed order were faster, though not more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (a study at Rhode Island College). That is why the mixed order is optional.</source>
+        <translation>Un ordine misto può aiutare più tardi: quarantuno principianti al clarinetto finirono lo studio alla pari, ma un giorno dopo erano più veloci, anche se non più precisi, quelli che avevano studiato in ordine misto (Stambaugh 2011). Una seduta con diciannove principianti di clarinetto e sassofono non mostrò effetti dell&apos;ordine (uno studio del Rhode Island College). Perciò l&apos;ordine misto è facoltativo.</translation>
     </message>
     <message id="help.score.title">
-        <source>A passage from a music file</source>
-        <translation>Un passaggio da un file di musica</translation>
+        <source>A passage from a score</source>
+        <translation>Un passaggio da una partitura</translation>
     </message>
     <message id="help.score.what.reads">
-        <source>Reads a score in MusicXML, shows its parts, and takes the bars that you pick: their meter, their tempo mark, and their notes, so that the passage can be heard first.</source>
-        <translation>Legge una partitura in MusicXML, mostra le sue parti e prende le battute che scegli: il metro, l&apos;indicazione di tempo e le note, così che il passaggio si possa prima ascoltare.</translation>
+        <source>Piolo reads a MusicXML score, shows its parts and takes the bars that you pick: their meter, their tempo mark and their notes, so that you can hear the passage first.</source>
+        <translation>Piolo legge una partitura in MusicXML, mostra le sue parti e prende le battute che scegli: il metro, l&apos;indicazione di tempo e le note, così puoi prima ascoltare il passaggio.</translation>
     </message>
     <message id="help.score.what.where">
-        <source>Type where the file is, or drop it on the card.</source>
-        <translation>Scrivi dov&apos;è il file, o trascinalo sulla scheda.</translation>
+        <source>Type the path of the file, or drop the file on the card.</source>
+        <translation>Scrivi il percorso del file, o trascinalo sulla scheda.</translation>
     </message>
     <message id="help.score.why.model">
-        <source>School wind players who heard a model did better in rhythm and gained more tempo, in whatever order they practised their tempi (Henley 2001).</source>
-        <translation>Gli studenti di strumenti a fiato che ascoltarono un modello migliorarono nel ritmo e guadagnarono più tempo, in qualunque ordine di tempi studiassero (Henley 2001).</translation>
+        <source>School wind players who heard a model did better in rhythm and gained more tempo, whatever the order of their tempi (Henley 2001).</source>
+        <translation>Gli studenti di strumenti a fiato che ascoltarono un modello migliorarono nel ritmo e guadagnarono più tempo, qualunque fosse l&apos;ordine dei loro tempi (Henley 2001).</translation>
     </message>
     <message id="help.score.why.straight">
-        <source>Bars with a repeat inside, or with a change of meter, are refused rather than guessed: a passage is played straight through.</source>
+        <source>Bars that contain a repeat or a change of meter are refused rather than guessed at: a passage is played straight through.</source>
         <translation>Le battute con un ritornello dentro, o con un cambio di metro, vengono rifiutate invece che indovinate: un passaggio si suona di seguito.</translation>
     </message>
     <message id="help.settings.title">
@@ -1971,31 +1966,31 @@
         <translation>Impostazioni</translation>
     </message>
     <message id="help.settings.what.belongs">
-        <source>Sound, looks, language and keys belong to this computer; how the drill goes travels with the practice folder.</source>
-        <translation>Suono, aspetto, lingua e tasti appartengono a questo computer; come va lo studio viaggia con la cartella di studio.</translation>
+        <source>Sound, appearance, language and keys belong to this computer; the practice settings travel with the practice folder.</source>
+        <translation>Suono, aspetto, lingua e tasti appartengono a questo computer; le impostazioni di studio viaggiano con la cartella di studio.</translation>
     </message>
     <message id="help.settings.what.keys">
-        <source>Any key can do any of the work: choose what it is to do, then press it; a pedal or a MIDI switch is a key like any other. One pedal alone can do everything: a press starts or marks a miss, two presses take back; held, it stops the click, and while stopped it opens the next passage.</source>
-        <translation>Ogni tasto può fare qualunque lavoro: scegli che cosa deve fare, poi premilo; un pedale o un interruttore MIDI è un tasto come gli altri. Un solo pedale può fare tutto: una pressione avvia o segna un errore, due annullano; tenuto, ferma il clic, e da fermo apre il passaggio seguente.</translation>
+        <source>Any key can do any task: choose the task, then press the key. A pedal or a MIDI switch is a key like any other. A single pedal can do everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage.</source>
+        <translation>Ogni tasto può fare qualunque compito: scegli il compito, poi premi il tasto. Un pedale o un interruttore MIDI è un tasto come gli altri. Un solo pedale può fare tutto: una pressione avvia o segna un errore, due annullano l&apos;ultimo segno; tenendolo premuto fermi il clic o, da fermo, apri il passaggio seguente.</translation>
     </message>
     <message id="help.settings.why.choices">
-        <source>Three days to be secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and yours to change. That days apart help is known (Simmons 2012); how many are best is not.</source>
-        <translation>Tre giorni per essere sicuro, quattro secondi per respirare dopo un errore, un quarto di secondo dallo sbaglio al tasto: sono scelte nostre, e puoi cambiarle. Che la distanza di giorni aiuti si sa (Simmons 2012); quanti siano meglio, no.</translation>
+        <source>Three days until a passage is secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and you can change them. We know that separate days help (Simmons 2012), but not how many are best.</source>
+        <translation>Tre giorni perché un passaggio sia sicuro, quattro secondi per respirare dopo un errore, un quarto di secondo dallo sbaglio al tasto: sono scelte nostre, e puoi cambiarle. Che giorni diversi aiutino si sa (Simmons 2012), ma non quanti siano meglio.</translation>
     </message>
     <message id="help.settings.why.level">
-        <source>The level of the click starts low. Your instrument is louder, and that is well so: choose a sharper voice rather than more level.</source>
-        <translation>Il livello del clic parte basso. Il tuo strumento è più forte, ed è bene così: scegli una voce più tagliente invece di più livello.</translation>
+        <source>The click starts at a low level. Your instrument is louder, and that is fine: choose a sharper voice rather than a higher level.</source>
+        <translation>Il clic parte da un livello basso. Il tuo strumento è più forte, e va bene così: scegli una voce più tagliente invece di un livello più alto.</translation>
     </message>
     <message id="help.sources">
         <source>Sources</source>
         <translation>Fonti</translation>
     </message>
     <message id="help.sources.hint">
-        <source>What is said of them here stands in their abstracts or opening pages.</source>
-        <translation>Ciò che qui se ne dice sta nei loro riassunti o nelle prime pagine.</translation>
+        <source>What we say about them here is in their abstracts or opening pages.</source>
+        <translation>Ciò che qui ne diciamo sta nei loro riassunti o nelle prime pagine.</translation>
     </message>
     <message id="help.start.key.control">
-        <source>from one control to the next, and back</source>
+        <source>go to the next control, and back</source>
         <translation>da un comando al seguente, e indietro</translation>
     </message>
     <message id="help.start.key.control.keys">
@@ -2003,12 +1998,12 @@
         <translation>Tab, Maiusc+Tab</translation>
     </message>
     <message id="help.start.key.help">
-        <source>help for the screen you are on, while the click is still</source>
-        <translation>guida alla schermata in cui sei, mentre il clic tace</translation>
+        <source>help for the current screen, while the click is stopped</source>
+        <translation>guida alla schermata attuale, mentre il clic tace</translation>
     </message>
     <message id="help.start.key.press">
-        <source>press the control</source>
-        <translation>premi il comando</translation>
+        <source>press the control in focus</source>
+        <translation>premi il comando scelto</translation>
     </message>
     <message id="help.start.key.press.keys">
         <source>Return, Space</source>
@@ -2019,20 +2014,20 @@
         <translation>Da lento al brano intero</translation>
     </message>
     <message id="help.start.what.piolo">
-        <source>Piolo gets a hard passage clean. Choose a tempo at which nothing goes wrong, play it again and again, and touch one key, and only for a miss: the tempo follows how cleanly you play.</source>
-        <translation>Piolo rende pulito un passaggio difficile. Scegli un tempo in cui nulla va storto, suonalo ancora e ancora, e tocca un solo tasto, e solo per un errore: il tempo segue quanto suoni pulito.</translation>
+        <source>Piolo helps you get a hard passage clean. Choose a tempo at which nothing goes wrong, and play the passage again and again. You touch one key, and only for a miss: the tempo follows how cleanly you play.</source>
+        <translation>Piolo ti aiuta a rendere pulito un passaggio difficile. Scegli un tempo in cui nulla va storto, e suona il passaggio più e più volte. Tocchi un solo tasto, e solo per un errore: il tempo segue quanto suoni pulito.</translation>
     </message>
     <message id="help.start.what.stages">
-        <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in its context with two bars on either side, and in run-throughs of the piece. When the log speaks for the next stage the drill says why; you decide, and may go back.</source>
-        <translation>Un passaggio attraversa cinque tappe: lento con il clic, sicuro all&apos;obiettivo, senza il clic, nel contesto con due battute per lato, e nelle filate del brano. Quando il diario parla per la tappa seguente, lo studio dice perché; decidi tu, e puoi tornare indietro.</translation>
+        <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in context with two more bars on each side, and in run-throughs of the piece. When your log supports the next stage, the drill screen says why. You decide, and you can go back.</source>
+        <translation>Un passaggio attraversa cinque tappe: lento con il clic, sicuro all&apos;obiettivo, senza il clic, nel contesto con altre due battute per lato, e nelle filate del brano. Quando il tuo diario suggerisce la tappa seguente, la schermata «Studio» dice perché. Decidi tu, e puoi tornare indietro.</translation>
     </message>
     <message id="help.start.why.few-misses">
-        <source>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists on three bars (Duke, Simmons and Cash 2009). So misses are kept few, and what counts is clean runs, not minutes.</source>
-        <translation>Quanto un passaggio restava dopo una notte andava con quanto poche ripetizioni erano sbagliate, non con quanto a lungo o quanto spesso era suonato: diciassette pianisti su tre battute (Duke, Simmons e Cash 2009). Perciò gli errori restano pochi, e contano le ripetizioni pulite, non i minuti.</translation>
+        <source>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</source>
+        <translation>Quanto un passaggio restava dopo una notte andava di pari passo con quanto poche ripetizioni erano sbagliate, non con quanto a lungo o quanto spesso era suonato: diciassette pianisti, tre battute (Duke, Simmons e Cash 2009). Perciò Piolo tiene basso il numero di errori, e conta le ripetizioni pulite, non i minuti.</translation>
     </message>
     <message id="help.start.why.slow">
-        <source>Nearly every player reports slow practice (Allingham and Wöllner 2022): that says what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). So a try at the target is always at hand.</source>
-        <translation>Quasi tutti quelli che suonano dicono di studiare lentamente (Allingham e Wöllner 2022): questo dice che cosa si usa, non che cosa funziona. Se ne vedono anche le insidie, come movimenti diversi da quelli veloci (2023). Perciò una prova all&apos;obiettivo è sempre a portata di mano.</translation>
+        <source>Nearly every player reports slow practice (Allingham and Wöllner 2022): that shows what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</source>
+        <translation>Quasi tutti quelli che suonano dicono di studiare lentamente (Allingham e Wöllner 2022): questo mostra che cosa si usa, non che cosa funziona. Ne vedono anche le insidie, come movimenti diversi da quelli veloci (2023). Perciò puoi sempre provare una ripetizione all&apos;obiettivo.</translation>
     </message>
     <message id="help.title">
         <source>Help</source>
@@ -2043,8 +2038,8 @@
         <translation>A che cosa serve</translation>
     </message>
     <message id="help.why">
-        <source>Why it does that</source>
-        <translation>Perché fa così</translation>
+        <source>Why it works this way</source>
+        <translation>Perché funziona così</translation>
     </message>
     <message id="instrument.alto-saxophone">
         <source>alto saxophone</source>
@@ -2143,27 +2138,27 @@
         <translation>Annulla l&apos;ultimo segno</translation>
     </message>
     <message id="keys.action.clean">
-        <source>Clean, in open-ended runs; in a run-through: the last note</source>
-        <translation>Pulita, nelle ripetizioni senza fine; in una filata: l&apos;ultima nota</translation>
+        <source>Mark clean in open-ended runs; in a run-through: the last note</source>
+        <translation>Segna pulita, nelle ripetizioni senza fine; in una filata: l&apos;ultima nota</translation>
     </message>
     <message id="keys.action.faster">
         <source>Faster, while stopped</source>
         <translation>Più veloce, da fermo</translation>
     </message>
     <message id="keys.action.hear">
-        <source>Hear the passage&apos;s notes first, while stopped</source>
-        <translation>Prima ascolta le note del passaggio, da fermo</translation>
+        <source>Hear the passage first, while stopped</source>
+        <translation>Prima ascolta il passaggio, da fermo</translation>
     </message>
     <message id="keys.action.miss">
-        <source>Start; while the click runs: a miss; in a run-through: a stop here</source>
-        <translation>Inizia; mentre suona il clic: un errore; in una filata: uno stop qui</translation>
+        <source>Start; while the click runs: mark a miss; in a run-through: mark a stop</source>
+        <translation>Inizia; mentre suona il clic: segna un errore; in una filata: segna uno stop</translation>
     </message>
     <message id="keys.action.next">
-        <source>The next passage, while stopped</source>
-        <translation>Il passaggio seguente, da fermo</translation>
+        <source>Next passage, while stopped</source>
+        <translation>Passaggio seguente, da fermo</translation>
     </message>
     <message id="keys.action.pedal">
-        <source>One pedal for all: press, hold, press twice</source>
+        <source>One pedal for everything: press, hold, press twice</source>
         <translation>Un pedale per tutto: premi, tieni, premi due volte</translation>
     </message>
     <message id="keys.action.save">
@@ -2175,15 +2170,15 @@
         <translation>Più lento, da fermo</translation>
     </message>
     <message id="keys.action.stop">
-        <source>Stop the click; give a run-through up</source>
+        <source>Stop the click; give up a run-through</source>
         <translation>Ferma il clic; interrompi una filata</translation>
     </message>
     <message id="keys.action.stretch">
-        <source>In the log: a passage of the bars that break</source>
-        <translation>Nel diario: un passaggio delle battute che si rompono</translation>
+        <source>In the log: make a passage of the bars that break</source>
+        <translation>Nel diario: crea un passaggio dalle battute che si rompono</translation>
     </message>
     <message id="keys.action.try">
-        <source>Try one run at the target</source>
+        <source>Try once at the target</source>
         <translation>Una prova all&apos;obiettivo</translation>
     </message>
     <message id="keys.add">
@@ -2199,7 +2194,7 @@
         <translation>%1  ✕</translation>
     </message>
     <message id="keys.chip.remove">
-        <source>Take %1 away</source>
+        <source>Remove %1</source>
         <translation>Togli %1</translation>
     </message>
     <message id="keys.done">
@@ -2207,20 +2202,20 @@
         <translation>✓ %1</translation>
     </message>
     <message id="keys.full">
-        <source>%1 gave way: %2 keys at most.</source>
-        <translation>%1 ha ceduto il posto: al massimo %2 tasti.</translation>
+        <source>%1 was removed: an action has at most %2 keys.</source>
+        <translation>%1 è stato tolto: un&apos;azione ha al massimo %2 tasti.</translation>
     </message>
     <message id="keys.held">
         <source>%1 held</source>
         <translation>%1 tenuto</translation>
     </message>
     <message id="keys.kept">
-        <source>%1 stays: it is the last key for “%2”. Add another one first.</source>
+        <source>%1 stays: it is the last key for “%2”. Add another key first.</source>
         <translation>%1 resta: è l&apos;ultimo tasto per «%2». Prima aggiungine un altro.</translation>
     </message>
     <message id="keys.last">
-        <source>%1 is the last key for “%2”. Give that another key first.</source>
-        <translation>%1 è l&apos;ultimo tasto per «%2». Dagliene prima un altro.</translation>
+        <source>%1 is the last key for “%2”. Give that action another key first.</source>
+        <translation>%1 è l&apos;ultimo tasto per «%2». Prima dai a questa azione un altro tasto.</translation>
     </message>
     <message id="keys.midi.controller">
         <source>MIDI: controller %1, channel %2</source>
@@ -2231,8 +2226,8 @@
         <translation>In ascolto di %1. Premi l&apos;interruttore.</translation>
     </message>
     <message id="keys.midi.none">
-        <source>MIDI cannot be heard here: this system has no MIDI sequencer. A pedal that acts as a keyboard works.</source>
-        <translation>Qui il MIDI non si può sentire: questo sistema non ha un sequencer MIDI. Un pedale che fa da tastiera funziona.</translation>
+        <source>MIDI is not available: this system has no MIDI sequencer. A pedal that acts as a keyboard still works.</source>
+        <translation>Il MIDI non è disponibile: questo sistema non ha un sequencer MIDI. Un pedale che fa da tastiera funziona comunque.</translation>
     </message>
     <message id="keys.midi.note">
         <source>MIDI: note %1, channel %2</source>
@@ -2243,16 +2238,16 @@
         <translation>MIDI: programma %1, canale %2</translation>
     </message>
     <message id="keys.midi.unplugged">
-        <source>No MIDI input is plugged in yet. Plug it in, then press the switch.</source>
-        <translation>Ancora nessun ingresso MIDI collegato. Collegalo, poi premi l&apos;interruttore.</translation>
+        <source>No MIDI input is connected. Connect one, then press the switch.</source>
+        <translation>Nessun ingresso MIDI è collegato. Collegane uno, poi premi l&apos;interruttore.</translation>
     </message>
     <message id="keys.moved-from">
-        <source>%1 has left “%2”.</source>
-        <translation>%1 ha lasciato «%2».</translation>
+        <source>%1 is no longer a key for “%2”.</source>
+        <translation>%1 non è più un tasto per «%2».</translation>
     </message>
     <message id="keys.moved-to">
-        <source>%1 now does this: “%2”.</source>
-        <translation>%1 ora fa questo: «%2».</translation>
+        <source>%1 is now a key for “%2”.</source>
+        <translation>%1 ora è un tasto per «%2».</translation>
     </message>
     <message id="keys.none">
         <source>no key</source>
@@ -2263,23 +2258,23 @@
         <translation>Premi un tasto…</translation>
     </message>
     <message id="keys.press.spoken">
-        <source>%1: press a key now, Esc gives up</source>
-        <translation>%1: premi ora un tasto, Esc rinuncia</translation>
+        <source>%1: press a key now, or Esc to cancel</source>
+        <translation>%1: premi ora un tasto, o Esc per annullare</translation>
     </message>
     <message id="keys.removed">
-        <source>%1 no longer does this: “%2”.</source>
-        <translation>%1 non fa più questo: «%2».</translation>
+        <source>%1 is no longer a key for “%2”.</source>
+        <translation>%1 non è più un tasto per «%2».</translation>
     </message>
     <message id="keys.reset">
-        <source>The usual keys again</source>
-        <translation>Di nuovo i tasti soliti</translation>
+        <source>Restore default keys</source>
+        <translation>Ripristina i tasti predefiniti</translation>
     </message>
     <message id="keys.set.left-right">
         <source>Left and Right arrows</source>
         <translation>Frecce sinistra e destra</translation>
     </message>
     <message id="keys.set.one-pedal">
-        <source>One pedal alone, PageDown</source>
+        <source>A single pedal, PageDown</source>
         <translation>Un solo pedale, Pag giù</translation>
     </message>
     <message id="keys.set.pages">
@@ -2295,20 +2290,20 @@
         <translation>Frecce su e giù</translation>
     </message>
     <message id="keys.take-over">
-        <source>Take it over</source>
-        <translation>Prendilo</translation>
+        <source>Reassign</source>
+        <translation>Riassegna</translation>
     </message>
     <message id="keys.taken">
-        <source>%1 is taken: “%2”. Press it again to take it over, another key, or Esc.</source>
-        <translation>%1 è già preso: «%2». Premilo di nuovo per prenderlo, un altro tasto, o Esc.</translation>
+        <source>%1 is already used for “%2”. Press it again to reassign it, or press another key, or Esc.</source>
+        <translation>%1 è già usato per «%2». Premilo di nuovo per riassegnarlo, o premi un altro tasto, o Esc.</translation>
     </message>
     <message id="keys.twice">
         <source>%1 twice</source>
         <translation>%1 due volte</translation>
     </message>
     <message id="keys.unchanged">
-        <source>These are your keys already.</source>
-        <translation>Questi sono già i tuoi tasti.</translation>
+        <source>You already use these keys.</source>
+        <translation>Usi già questi tasti.</translation>
     </message>
     <message id="keys.warning">
         <source>▲ %1</source>
@@ -2319,11 +2314,11 @@
         <translation>migliore</translation>
     </message>
     <message id="ladder.now">
-        <source>present tempo, %1</source>
+        <source>current tempo, %1</source>
         <translation>tempo attuale, %1</translation>
     </message>
     <message id="ladder.spoken">
-        <source>Ladder of tempi</source>
+        <source>Tempo ladder</source>
         <translation>Scala dei tempi</translation>
     </message>
     <message id="ladder.start">
@@ -2363,28 +2358,28 @@
         <translation>Giorni</translation>
     </message>
     <message id="log.days-missed">
-        <source>No practice for %1 days now. A few minutes today are enough to pick up the thread.</source>
+        <source>You have not practised for %1 days. A few minutes today are enough to pick up the thread.</source>
         <translation>Da %1 giorni niente studio. Oggi bastano pochi minuti per riprendere il filo.</translation>
     </message>
     <message id="log.days-missed-before">
-        <source>No practice on %1 days in a row from %2. You have been back since: that counts.</source>
+        <source>You did not practise for %1 days in a row from %2. You have been back since, and that counts.</source>
         <translation>Niente studio per %1 giorni di fila, da %2. Poi sei tornato a suonare: è questo che conta.</translation>
     </message>
     <message id="log.empty">
-        <source>Nothing played yet. Every run you drill is written down here, day by day.</source>
-        <translation>Ancora nulla. Ogni ripetizione che studi viene scritta qui, giorno per giorno.</translation>
+        <source>You have not played anything yet. Every run you drill appears here, day by day.</source>
+        <translation>Non hai ancora suonato nulla. Ogni ripetizione che studi compare qui, giorno per giorno.</translation>
     </message>
     <message id="log.entry.edit-note">
-        <source>Change the note</source>
-        <translation>Cambia la nota</translation>
+        <source>Edit note</source>
+        <translation>Modifica la nota</translation>
     </message>
     <message id="log.entry.keep">
-        <source>Keep</source>
-        <translation>Tieni</translation>
+        <source>Save</source>
+        <translation>Salva</translation>
     </message>
     <message id="log.entry.leave">
-        <source>Leave it</source>
-        <translation>Lascia stare</translation>
+        <source>Cancel</source>
+        <translation>Annulla</translation>
     </message>
     <message id="log.entry.line">
         <source>%1 · %2</source>
@@ -2395,7 +2390,7 @@
         <translation>Nota</translation>
     </message>
     <message id="log.entry.note.spoken">
-        <source>Note on the run of %1</source>
+        <source>Note on the run at %1</source>
         <translation>Nota sulla ripetizione delle %1</translation>
     </message>
     <message id="log.entry.note.title">
@@ -2407,23 +2402,23 @@
         <translation>Annulla…</translation>
     </message>
     <message id="log.entry.take-back.confirm">
-        <source>Take it back</source>
-        <translation>Annulla</translation>
+        <source>Take back</source>
+        <translation>Annulla la voce</translation>
     </message>
     <message id="log.entry.take-back.hint">
-        <source>It will count as never played, and cannot be brought back.</source>
-        <translation>Conterà come mai suonata, e non si potrà riavere.</translation>
+        <source>It will count as never played. You cannot undo this.</source>
+        <translation>Conterà come mai suonata. Non si può tornare indietro.</translation>
     </message>
     <message id="log.entry.take-back.spoken">
-        <source>Take back the entry of %1</source>
+        <source>Take back the entry at %1</source>
         <translation>Annulla la voce delle %1</translation>
     </message>
     <message id="log.filter.every-passage">
-        <source>every passage</source>
+        <source>all passages</source>
         <translation>tutti i passaggi</translation>
     </message>
     <message id="log.filter.every-piece">
-        <source>every piece</source>
+        <source>all pieces</source>
         <translation>tutti i brani</translation>
     </message>
     <message id="log.filter.everything">
@@ -2431,8 +2426,8 @@
         <translation>tutto</translation>
     </message>
     <message id="log.filter.first-day">
-        <source>from the first day</source>
-        <translation>dal primo giorno</translation>
+        <source>all time</source>
+        <translation>tutto il tempo</translation>
     </message>
     <message id="log.filter.kind">
         <source>Kind</source>
@@ -2455,8 +2450,8 @@
         <translation>filata</translation>
     </message>
     <message id="log.filter.since">
-        <source>How far back</source>
-        <translation>Quanto indietro</translation>
+        <source>Period</source>
+        <translation>Periodo</translation>
     </message>
     <message id="log.filter.week">
         <source>7 days</source>
@@ -2467,8 +2462,8 @@
         <translation>4 settimane</translation>
     </message>
     <message id="log.filter.year">
-        <source>a year</source>
-        <translation>un anno</translation>
+        <source>1 year</source>
+        <translation>1 anno</translation>
     </message>
     <message id="log.line.a-try">
         <source>a try</source>
@@ -2491,12 +2486,12 @@
         <translation>battute %1</translation>
     </message>
     <message id="log.line.bars-unknown">
-        <source>bars not known</source>
+        <source>bars unknown</source>
         <translation>battute non note</translation>
     </message>
     <message id="log.line.by-hand">
         <source>set by hand</source>
-        <translation>messo a mano</translation>
+        <translation>impostato a mano</translation>
     </message>
     <message id="log.line.clean">
         <source>clean</source>
@@ -2519,8 +2514,8 @@
         <translation>non contate: %1</translation>
     </message>
     <message id="log.line.day-opens">
-        <source>where the day opens</source>
-        <translation>dove comincia il giorno</translation>
+        <source>start of a new day</source>
+        <translation>inizio di un nuovo giorno</translation>
     </message>
     <message id="log.line.drops">
         <source>drops to %1</source>
@@ -2539,7 +2534,7 @@
         <translation>serie pulita di %1</translation>
     </message>
     <message id="log.line.in-context">
-        <source>in its context</source>
+        <source>in context</source>
         <translation>nel contesto</translation>
     </message>
     <message id="log.line.missed">
@@ -2547,24 +2542,24 @@
         <translation>con errore</translation>
     </message>
     <message id="log.line.missed-late">
-        <source>missed, told afterwards</source>
-        <translation>con errore, detto dopo</translation>
+        <source>missed, marked afterwards</source>
+        <translation>con errore, segnato dopo</translation>
     </message>
     <message id="log.line.more">
         <source>%1 …</source>
         <translation>%1 …</translation>
     </message>
     <message id="log.line.moves-nothing">
-        <source>%1: moves nothing</source>
-        <translation>%1: non muove nulla</translation>
+        <source>%1: changes nothing</source>
+        <translation>%1: non cambia nulla</translation>
     </message>
     <message id="log.line.named">
-        <source>named: the search for the tempo begins</source>
-        <translation>detto: comincia la ricerca del tempo</translation>
+        <source>start of the search for the tempo</source>
+        <translation>inizio della ricerca del tempo</translation>
     </message>
     <message id="log.line.offer-taken">
-        <source>an offer taken</source>
-        <translation>un&apos;offerta accettata</translation>
+        <source>offer accepted</source>
+        <translation>offerta accettata</translation>
     </message>
     <message id="log.line.on-paper">
         <source>on paper</source>
@@ -2596,7 +2591,7 @@
     </message>
     <message id="log.line.tempo-set">
         <source>tempo set</source>
-        <translation>tempo messo</translation>
+        <translation>tempo impostato</translation>
     </message>
     <message id="log.line.try">
         <source>try</source>
@@ -2627,32 +2622,32 @@
         <translation>pulita: %1</translation>
     </message>
     <message id="log.mark.clean-unmarked">
-        <source>clean: by itself at the last bar</source>
+        <source>clean: automatic at the last bar</source>
         <translation>pulita: da sola all&apos;ultima battuta</translation>
     </message>
     <message id="log.mark.missed">
-        <source>a miss: %1</source>
-        <translation>un errore: %1</translation>
+        <source>miss: %1</source>
+        <translation>errore: %1</translation>
     </message>
     <message id="log.mark.stop">
         <source>stop: %1</source>
         <translation>stop: %1</translation>
     </message>
     <message id="log.never-two-days-missed">
-        <source>Never two days missed in a row in four weeks: one now and then is fine.</source>
-        <translation>In quattro settimane mai due giorni saltati di fila: uno ogni tanto va bene.</translation>
+        <source>You have not missed two days in a row in four weeks; one now and then is fine.</source>
+        <translation>In quattro settimane mai due giorni saltati di fila; uno ogni tanto va bene.</translation>
     </message>
     <message id="log.no-day-missed">
-        <source>Not a day missed since you began.</source>
+        <source>You have not missed a day since you began.</source>
         <translation>Nemmeno un giorno saltato dall&apos;inizio.</translation>
     </message>
     <message id="log.no-day-missed-lately">
-        <source>Not a day missed in four weeks.</source>
+        <source>You have not missed a day in four weeks.</source>
         <translation>Nemmeno un giorno saltato in quattro settimane.</translation>
     </message>
     <message id="log.none-found">
-        <source>Nothing of that kind in that time.</source>
-        <translation>Nulla del genere in questo periodo.</translation>
+        <source>No entries of this kind in this period.</source>
+        <translation>Nessuna voce di questo tipo in questo periodo.</translation>
     </message>
     <message id="log.title">
         <source>Practice log</source>
@@ -2730,11 +2725,11 @@
         <translation>filate</translation>
     </message>
     <message id="minutes.spoken">
-        <source>Minutes a day, four weeks</source>
+        <source>Minutes per day, four weeks</source>
         <translation>Minuti al giorno, quattro settimane</translation>
     </message>
     <message id="minutes.title">
-        <source>Minutes a day</source>
+        <source>Minutes per day</source>
         <translation>Minuti al giorno</translation>
     </message>
     <message id="minutes.today">
@@ -2926,36 +2921,35 @@
         <translation>%1 pulite, %2 con errore</translation>
     </message>
     <message id="paper.enter.day">
-        <source>Day it was played</source>
-        <translation>Giorno in cui è stato suonato</translation>
+        <source>Day you played it</source>
+        <translation>Giorno in cui hai suonato</translation>
     </message>
-    <message id="paper.enter.done">
-        <source>%1 runs are in the log.</source>
-        <translation>%1 ripetizioni sono nel diario.</translation>
-    </message>
-    <message id="paper.enter.done-one">
-        <source>1 run is in the log.</source>
-        <translation>1 ripetizione è nel diario.</translation>
+    <message id="paper.enter.done" numerus="yes">
+        <source>%n runs were added to the log.</source>
+        <translation>
+            <numerusform>%n ripetizione è nel diario.</numerusform>
+            <numerusform>%n ripetizioni sono nel diario.</numerusform>
+        </translation>
     </message>
     <message id="paper.enter.fault.before">
-        <source>not before %1, the last day in its log: the rule goes on from there</source>
-        <translation>non prima di %1, l&apos;ultimo giorno nel suo diario: da lì continua la regola</translation>
+        <source>not before %1, the last day in its log; the rule goes on from there</source>
+        <translation>non prima di %1, l&apos;ultimo giorno nel suo diario; da lì continua la regola</translation>
     </message>
     <message id="paper.enter.fault.day">
         <source>a date such as %1</source>
         <translation>una data come %1</translation>
     </message>
     <message id="paper.enter.fault.future">
-        <source>this day is still to come</source>
-        <translation>questo giorno deve ancora venire</translation>
+        <source>this day is in the future</source>
+        <translation>questo giorno è nel futuro</translation>
     </message>
     <message id="paper.enter.fault.tempo">
         <source>a tempo from 10 to 400</source>
         <translation>un tempo da 10 a 400</translation>
     </message>
     <message id="paper.enter.keep">
-        <source>Keep it in the log</source>
-        <translation>Tieni nel diario</translation>
+        <source>Save to log</source>
+        <translation>Salva nel diario</translation>
     </message>
     <message id="paper.enter.lowest">
         <source>Lowest tempo on the sheet</source>
@@ -2966,7 +2960,7 @@
         <translation>errori</translation>
     </message>
     <message id="paper.enter.misses-first">
-        <source>On each rung misses count before circles.</source>
+        <source>On each rung, misses count before circles.</source>
         <translation>Su ogni piolo gli errori contano prima dei cerchi.</translation>
     </message>
     <message id="paper.enter.misses.spoken">
@@ -2978,8 +2972,8 @@
         <translation>%1 di %2</translation>
     </message>
     <message id="paper.enter.result">
-        <source>%1: what comes of it stands above.</source>
-        <translation>%1: ciò che ne viene sta qui sopra.</translation>
+        <source>%1: see the result above.</source>
+        <translation>%1: il risultato è qui sopra.</translation>
     </message>
     <message id="paper.enter.result.best">
         <source>Best with a full streak</source>
@@ -3010,7 +3004,7 @@
         <translation>Pioli del foglio</translation>
     </message>
     <message id="paper.enter.take-back">
-        <source>Take it all back</source>
+        <source>Take all back</source>
         <translation>Annulla tutto</translation>
     </message>
     <message id="paper.enter.target">
@@ -3042,19 +3036,19 @@
         <translation>A4</translation>
     </message>
     <message id="paper.print.file">
-        <source>File, ending in .pdf, .svg or .png</source>
-        <translation>File che finisce in .pdf, .svg o .png</translation>
+        <source>File name (.pdf, .svg or .png)</source>
+        <translation>Nome del file (.pdf, .svg o .png)</translation>
     </message>
     <message id="paper.print.hint">
-        <source>A ladder for each passage, from its present tempo to its target, with a circle for every clean run: print it and tick it in pencil.</source>
-        <translation>Una scala per ogni passaggio, dal tempo attuale all&apos;obiettivo, con un cerchio per ogni ripetizione pulita: stampala e segnala a matita.</translation>
+        <source>Print a ladder for each passage, from its current tempo to its target, with a circle for each clean run, and tick it in pencil.</source>
+        <translation>Stampa una scala per ogni passaggio, dal tempo attuale all&apos;obiettivo, con un cerchio per ogni ripetizione pulita, e segnala a matita.</translation>
     </message>
     <message id="paper.print.letter">
         <source>Letter</source>
         <translation>Letter</translation>
     </message>
     <message id="paper.print.most">
-        <source>At most %1 passages go on one sheet.</source>
+        <source>At most %1 passages fit on one sheet.</source>
         <translation>Al massimo %1 passaggi stanno su un foglio.</translation>
     </message>
     <message id="paper.print.one-page">
@@ -3070,7 +3064,7 @@
         <translation>Carta</translation>
     </message>
     <message id="paper.print.save">
-        <source>Save the sheet</source>
+        <source>Save sheet</source>
         <translation>Salva il foglio</translation>
     </message>
     <message id="paper.print.tick">
@@ -3098,11 +3092,11 @@
         <translation>%1 %2</translation>
     </message>
     <message id="passages.by-climb">
-        <source>most to climb</source>
+        <source>furthest from target</source>
         <translation>più lontano dall&apos;obiettivo</translation>
     </message>
     <message id="passages.by-date">
-        <source>next date</source>
+        <source>next due date</source>
         <translation>prossima data</translation>
     </message>
     <message id="passages.by-rest">
@@ -3118,8 +3112,8 @@
         <translation>File di passaggi</translation>
     </message>
     <message id="passages.from-score">
-        <source>From a music file</source>
-        <translation>Da un file di musica</translation>
+        <source>From a score</source>
+        <translation>Da una partitura</translation>
     </message>
     <message id="passages.line">
         <source>%1 · %2</source>
@@ -3130,12 +3124,12 @@
         <translation>Nuovo passaggio</translation>
     </message>
     <message id="passages.none">
-        <source>No passages yet: the form on the right makes the first.</source>
-        <translation>Ancora nessun passaggio: il modulo a destra crea il primo.</translation>
+        <source>No passages yet. Create your first with the form on the right.</source>
+        <translation>Ancora nessun passaggio. Crea il primo con il modulo a destra.</translation>
     </message>
     <message id="passages.none-found">
-        <source>No passage has all of these words.</source>
-        <translation>Nessun passaggio ha tutte queste parole.</translation>
+        <source>No passage contains all of these words.</source>
+        <translation>Nessun passaggio contiene tutte queste parole.</translation>
     </message>
     <message id="passages.not-played">
         <source>not played yet</source>
@@ -3146,20 +3140,20 @@
         <translation>di %1</translation>
     </message>
     <message id="passages.on-its-own">
-        <source>On its own</source>
-        <translation>Per conto suo</translation>
+        <source>No piece</source>
+        <translation>Nessun brano</translation>
     </message>
     <message id="passages.on-its-own.inline">
-        <source>on its own</source>
-        <translation>per conto suo</translation>
+        <source>no piece</source>
+        <translation>nessun brano</translation>
     </message>
     <message id="passages.on-paper">
         <source>On paper</source>
         <translation>Su carta</translation>
     </message>
     <message id="passages.order">
-        <source>Order</source>
-        <translation>Ordine</translation>
+        <source>Sort by</source>
+        <translation>Ordina per</translation>
     </message>
     <message id="passages.played">
         <source>played %1</source>
@@ -3170,15 +3164,15 @@
         <translation>tolto</translation>
     </message>
     <message id="passages.removed.notice">
-        <source>“%1” is removed.</source>
+        <source>“%1” was removed.</source>
         <translation>«%1» è stato tolto.</translation>
     </message>
     <message id="passages.restore">
-        <source>Take it back</source>
+        <source>Undo</source>
         <translation>Annulla</translation>
     </message>
     <message id="passages.search">
-        <source>Search by piece, name, bars or note</source>
+        <source>Search by piece, name, bars or note value</source>
         <translation>Cerca per brano, nome, battute o figura</translation>
     </message>
     <message id="passages.secure" numerus="yes">
@@ -3196,8 +3190,8 @@
         </translation>
     </message>
     <message id="passages.show-removed">
-        <source>Show removed ones</source>
-        <translation>Mostra quelli tolti</translation>
+        <source>Show removed passages</source>
+        <translation>Mostra i passaggi tolti</translation>
     </message>
     <message id="passages.spoken">
         <source>%1, %2, %3: at %4 of %5, %6, %7</source>
@@ -3208,19 +3202,19 @@
         <translation>Passaggi</translation>
     </message>
     <message id="pause.drops.title">
-        <source>Two steps down from the start</source>
+        <source>Two steps below the start</source>
         <translation>Due passi sotto la partenza</translation>
     </message>
     <message id="pause.easier">
-        <source>Make it easier for a while: a shorter stretch, a slower tempo, or a rest. It is no use to practise the mistake.</source>
-        <translation>Per un po&apos; fallo più facile: un tratto più corto, un tempo più lento o una pausa. Studiare l&apos;errore non serve.</translation>
+        <source>Make it easier for a while: fewer bars, a slower tempo, or a rest. Practising the mistake does not help.</source>
+        <translation>Rendilo più facile per un po&apos;: meno battute, un tempo più lento o una pausa. Studiare l&apos;errore non serve.</translation>
     </message>
     <message id="pause.fewer-bars">
         <source>Fewer bars</source>
         <translation>Meno battute</translation>
     </message>
     <message id="pause.go-on">
-        <source>Go on as it is</source>
+        <source>Continue as it is</source>
         <translation>Continua così</translation>
     </message>
     <message id="pause.half-tempo">
@@ -3236,18 +3230,18 @@
         <translation>No</translation>
     </message>
     <message id="pause.rest">
-        <source>A rest</source>
-        <translation>Una pausa</translation>
+        <source>Take a rest</source>
+        <translation>Fai una pausa</translation>
     </message>
     <message id="pause.stop">
         <source>Stop</source>
         <translation>Stop</translation>
     </message>
     <message id="pause.unmarked" numerus="yes">
-        <source>%n runs went by without a key. If you were not listening to every note, say no: they count for nothing and their climbs are taken back.</source>
+        <source>%n runs went by without a key press. If you were not listening to every note, choose No: the runs then do not count, and their climbs are taken back.</source>
         <translation>
-            <numerusform>%n ripetizione è passata senza un tasto. Se non ascoltavi ogni nota, di&apos; di no: non conta nulla e la sua salita viene annullata.</numerusform>
-            <numerusform>%n ripetizioni sono passate senza un tasto. Se non ascoltavi ogni nota, di&apos; di no: non contano nulla e le loro salite vengono annullate.</numerusform>
+            <numerusform>%n ripetizione è passata senza un tasto. Se non ascoltavi ogni nota, scegli No: allora non conta, e la sua salita viene annullata.</numerusform>
+            <numerusform>%n ripetizioni sono passate senza un tasto. Se non ascoltavi ogni nota, scegli No: allora non contano, e le loro salite vengono annullate.</numerusform>
         </translation>
     </message>
     <message id="pause.unmarked.title">
@@ -3255,16 +3249,16 @@
         <translation>Queste ripetizioni erano pulite?</translation>
     </message>
     <message id="pause.yes">
-        <source>Yes, go on</source>
+        <source>Yes, continue</source>
         <translation>Sì, avanti</translation>
     </message>
     <message id="pedal.hint">
-        <source>%1 starts the click, and marks a miss while it runs. Have you a page turner pedal? Press the button here, then the pedal. A MIDI switch works as well; the settings have more.</source>
-        <translation>%1 avvia il clic, e mentre suona segna un errore. Hai un pedale voltapagine? Premi qui il pulsante, poi il pedale. Va bene anche un interruttore MIDI; le impostazioni hanno altro.</translation>
+        <source>%1 starts the click, and marks a miss while it runs. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
+        <translation>%1 avvia il clic, e mentre suona segna un errore. Hai un pedale voltapagine? Premi qui il pulsante, poi il pedale. Va bene anche un interruttore MIDI; per altro vedi le impostazioni.</translation>
     </message>
     <message id="pedal.press">
-        <source>Press the pedal now (Esc gives up)</source>
-        <translation>Premi ora il pedale (Esc rinuncia)</translation>
+        <source>Press the pedal now (Esc to cancel)</source>
+        <translation>Premi ora il pedale (Esc per annullare)</translation>
     </message>
     <message id="pedal.title">
         <source>One key, or a pedal</source>
@@ -3295,8 +3289,8 @@
         <translation>Nessuno</translation>
     </message>
     <message id="picks.none.spoken">
-        <source>Tick no passage</source>
-        <translation>Non segnare nessun passaggio</translation>
+        <source>Untick all passages</source>
+        <translation>Togli tutti i segni</translation>
     </message>
     <message id="picks.of">
         <source>%1 of %2</source>
@@ -3367,60 +3361,60 @@
         <translation>File</translation>
     </message>
     <message id="picture.file.hint">
-        <source>A PNG or JPEG, or a PDF of which you choose a page. Type where it is, or drop it here. It is copied into the practice folder.</source>
-        <translation>Un PNG o JPEG, o un PDF di cui scegli una pagina. Scrivi dov&apos;è, o trascinalo qui. Viene copiato nella cartella di studio.</translation>
+        <source>A PNG or JPEG, or a PDF from which you choose a page. Type the path, or drop the file here. It is copied into the practice folder.</source>
+        <translation>Un PNG o JPEG, o un PDF di cui scegli una pagina. Scrivi il percorso, o trascina qui il file. Viene copiato nella cartella di studio.</translation>
     </message>
     <message id="picture.frame">
         <source>frame</source>
         <translation>cornice</translation>
     </message>
     <message id="picture.frame.spoken">
-        <source>across %1 to %2 %, down %3 to %4 %</source>
+        <source>%1 to %2 % across, %3 to %4 % down</source>
         <translation>in largo da %1 a %2 %, in alto da %3 a %4 %</translation>
     </message>
     <message id="picture.hint">
-        <source>Drag the frame around the passage, or move what is picked here with the arrow keys: Shift for larger steps, Space for the next edge.</source>
-        <translation>Trascina la cornice attorno al passaggio, o muovi con le frecce ciò che è scelto qui: Maiusc per passi più grandi, Spazio per il bordo seguente.</translation>
+        <source>Drag the frame around the passage, or use the arrow keys to move the part that is selected here: Shift for larger steps, Space for the next edge.</source>
+        <translation>Trascina la cornice attorno al passaggio, o sposta con le frecce la parte scelta qui: Maiusc per passi più grandi, Spazio per il bordo seguente.</translation>
     </message>
     <message id="picture.keep">
-        <source>Keep this part</source>
-        <translation>Tieni questa parte</translation>
+        <source>Use this part</source>
+        <translation>Usa questa parte</translation>
     </message>
     <message id="picture.leave">
-        <source>Leave as it was</source>
-        <translation>Lascia com&apos;era</translation>
+        <source>Cancel</source>
+        <translation>Annulla</translation>
     </message>
     <message id="picture.left">
         <source>left</source>
         <translation>sinistra</translation>
     </message>
     <message id="picture.missing">
-        <source>The picture of the music cannot be read from the practice folder. Take it in again, or remove it here.</source>
-        <translation>L&apos;immagine della musica non si può leggere dalla cartella di studio. Prendila di nuovo, o toglila qui.</translation>
+        <source>The picture of the music in the practice folder cannot be read. Add it again, or remove it here.</source>
+        <translation>L&apos;immagine della musica nella cartella di studio non si può leggere. Aggiungila di nuovo, o toglila qui.</translation>
     </message>
     <message id="picture.of-passage">
         <source>the page of “%1”</source>
         <translation>la pagina di «%1»</translation>
     </message>
     <message id="picture.or-page">
-        <source>Or a page that this piece has already</source>
+        <source>Or a page that this piece already has</source>
         <translation>O una pagina che questo brano ha già</translation>
     </message>
     <message id="picture.page">
-        <source>Page, of %1</source>
-        <translation>Pagina, di %1</translation>
+        <source>Page (of %1)</source>
+        <translation>Pagina (di %1)</translation>
     </message>
     <message id="picture.reading">
-        <source>Reading …</source>
-        <translation>Lettura …</translation>
+        <source>Reading…</source>
+        <translation>Lettura…</translation>
     </message>
     <message id="picture.remove">
         <source>Remove</source>
         <translation>Togli</translation>
     </message>
     <message id="picture.restore">
-        <source>Take the removal back</source>
-        <translation>Non togliere più</translation>
+        <source>Undo removal</source>
+        <translation>Annulla la rimozione</translation>
     </message>
     <message id="picture.right">
         <source>right</source>
@@ -3431,35 +3425,35 @@
         <translation>La musica del passaggio</translation>
     </message>
     <message id="picture.take">
-        <source>Take it</source>
-        <translation>Prendi</translation>
+        <source>Add</source>
+        <translation>Aggiungi</translation>
     </message>
     <message id="picture.take-page">
-        <source>Take this page</source>
-        <translation>Prendi questa pagina</translation>
+        <source>Use this page</source>
+        <translation>Usa questa pagina</translation>
     </message>
     <message id="picture.title">
-        <source>The music of “%1”</source>
-        <translation>La musica di «%1»</translation>
+        <source>Music for “%1”</source>
+        <translation>Musica di «%1»</translation>
     </message>
     <message id="picture.top">
         <source>top</source>
         <translation>alto</translation>
     </message>
     <message id="picture.unreadable">
-        <source>The picture of the music cannot be read from the practice folder.</source>
-        <translation>L&apos;immagine della musica non si può leggere dalla cartella di studio.</translation>
+        <source>The picture of the music in the practice folder cannot be read.</source>
+        <translation>L&apos;immagine della musica nella cartella di studio non si può leggere.</translation>
     </message>
     <message id="picture.whole-page">
         <source>Whole page</source>
         <translation>Pagina intera</translation>
     </message>
     <message id="piece.bars">
-        <source>Bars in all</source>
+        <source>Total bars</source>
         <translation>Battute in tutto</translation>
     </message>
     <message id="piece.bars.unknown">
-        <source>not known</source>
+        <source>unknown</source>
         <translation>non noto</translation>
     </message>
     <message id="piece.composer">
@@ -3475,40 +3469,40 @@
         <translation>nessuna data</translation>
     </message>
     <message id="piece.fault.due">
-        <source>a date such as %1, or nothing</source>
-        <translation>una data come %1, o niente</translation>
+        <source>a date such as %1, or leave it empty</source>
+        <translation>una data come %1, o lascia vuoto</translation>
     </message>
     <message id="piece.fault.letters">
-        <source>at most %1 letters</source>
-        <translation>al massimo %1 lettere</translation>
+        <source>at most %1 characters</source>
+        <translation>al massimo %1 caratteri</translation>
     </message>
     <message id="piece.fault.meter">
-        <source>a meter such as 4/4, 6/8 or 7/8, or nothing</source>
-        <translation>un metro come 4/4, 6/8 o 7/8, o niente</translation>
+        <source>a meter such as 4/4, 6/8 or 7/8, or leave it empty</source>
+        <translation>un metro come 4/4, 6/8 o 7/8, o lascia vuoto</translation>
     </message>
     <message id="piece.fault.name">
         <source>the piece needs a name</source>
         <translation>il brano ha bisogno di un nome</translation>
     </message>
     <message id="piece.fault.tempo">
-        <source>a tempo from 10 to 400, or nothing</source>
-        <translation>un tempo da 10 a 400, o niente</translation>
+        <source>a tempo from 10 to 400, or leave it empty</source>
+        <translation>un tempo da 10 a 400, o lascia vuoto</translation>
     </message>
     <message id="piece.fault.too-long">
-        <source>too long to be kept</source>
-        <translation>troppo lungo per essere tenuto</translation>
+        <source>too long to save</source>
+        <translation>troppo lungo per essere salvato</translation>
     </message>
     <message id="piece.fault.whole">
-        <source>a whole number, %1 to %2</source>
-        <translation>un numero intero, da %1 a %2</translation>
+        <source>a whole number from %1 to %2</source>
+        <translation>un numero intero da %1 a %2</translation>
     </message>
     <message id="piece.fault.whole-or-none">
-        <source>a whole number up to %1, or nothing</source>
-        <translation>un numero intero fino a %1, o niente</translation>
+        <source>a whole number up to %1, or leave it empty</source>
+        <translation>un numero intero fino a %1, o lascia vuoto</translation>
     </message>
     <message id="piece.instrument">
-        <source>Played on</source>
-        <translation>Suonato su</translation>
+        <source>Instrument</source>
+        <translation>Strumento</translation>
     </message>
     <message id="piece.instrument.example">
         <source>Clarinet in B♭</source>
@@ -3523,11 +3517,11 @@
         <translation>4/4</translation>
     </message>
     <message id="piece.meter.unknown">
-        <source>not known; a run-through then tells no bars</source>
-        <translation>non noto; una filata allora non dice le battute</translation>
+        <source>unknown; run-throughs then show no bars</source>
+        <translation>non noto; le filate allora non mostrano le battute</translation>
     </message>
     <message id="piece.name">
-        <source>The piece&apos;s name</source>
+        <source>Name of the piece</source>
         <translation>Nome del brano</translation>
     </message>
     <message id="piece.notes">
@@ -3539,15 +3533,15 @@
         <translation>Tempo del brano intero, %1 =</translation>
     </message>
     <message id="piece.transposition">
-        <source>Sounds by semitones</source>
-        <translation>Suona, in semitoni</translation>
+        <source>Transposition (semitones)</source>
+        <translation>Trasposizione (semitoni)</translation>
     </message>
     <message id="piece.transposition.example">
         <source>−2 for a clarinet in B♭</source>
         <translation>−2 per un clarinetto in Si♭</translation>
     </message>
     <message id="playing.spoken">
-        <source>The click runs. %1 marks a miss, %2 stops.</source>
+        <source>The click is running. %1 marks a miss, %2 stops.</source>
         <translation>Il clic suona. %1 segna un errore, %2 ferma.</translation>
     </message>
     <message id="playing.stop">
@@ -3559,19 +3553,19 @@
         <translation>%1 ↑</translation>
     </message>
     <message id="practice.day-opens">
-        <source>A new day begins</source>
+        <source>A new day starts</source>
         <translation>Un nuovo giorno comincia</translation>
     </message>
     <message id="practice.hint">
-        <source>These travel with the practice folder.</source>
-        <translation>Queste viaggiano con la cartella di studio.</translation>
+        <source>These settings travel with the practice folder.</source>
+        <translation>Queste impostazioni viaggiano con la cartella di studio.</translation>
     </message>
     <message id="practice.millis">
         <source>%1 ms</source>
         <translation>%1 ms</translation>
     </message>
     <message id="practice.pause">
-        <source>Without a key, pause and ask after</source>
+        <source>Without a key press, pause and ask after</source>
         <translation>Senza un tasto, fermati e chiedi dopo</translation>
     </message>
     <message id="practice.pause.never">
@@ -3579,16 +3573,16 @@
         <translation>mai</translation>
     </message>
     <message id="practice.play-on">
-        <source>Play on after a miss: the run goes to its end and drops once</source>
-        <translation>Suona avanti dopo un errore: la ripetizione va fino in fondo e scende una volta</translation>
+        <source>Play on after a miss: the run goes on to its end, and the tempo drops once</source>
+        <translation>Suona avanti dopo un errore: la ripetizione va fino in fondo, e il tempo scende una volta</translation>
     </message>
     <message id="practice.reaction">
-        <source>From a slip to the key (a guess: set your own)</source>
-        <translation>Dallo sbaglio al tasto (una stima: metti la tua)</translation>
+        <source>Reaction time, from slip to key (a guess: set your own)</source>
+        <translation>Tempo di reazione, dallo sbaglio al tasto (una stima: metti il tuo)</translation>
     </message>
     <message id="practice.read-only">
-        <source>Another window writes to this practice folder: these cannot be changed here.</source>
-        <translation>Un&apos;altra finestra scrive in questa cartella di studio: qui non si può cambiare.</translation>
+        <source>Another window is using this practice folder, so you cannot change this here.</source>
+        <translation>Un&apos;altra finestra usa questa cartella di studio: qui non si può cambiare.</translation>
     </message>
     <message id="practice.rest">
         <source>After a miss, breathe and read for at least</source>
@@ -3599,20 +3593,20 @@
         <translation>nessuna pausa</translation>
     </message>
     <message id="practice.secure-days">
-        <source>A passage is secure when it was secure on</source>
-        <translation>Un passaggio è sicuro quando lo è stato per</translation>
+        <source>A passage is secure as a whole after being secure on</source>
+        <translation>Un passaggio è sicuro del tutto dopo esserlo stato per</translation>
     </message>
     <message id="practice.title">
         <source>Practice</source>
         <translation>Studio</translation>
     </message>
     <message id="rest.note">
-        <source>You have played for a good while: give ears and lip a rest. Pain, tingling or numbness means stop and see a professional.</source>
-        <translation>Suoni già da un bel po&apos;: fai riposare orecchie e labbro. Dolore, formicolio o intorpidimento vuol dire fermarsi e sentire uno specialista.</translation>
+        <source>You have been playing for a good while: give your ears and lip a rest. If you feel pain, tingling or numbness, stop and see a professional.</source>
+        <translation>Suoni già da un bel po&apos;: fai riposare orecchie e labbro. Se senti dolore, formicolio o intorpidimento, fermati e senti uno specialista.</translation>
     </message>
     <message id="rest.read">
-        <source>Read</source>
-        <translation>Letto</translation>
+        <source>Got it</source>
+        <translation>Ho capito</translation>
     </message>
     <message id="rule.each">
         <source>a miss drops %1, each clean run climbs %2</source>
@@ -3629,10 +3623,6 @@
             <numerusform>%n tacche</numerusform>
         </translation>
     </message>
-    <message id="rule.one-notch">
-        <source>1 notch</source>
-        <translation>1 tacca</translation>
-    </message>
     <message id="rule.streak">
         <source>a miss drops %1, %2 clean in a row climb %3</source>
         <translation>un errore −%1, %2 pulite di fila +%3</translation>
@@ -3646,11 +3636,11 @@
         <translation>%1 · %2</translation>
     </message>
     <message id="run-through.bar-unknown">
-        <source>not known</source>
+        <source>unknown</source>
         <translation>non nota</translation>
     </message>
     <message id="run-through.bars-guessed">
-        <source>The bars are a guess, by the clock. Put them right, or leave out what you do not know.</source>
+        <source>The bars are a guess by the clock. Correct them, or leave out what you do not know.</source>
         <translation>Le battute sono una stima, a orologio. Correggile, o lascia vuoto ciò che non sai.</translation>
     </message>
     <message id="run-through.choose-piece">
@@ -3662,32 +3652,32 @@
         <translation>%1 · %2</translation>
     </message>
     <message id="run-through.discard">
-        <source>Throw it away</source>
-        <translation>Buttala</translation>
+        <source>Discard</source>
+        <translation>Scarta</translation>
     </message>
     <message id="run-through.earlier">
         <source>Run-throughs so far</source>
         <translation>Filate finora</translation>
     </message>
     <message id="run-through.fault.bar">
-        <source>a bar&apos;s number up to %1, or nothing</source>
-        <translation>il numero di una battuta fino a %1, o niente</translation>
+        <source>a bar number up to %1, or leave it empty</source>
+        <translation>il numero di una battuta fino a %1, o lascia vuoto</translation>
     </message>
     <message id="run-through.give-up">
         <source>Give up</source>
         <translation>Rinuncia</translation>
     </message>
     <message id="run-through.hint">
-        <source>Play the whole piece without the click. Where you come to a stop, press the key and play on.</source>
+        <source>Play the whole piece without the click. When you come to a stop, press the key and play on.</source>
         <translation>Suona tutto il brano senza il clic. Dove ti fermi, premi il tasto e suona avanti.</translation>
     </message>
     <message id="run-through.keep">
-        <source>Keep it in the log</source>
-        <translation>Tieni nel diario</translation>
+        <source>Save to log</source>
+        <translation>Salva nel diario</translation>
     </message>
     <message id="run-through.last-note">
-        <source>The last note</source>
-        <translation>L&apos;ultima nota</translation>
+        <source>Last note</source>
+        <translation>Ultima nota</translation>
     </message>
     <message id="run-through.no-stop">
         <source>no stop</source>
@@ -3697,25 +3687,24 @@
         <source>None yet.</source>
         <translation>Ancora nessuna.</translation>
     </message>
-    <message id="run-through.one-stop">
-        <source>1 stop</source>
-        <translation>1 stop</translation>
-    </message>
     <message id="run-through.start">
         <source>Start</source>
         <translation>Inizia</translation>
     </message>
     <message id="run-through.stop">
-        <source>A stop here</source>
-        <translation>Uno stop qui</translation>
+        <source>Mark a stop</source>
+        <translation>Segna uno stop</translation>
     </message>
     <message id="run-through.stop-bar">
         <source>Stop at %1, bar</source>
         <translation>Stop a %1, battuta</translation>
     </message>
-    <message id="run-through.stops">
-        <source>%1 stops</source>
-        <translation>%1 stop</translation>
+    <message id="run-through.stops" numerus="yes">
+        <source>%n stops</source>
+        <translation>
+            <numerusform>%n stop</numerusform>
+            <numerusform>%n stop</numerusform>
+        </translation>
     </message>
     <message id="run-through.time-stops">
         <source>%1 · %2</source>
@@ -3726,19 +3715,19 @@
         <translation>%1, dall&apos;inizio alla fine</translation>
     </message>
     <message id="run-through.unfinished">
-        <source>%1, not to the end</source>
-        <translation>%1, non fino alla fine</translation>
+        <source>%1, unfinished</source>
+        <translation>%1, incompleta</translation>
     </message>
     <message id="scale.ending.comma">
         <source>, </source>
         <translation>, </translation>
     </message>
     <message id="scale.ending.over">
-        <source>it goes %1 notes over the last tonic and comes back</source>
+        <source>it goes %1 notes above the last tonic and comes back</source>
         <translation>va %1 note oltre l&apos;ultima tonica e torna</translation>
     </message>
     <message id="scale.ending.over-one">
-        <source>it goes one note over the last tonic and comes back</source>
+        <source>it goes one note above the last tonic and comes back</source>
         <translation>va una nota oltre l&apos;ultima tonica e torna</translation>
     </message>
     <message id="scale.ending.sentence">
@@ -3754,11 +3743,11 @@
         <translation>la nota più alta si suona due volte</translation>
     </message>
     <message id="scale.ending.under">
-        <source>it goes %1 notes under the last tonic and comes back</source>
+        <source>it goes %1 notes below the last tonic and comes back</source>
         <translation>va %1 note sotto l&apos;ultima tonica e torna</translation>
     </message>
     <message id="scale.ending.under-one">
-        <source>it goes one note under the last tonic and comes back</source>
+        <source>it goes one note below the last tonic and comes back</source>
         <translation>va una nota sotto l&apos;ultima tonica e torna</translation>
     </message>
     <message id="scale.kind.altered">
@@ -3994,8 +3983,8 @@
         <translation>Per quarte</translation>
     </message>
     <message id="scale.order.random">
-        <source>Drawn by lot</source>
-        <translation>A sorte</translation>
+        <source>Random</source>
+        <translation>Casuale</translation>
     </message>
     <message id="scale.order.semitones">
         <source>By semitones</source>
@@ -4077,16 +4066,8 @@
         </translation>
     </message>
     <message id="scale.signature.none">
-        <source>no key signature: its accidentals stand at the notes</source>
-        <translation>senza armatura: le alterazioni stanno alle note</translation>
-    </message>
-    <message id="scale.signature.one-flat">
-        <source>1 flat</source>
-        <translation>1 bemolle</translation>
-    </message>
-    <message id="scale.signature.one-sharp">
-        <source>1 sharp</source>
-        <translation>1 diesis</translation>
+        <source>no key signature: accidentals are written at the notes</source>
+        <translation>senza armatura: le alterazioni sono scritte accanto alle note</translation>
     </message>
     <message id="scale.signature.sharps" numerus="yes">
         <source>%n sharps</source>
@@ -4100,8 +4081,8 @@
         <translation>%1, %2, %3</translation>
     </message>
     <message id="scales.altissimo">
-        <source>Altissimo: it goes up to %1, and your highest note is %2. The whole range stays inside.</source>
-        <translation>Sovracuti: si sale fino a %1, e la tua nota più alta è %2. Tutta l&apos;estensione resta dentro.</translation>
+        <source>Altissimo: it goes up to %1, and your highest note is %2. “The whole range” stays within your notes.</source>
+        <translation>Sovracuti: sale fino a %1, e la tua nota più alta è %2. «Tutta l&apos;estensione» resta entro le tue note.</translation>
     </message>
     <message id="scales.cell">
         <source>%1, %2</source>
@@ -4152,7 +4133,7 @@
         <translation>Invio</translation>
     </message>
     <message id="scales.goes-on">
-        <source>Goes on at %1.</source>
+        <source>Continues at %1.</source>
         <translation>Si continua a %1.</translation>
     </message>
     <message id="scales.grid">
@@ -4160,8 +4141,8 @@
         <translation>Griglia</translation>
     </message>
     <message id="scales.grid.spoken">
-        <source>Twelve keys by seven subdivisions. The arrow keys choose, Return drills.</source>
-        <translation>Dodici tonalità per sette suddivisioni. Le frecce scelgono, Invio studia.</translation>
+        <source>Twelve keys by seven subdivisions. The arrow keys select a cell, Return drills it.</source>
+        <translation>Dodici tonalità per sette suddivisioni. Le frecce scelgono una casella, Invio la studia.</translation>
     </message>
     <message id="scales.hear">
         <source>Hear it first</source>
@@ -4172,16 +4153,16 @@
         <translation>Strumento</translation>
     </message>
     <message id="scales.instrument.choose">
-        <source>Choose yours</source>
-        <translation>Scegli il tuo</translation>
+        <source>Choose your instrument</source>
+        <translation>Scegli il tuo strumento</translation>
     </message>
     <message id="scales.instrument.highest">
         <source>Highest note, as written</source>
         <translation>Nota più alta, come scritta</translation>
     </message>
     <message id="scales.instrument.hint">
-        <source>Scales are written for it, in its clef and range. This travels with the practice folder.</source>
-        <translation>Le scale si scrivono per lui, nella sua chiave e nella sua estensione. Questo viaggia con la cartella di studio.</translation>
+        <source>Scales are written for this instrument, in its clef and range. The setting travels with the practice folder.</source>
+        <translation>Le scale si scrivono per questo strumento, nella sua chiave e nella sua estensione. L&apos;impostazione viaggia con la cartella di studio.</translation>
     </message>
     <message id="scales.instrument.lowest">
         <source>Lowest note, as written</source>
@@ -4192,24 +4173,24 @@
         <translation>Strumento</translation>
     </message>
     <message id="scales.instrument.octave-hint">
-        <source>Octave 4 begins at middle C. A saxophone with a high F♯ key, a baritone with a low A, notes above the usual range: set what you play.</source>
-        <translation>L&apos;ottava 4 comincia dal Do centrale. Un sassofono con la chiave del Fa♯ acuto, un baritono con il La grave, note oltre l&apos;estensione solita: metti ciò che suoni.</translation>
+        <source>Octave 4 begins at middle C. If you have a high F♯ key, a low A, or notes above the usual range, set what you play.</source>
+        <translation>L&apos;ottava 4 comincia dal Do centrale. Se hai la chiave del Fa♯ acuto, il La grave o note oltre l&apos;estensione solita, imposta ciò che suoni.</translation>
     </message>
     <message id="scales.instrument.read-only">
-        <source>Another window writes to this practice folder: these cannot be changed here.</source>
-        <translation>Un&apos;altra finestra scrive in questa cartella di studio: qui non si può cambiare.</translation>
+        <source>Another window is using this practice folder, so you cannot change this here.</source>
+        <translation>Un&apos;altra finestra usa questa cartella di studio: qui non si può cambiare.</translation>
     </message>
     <message id="scales.instrument.redraw">
-        <source>Draw another order of keys</source>
-        <translation>Sorteggia un altro ordine</translation>
+        <source>Shuffle the keys again</source>
+        <translation>Mescola di nuovo le tonalità</translation>
     </message>
     <message id="scales.instrument.title">
         <source>Your instrument</source>
         <translation>Il tuo strumento</translation>
     </message>
     <message id="scales.instrument.to-grid">
-        <source>To the grid</source>
-        <translation>Alla griglia</translation>
+        <source>Show grid</source>
+        <translation>Mostra la griglia</translation>
     </message>
     <message id="scales.key.sounds">
         <source>%1, sounds as %2</source>
@@ -4220,7 +4201,7 @@
         <translation>tonalità</translation>
     </message>
     <message id="scales.keys-hint">
-        <source>Keys as written for the %1; how they sound stands below them.</source>
+        <source>Keys as written for the %1; the sounding key is below.</source>
         <translation>Tonalità scritte per %1; sotto, come suonano.</translation>
     </message>
     <message id="scales.kind">
@@ -4228,24 +4209,24 @@
         <translation>Tipo di scala</translation>
     </message>
     <message id="scales.next.first">
-        <source>Next: the first key in the slowest notes. Nothing was played yet.</source>
-        <translation>Prossima: la prima tonalità nelle note più lente. Finora non è stato suonato nulla.</translation>
+        <source>Next: the first key in the slowest notes. You have not played anything yet.</source>
+        <translation>Prossima: la prima tonalità nelle note più lente. Non hai ancora suonato nulla.</translation>
     </message>
     <message id="scales.next.furthest">
-        <source>Next: its best lies furthest below the best of its row.</source>
+        <source>Next: its best is furthest below the best of its row.</source>
         <translation>Prossima: il suo migliore è il più lontano dal migliore della sua riga.</translation>
     </message>
     <message id="scales.next.never">
-        <source>Next: the first that was never played, and nothing is older than a week.</source>
-        <translation>Prossima: la prima mai suonata, e nulla è più vecchio di una settimana.</translation>
+        <source>Next: the first one never played; none is older than a week.</source>
+        <translation>Prossima: la prima mai suonata; nessuna è più vecchia di una settimana.</translation>
     </message>
     <message id="scales.next.oldest">
-        <source>Next: not played for %1, the longest of all.</source>
-        <translation>Prossima: non suonata da %1, più di tutte.</translation>
+        <source>Next: not played for %1, longer than any other.</source>
+        <translation>Prossima: non suonata da %1, più di ogni altra.</translation>
     </message>
     <message id="scales.no-tonic">
-        <source>Your range has no such tonic: choose another key, or set your range wider.</source>
-        <translation>La tua estensione non ha questa tonica: scegli un&apos;altra tonalità, o allarga l&apos;estensione.</translation>
+        <source>Your range does not contain this tonic: choose another key, or widen your range.</source>
+        <translation>La tua estensione non contiene questa tonica: scegli un&apos;altra tonalità, o allarga l&apos;estensione.</translation>
     </message>
     <message id="scales.not-played">
         <source>Not played yet.</source>
@@ -4256,11 +4237,11 @@
         <translation>%1 per movimento</translation>
     </message>
     <message id="scales.order">
-        <source>Order of the keys</source>
+        <source>Order of keys</source>
         <translation>Ordine delle tonalità</translation>
     </message>
     <message id="scales.pattern">
-        <source>Order of its notes</source>
+        <source>Order of notes</source>
         <translation>Ordine delle note</translation>
     </message>
     <message id="scales.played">
@@ -4268,20 +4249,20 @@
         <translation>Suonata %1, %2.</translation>
     </message>
     <message id="scales.range">
-        <source>How far it goes</source>
-        <translation>Fin dove va</translation>
+        <source>Range</source>
+        <translation>Estensione</translation>
     </message>
     <message id="scales.shown">
-        <source>What is shown</source>
-        <translation>Che cosa si vede</translation>
+        <source>View</source>
+        <translation>Vista</translation>
     </message>
     <message id="scales.starts-from">
-        <source>Start at %1: your best in %2, two notches down.</source>
-        <translation>Parti da %1: il tuo migliore in %2, due tacche sotto.</translation>
+        <source>Start at %1, two notches below your best in %2.</source>
+        <translation>Parti da %1, due tacche sotto il tuo migliore in %2.</translation>
     </message>
     <message id="scales.starts-slow">
-        <source>Start at %1: slow enough to make no mistakes; change it in the drill.</source>
-        <translation>Parti da %1: abbastanza lento da non fare errori; nello studio si può cambiare.</translation>
+        <source>Start at %1: slow enough to make no mistakes; you can change it on the drill screen.</source>
+        <translation>Parti da %1: abbastanza lento da non fare errori; nella schermata «Studio» puoi cambiarlo.</translation>
     </message>
     <message id="scales.title">
         <source>Scales</source>
@@ -4300,16 +4281,16 @@
         <translation>%1, settimana del %2: %3</translation>
     </message>
     <message id="scales.weeks.hint">
-        <source>How many runs of each key, in all kinds and subdivisions of this instrument. A week begins on Monday.</source>
-        <translation>Quante ripetizioni di ogni tonalità, in tutti i tipi e le suddivisioni di questo strumento. La settimana comincia di lunedì.</translation>
+        <source>Runs of each key, in all kinds and subdivisions for this instrument. A week begins on Monday.</source>
+        <translation>Ripetizioni di ogni tonalità, in tutti i tipi e le suddivisioni per questo strumento. La settimana comincia di lunedì.</translation>
     </message>
     <message id="scales.weeks.title">
-        <source>Keys by weeks</source>
+        <source>Keys by week</source>
         <translation>Tonalità per settimane</translation>
     </message>
     <message id="scales.write">
-        <source>Write it as %1</source>
-        <translation>Scrivila come %1</translation>
+        <source>Write as %1</source>
+        <translation>Scrivi come %1</translation>
     </message>
     <message id="score.back-to-form">
         <source>Back to the form</source>
@@ -4332,24 +4313,23 @@
         <translation>Da battuta</translation>
     </message>
     <message id="score.hint">
-        <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type where it is, or drop it here.</source>
-        <translation>MusicXML (.musicxml, .xml, .mxl), come lo esportano i programmi di notazione. Scrivi dov&apos;è, o trascinalo qui.</translation>
+        <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type the path, or drop the file here.</source>
+        <translation>MusicXML (.musicxml, .xml, .mxl), come lo esportano i programmi di notazione. Scrivi il percorso, o trascina qui il file.</translation>
     </message>
     <message id="score.no-tempo">
-        <source>no tempo marked</source>
-        <translation>nessun tempo indicato</translation>
+        <source>no tempo mark</source>
+        <translation>nessuna indicazione di tempo</translation>
     </message>
     <message id="score.no-title">
         <source>(no title)</source>
         <translation>(senza titolo)</translation>
     </message>
-    <message id="score.notes">
-        <source>%1 notes</source>
-        <translation>%1 note</translation>
-    </message>
-    <message id="score.one-note">
-        <source>1 note</source>
-        <translation>1 nota</translation>
+    <message id="score.notes" numerus="yes">
+        <source>%n notes</source>
+        <translation>
+            <numerusform>%n nota</numerusform>
+            <numerusform>%n note</numerusform>
+        </translation>
     </message>
     <message id="score.part">
         <source>Part</source>
@@ -4360,16 +4340,16 @@
         <translation>parte %1</translation>
     </message>
     <message id="score.read">
-        <source>Read it</source>
-        <translation>Leggi</translation>
+        <source>Open</source>
+        <translation>Apri</translation>
     </message>
     <message id="score.take">
-        <source>Take these bars</source>
-        <translation>Prendi queste battute</translation>
+        <source>Use these bars</source>
+        <translation>Usa queste battute</translation>
     </message>
     <message id="score.title">
-        <source>A passage from a music file</source>
-        <translation>Un passaggio da un file di musica</translation>
+        <source>A passage from a score</source>
+        <translation>Un passaggio da una partitura</translation>
     </message>
     <message id="score.title-composer">
         <source>%1 · %2</source>
@@ -4380,15 +4360,15 @@
         <translation>A battuta</translation>
     </message>
     <message id="score.too-many-notes">
-        <source>%1, too many to be kept</source>
-        <translation>%1, troppe per essere tenute</translation>
+        <source>%1, too many to save</source>
+        <translation>%1, troppe per essere salvate</translation>
     </message>
     <message id="settings.day-opening.as-left">
-        <source>Where it was left</source>
-        <translation>Da dove era rimasto</translation>
+        <source>Where you left off</source>
+        <translation>Da dove avevi lasciato</translation>
     </message>
     <message id="settings.day-opening.below">
-        <source>Two rungs below the last full row</source>
+        <source>Two rungs below the last full streak</source>
         <translation>Due pioli sotto l&apos;ultima serie piena</translation>
     </message>
     <message id="settings.day-opening.start">
@@ -4400,23 +4380,23 @@
         <translation>I tuoi tasti</translation>
     </message>
     <message id="settings.keys.hint">
-        <source>A press on a key takes it away. Tab, Return on a button, the arrows in a list and Esc in a form work as in any other program, and stay.</source>
-        <translation>Premendo un tasto lo togli. Tab, Invio su un pulsante, le frecce in una lista ed Esc in un modulo fanno come in ogni altro programma, e restano.</translation>
+        <source>Click a key below to remove it. Tab, Return on a button, the arrow keys in a list and Esc in a form work as in any other program; you cannot change them.</source>
+        <translation>Fai clic su un tasto qui sotto per toglierlo. Tab, Invio su un pulsante, le frecce in una lista ed Esc in un modulo funzionano come in ogni altro programma; non si possono cambiare.</translation>
     </message>
     <message id="settings.language">
         <source>Language</source>
         <translation>Lingua</translation>
     </message>
     <message id="settings.language.hint">
-        <source>Words, numbers and dates on the screen. Files are the same in every language.</source>
-        <translation>Parole, numeri e date sullo schermo. I file sono uguali in ogni lingua.</translation>
+        <source>Text, numbers and dates on the screen. Files are the same in every language.</source>
+        <translation>Testi, numeri e date sullo schermo. I file sono uguali in ogni lingua.</translation>
     </message>
     <message id="settings.language.system">
-        <source>As the system</source>
+        <source>Use system setting</source>
         <translation>Come il sistema</translation>
     </message>
     <message id="settings.looks">
-        <source>Looks</source>
+        <source>Appearance</source>
         <translation>Aspetto</translation>
     </message>
     <message id="settings.looks.dark">
@@ -4428,7 +4408,7 @@
         <translation>Chiaro</translation>
     </message>
     <message id="settings.looks.system">
-        <source>As the system</source>
+        <source>Use system setting</source>
         <translation>Come il sistema</translation>
     </message>
     <message id="settings.title">
@@ -4460,12 +4440,12 @@
         <translation>Giorno</translation>
     </message>
     <message id="sheet.gentle">
-        <source>Near the target a miss drops one climb; at it, the second of two running.</source>
+        <source>Near the target, a miss drops by one climb; at the target, only the second in a row drops.</source>
         <translation>Vicino all&apos;obiettivo un errore fa scendere di una salita; all&apos;obiettivo solo il secondo di fila.</translation>
     </message>
     <message id="sheet.how-to">
-        <source>Climb from the bottom. A clean run ticks a circle; a miss is a stroke in the box and rubs out that rung&apos;s ticks.</source>
-        <translation>Sali dal basso. Una ripetizione pulita segna un cerchio; un errore è un tratto nella casella e cancella i segni di quel piolo.</translation>
+        <source>Climb from the bottom. Tick a circle for each clean run. A miss is a stroke in the box and rubs out that rung&apos;s ticks.</source>
+        <translation>Sali dal basso. Segna un cerchio per ogni ripetizione pulita. Un errore è un tratto nella casella e cancella i segni di quel piolo.</translation>
     </message>
     <message id="sheet.misses">
         <source>misses</source>
@@ -4496,16 +4476,16 @@
         <translation>%1, fino a %2 · %3</translation>
     </message>
     <message id="sound.delay">
-        <source>Wireless headphones are late: move the picture of the beat, and the marks, later by</source>
-        <translation>Le cuffie senza filo ritardano: sposta più tardi l&apos;immagine del movimento e i segni di</translation>
+        <source>For wireless headphones, which are late: delay the picture of the beat, and the marks, by</source>
+        <translation>Per le cuffie senza filo, che ritardano: ritarda l&apos;immagine del movimento e i segni di</translation>
     </message>
     <message id="sound.dropouts">
-        <source>The sound has broken off %1 since Piolo was opened: the computer was too busy. Closing other programs helps.</source>
-        <translation>Il suono si è interrotto %1 da quando Piolo è aperto: il computer era troppo occupato. Aiuta chiudere altri programmi.</translation>
+        <source>The sound has dropped out %1 since you opened Piolo: the computer was too busy. Closing other programs helps.</source>
+        <translation>Il suono si è interrotto %1 da quando hai aperto Piolo: il computer era troppo occupato. Chiudere altri programmi aiuta.</translation>
     </message>
     <message id="sound.dropouts.none">
-        <source>The sound has not broken off since Piolo was opened.</source>
-        <translation>Il suono non si è interrotto da quando Piolo è aperto.</translation>
+        <source>The sound has not dropped out since you opened Piolo.</source>
+        <translation>Il suono non si è interrotto da quando hai aperto Piolo.</translation>
     </message>
     <message id="sound.dropouts.once">
         <source>once</source>
@@ -4528,7 +4508,7 @@
         <translation>Conteggio</translation>
     </message>
     <message id="sound.layer.cues">
-        <source>Short signals</source>
+        <source>Cues</source>
         <translation>Segnali brevi</translation>
     </message>
     <message id="sound.layer.downbeats">
@@ -4540,7 +4520,7 @@
         <translation>Gruppi</translation>
     </message>
     <message id="sound.layer.notes">
-        <source>Notes heard first</source>
+        <source>Notes to hear first</source>
         <translation>Note da ascoltare prima</translation>
     </message>
     <message id="sound.layer.subdivisions">
@@ -4548,8 +4528,8 @@
         <translation>Suddivisioni</translation>
     </message>
     <message id="sound.level.hint">
-        <source>Your horn is louder than the click, and that is well so: choose a sharper voice rather than more level. The level starts low; keep it there on headphones.</source>
-        <translation>Il tuo strumento è più forte del clic, ed è bene così: scegli una voce più tagliente invece di più livello. Il livello parte basso; in cuffia lascialo così.</translation>
+        <source>Your instrument is louder than the click, and that is fine: choose a sharper voice rather than a higher level. The level starts low; keep it low on headphones.</source>
+        <translation>Il tuo strumento è più forte del clic, e va bene così: scegli una voce più tagliente invece di un livello più alto. Il livello parte basso; in cuffia lascialo così.</translation>
     </message>
     <message id="sound.level.mute">
         <source>Mute</source>
@@ -4568,15 +4548,15 @@
         <translation>%1, livello</translation>
     </message>
     <message id="sound.output">
-        <source>Sound comes out of</source>
-        <translation>Il suono esce da</translation>
+        <source>Sound output</source>
+        <translation>Uscita audio</translation>
     </message>
     <message id="sound.output.system">
-        <source>The system&apos;s own choice</source>
-        <translation>La scelta del sistema</translation>
+        <source>System default</source>
+        <translation>Predefinita del sistema</translation>
     </message>
     <message id="sound.output.unplugged">
-        <source>%1 (not plugged in)</source>
+        <source>%1 (not connected)</source>
         <translation>%1 (non collegato)</translation>
     </message>
     <message id="sound.title">
@@ -4584,7 +4564,7 @@
         <translation>Suono</translation>
     </message>
     <message id="sound.voice">
-        <source>Voice of the click</source>
+        <source>Click voice</source>
         <translation>Voce del clic</translation>
     </message>
     <message id="staff.bass">
@@ -4603,13 +4583,12 @@
         <source> flat</source>
         <translation> bemolle</translation>
     </message>
-    <message id="staff.notes">
-        <source>%1 notes</source>
-        <translation>%1 note</translation>
-    </message>
-    <message id="staff.one-note">
-        <source>one note</source>
-        <translation>una nota</translation>
+    <message id="staff.notes" numerus="yes">
+        <source>%n notes</source>
+        <translation>
+            <numerusform>%n nota</numerusform>
+            <numerusform>%n note</numerusform>
+        </translation>
     </message>
     <message id="staff.sharp">
         <source> sharp</source>
@@ -4628,8 +4607,8 @@
         <translation>nel contesto</translation>
     </message>
     <message id="stage.next">
-        <source>On to: %1</source>
-        <translation>Avanti: %1</translation>
+        <source>Next stage: %1</source>
+        <translation>Prossima tappa: %1</translation>
     </message>
     <message id="stage.run-throughs">
         <source>in run-throughs</source>
@@ -4648,8 +4627,8 @@
         <translation>Tappa di questo passaggio</translation>
     </message>
     <message id="stage.standing.full-streak">
-        <source>There was a full streak at the target.</source>
-        <translation>All&apos;obiettivo c&apos;è stata una serie piena.</translation>
+        <source>You had a full streak at the target.</source>
+        <translation>Hai avuto una serie piena all&apos;obiettivo.</translation>
     </message>
     <message id="stage.standing.in-context">
         <source>Clean in a row in context, on one day: %1 of %2.</source>
@@ -4751,28 +4730,28 @@
         <translation>terzine</translation>
     </message>
     <message id="switch.bounce">
-        <source>It bounces: again within</source>
-        <translation>Rimbalza: di nuovo entro</translation>
+        <source>Ignore a second contact within</source>
+        <translation>Ignora un secondo contatto entro</translation>
     </message>
     <message id="switch.held">
-        <source>Held, when it is down for</source>
-        <translation>Tenuto, da</translation>
+        <source>Counts as held after</source>
+        <translation>Vale come tenuto dopo</translation>
     </message>
     <message id="switch.hint">
-        <source>Most pedals act as a keyboard. What does yours send? Your keys are set to match; MIDI switches stay as they are.</source>
-        <translation>La maggior parte dei pedali fa da tastiera. Che cosa manda il tuo? I tuoi tasti vengono messi di conseguenza; gli interruttori MIDI restano come sono.</translation>
+        <source>Most pedals act as a keyboard. Choose what yours sends, and your keys are set to match; MIDI switches stay as they are.</source>
+        <translation>La maggior parte dei pedali fa da tastiera. Scegli che cosa manda il tuo, e i tuoi tasti vengono impostati di conseguenza; gli interruttori MIDI restano come sono.</translation>
     </message>
     <message id="switch.millis">
         <source>%1 ms</source>
         <translation>%1 ms</translation>
     </message>
     <message id="switch.one-pedal">
-        <source>One pedal alone does everything: a press starts, and marks a miss while the click runs; two presses take back; held, it stops the click, and while stopped it opens the next passage.</source>
-        <translation>Un solo pedale fa tutto: una pressione avvia, e segna un errore mentre suona il clic; due annullano; tenuto, ferma il clic, e da fermo apre il passaggio seguente.</translation>
+        <source>A single pedal can do everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage.</source>
+        <translation>Un solo pedale può fare tutto: una pressione avvia o segna un errore, due annullano l&apos;ultimo segno; tenendolo premuto fermi il clic o, da fermo, apri il passaggio seguente.</translation>
     </message>
     <message id="switch.press">
-        <source>Press it now (Esc gives up)</source>
-        <translation>Premilo ora (Esc rinuncia)</translation>
+        <source>Press it now (Esc to cancel)</source>
+        <translation>Premilo ora (Esc per annullare)</translation>
     </message>
     <message id="switch.sends">
         <source>What the pedal sends</source>
@@ -4783,15 +4762,15 @@
         <translation>Pedali e interruttori</translation>
     </message>
     <message id="switch.twice">
-        <source>Two presses, within</source>
-        <translation>Due pressioni, entro</translation>
+        <source>Counts as two presses within</source>
+        <translation>Vale come due pressioni entro</translation>
     </message>
     <message id="switch.use-midi">
-        <source>Use one MIDI switch for all</source>
+        <source>Use one MIDI switch for everything</source>
         <translation>Un interruttore MIDI per tutto</translation>
     </message>
     <message id="switch.use-pedal">
-        <source>Use one pedal for all</source>
+        <source>Use one pedal for everything</source>
         <translation>Un pedale per tutto</translation>
     </message>
     <message id="today.best">
@@ -4856,20 +4835,20 @@
         </translation>
     </message>
     <message id="welcome.bars">
-        <source>How many bars</source>
-        <translation>Quante battute</translation>
+        <source>Number of bars</source>
+        <translation>Numero di battute</translation>
     </message>
     <message id="welcome.drill">
-        <source>To the drill</source>
-        <translation>Allo studio</translation>
+        <source>Start drilling</source>
+        <translation>Inizia a studiare</translation>
     </message>
     <message id="welcome.first-bar">
         <source>First bar</source>
         <translation>Prima battuta</translation>
     </message>
     <message id="welcome.hint">
-        <source>Take the bars that go wrong, and start at a tempo where nothing does. The rest has a good beginning and can be changed later.</source>
-        <translation>Prendi le battute che vanno storte, e parti da un tempo in cui nulla va storto. Il resto ha un buon inizio e si può cambiare dopo.</translation>
+        <source>Enter the bars that go wrong, and a start tempo at which nothing does. The rest has sensible defaults; you can change it later.</source>
+        <translation>Inserisci le battute che vanno storte, e un tempo di partenza in cui nulla va storto. Il resto ha valori predefiniti sensati; puoi cambiarlo dopo.</translation>
     </message>
     <message id="welcome.meter">
         <source>Meter</source>
@@ -4979,18 +4958,6 @@
     <message id="words.of-hundred">
         <source>%1 of 100</source>
         <translation>%1 su 100</translation>
-    </message>
-    <message id="words.one-day">
-        <source>1 day</source>
-        <translation>1 giorno</translation>
-    </message>
-    <message id="words.one-passage">
-        <source>1 passage</source>
-        <translation>1 passaggio</translation>
-    </message>
-    <message id="words.one-run">
-        <source>1 run</source>
-        <translation>1 ripetizione</translation>
     </message>
     <message id="words.passages" numerus="yes">
         <source>%n passages</source>

@@ -91,7 +91,7 @@ QString Formatter::rule(const Rule& rule) {
 
 QString Formatter::step(StepKind kind, int size) {
     if (kind == StepKind::bpm) return figure(size);
-    return size == 1 ? qtTrId("rule.one-notch") : qtTrId("rule.notches", size);
+    return qtTrId("rule.notches", size);
 }
 
 QString Formatter::duration(qint64 millis) {
@@ -147,17 +147,11 @@ QString Formatter::daysFrom(Date date, Date today) {
 
 QString Formatter::countWord(int count) { return numberWord(count); }
 
-QString Formatter::runs(int count) {
-    return count == 1 ? qtTrId("words.one-run") : qtTrId("words.runs", count);
-}
+QString Formatter::runs(int count) { return qtTrId("words.runs", count); }
 
-QString Formatter::days(int count) {
-    return count == 1 ? qtTrId("words.one-day") : qtTrId("words.days", count);
-}
+QString Formatter::days(int count) { return qtTrId("words.days", count); }
 
-QString Formatter::passages(int count) {
-    return count == 1 ? qtTrId("words.one-passage") : qtTrId("words.passages", count);
-}
+QString Formatter::passages(int count) { return qtTrId("words.passages", count); }
 
 QString Formatter::streak(int streak, int cleanRuns) {
     return qtTrId("words.in-a-row").arg(figure(streak), figure(cleanRuns));

@@ -38,9 +38,7 @@ QString numberWord(int count) {
 }
 
 QString stopsWord(int stops) {
-    if (stops == 0) return qtTrId("run-through.no-stop");
-    if (stops == 1) return qtTrId("run-through.one-stop");
-    return qtTrId("run-through.stops").arg(stops);
+    return stops == 0 ? qtTrId("run-through.no-stop") : qtTrId("run-through.stops", stops);
 }
 
 QString subdivisionWord(SubdivisionName name) {

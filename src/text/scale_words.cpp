@@ -167,9 +167,8 @@ QString signatureText(std::optional<int> fifths) {
     if (!fifths) return qtTrId("scale.signature.none");
     if (*fifths == 0) return qtTrId("scale.signature.empty");
     const int count = std::abs(*fifths);
-    if (*fifths < 0)
-        return count == 1 ? qtTrId("scale.signature.one-flat") : qtTrId("scale.signature.flats", count);
-    return count == 1 ? qtTrId("scale.signature.one-sharp") : qtTrId("scale.signature.sharps", count);
+    if (*fifths < 0) return qtTrId("scale.signature.flats", count);
+    return qtTrId("scale.signature.sharps", count);
 }
 
 } // namespace piolo::text

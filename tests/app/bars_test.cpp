@@ -77,14 +77,14 @@ TEST_CASE("a passage file made of picked bars is one that can be imported") {
 
 TEST_CASE("parts and bars that are not there are told with those that are") {
     CHECK(told(bars({"--part", "Oboe"})) ==
-          "E130: --part: \"Oboe\" is no part of this score; write the number or the "
-          "name of one of its 1, piolo bars FILE lists them");
+          "E130: --part: \"Oboe\" is not a part of this score; write the number or the name of one of its 1 "
+          "(piolo bars FILE lists them)");
     CHECK(told(bars({"--from", "13"})) ==
-          "E131: --from: \"13\" is no bar of this part from there on; its bars go from "
-          "0 to 12, write one of them, the earlier one first");
-    CHECK(told(bars({"--from", "5", "--to", "4"})) == "E131: --to: \"4\" is no bar of this part from there "
-                                                      "on; its bars go from 5 to 12, write one of them, the "
-                                                      "earlier one first");
+          "E131: --from: \"13\" is not a bar of this part from there on; write a bar from "
+          "0 to 12, the earlier one first");
+    CHECK(told(bars({"--from", "5", "--to", "4"})) ==
+          "E131: --to: \"4\" is not a bar of this part from there on; write a bar from 5 to 12, the earlier "
+          "one first");
     CHECK(bars({"--from", "13"}).code == 2);
     CHECK(told(bars({"--to", "4"})) == "E103: --from: is missing; add it, for example --from 17");
     CHECK(bars({"--from", "1", "--out", "a.json"}).code == 2);
@@ -100,18 +100,18 @@ TEST_CASE("piolo check tells every fault of a score, and nothing of a good one")
                    "<note><rest/><duration>-1</duration></note></measure></part></score-partwise>");
     const Ended end = runPiolo({"check", bad});
     CHECK(end.code == 1);
-    CHECK(end.out ==
-          "E244: " + bad +
-              ":2: the element \"divisions\" holds what cannot be: 0; save the score anew, or "
-              "mend it by hand\n"
-              "E245: " +
-              bad +
-              ":3: the element \"divisions\" is missing in \"note\"; save the score anew, or mend it by "
-              "hand\n"
-              "E244: " +
-              bad +
-              ":3: the element \"duration\" holds what cannot be: -1; save the score anew, or mend it "
-              "by hand\n");
+    CHECK(
+        end.out ==
+        "E244: " + bad +
+            ":2: the element \"divisions\" has an impossible value: 0; save the score again, or fix it by "
+            "hand\n"
+            "E245: " +
+            bad +
+            ":3: the element \"divisions\" is missing in \"note\"; save the score again, or fix it by hand\n"
+            "E244: " +
+            bad +
+            ":3: the element \"duration\" has an impossible value: -1; save the score again, or fix it by "
+            "hand\n");
     CHECK(runPiolo({"check", scratch.put("cut.mxl", "PK\x03\x04")}).out.find("E247") == 0);
     CHECK(runPiolo({"check", scratch.path("none.mxl")}).err.find("E301") != std::string::npos);
 }

@@ -11,7 +11,7 @@ using namespace piolo::test;
 namespace {
 
 const Id letterC{1, 1};
-const std::string kept = "kept and not counted, mend it by hand or leave it\n";
+const std::string kept = "kept but not counted, so fix it by hand or leave it\n";
 
 // A good line with one part replaced.
 std::string changed(const Fact& good, const std::string& from, const std::string& to) {
@@ -61,18 +61,18 @@ TEST_CASE("every fault of a line is told with its file and line on standard outp
     CHECK(end.code == 1);
     CHECK(end.err == "");
     CHECK(end.out ==
-          "E203: " + path + ":2: the line is no JSON object; it is " + kept + "E204: " + path +
+          "E203: " + path + ":2: the line is not a JSON object; it is " + kept + "E204: " + path +
               ":3: the key \"mark\" is missing; the line is " + kept + "E205: " + path +
-              ":4: the key \"tempo\" has a value that cannot be: 5; the line is " + kept + "E206: " + path +
-              ":5: the line is of a newer format (7); it is kept and not counted, use a newer Piolo\n" +
+              ":4: the key \"tempo\" has an impossible value: 5; the line is " + kept + "E206: " + path +
+              ":5: the line is in a newer format (7); it is kept but not counted, so use a newer Piolo\n" +
               "E207: " + path +
-              ":6: \"solo\" is a kind of fact that is not known; the line is kept and not counted, use a "
-              "newer Piolo\n" +
+              ":6: \"solo\" is an unknown kind of fact; the line is kept but not counted, so use a newer "
+              "Piolo\n" +
               "E210: " + path + ":7: the line is not UTF-8 text; it is " + kept + "E211: " + path +
-              ":8: the line is longer than 65536 bytes; it is not counted, shorten it or take it out\n" +
+              ":8: the line is longer than 65536 bytes; it is not counted, so shorten it or remove it\n" +
               "E208: " + path +
-              ":9: the last line was cut short; it is kept and not counted, wait until the file has been "
-              "copied whole\n");
+              ":9: the last line was cut short; it is kept but not counted, so wait until the whole file has "
+              "been copied\n");
 }
 
 TEST_CASE("a passage on a line with a wrong sum is not known, whichever way the line ends") {
@@ -98,7 +98,8 @@ TEST_CASE("one id for two facts is told, also across files; an identical copy is
     CHECK(end.code == 1);
     CHECK(end.out ==
           "E209: " + other + ":2: the id " + first.id.text() +
-              " stands for two different facts; one of them is counted, take the wrong line out by hand\n");
+              " is used for two different facts; only one of them is counted, so remove the wrong line by "
+              "hand\n");
     const Ended alone = check(other);
     CHECK(alone.out == end.out);
 }
@@ -108,7 +109,7 @@ TEST_CASE("passages and runs that are named and recorded nowhere are told") {
     const std::string path = scratch.put(
         "journal/a.jsonl", lines({run(1, letterC, 60, Mark::clean), fact(2, LateMissFact{{1, 2}, {9, 8}})}));
     const std::string words =
-        " is named here and recorded nowhere; bring the journal files of all devices into the folder\n";
+        " is used here but not recorded anywhere; copy the journal files of all devices into the folder\n";
     const std::string unknownC = "E212: " + path + ":1: the id " + letterC.text() + words;
     const std::string others = "E212: " + path + ":2: the id " + Id{1, 2}.text() + words + "E212: " + path +
                                ":2: the id " + Id{9, 8}.text() + words;
@@ -127,5 +128,5 @@ TEST_CASE("what cannot be read is told on standard error, and the rest is checke
     CHECK(end.err ==
           "piolo: E301: " + missing +
               ": cannot be read (No such file or directory); check the name and its permissions\n");
-    CHECK(end.out == "E203: " + bad + ":1: the line is no JSON object; it is " + kept);
+    CHECK(end.out == "E203: " + bad + ":1: the line is not a JSON object; it is " + kept);
 }

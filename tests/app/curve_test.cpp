@@ -111,7 +111,7 @@ TEST_CASE("a title of two passages lists their ids, with exit 2") {
     const Ended end = curve("Trio", folder, scratch.path("c.csv"));
     CHECK(end.code == 2);
     CHECK(end.err ==
-          "piolo: E118: PASSAGE: \"Trio\" is the title of more than one passage; name one by its id: "
+          "piolo: E118: PASSAGE: \"Trio\" is the title of more than one passage; give an id instead: "
           "00000000000000010000000000000002, 00000000000000010000000000000003\n");
     CHECK(scratch.names() == std::vector<std::string>{"folder"});
 }
@@ -132,7 +132,7 @@ TEST_CASE("an unknown passage or folder is told and nothing is written") {
     const std::string file = folder + "/journal/a-2026.jsonl";
     const Ended noFolder = curve(id, file, scratch.path("c.csv"));
     CHECK(noFolder.code == 1);
-    CHECK(noFolder.err == "piolo: E306: " + file + ": this is no practice folder; name a folder\n");
+    CHECK(noFolder.err == "piolo: E306: " + file + ": this is not a practice folder; give the path of one\n");
     CHECK(scratch.names() == std::vector<std::string>{"folder"});
 }
 
@@ -142,9 +142,10 @@ TEST_CASE("a damaged line is told and the rest is drawn") {
     const std::string damaged = scratch.put("folder/journal/b-2026.jsonl", "{\n");
     const Ended end = curve(id, folder, scratch.path("c.csv"));
     CHECK(end.code == 0);
-    CHECK(end.err ==
-          "piolo: E203: " + damaged +
-              ":1: the line is no JSON object; it is kept and not counted, mend it by hand or leave it\n");
+    CHECK(
+        end.err ==
+        "piolo: E203: " + damaged +
+            ":1: the line is not a JSON object; it is kept but not counted, so fix it by hand or leave it\n");
     CHECK(bytesOf(scratch.path("c.csv")).find("run,60,clean,1") != std::string::npos);
 }
 

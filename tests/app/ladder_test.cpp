@@ -98,8 +98,8 @@ TEST_CASE("a bad line ends it with exit 1 after the rows before it") {
         std::string told;
     };
     const std::string tempo =
-        "is no tempo; write 10 to 400 with at most three decimals, for example tempo 72.5\n";
-    const std::string mark = "is no mark; write clean, miss, back, or tempo and a number\n";
+        "is not a valid tempo; write 10 to 400 with at most three decimals, for example tempo 72.5\n";
+    const std::string mark = "is not a valid mark; write clean, miss, back, or tempo and a number\n";
     const std::vector<Bad> bads{
         {"cleann", "E201: -:3: \"cleann\" " + mark},
         {"CLEAN", "E201: -:3: \"CLEAN\" " + mark},
@@ -113,7 +113,7 @@ TEST_CASE("a bad line ends it with exit 1 after the rows before it") {
         {"tempo -80", "E202: -:3: \"-80\" " + tempo},
         {"tempo 8e1", "E202: -:3: \"8e1\" " + tempo},
         {std::string(70'000, 'x'),
-         "E211: -:3: the line is longer than 65536 bytes; it is not counted, shorten it or take it out\n"},
+         "E211: -:3: the line is longer than 65536 bytes; it is not counted, so shorten it or remove it\n"},
     };
     for (const Bad& bad : bads) {
         Args words = ladder("80", "96", "4", "2", "5");
@@ -133,8 +133,8 @@ TEST_CASE("what was typed is shown on one line, however odd it is") {
     Around around;
     around.input = "a\x1b[31m%1 %2\n";
     const Ended end = runPiolo(words, around);
-    CHECK(end.err == "piolo: E201: -:1: \"a\xEF\xBF\xBD[31m%1 %2\" is no mark; write clean, miss, back, or "
-                     "tempo and a number\n");
+    CHECK(end.err == "piolo: E201: -:1: \"a\xEF\xBF\xBD[31m%1 %2\" is not a valid mark; write clean, miss, "
+                     "back, or tempo and a number\n");
 }
 
 TEST_CASE("standard input that cannot be read and standard output that is full are told") {

@@ -15,10 +15,10 @@ struct Wrong {
     int code = 2;
 };
 
-const std::string tempoWords = "is no tempo; write 10 to 400 with at most three decimals, for example 72.5";
-const std::string meterWords =
-    "is no meter that can be counted; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8";
-const std::string beatWords = "is no beat; write 1/2, 1/4, 3/8, 1/8 or 3/4";
+const std::string tempoWords =
+    "is not a valid tempo; write 10 to 400 with at most three decimals, for example 72.5";
+const std::string meterWords = "is not a valid meter; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8";
+const std::string beatWords = "is not a valid beat; write 1/2, 1/4, 3/8, 1/8 or 3/4";
 
 // A good call of the verb with `more` behind it: the last of two options counts.
 Args with(const Args& good, const Args& more) {
@@ -61,72 +61,76 @@ const Args goodLadder{"ladder", "--start", "72", "--target",     "96", "--drop",
 
 TEST_CASE("an unknown word is told, with what can be written") {
     const Scratch scratch;
-    check({{{"klick"},
-            "E101: klick: is no verb; write " + piolo::command::verbNames() + ", or see piolo --help"},
-           {{""}, "E101: is no verb; write " + piolo::command::verbNames() + ", or see piolo --help"},
-           {{"--wibble"}, "E102: --wibble: is no option here; see piolo --help"},
-           {{"--folder"},
-            "E104: --folder: has no value; write one after it, for example --folder ~/spring-concert"},
-           {{"--folder", "x", "click"}, "E119: click: is a word too many; leave it out, or see piolo --help"},
-           {{"-h"}, "E119: -h: is a word too many; leave it out, or see piolo --help"},
-           {{"--size", "12"},
-            "E115: --size: \"12\" does not fit here; write width x height, 64x64 to 8192x8192, as 960x360"}},
-          scratch);
+    check(
+        {{{"klick"},
+          "E101: klick: is not a verb; write " + piolo::command::verbNames() + ", or see piolo --help"},
+         {{""}, "E101: is not a verb; write " + piolo::command::verbNames() + ", or see piolo --help"},
+         {{"--wibble"}, "E102: --wibble: is not a valid option; see piolo --help"},
+         {{"--folder"},
+          "E104: --folder: needs a value; write one after it, for example --folder ~/spring-concert"},
+         {{"--folder", "x", "click"}, "E119: click: is one word too many; leave it out, or see piolo --help"},
+         {{"-h"}, "E119: -h: is one word too many; leave it out, or see piolo --help"},
+         {{"--size", "12"},
+          "E115: --size: \"12\" is not a valid choice here; write width x height, 64x64 to 8192x8192, as "
+          "960x360"}},
+        scratch);
 }
 
 TEST_CASE("click refuses wrong options, one line each, and writes nothing") {
     const Scratch scratch;
     const Args good = goodClick(scratch);
-    check({{with(good, {"--wibble", "1"}), "E102: --wibble: is no option here; see piolo click --help"},
-           {with(good, {"more"}), "E119: more: is a word too many; leave it out, or see piolo click --help"},
-           {without(good, "--tempo"), "E103: --tempo: is missing; add it, for example --tempo 137"},
-           {without(good, "--bars"), "E103: --bars: is missing; add it, for example --bars 8"},
-           {without(good, "--out"), "E103: --out: is missing; add it, for example --out x.wav"},
-           {with(good, {"--tempo"}),
-            "E104: --tempo: has no value; write one after it, for example --tempo 137"},
-           {with(good, {"--tempo", "--bars"}),
-            "E104: --tempo: has no value; write one after it, for example --tempo 137"},
-           {with(good, {"--out="}), "E104: --out: has no value; write one after it, for example --out x.wav"},
-           {with(good, {"--bars", "two"}),
-            "E105: --bars: \"two\" is no whole number; write digits only, for example --bars 8"},
-           {with(good, {"--bars", "1.5"}),
-            "E105: --bars: \"1.5\" is no whole number; write digits only, for example --bars 8"},
-           {with(good, {"--bars", "0"}), "E113: --bars: 0 is out of range; choose 1 to 1000000000000"},
-           {with(good, {"--bars", "-3"}), "E113: --bars: -3 is out of range; choose 1 to 1000000000000"},
-           {with(good, {"--count-in", "5"}), "E113: --count-in: 5 is out of range; choose 0 to 4"},
-           {with(good, {"--rate", "7999"}), "E113: --rate: 7999 is out of range; choose 8000 to 192000"},
-           {with(good, {"--rate", "192001"}), "E113: --rate: 192001 is out of range; choose 8000 to 192000"},
-           {with(good, {"--rate", "48k"}),
-            "E105: --rate: \"48k\" is no whole number; write digits only, for example --rate 48000"},
-           {with(good, {"--subdivision", "9"}),
-            "E111: --subdivision: \"9\" is no subdivision; write 1 to 8 pulses to the beat"},
-           {with(good, {"--subdivision", "0"}),
-            "E111: --subdivision: \"0\" is no subdivision; write 1 to 8 pulses to the beat"},
-           {with(good, {"--voice", "cow"}),
-            "E112: --voice: \"cow\" is no voice; choose impulse, wood, metal, reed or dry"},
-           {with(good, {"--out", scratch.path("x.mp3")}),
-            "E116: --out: \"" + scratch.path("x.mp3") +
-                "\" names no kind of file that is written here; let the name end in .wav"},
-           {with(good, {"--out", ".wav"}),
-            "E116: --out: \".wav\" names no kind of file that is written here; let the name end in .wav"}},
-          scratch);
+    check(
+        {{with(good, {"--wibble", "1"}), "E102: --wibble: is not a valid option; see piolo click --help"},
+         {with(good, {"more"}), "E119: more: is one word too many; leave it out, or see piolo click --help"},
+         {without(good, "--tempo"), "E103: --tempo: is missing; add it, for example --tempo 137"},
+         {without(good, "--bars"), "E103: --bars: is missing; add it, for example --bars 8"},
+         {without(good, "--out"), "E103: --out: is missing; add it, for example --out x.wav"},
+         {with(good, {"--tempo"}),
+          "E104: --tempo: needs a value; write one after it, for example --tempo 137"},
+         {with(good, {"--tempo", "--bars"}),
+          "E104: --tempo: needs a value; write one after it, for example --tempo 137"},
+         {with(good, {"--out="}), "E104: --out: needs a value; write one after it, for example --out x.wav"},
+         {with(good, {"--bars", "two"}),
+          "E105: --bars: \"two\" is not a whole number; write digits only, for example --bars 8"},
+         {with(good, {"--bars", "1.5"}),
+          "E105: --bars: \"1.5\" is not a whole number; write digits only, for example --bars 8"},
+         {with(good, {"--bars", "0"}), "E113: --bars: 0 is out of range; choose 1 to 1000000000000"},
+         {with(good, {"--bars", "-3"}), "E113: --bars: -3 is out of range; choose 1 to 1000000000000"},
+         {with(good, {"--count-in", "5"}), "E113: --count-in: 5 is out of range; choose 0 to 4"},
+         {with(good, {"--rate", "7999"}), "E113: --rate: 7999 is out of range; choose 8000 to 192000"},
+         {with(good, {"--rate", "192001"}), "E113: --rate: 192001 is out of range; choose 8000 to 192000"},
+         {with(good, {"--rate", "48k"}),
+          "E105: --rate: \"48k\" is not a whole number; write digits only, for example --rate 48000"},
+         {with(good, {"--subdivision", "9"}),
+          "E111: --subdivision: \"9\" is not a valid subdivision; write 1 to 8 pulses per beat"},
+         {with(good, {"--subdivision", "0"}),
+          "E111: --subdivision: \"0\" is not a valid subdivision; write 1 to 8 pulses per beat"},
+         {with(good, {"--voice", "cow"}),
+          "E112: --voice: \"cow\" is not a click voice; choose impulse, wood, metal, reed or dry"},
+         {with(good, {"--out", scratch.path("x.mp3")}),
+          "E116: --out: \"" + scratch.path("x.mp3") +
+              "\" is not a kind of file that can be written here; let the name end in .wav"},
+         {with(good, {"--out", ".wav"}),
+          "E116: --out: \".wav\" is not a kind of file that can be written here; let the name end in .wav"}},
+        scratch);
 }
 
 TEST_CASE("a click pattern that cannot be is refused where it stands") {
     const Scratch scratch;
     const Args good = with(goodClick(scratch), {"--bars", "8"});
-    const std::string accents = "\" are no accents of a bar of 4 beats; write strong, group, plain or silent "
-                                "for each beat, with commas between";
-    const std::string swing = "\" is no swing; write long:short from 1:1 to 3:1, as in 2:1";
+    const std::string accents =
+        "\" does not give the accents of a bar of 4 beats; write strong, group, plain or "
+        "silent for each beat, separated by commas";
+    const std::string swing = "\" is not a valid swing; write long:short from 1:1 to 3:1, for example 2:1";
     const std::string pairs =
         "E122: --swing: the beat has no pairs of eighths or sixteenths to swing; divide "
         "it into an even number of them with --subdivision";
     const std::string breath =
-        "\" are no breath places in bars 1 to 8 of 4 beats; write BAR:BEAT:BEATS after "
-        "the first beat, in order, as in 4:3:1,8:1:2";
+        "\" does not give breath places in bars 1 to 8 of 4 beats; write BAR:BEAT:BEATS after "
+        "the first beat, in order, for example 4:3:1,8:1:2";
     std::vector<Wrong> wrongs{
-        {with(good, {"--click", "evens"}),
-         "E115: --click: \"evens\" does not fit here; write beats, downbeats, backbeats or offbeats"},
+        {with(good, {"--click", "evens"}), "E115: --click: \"evens\" is not a valid choice here; write "
+                                           "beats, downbeats, backbeats or offbeats"},
         {with(good, {"--click", "backbeats", "--meter", "3/4", "--beat", "3/4"}),
          "E124: --click: a bar of one beat has no beat 2; count it in shorter beats with --beat"},
         {with(good, {"--swing", "2:1"}), pairs},
@@ -166,22 +170,22 @@ TEST_CASE("a meter, beat or grouping that does not fit is refused where it stand
     const Scratch scratch;
     const Args good = goodClick(scratch);
     const std::string groupWords =
-        "bar; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths";
+        "; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths";
     check({{with(good, {"--meter", "4"}), "E107: --meter: \"4\" " + meterWords},
            {with(good, {"--meter", "0/4"}), "E107: --meter: \"0/4\" " + meterWords},
            {with(good, {"--meter", "33/4"}), "E107: --meter: \"33/4\" " + meterWords},
            {with(good, {"--meter", "4/3"}), "E107: --meter: \"4/3\" " + meterWords},
            {with(good, {"--beat", "1/3"}), "E108: --beat: \"1/3\" " + beatWords},
            {with(good, {"--beat", "quarter"}), "E108: --beat: \"quarter\" " + beatWords},
-           {with(good, {"--beat", "3/8"}), "E109: --beat: a bar of 4/4 is no whole number of 3/8 beats; "
+           {with(good, {"--beat", "3/8"}), "E109: --beat: a bar of 4/4 does not divide into 3/8 beats; "
                                            "choose a shorter beat or another meter"},
            {with(good, {"--meter", "7/8", "--beat", "1/4"}),
-            "E109: --beat: a bar of 7/8 is no whole number of 1/4 beats; choose a shorter beat or another "
+            "E109: --beat: a bar of 7/8 does not divide into 1/4 beats; choose a shorter beat or another "
             "meter"},
            {with(good, {"--meter", "7/8", "--groups", "2+2+2"}),
-            "E110: --groups: \"2+2+2\" are no groups of a 7/8 " + groupWords},
+            "E110: --groups: \"2+2+2\" does not group a bar of 7/8" + groupWords},
            {with(good, {"--meter", "7/8", "--groups", "7+"}),
-            "E110: --groups: \"7+\" are no groups of a 7/8 " + groupWords}},
+            "E110: --groups: \"7+\" does not group a bar of 7/8" + groupWords}},
           scratch);
 }
 
@@ -211,12 +215,12 @@ TEST_CASE("track refuses wrong options") {
          "E114: --start: 97 is above the target of 96; lower the one or raise the other"},
         {with(good, {"--climb", "0"}), "E113: --climb: 0 is out of range; choose 1 to 100"},
         {with(good, {"--climb", "1.5"}),
-         "E105: --climb: \"1.5\" is no whole number; write digits only, for example --climb 4"},
+         "E105: --climb: \"1.5\" is not a whole number; write digits only, for example --climb 4"},
         {with(good, {"--runs", "0"}), "E113: --runs: 0 is out of range; choose 1 to 10000"},
         {with(good, {"--count-in", "-1"}), "E113: --count-in: -1 is out of range; choose 0 to 4"},
         {with(good, {"--out", scratch.path("x.midi")}),
          "E116: --out: \"" + scratch.path("x.midi") +
-             "\" names no kind of file that is written here; let the name end in .wav or .mid"}};
+             "\" is not a kind of file that can be written here; let the name end in .wav or .mid"}};
     for (const auto& [option, example] : std::vector<std::pair<std::string, std::string>>{{"--start", "60"},
                                                                                           {"--target", "96"},
                                                                                           {"--climb", "4"},
@@ -235,7 +239,7 @@ TEST_CASE("ladder refuses wrong options before it prints anything") {
         {with(goodLadder, {"--floor", "73"}), "E114: --floor: 73 is above the start of 72" + order},
         {with(goodLadder, {"--start", "96.001"}), "E114: --start: 96.001 is above the target of 96" + order},
         {with(goodLadder, {"--step", "bars"}),
-         "E115: --step: \"bars\" does not fit here; write bpm or notches"},
+         "E115: --step: \"bars\" is not a valid choice here; write bpm or notches"},
         {with(goodLadder, {"--floor", "9"}), "E106: --floor: \"9\" " + tempoWords}};
     for (const std::string option : {"--drop", "--climb", "--clean-runs"})
         for (const std::string value : {"0", "101", "-1"})
@@ -251,26 +255,27 @@ TEST_CASE("ladder refuses wrong options before it prints anything") {
 TEST_CASE("curve and check refuse wrong use") {
     const Scratch scratch;
     const Args good{"curve", "Letter C", "--folder", scratch.path(), "--out", scratch.path("x.svg")};
-    check(
-        {{{"check"}, "E103: FILE-OR-FOLDER: is missing; add it, for example ~/spring-concert"},
-         {{"check", "--wibble"}, "E102: --wibble: is no option here; see piolo check --help"},
-         {{"curve", "--folder", "x", "--out", "x.svg"},
-          "E103: PASSAGE: is missing; add it, for example \"Letter C, bars 41 to 48\""},
-         {without(good, "--folder"),
-          "E103: --folder: is missing; add it, for example --folder ~/spring-concert"},
-         {without(good, "--out"), "E103: --out: is missing; add it, for example --out curve.svg"},
-         {with(good, {"--out", "x.gif"}), "E116: --out: \"x.gif\" names no kind of file that is written "
-                                          "here; let the name end in .svg, .png, .pdf or .csv"},
-         {with(good, {"--by", "weeks"}), "E115: --by: \"weeks\" does not fit here; write runs or days"},
-         {with(good, {"--size", "63x100"}),
-          "E115: --size: \"63x100\" does not fit here; write width x height, 64x64 to 8192x8192, as 960x360"},
-         {with(good, {"--size", "100x100x"}), "E115: --size: \"100x100x\" does not fit here; write width x "
-                                              "height, 64x64 to 8192x8192, as 960x360"},
-         {with(good, Args(20, "Letter D")),
-          "E119: Letter D: is a word too many; leave it out, or see piolo curve --help"},
-         {good,
-          "E117: PASSAGE: no passage has the id or title \"Letter C\"; check the spelling and the folder"}},
-        scratch);
+    check({{{"check"}, "E103: FILE-OR-FOLDER: is missing; add it, for example ~/spring-concert"},
+           {{"check", "--wibble"}, "E102: --wibble: is not a valid option; see piolo check --help"},
+           {{"curve", "--folder", "x", "--out", "x.svg"},
+            "E103: PASSAGE: is missing; add it, for example \"Letter C, bars 41 to 48\""},
+           {without(good, "--folder"),
+            "E103: --folder: is missing; add it, for example --folder ~/spring-concert"},
+           {without(good, "--out"), "E103: --out: is missing; add it, for example --out curve.svg"},
+           {with(good, {"--out", "x.gif"}), "E116: --out: \"x.gif\" is not a kind of file that can be "
+                                            "written here; let the name end in .svg, .png, .pdf or .csv"},
+           {with(good, {"--by", "weeks"}),
+            "E115: --by: \"weeks\" is not a valid choice here; write runs or days"},
+           {with(good, {"--size", "63x100"}), "E115: --size: \"63x100\" is not a valid choice here; write "
+                                              "width x height, 64x64 to 8192x8192, as 960x360"},
+           {with(good, {"--size", "100x100x"}),
+            "E115: --size: \"100x100x\" is not a valid choice here; write width x "
+            "height, 64x64 to 8192x8192, as 960x360"},
+           {with(good, Args(20, "Letter D")),
+            "E119: Letter D: is one word too many; leave it out, or see piolo curve --help"},
+           {good,
+            "E117: PASSAGE: no passage has the id or title \"Letter C\"; check the spelling and the folder"}},
+          scratch);
 }
 
 TEST_CASE("export and import refuse wrong use before they touch a folder") {
@@ -280,13 +285,13 @@ TEST_CASE("export and import refuse wrong use before they touch a folder") {
     check({{without(out, "--folder"),
             "E103: --folder: is missing; add it, for example --folder ~/spring-concert"},
            {without(out, "--out"), "E103: --out: is missing; add it, for example --out sectional.piolo.json"},
-           {with(out, {"--out", "x.json"}), "E116: --out: \"x.json\" names no kind of file that is written "
-                                            "here; let the name end in .piolo.json or .musicxml"},
+           {with(out, {"--out", "x.json"}), "E116: --out: \"x.json\" is not a kind of file that can be "
+                                            "written here; let the name end in .piolo.json or .musicxml"},
            {with(out, {"--out", "x.musicxml"}),
             "E103: PASSAGE: is missing; add it, for example \"Letter C, bars 41 to 48\""},
            {with(out, {"--out", "x.musicxml", "Letter C", "Letter D"}),
-            "E119: Letter D: is a word too many; leave it out, or see piolo export --help"},
-           {with(out, {"--replace"}), "E102: --replace: is no option here; see piolo export --help"},
+            "E119: Letter D: is one word too many; leave it out, or see piolo export --help"},
+           {with(out, {"--replace"}), "E102: --replace: is not a valid option; see piolo export --help"},
            {out,
             "E301: " + scratch.path("none") +
                 ": cannot be read (No such file or directory); check the name and its permissions",
@@ -295,8 +300,8 @@ TEST_CASE("export and import refuse wrong use before they touch a folder") {
             "E103: --folder: is missing; add it, for example --folder ~/spring-concert"},
            {{"import", "--folder", "x"}, "E103: FILE: is missing; add it, for example sectional.piolo.json"},
            {with(in, {"y.piolo.json"}),
-            "E119: y.piolo.json: is a word too many; leave it out, or see piolo import --help"},
+            "E119: y.piolo.json: is one word too many; leave it out, or see piolo import --help"},
            {with(in, {"--replace=yes"}),
-            "E119: --replace=yes: is a word too many; leave it out, or see piolo import --help"}},
+            "E119: --replace=yes: is one word too many; leave it out, or see piolo import --help"}},
           scratch);
 }

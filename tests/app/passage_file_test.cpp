@@ -146,10 +146,9 @@ TEST_CASE("a fault in the file is told with its line by import and check alike, 
     const Scratch scratch;
     const std::string file = exported(scratch, teacher(scratch), "a.piolo.json");
     const std::string bad = scratch.put("b.piolo.json", changed(file, R"("drop":4)", R"("drop":0)"));
-    const std::string told =
-        "E223: " + bad +
-        ":7: the key \"tempi.drop\" has a value that cannot be: 0; nothing was taken from the "
-        "file, mend it by hand or have it sent again\n";
+    const std::string told = "E223: " + bad +
+                             ":7: the key \"tempi.drop\" has an impossible value: 0; nothing was imported, "
+                             "so fix the file by hand or have it sent again\n";
     const Ended end = import(scratch, bad);
     CHECK(end.code == 1);
     CHECK(end.err == "piolo: " + told);
@@ -201,9 +200,9 @@ TEST_CASE("an empty folder and a passage without its piece are told, and nothing
     scratch.put("empty/notes.txt", "");
     const Ended empty = runThere(scratch, {"export", "--folder", scratch.path("empty"), "--out", out});
     CHECK(empty.code == 1);
-    CHECK(empty.err ==
-          "piolo: E322: " + scratch.path("empty") +
-              ": the folder holds no passages and no pieces; name the practice folder they are in\n");
+    CHECK(empty.err == "piolo: E322: " + scratch.path("empty") +
+                           ": the folder has no passages and no pieces; give the path of the practice folder "
+                           "that has them\n");
     Fact letter = defined(2, letterC, "Letter C");
     std::get<PassageFact>(letter.body).title->piece = suite;
     scratch.put("half/journal/a.jsonl", lines({letter}));

@@ -55,7 +55,7 @@ TEST_CASE("what is no key, kind, instrument, note or file is told in one line, w
         CAPTURE(ended.err);
         CHECK(ended.err.find(text) != std::string::npos);
     };
-    told({"scale", "--key", "H", "--instrument", "oboe"}, "E126: --key: \"H\" is no key");
+    told({"scale", "--key", "H", "--instrument", "oboe"}, "E126: --key: \"H\" is not a valid key");
     told({"scale", "--key", "C", "--instrument", "kazoo"}, "piccolo, flute, oboe");
     told({"scale", "--key", "C", "--instrument", "oboe", "--kind", "loud"}, "harmonic minor");
     told({"scale", "--key", "C", "--instrument", "oboe", "--range", "three octaves"}, "whole range");

@@ -78,24 +78,24 @@ TEST_CASE("a key is added, fought over and taken away by keyboard, and each time
     screen.press("bind-try");
     screen.key(Qt::Key_F9);
     CHECK(screen.keys().shown(KeyAction::attempt) == "F9, T");
-    CHECK(screen.says("F9 now does this: “Try one run at the target”."));
+    CHECK(screen.says("F9 is now a key for “Try once at the target”."));
     screen.press("bind-hear");
     screen.key(Qt::Key_F9);
-    CHECK(screen.says("F9 is taken"));
+    CHECK(screen.says("F9 is already used"));
     CHECK(screen.stage.find("takeOverKey") != nullptr);
     screen.press("takeOverKey");
     CHECK(screen.keys().shown(KeyAction::hear) == "F9, H");
-    CHECK(screen.says("F9 has left “Try one run at the target”."));
+    CHECK(screen.says("F9 is no longer a key for “Try once at the target”."));
     screen.press("bind-hear");
     screen.key(Qt::Key_Return); // a key like any other while one is waited for
-    CHECK(screen.says("Return is taken"));
+    CHECK(screen.says("Return is already used"));
     screen.key(Qt::Key_Escape);
     QQuickItem* const chip = screen.chip("F9");
     REQUIRE(chip != nullptr);
     chip->forceActiveFocus(Qt::TabFocusReason);
     screen.key(Qt::Key_Return);
     CHECK(screen.keys().shown(KeyAction::hear) == "H");
-    CHECK(screen.says("F9 no longer does this"));
+    CHECK(screen.says("F9 is no longer a key for"));
     CHECK(screen.chip("F9") == nullptr);
     CHECK(screen.stage.warnings().join("\n").toStdString() == "");
 }
@@ -112,9 +112,9 @@ TEST_CASE("a set of keys by what the pedal sends says what is different, and the
 
 TEST_CASE("where the system has no MIDI that is one plain line, once it is asked for") {
     KeysScreen screen("settings");
-    CHECK_FALSE(screen.says("MIDI cannot be heard here"));
+    CHECK_FALSE(screen.says("MIDI is not available"));
     screen.press("oneMidi");
-    CHECK(screen.says("MIDI cannot be heard here"));
+    CHECK(screen.says("MIDI is not available"));
     CHECK(screen.keys().capturing().isEmpty());
 }
 
@@ -122,12 +122,12 @@ TEST_CASE("the help follows the keys in force") {
     KeysScreen screen("help");
     screen.press("chapter-drill");
     CHECK(screen.says("Space, PgDown"));
-    CHECK_FALSE(screen.says("everything: a press starts"));
+    CHECK_FALSE(screen.says("everything: one press starts"));
     screen.keys().useSet("upDown");
     CHECK(screen.says("Space, Down"));
     CHECK(screen.says("Shift+Up; Shift+Down"));
     screen.keys().useSet("one");
-    CHECK(screen.says("everything: a press starts"));
+    CHECK(screen.says("everything: one press starts"));
 }
 
 TEST_CASE("one pedal on the screen: a press starts, held it stops, held again it opens the next passage") {
@@ -231,8 +231,7 @@ TEST_CASE("the form's key saves and drills while a name is typed, also when it i
 }
 
 TEST_CASE("what became of a change of the keys is in sight, in every theme at every size") {
-    shoot("settings-switches", "MIDI cannot be heard here",
-          [](KeysScreen& screen) { screen.press("oneMidi"); });
+    shoot("settings-switches", "MIDI is not available", [](KeysScreen& screen) { screen.press("oneMidi"); });
     shoot("settings-set", "Slower, while stopped: Shift+Down",
           [](KeysScreen& screen) { screen.press("set-upDown"); });
     shoot("settings-keys", "T is taken", [](KeysScreen& screen) {

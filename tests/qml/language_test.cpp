@@ -117,7 +117,7 @@ TEST_CASE("in every language no text of a screen is cut off in a small window") 
     }
 }
 
-TEST_CASE("a text that is cut off, stands out of its button or lies over another is found") {
+TEST_CASE("a text that is cut off, stands out of its button, lies over another or is an id is found") {
     ScreenFixture stage;
     const auto found = [&](const char* source) {
         QQmlComponent component(qmlEngine(stage.find("screens")));
@@ -131,6 +131,8 @@ TEST_CASE("a text that is cut off, stands out of its button or lies over another
     CHECK_FALSE(found("import QtQuick\nText { text: 'Schlussnote' }").contains("cut off"));
     CHECK(found("import QtQuick\nText { y: 600; width: 30; elide: Text.ElideRight; text: 'Schlussnote' }")
               .contains("cut off: Schlussnote"));
+    CHECK(found("import QtQuick\nText { y: 600; text: 'At log.day.figures' }")
+              .contains("not translated: At log.day.figures"));
     CHECK(found("import QtQuick\nimport QtQuick.Templates as T\n"
                 "T.Button { y: 600; width: 40; height: 40; contentItem: Text { text: 'Schlussnote' } }")
               .contains("stands out: Schlussnote"));

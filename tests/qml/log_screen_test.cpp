@@ -60,10 +60,10 @@ TEST_CASE("an entry made by mistake is taken back by keys, after one question") 
     const std::size_t before = screen.entries();
     screen.openLine();
     screen.press("takeEntryBack");
-    CHECK(screen.says("cannot be brought back"));
+    CHECK(screen.says("cannot undo this"));
     CHECK(screen.entries() == before);
     screen.press("keepEntry");
-    CHECK(!screen.says("cannot be brought back"));
+    CHECK(!screen.says("cannot undo this"));
     CHECK(screen.entries() == before);
     screen.press("takeEntryBack");
     keepShot(screen.stage.shot(), "log-take-back");
@@ -136,10 +136,10 @@ TEST_CASE("narrowed to nothing the log says so, and an empty one what will be he
     LogScreen screen;
     screen.log().setKind("silent");
     screen.stage.play(0.05);
-    CHECK(screen.says("Nothing of that kind"));
+    CHECK(screen.says("No entries of this kind"));
     LogScreen empty(true);
-    CHECK(empty.says("Nothing played yet"));
-    CHECK(empty.says("The curve begins with the first run."));
+    CHECK(empty.says("You have not played anything yet"));
+    CHECK(empty.says("The curve starts with your first run."));
     keepShot(empty.stage.shot(), "log-empty");
 }
 
@@ -188,7 +188,7 @@ TEST_CASE("a passage made of the last bars can be drilled at once") {
     screen.stage.play(0.05);
     keepShot(screen.stage.shot(), "log-breaks");
     screen.press("buildUp");
-    CHECK(screen.says("3 passages made"));
+    CHECK(screen.says("Created 3 passages"));
     screen.press("drillMade");
     CHECK(screen.stage.room().screen() == "drill");
     CHECK(screen.stage.room().drill()->title().contains("bar 44"));

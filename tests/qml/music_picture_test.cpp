@@ -247,8 +247,8 @@ TEST_CASE("a picture whose file is gone is one quiet line, and the drill goes on
     screen.openDrill();
     QQuickItem* part = &screen.item("musicReady");
     screen.waitFor([&] { return part->property("missing").toBool(); });
-    CHECK(textsShown(screen.stage)
-              .contains("The picture of the music cannot be read from the practice folder."));
+    CHECK(
+        textsShown(screen.stage).contains("The picture of the music in the practice folder cannot be read."));
     screen.stage.tap(Qt::Key_Space);
     screen.stage.play(6);
     CHECK(screen.stage.room().drill()->state() == models::DrillModel::State::Playing);
@@ -264,7 +264,7 @@ TEST_CASE("every control around the picture has a name, and a refused file is to
     screen.press("pictureOpen");
     screen.form().taking()->read(screen.scratch.filePath("notes.txt"));
     screen.waitFor([&] { return !screen.form().taking()->busy(); });
-    CHECK(textsShown(screen.stage).join('\n').contains("this is no PNG, JPEG or PDF"));
+    CHECK(textsShown(screen.stage).join('\n').contains("this is not a PNG, JPEG or PDF"));
     CHECK(test::walkAccessibly(screen.stage.window()).nameless.join("\n").toStdString() == "");
     screen.shoot("picture-refused");
     test::write(screen.scratch.filePath("suite.pdf").toStdString(), test::pdf(4));

@@ -123,13 +123,13 @@ TEST_CASE("a sheet is entered by keyboard: what comes of it is seen, kept, and t
     screen.shoot("paper-entry-empty");
     screen.raise("clean-0", 2);
     screen.raise("missed-0", 1);
-    CHECK(screen.shows("2 clean, 1 missed: what comes of it stands above."));
+    CHECK(screen.shows("2 clean, 1 missed: see the result above."));
     screen.checkNamed();
     screen.shoot("paper-entry");
     screen.press("paper-keep");
     CHECK(screen.record().entries.size() == entries + 3);
     CHECK(screen.record().entries.back().entered);
-    CHECK(screen.shows("3 runs are in the log."));
+    CHECK(screen.shows("3 runs were added to the log."));
     screen.shoot("paper-entry-kept");
     screen.stage.room().setScreen("log");
     screen.stage.play(0.1);
@@ -177,7 +177,7 @@ TEST_CASE("passages are written into a file and taken from one, after a look at 
     Tempi tempi = screen.record().passage.tempi;
     tempi.rule.target = Tempo::bpm(88);
     screen.stage.room().book().record(PassageFact{screen.stage.passage(), {}, {}, tempi});
-    screen.turnTo("Take from a file");
+    screen.turnTo("Import");
     screen.shoot("files-take-empty");
     screen.type("import-path", screen.path("sectional.piolo.json"));
     screen.press("import-read");
@@ -189,17 +189,17 @@ TEST_CASE("passages are written into a file and taken from one, after a look at 
     screen.press("take-1");
     screen.press("import-take");
     CHECK(screen.record().passage.tempi.rule.target == Tempo::bpm(96));
-    CHECK(screen.shows("0 added, 1 as in the file now, 0 left as they were."));
+    CHECK(screen.shows("0 added, 1 replaced from the file, 0 left unchanged."));
     screen.press("import-read");
     screen.waitForFile();
-    CHECK(screen.shows("Everything in this file is here already: nothing would change."));
+    CHECK(screen.shows("You already have everything in this file: nothing would change."));
     screen.shoot("files-take-same");
 }
 
 TEST_CASE("a file that is none is one line under its name") {
     PaperScreen screen;
     screen.press("passageFiles");
-    screen.turnTo("Take from a file");
+    screen.turnTo("Import");
     screen.type("import-path", screen.path("missing.piolo.json"));
     QTest::keyClick(&screen.stage.window(), Qt::Key_Return);
     screen.waitForFile();

@@ -120,7 +120,7 @@ TEST_CASE("where the click sounds is folded away, and changed by keyboard") {
     type(screen.stage, "breaths", "43, 44:3");
     tap("accent-1");
     CHECK(textsShown(screen.stage)
-              .contains("The click: accents by hand · bars in turn: 1 with the click, 1 without · waits for "
+              .contains("Click: custom accents · alternating: 1 bars with the click, 1 without · waits for "
                         "breath at 2 places"));
     test::shootAll(screen.stage, "passages-click");
     type(screen.stage, "swing", "4:1");
@@ -150,7 +150,8 @@ TEST_CASE("long names, many clean runs and an empty search have a picture") {
 
 TEST_CASE("an empty folder's list says where the first passage is made") {
     Passages screen(true);
-    CHECK(textsShown(screen.stage).contains("No passages yet: the form on the right makes the first."));
+    CHECK(
+        textsShown(screen.stage).contains("No passages yet. Create your first with the form on the right."));
     test::shootAll(screen.stage, "passages-empty");
 }
 
@@ -171,8 +172,8 @@ TEST_CASE("the first start: a name, a target, Return, and the drill is there") {
 TEST_CASE("the first start says the cautions in plain words") {
     ScreenFixture stage(true);
     const QString all = textsShown(stage).join('\n');
-    CHECK(all.contains("Pain, tingling or numbness means stop, and see a professional"));
-    CHECK(all.contains("Add minutes gradually"));
+    CHECK(all.contains("If you feel pain, tingling or numbness, stop and see a professional"));
+    CHECK(all.contains("Increase your minutes gradually"));
     CHECK(all.contains("Rest your lip and your ears"));
     CHECK(!all.contains("dB"));
 }

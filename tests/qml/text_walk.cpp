@@ -2,6 +2,7 @@
 #include "text_walk.h"
 
 #include <QQuickItem>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -80,6 +81,12 @@ bool lieOver(const Shown& a, const Shown& b) {
     return both.width() > 3 && both.height() > 5;
 }
 
+/// A text that no language has is shown as its id. The ends of file names begin with the stop.
+bool isId(const QString& text) {
+    static const QRegularExpression id(QStringLiteral("(?<![.\\w~/-])[a-z][a-z-]*\\.[a-z][a-z.-]*"));
+    return id.match(text).hasMatch();
+}
+
 } // namespace
 
 QStringList cutTexts(QQuickWindow& window, const QStringList& own) {
@@ -91,6 +98,7 @@ QStringList cutTexts(QQuickWindow& window, const QStringList& own) {
         if (text.visible.isEmpty()) continue;
         if (text.item->property("truncated").toBool() && !isOwn(text.text, own))
             lines << "cut off: " + text.text;
+        if (isId(text.text)) lines << "not translated: " + text.text;
         if (standsOut(text)) lines << "stands out: " + text.text;
         for (qsizetype j = i + 1; j < shown.size(); ++j)
             if (lieOver(text, shown[j])) lines << "over each other: " + text.text + " | " + shown[j].text;

@@ -18,9 +18,7 @@ namespace {
 
 constexpr std::int32_t mostBarsByBeat = 8;
 
-QString missWords(int count) {
-    return count == 1 ? qtTrId("breaks.one-miss") : qtTrId("breaks.misses", count);
-}
+QString missWords(int count) { return qtTrId("breaks.misses", count); }
 
 int countAt(const Misses& misses, std::int32_t bar, std::int32_t beat) {
     const auto found = std::find_if(misses.beats.begin(), misses.beats.end(), [&](const MissedBeat& missed) {

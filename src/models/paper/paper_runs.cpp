@@ -148,7 +148,7 @@ bool PaperRuns::canKeep() const {
 QString PaperRuns::kept() const {
     if (kept_.empty() || !counted().isEmpty()) return {};
     const auto count = static_cast<int>(kept_.size());
-    return count == 1 ? qtTrId("paper.enter.done-one") : qtTrId("paper.enter.done").arg(count);
+    return qtTrId("paper.enter.done", count);
 }
 
 void PaperRuns::setClean(int row, int count) {

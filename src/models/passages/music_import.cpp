@@ -48,8 +48,7 @@ QString MusicImport::summary() const {
     const Music& music = excerpt_->music;
     const QString tempo =
         excerpt_->tempo ? Formatter::tempoLine(music, *excerpt_->tempo) : qtTrId("score.no-tempo");
-    QString notes = excerpt_->notes.size() == 1 ? qtTrId("score.one-note")
-                                                : qtTrId("score.notes").arg(excerpt_->notes.size());
+    QString notes = qtTrId("score.notes", static_cast<int>(excerpt_->notes.size()));
     if (!excerpt_->notes.empty() && score::notesKept(*excerpt_).empty())
         notes = qtTrId("score.too-many-notes").arg(notes);
     return qtTrId("score.figures")

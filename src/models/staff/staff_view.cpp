@@ -25,9 +25,7 @@ QString pitchWords(WrittenPitch pitch) {
 
 QString clefWords(Clef clef) { return clef == Clef::treble ? qtTrId("staff.treble") : qtTrId("staff.bass"); }
 
-QString countWords(std::size_t notes) {
-    return notes == 1 ? qtTrId("staff.one-note") : qtTrId("staff.notes").arg(notes);
-}
+QString countWords(std::size_t notes) { return qtTrId("staff.notes", static_cast<int>(notes)); }
 
 /// By sound: what is written lowest may be spelled higher.
 auto rangeOf(const std::vector<Note>& notes) {

@@ -16,8 +16,7 @@ QString swingWords(const ClickPattern& click) {
 
 QString breathWords(const ClickPattern& click) {
     const auto places = static_cast<int>(click.breaths.size());
-    const QString waits =
-        places == 1 ? qtTrId("click.breath-at-one-place") : qtTrId("click.breath-at-places").arg(places);
+    const QString waits = qtTrId("click.breath-at-places", places);
     if (click.breathBelow == ClickPattern{}.breathBelow) return waits;
     return qtTrId("click.breath-below").arg(waits, Formatter::tempo(click.breathBelow));
 }

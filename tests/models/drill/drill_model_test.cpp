@@ -80,7 +80,7 @@ TEST_CASE("a try plays one run at the target, is logged apart and moves nothing"
     PracticeFixture desk;
     desk.drill->attempt();
     CHECK(desk.drill->apart());
-    CHECK(desk.drill->apartText() == "a try: moves nothing");
+    CHECK(desk.drill->apartText() == "a try: changes nothing");
     REQUIRE(desk.playUntil(Kind::stopped));
     CHECK(desk.drill->state() == DrillModel::State::Playing); // its last bar can still be heard
     desk.play(0.2);
@@ -96,7 +96,7 @@ TEST_CASE("a try plays one run at the target, is logged apart and moves nothing"
 TEST_CASE("without the click: run after run at the target, with its own mark, moving nothing") {
     PracticeFixture desk;
     desk.drill->playSilent();
-    CHECK(desk.drill->apartText() == "without the click: moves nothing");
+    CHECK(desk.drill->apartText() == "without the click: changes nothing");
     CHECK(desk.drill->tempoText() == "96");
     REQUIRE(desk.playUntil(Kind::runEnded));
     REQUIRE(desk.playUntil(Kind::runBegan));

@@ -84,7 +84,7 @@ TEST_CASE("each miss of a search drops, and its first full row stops the click a
     for (int press = 0; press < 6; ++press) desk.drill->faster();
     CHECK(desk.drill->tempoText() == "90");
     desk.drill->seek();
-    CHECK(desk.drill->searchText() == "Looking for your tempo: you named 90.");
+    CHECK(desk.drill->searchText() == "Finding your tempo, from 90 down.");
     REQUIRE(desk.playUntil(Kind::runBegan));
     desk.play(0.5);
     desk.press();
@@ -96,7 +96,7 @@ TEST_CASE("each miss of a search drops, and its first full row stops the click a
     desk.play(1);
     CHECK(desk.drill->state() == DrillModel::State::Stopped);
     CHECK(desk.drill->feedback() == DrillModel::Feedback::Found);
-    CHECK(desk.drill->searchText() == "Found today: 86; you named 90.");
+    CHECK(desk.drill->searchText() == "Found today: 86, from 90 down.");
     const auto tempi = desk.onDisk<TempoFact>();
     REQUIRE(tempi.size() == 1); // what was set by hand is what was named
     CHECK(tempi.front().reason == Reason::named);
@@ -112,7 +112,7 @@ TEST_CASE("at half tempo runs are aside: logged apart, moving nothing") {
     PracticeFixture desk;
     desk.drill->playAtHalf();
     CHECK(desk.drill->tempoText() == "42");
-    CHECK(desk.drill->apartText() == "aside: moves nothing");
+    CHECK(desk.drill->apartText() == "aside: changes nothing");
     REQUIRE(desk.playUntil(Kind::runEnded));
     desk.drill->stop();
     desk.play(0.5);

@@ -97,7 +97,7 @@ TEST_CASE("a key that is taken is not bound twice; the action that has it is tol
     keyboard.bindings.capture("back");
     keyboard.tap(Qt::Key_T);
     CHECK(keyboard.bindings.capturing() == "back");
-    CHECK(keyboard.bindings.conflict().contains("T is taken: “Try one run at the target”"));
+    CHECK(keyboard.bindings.conflict().contains("T is already used for “Try once at the target”"));
     CHECK(keyboard.bindings.isContested());
     CHECK(keyboard.stored.empty());
     SUBCASE("and Esc leaves it") {
@@ -109,7 +109,7 @@ TEST_CASE("a key that is taken is not bound twice; the action that has it is tol
         keyboard.tap(Qt::Key_T);
         CHECK(keyboard.bindings.shown(KeyAction::back) == "T, Backspace, PgUp");
         CHECK(keyboard.bindings.shown(KeyAction::attempt) == "");
-        CHECK(keyboard.bindings.saying().contains("T has left “Try one run at the target”."));
+        CHECK(keyboard.bindings.saying().contains("T is no longer a key for “Try once at the target”."));
         CHECK(keyboard.stored == KeyBindings::Keys{{"back", "T, Backspace, PgUp"}, {"try", ""}});
     }
     SUBCASE("a button takes it over as well") {
@@ -191,7 +191,7 @@ TEST_CASE("the fifth key of an action drives the oldest out, which is told") {
         keyboard.tap(key);
     }
     CHECK(keyboard.bindings.shown(KeyAction::mark) == "F7, F6, F5, Space");
-    CHECK(keyboard.bindings.saying().contains("PgDown gave way"));
+    CHECK(keyboard.bindings.saying().contains("PgDown was removed: an action has at most"));
 }
 
 TEST_CASE("Tab and bare modifiers are left to the window, also while a key is waited for") {

@@ -93,7 +93,7 @@ TEST_CASE("what changed is told by each action's keys") {
     CHECK(lines.size() == 4);
     CHECK(lines.contains("Take back the last mark: Backspace, Up"));
     table.remove(KeyAction::attempt, "T");
-    CHECK(table.differences(before).contains("Try one run at the target: no key"));
+    CHECK(table.differences(before).contains("Try once at the target: no key"));
     CHECK(before.differences(before).isEmpty());
 }
 

@@ -138,7 +138,7 @@ TEST_CASE("a system without MIDI is told when MIDI is asked for, and not before"
     feet.bindings.capture("back");
     CHECK(feet.bindings.midiLine().isEmpty());
     feet.bindings.captureMidi("back");
-    CHECK(feet.bindings.midiLine().startsWith("MIDI cannot be heard here"));
+    CHECK(feet.bindings.midiLine().startsWith("MIDI is not available"));
     CHECK(feet.bindings.capturing().isEmpty());
 }
 
@@ -146,7 +146,7 @@ TEST_CASE("an input that is plugged in later is told, and heard") {
     Feet feet(KeyBindings::Keys{});
     feet.midi.plugged.clear();
     feet.bindings.captureMidi("mark");
-    CHECK(feet.bindings.midiLine().startsWith("No MIDI input is plugged in yet."));
+    CHECK(feet.bindings.midiLine().startsWith("No MIDI input is connected."));
     feet.midi.plugged = QStringList{"Foot switch"};
     feet.switches.look();
     CHECK(feet.bindings.midiLine().contains("Foot switch"));

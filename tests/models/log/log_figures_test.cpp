@@ -76,12 +76,12 @@ TEST_CASE_FIXTURE(FiguresFixture,
     clock->nextDay();
     practise(id, 10);
     read();
-    CHECK(figures.gapText().contains("Never two days missed in a row"));
+    CHECK(figures.gapText().contains("not missed two days in a row"));
     CHECK(day(1)["missed"].toBool());
     CHECK(!day(1)["longGap"].toBool());
     for (int days = 0; days < 3; ++days) clock->nextDay();
     read();
-    CHECK(figures.gapText().contains("No practice for two days now"));
+    CHECK(figures.gapText().contains("not practised for two days"));
     CHECK(day(1)["longGap"].toBool());
     CHECK(day(2)["longGap"].toBool());
     CHECK(!day(0)["missed"].toBool()); // today is not over yet
@@ -98,13 +98,13 @@ TEST_CASE_FIXTURE(FiguresFixture, "practice every day is told as that") {
         clock->nextDay();
     }
     read();
-    CHECK(figures.gapText() == "Not a day missed since you began.");
+    CHECK(figures.gapText() == "You have not missed a day since you began.");
     for (int days = 3; days < 40; ++days) {
         practise(id, 10);
         clock->nextDay();
     }
     read();
-    CHECK(figures.gapText() == "Not a day missed in four weeks.");
+    CHECK(figures.gapText() == "You have not missed a day in four weeks.");
 }
 
 TEST_CASE_FIXTURE(FiguresFixture, "misses stand at their bars; the worst are marked") {
@@ -134,7 +134,7 @@ TEST_CASE_FIXTURE(FiguresFixture, "one button makes a passage of the bars that b
     read(id);
     CHECK(figures.stretchText() == "New passage: bars 6–7");
     figures.makeStretch();
-    CHECK(figures.madeText() == "Made: “trio: bars 6–7”");
+    CHECK(figures.madeText() == "Created “trio: bars 6–7”");
     const PassageRecord* made = book->notebook().passage(*Id::parse(figures.made().toStdString()));
     REQUIRE(made != nullptr);
     CHECK(made->passage.music.firstBar == 6);
@@ -156,14 +156,14 @@ TEST_CASE_FIXTURE(FiguresFixture,
         CHECK(music.bars == static_cast<int>(part));
         CHECK(music.firstBar + music.bars == 45);
     }
-    CHECK(figures.madeText() == "3 passages made, the first: “coda: bar 44”");
+    CHECK(figures.madeText() == "Created 3 passages, starting with “coda: bar 44”");
 }
 
 TEST_CASE_FIXTURE(FiguresFixture,
                   "in parts that overlap by a beat: each lands where the next begins, to the end") {
     const Id id = addPassage("coda", {}, 41);
     read(id);
-    CHECK(figures.partsText() == "In two parts");
+    CHECK(figures.partsText() == "Split into two parts");
     figures.makeParts();
     const auto ids = book->notebook().passages();
     REQUIRE(ids.size() == 3);

@@ -101,7 +101,7 @@ TEST_CASE_FIXTURE(LogFixture, "another passage, another kind and a tempo set end
     book->record(TempoFact{coda, Tempo::bpm(70), Reason::hand});
     REQUIRE(lines(0).size() == 5);
     CHECK(line(0, 1) == "trio | 60 | ● | one clean in a row");
-    CHECK(line(0, 3) == "coda | 96 | ● | a try: moves nothing");
+    CHECK(line(0, 3) == "coda | 96 | ● | a try: changes nothing");
     CHECK(line(0, 4) == "coda | 70 |  | set by hand");
 }
 
@@ -130,7 +130,7 @@ TEST_CASE_FIXTURE(LogFixture, "too many marks for a glance are counted") {
     const Id id = addPassage("coda");
     for (int run = 0; run < 12; ++run) apart(id, 48, RunKind::aside);
     REQUIRE(lines(0).size() == 1);
-    CHECK(line(0, 0) == "coda | 48 | 12 ● | aside: moves nothing");
+    CHECK(line(0, 0) == "coda | 48 | 12 ● | aside: changes nothing");
     CHECK(lines(0)[0].toMap()["spoken"].toString().contains("12 clean"));
     CHECK(log.entriesOf(0, 0).size() == 12);
 }

@@ -69,7 +69,7 @@ TEST_CASE("what is kept is what was told before: tempo, streak, best and full st
         CHECK(sheet.record().entries[entry].entered);
         CHECK(sheet.record().entries[entry].millis == 0);
     }
-    CHECK(sheet.runs.kept() == "10 runs are in the log.");
+    CHECK(sheet.runs.kept() == "10 runs were added to the log.");
     CHECK(sheet.runs.counted() == "");
     CHECK(sheet.runs.lowest() == "92");
 }

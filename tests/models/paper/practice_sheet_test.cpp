@@ -101,5 +101,5 @@ TEST_CASE("more passages than a sheet holds are told") {
     for (int number = 0; number < 21; ++number) fixture.addPassage("bars " + std::to_string(number));
     picks.pickAll(true);
     CHECK_FALSE(sheet.ready());
-    CHECK(sheet.summary() == "At most 20 passages go on one sheet.");
+    CHECK(sheet.summary() == "At most 20 passages fit on one sheet.");
 }

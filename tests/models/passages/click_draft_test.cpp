@@ -29,7 +29,7 @@ struct ClickFixture : BookFixture {
 } // namespace
 
 TEST_CASE_FIXTURE(ClickFixture, "a new passage has the usual click, and says so") {
-    CHECK(sentence() == "The click: every beat, as the meter says");
+    CHECK(sentence() == "Click: every beat, following the meter");
     CHECK(saved() == ClickPattern{});
 }
 
@@ -124,14 +124,14 @@ TEST_CASE_FIXTURE(ClickFixture, "a beat's accent goes round strong, half strong,
 
 TEST_CASE_FIXTURE(ClickFixture, "the sentence names what is not as usual") {
     editor.set("clickOn", 1);
-    CHECK(sentence() == "The click: downbeats only");
+    CHECK(sentence() == "Click: downbeats only");
     editor.set("clickOn", 0);
     editor.set("swing", "3:2");
     editor.set("barsOff", "2");
-    CHECK(sentence() == "The click: swing 3:2 in eighths · bars in turn: 1 with the click, 2 without");
+    CHECK(sentence() == "Click: swing 3:2 in eighths · alternating: 1 bars with the click, 2 without");
     editor.set("swing", "");
     editor.set("barsOff", "0");
     editor.set("breaths", "2, 3");
     editor.set("breathBelow", "80");
-    CHECK(sentence() == "The click: waits for breath at 2 places below 80");
+    CHECK(sentence() == "Click: waits for breath at 2 places below 80");
 }

@@ -63,11 +63,11 @@ TEST_CASE_FIXTURE(EditorFixture, "each field is checked as it is typed, with one
 TEST_CASE_FIXTURE(EditorFixture,
                   "a start above the target is told at the target, a floor above the start at the floor") {
     editor.set("start", "100");
-    CHECK(fault("target") == "at least the start, 100");
+    CHECK(fault("target") == "no lower than the start, 100");
     CHECK(fault("start").empty());
     editor.set("start", "60");
     editor.set("floor", "72.5");
-    CHECK(fault("floor") == "at most the start, 60");
+    CHECK(fault("floor") == "no higher than the start, 60");
 }
 
 TEST_CASE_FIXTURE(EditorFixture, "a faulty field keeps what was typed, and unknown fields are not taken") {
@@ -177,17 +177,17 @@ TEST_CASE_FIXTURE(EditorFixture, "a meter brings its usual beat; a beat that was
 
 TEST_CASE_FIXTURE(EditorFixture, "where the rule settles is told in plain words") {
     // (4/(4+2))^(1/5) = 0.9221: Kaernbach 1991 and Levitt 1971 combined, as in docs/rule.md.
-    CHECK(editor.settleSentence() == "About 92 of 100 runs will be clean where this settles.");
+    CHECK(editor.settleSentence() == "The tempo settles where about 92 of 100 runs are clean.");
     editor.set("drop", "2");
-    CHECK(editor.settleSentence() == "About 87 of 100 runs will be clean where this settles.");
+    CHECK(editor.settleSentence() == "The tempo settles where about 87 of 100 runs are clean.");
 }
 
 TEST_CASE_FIXTURE(EditorFixture, "the time of a run and of the whole way follow what is typed") {
     // Four bars of 4/4 and the landing beat at 60: 17 beats of a second.
-    CHECK(editor.timeSentence().startsWith("17 s a run · at 60 about 7 runs to the next climb"));
+    CHECK(editor.timeSentence().startsWith("17 s per run · at 60, about 7 runs to the next climb"));
     const QString whole = editor.timeSentence();
     editor.set("start", "80");
-    CHECK(editor.timeSentence().startsWith("13 s a run · at 80 about 7 runs to the next climb"));
+    CHECK(editor.timeSentence().startsWith("13 s per run · at 80, about 7 runs to the next climb"));
     CHECK(editor.timeSentence() != whole);
     editor.set("openEnded", true);
     CHECK(editor.timeSentence().startsWith("You end each run yourself"));
@@ -200,7 +200,7 @@ TEST_CASE_FIXTURE(EditorFixture,
     CHECK(editor.proposal().isEmpty());
     editor.set("bars", "6");
     CHECK(editor.proposedCleanRuns() == 3);
-    CHECK(editor.proposal() == "A run of 24 s is long for five in a row: three would do.");
+    CHECK(editor.proposal() == "A run of 24 s is long for five in a row: three are enough.");
     editor.takeProposal();
     CHECK(editor.draft().value("cleanRuns") == "3");
     CHECK(editor.proposal().isEmpty());
@@ -273,7 +273,7 @@ TEST_CASE_FIXTURE(EditorFixture,
     made.tempi = models::freshPassage().tempi;
     book->record(made);
     editor.load(text(part));
-    CHECK(editor.originText() == "Made of “Quill Jig”.");
+    CHECK(editor.originText() == "Made from “Quill Jig”.");
     editor.set("title", "the turn");
     editor.save();
     CHECK(saved(text(part)).title == Title{"the turn", {}, whole});

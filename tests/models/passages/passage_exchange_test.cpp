@@ -71,7 +71,7 @@ TEST_CASE("passages that have a tick are written with their pieces, nothing of w
 
 TEST_CASE("a name that is none for a passage file, a place that is none, and no tick are told") {
     Player player;
-    CHECK(player.exchange.write("x.piolo.json") == "Tick the passages to write.");
+    CHECK(player.exchange.write("x.piolo.json") == "Tick the passages to export.");
     player.addPassage("coda");
     player.picks.pickAll(true);
     CHECK(player.exchange.write("x.json").contains(".piolo.json"));
@@ -92,7 +92,7 @@ TEST_CASE("a file is looked over first, and taken whole into an empty folder") {
     CHECK(student.book->notebook().passages().empty());
     student.exchange.take();
     CHECK(student.book->notebook().passages().size() == 2);
-    CHECK(student.exchange.summary() == "3 added, 0 as in the file now, 0 left as they were.");
+    CHECK(student.exchange.summary() == "3 added, 0 replaced from the file, 0 left unchanged.");
     CHECK(wholeSet(student.book->notebook()).value() == wholeSet(teacher.book->notebook()).value());
 }
 
@@ -104,7 +104,7 @@ TEST_CASE("the same file twice changes nothing, and says so") {
     student.exchange.take();
     const std::size_t facts = student.book->notebook().factCount();
     student.read(path);
-    CHECK(student.exchange.summary() == "Everything in this file is here already: nothing would change.");
+    CHECK(student.exchange.summary() == "You already have everything in this file: nothing would change.");
     CHECK(student.at(1, PassageExchange::StateRole) == "the same");
     CHECK_FALSE(student.exchange.canTake());
     student.exchange.take();
@@ -124,7 +124,7 @@ TEST_CASE("what differs is told value by value, and stays until it has a tick") 
     const auto target = [&] { return student.book->notebook().passage(ids[0])->passage.tempi.rule.target; };
     int differing = -1;
     for (int row = 0; row < student.exchange.rowCount(); ++row)
-        if (student.at(row, PassageExchange::StateRole) == "differs") differing = row;
+        if (student.at(row, PassageExchange::StateRole) == "different") differing = row;
     REQUIRE(differing >= 0);
     CHECK(student.at(differing, PassageExchange::ChangesRole) == "target: 88 → 96");
     CHECK(student.at(differing, PassageExchange::EditedRole).toBool());
@@ -137,7 +137,7 @@ TEST_CASE("what differs is told value by value, and stays until it has a tick") 
     student.exchange.take();
     CHECK(target() == Tempo::bpm(96));
     CHECK(student.book->notebook().passage(ids[1])->removed);
-    CHECK(student.exchange.summary() == "0 added, 1 as in the file now, 1 left as they were.");
+    CHECK(student.exchange.summary() == "0 added, 1 replaced from the file, 1 left unchanged.");
     student.read(path);
     student.exchange.tickAll(true);
     CHECK(student.exchange.ticked() == 1);

@@ -18,8 +18,8 @@ TEST_CASE("a second window on one folder says so in one line, shows its content 
     PracticeRoom room(fixture.anotherBook(), sound, engine, {}, fixture.path("config"),
                       DrillSession::Reading::byHand);
     CHECK(room.readOnly());
-    CHECK(
-        room.notice().startsWith("Another window writes to this practice folder: nothing is recorded here;"));
+    CHECK(room.notice().startsWith(
+        "Another window is using this practice folder, so nothing is recorded here;"));
     CHECK(room.passages()->count() == 1);
     const auto before = fixture.book->notebook().factCount();
     room.book().record(RunFact{passage, Tempo::bpm(60), Mark::clean, Reason::none, RunKind::run, 8'000, {}});

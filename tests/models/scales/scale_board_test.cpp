@@ -46,7 +46,7 @@ TEST_CASE("the first cell proposed is C in quarters, and the arrow keys go on fr
     CHECK(at.board.row() == 0);
     CHECK(at.board.column() == 0);
     CHECK(at.board.title() == "C major in quarters");
-    CHECK(at.board.whyText().contains("Nothing was played yet"));
+    CHECK(at.board.whyText().contains("You have not played anything yet"));
     at.board.move(-1, 0);
     CHECK(at.board.column() == 11);
     CHECK(at.board.title() == "G major in quarters");
@@ -66,7 +66,7 @@ TEST_CASE("a cell is made a passage once, with its notes, and shows what was pla
     at.board.choose(quintuplets, eFlat);
     CHECK(at.board.startText().contains("48"));
     CHECK(at.board.endText() ==
-          "3 flats. To end on a beat, it goes one note under the last tonic and comes back.");
+          "3 flats. To end on a beat, it goes one note below the last tonic and comes back.");
     const QString id = at.board.passageToDrill();
     REQUIRE(id.size() == 32);
     CHECK(at.board.passageToDrill() == id);
@@ -82,7 +82,7 @@ TEST_CASE("a cell is made a passage once, with its notes, and shows what was pla
     CHECK(cell.value("below") == "1/5 · 0 d");
     CHECK(cell.value("share").toDouble() == doctest::Approx(50.0 / 88));
     CHECK(cell.value("spoken") == "E♭, quintuplets: best 50, 1 of 5 clean in a row, played today");
-    CHECK(at.board.startText() == "Goes on at 52.");
+    CHECK(at.board.startText() == "Continues at 52.");
     CHECK(at.cell(quintuplets, eFlat + 1).value("best") == "");
 }
 
@@ -93,9 +93,9 @@ TEST_CASE("a neighbour lends its tempo") {
     at.fixture.book->record(TempoFact{at.record(id).passage.id, Tempo::bpm(92), Reason::hand});
     at.run(id, 5);
     at.board.choose(quintuplets, eFlat);
-    CHECK(at.board.startText() == "Start at 84: your best in triplets, two notches down.");
+    CHECK(at.board.startText() == "Start at 84, two notches below your best in triplets.");
     at.board.choose(2, eFlat + 1);
-    CHECK(at.board.startText() == "Start at 84: your best in E♭, two notches down.");
+    CHECK(at.board.startText() == "Start at 84, two notches below your best in E♭.");
 }
 
 TEST_CASE("another name for a key keeps its record and gives it its other notes") {
@@ -143,7 +143,7 @@ TEST_CASE("a scale above the range is said to be; one without a tonic cannot be 
     at.board.choose(0, 11);
     CHECK_FALSE(at.board.canDrill());
     CHECK(at.board.passageToDrill() == "");
-    CHECK(at.board.rangeText().startsWith("Your range has no such tonic"));
+    CHECK(at.board.rangeText().startsWith("Your range does not contain this tonic"));
 }
 
 TEST_CASE("only what the player's range has a tonic for is proposed") {

@@ -136,7 +136,7 @@ TEST_CASE_FIXTURE(test::BookFixture,
     settings.setLanguage("xx");
     CHECK(told.size() == 1);
     CHECK(settings.language() == "de");
-    CHECK(settings.themes().constFirst().toMap().value("text") == "Wie das System");
+    CHECK(settings.themes().constFirst().toMap().value("text") == "Systemeinstellung");
     CHECK(models::KeyTable::words(models::KeyAction::attempt) == "Ein Versuch am Ziel");
     settings.saveNow();
     Fault fault;

@@ -173,14 +173,14 @@ TEST_CASE_FIXTURE(SettingsFixture,
 }
 
 TEST_CASE_FIXTURE(SettingsFixture, "every break in the sound is counted and shown") {
-    CHECK(settings.soundLine() == "The sound has not broken off since Piolo was opened.");
+    CHECK(settings.soundLine() == "The sound has not dropped out since you opened Piolo.");
     QSignalSpy changed(&settings, &SettingsModel::soundLineChanged);
     sound.breakOff();
     settings.lookAtSound();
-    CHECK(settings.soundLine().contains("broken off once"));
+    CHECK(settings.soundLine().contains("dropped out once"));
     sound.breakOff();
     settings.lookAtSound();
     settings.lookAtSound();
-    CHECK(settings.soundLine().contains("broken off 2 times"));
+    CHECK(settings.soundLine().contains("dropped out 2 times"));
     CHECK(changed.size() == 2);
 }
