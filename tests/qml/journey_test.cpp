@@ -99,9 +99,9 @@ TEST_CASE("while the click runs no text is smaller than a twenty-fifth of the wi
 TEST_CASE("sound that is lost is told in one line, and no longer when it is back") {
     Drilled drilled;
     CHECK(drilled.stage.room().notice() == "");
-    drilled.stage.sound().become(practice::SoundHealth::silent);
+    drilled.stage.sound().become(practice::SoundState::Kind::silent);
     CHECK(drilled.stage.room().notice() != "");
     CHECK(drilled.stage.find("notice")->isVisible());
-    drilled.stage.sound().become(practice::SoundHealth::playing);
+    drilled.stage.sound().become(practice::SoundState::Kind::playing);
     CHECK(drilled.stage.room().notice() == "");
 }

@@ -122,9 +122,10 @@ void PracticeRoom::timePedal() {
 QString PracticeRoom::notice() const {
     if (book_->trouble()) return lineOf(*book_->trouble());
     if (!settings_.fault().isEmpty()) return settings_.fault();
-    if (sound_.health() == practice::SoundHealth::needsRestart)
+    if (sound_.state().kind == practice::SoundState::Kind::needsRestart)
         return lineOf({FaultNumber::soundNeedsRestart, {}, {}});
-    if (sound_.health() == practice::SoundHealth::silent) return lineOf({FaultNumber::noSoundDevice, {}, {}});
+    if (sound_.state().kind == practice::SoundState::Kind::silent)
+        return lineOf({FaultNumber::noSoundDevice, {}, {}});
     if (book_->readOnly()) return lineOf({FaultNumber::folderInUse, {}, {}});
     if (session_.keysThatWaited() + session_.pulsesLeftOut() > 0)
         return lineOf(
@@ -207,8 +208,8 @@ void PracticeRoom::attach(QQuickWindow* window) {
     keys_.listener().watch(window);
     sound_.setOffsetMillis(machine_.offsetMillis);
     connect(
-        window, &QQuickWindow::frameSwapped, this,
-        [this] { sound_.start(QString::fromStdString(machine_.soundDevice)); }, Qt::SingleShotConnection);
+        window, &QQuickWindow::frameSwapped, this, [this] { sound_.start(machine_.soundDevice); },
+        Qt::SingleShotConnection);
 }
 
 void PracticeRoom::plugIn(practice::MidiPort& port) {

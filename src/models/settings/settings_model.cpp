@@ -62,7 +62,8 @@ void SettingsModel::saveNow() {
 
 QVariantList SettingsModel::devices() const {
     QVariantList list{choice(QString(), qtTrId("sound.output.system"))};
-    for (const practice::SoundOutput& output : sound_.outputs()) list << choice(output.id, output.name);
+    for (const practice::SoundOutput& output : sound_.outputs())
+        list << choice(QString::fromStdString(output.id), QString::fromStdString(output.name));
     // A chosen device that is not plugged in stays chosen.
     if (!hasChoice(list, device())) list << choice(device(), qtTrId("sound.output.unplugged").arg(device()));
     return list;
@@ -84,13 +85,14 @@ void SettingsModel::lookAtSound() {
         seenDevices_ = now;
         emit devicesChanged();
     }
-    if (sound_.underruns() == seenBreaks_) return;
-    seenBreaks_ = sound_.underruns();
+    const std::uint64_t breaks = sound_.state().underruns;
+    if (breaks == seenBreaks_) return;
+    seenBreaks_ = breaks;
     emit soundLineChanged();
 }
 
 QString SettingsModel::soundLine() const {
-    const std::uint64_t breaks = sound_.underruns();
+    const std::uint64_t breaks = sound_.state().underruns;
     if (breaks == 0) return qtTrId("sound.dropouts.none");
     const QString times =
         breaks == 1 ? qtTrId("sound.dropouts.once") : qtTrId("sound.dropouts.times").arg(breaks);
@@ -100,7 +102,7 @@ QString SettingsModel::soundLine() const {
 void SettingsModel::setDevice(const QString& id) {
     if (id == device()) return;
     machine_.soundDevice = id.toStdString();
-    sound_.choose(id);
+    sound_.choose(machine_.soundDevice);
     touched();
 }
 

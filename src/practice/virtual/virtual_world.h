@@ -32,13 +32,11 @@ class VirtualSound final : public SoundPort {
 public:
     explicit VirtualSound(std::shared_ptr<VirtualTime> time) : time_(std::move(time)) {}
 
-    void start(const QString&) override {}
-    void choose(const QString&) override {}
+    void start(const std::string&) override {}
+    void choose(const std::string&) override {}
     void setOffsetMillis(int) override {}
-    [[nodiscard]] QList<SoundOutput> outputs() const override { return {}; }
-    [[nodiscard]] SoundHealth health() const override { return SoundHealth::silent; }
-    [[nodiscard]] QString deviceName() const override { return {}; }
-    [[nodiscard]] std::uint64_t underruns() const override { return 0; }
+    [[nodiscard]] std::vector<SoundOutput> outputs() const override { return {}; }
+    [[nodiscard]] SoundState state() const override { return {SoundState::Kind::silent, {}, 0, 0}; }
     void onChange(std::function<void()>) override {}
     [[nodiscard]] std::int64_t nowNanos() const override { return time_->nanos(); }
     [[nodiscard]] std::uint64_t audibleAt(std::int64_t nanos) const override {

@@ -85,7 +85,7 @@ TEST_CASE_FIXTURE(SettingsFixture, "the machine's settings are on disk after the
     CHECK(read.soundDevice == "hall");
     CHECK(read.levels.at("downbeat") == doctest::Approx(0.5));
     CHECK(read.muted.at("group") == true);
-    CHECK(sound.deviceName() == "hall");
+    CHECK(sound.state().deviceName == "hall");
     CHECK(settings.fault().isEmpty());
 }
 
