@@ -127,7 +127,7 @@ private:
         session = std::make_unique<practice::DrillSession>(*book, sound, engine,
                                                            practice::DrillSession::Reading::byHand);
         drill = std::make_unique<models::DrillModel>(*book, sound, *session);
-        QObject::connect(session.get(), &practice::DrillSession::told,
+        QObject::connect(session.get(), &practice::DrillSession::noted,
                          [this](const practice::DrillNote& note) { told.push_back(note); });
     }
 };

@@ -66,6 +66,7 @@ void DrillModel::begin(RunKind kind) {
     if (kind == RunKind::run) journalOpening();
     if (!session_.begin(passage, standing, kind)) return;
     model_ = 0; // the engine ends it
+    coming_.clear();
     const auto latest = search();
     seeking_ = kind == RunKind::run && latest && !latest->over;
     kind_ = kind;
@@ -124,6 +125,7 @@ void DrillModel::hearFirst() {
     if (state_ != State::Stopped || !canHear()) return;
     model_ = session_.playNotes(record()->passage, shown_.tempo, modelClick_);
     if (!hearing()) return;
+    coming_.clear();
     setFeedback(Feedback::None);
     timer_.start();
     refresh();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the engine tells, when it is told and when it can be heard.
+// What the engine decides: each note comes once, answers a key at once, and is shown when it can be heard.
 #include "models/drill/drill_model.h"
 
 namespace piolo::models {
@@ -10,16 +10,24 @@ constexpr std::int64_t feedbackNanos = 1'000'000'000;
 
 } // namespace
 
-// Told some time before it sounds: what answers a key is shown at once, all else waits for its sound.
-void DrillModel::hear(const practice::DrillNote& note) {
+// What answers a key is shown at once, everything else waits for its sound.
+void DrillModel::take(const practice::DrillNote& note) {
     using Kind = engine::Event::Kind;
-    if (note.event.kind == Kind::runEnded) hearRunEnded(note);
+    // What comes before belongs to the drill or the playback before.
+    if (note.event.kind == Kind::started || note.event.kind == Kind::playbackBegan) coming_.clear();
+    answer(note);
+    if (state_ != State::Stopped || hearing()) coming_.push_back(note.event);
+}
+
+void DrillModel::answer(const practice::DrillNote& note) {
+    using Kind = engine::Event::Kind;
+    if (note.event.kind == Kind::runEnded) answerRunEnded(note);
     if (note.event.kind == Kind::lateMiss || note.event.kind == Kind::missMarked)
         setFeedback(Feedback::Missed);
     if (note.event.kind == Kind::stopped && stopAsked_) finish();
 }
 
-void DrillModel::hearRunEnded(const practice::DrillNote& note) {
+void DrillModel::answerRunEnded(const practice::DrillNote& note) {
     if (note.event.mark == Mark::missed) {
         unheard_.clear();
         setFeedback(Feedback::Missed);
@@ -29,8 +37,13 @@ void DrillModel::hearRunEnded(const practice::DrillNote& note) {
 }
 
 void DrillModel::tick() {
-    engine::Event event;
-    while (session_.nextAudible(event)) sound(event);
+    session_.catchUp();
+    const std::uint64_t audible = sound_.audibleAt(sound_.nowNanos());
+    while (!coming_.empty() && coming_.front().sample <= audible) {
+        const engine::Event event = coming_.front();
+        coming_.pop_front();
+        sound(event);
+    }
 }
 
 void DrillModel::sound(const engine::Event& event) {

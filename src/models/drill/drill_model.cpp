@@ -29,7 +29,7 @@ DrillModel::DrillModel(practice::PracticeBook& book, practice::SoundPort& sound,
     timer_.setTimerType(Qt::PreciseTimer);
     timer_.setInterval(tickMillis);
     connect(&timer_, &QTimer::timeout, this, &DrillModel::tick);
-    connect(&session_, &practice::DrillSession::told, this, &DrillModel::hear);
+    connect(&session_, &practice::DrillSession::noted, this, &DrillModel::take);
     connect(&session_, &practice::DrillSession::withdrawn, this, &DrillModel::withdrawn);
     connect(&book_, &practice::PracticeBook::changed, this, &DrillModel::refresh);
     connect(&playedAs_, &PlayedAs::felt, this, [this] { hand_.reset(); });

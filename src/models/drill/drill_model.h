@@ -23,6 +23,7 @@
 #include "core/rule/tempo_search.h"
 
 #include <cstdint>
+#include <deque>
 #include <optional>
 #include <vector>
 
@@ -198,8 +199,9 @@ private:
     void journalOpening();
     void withdrawn(std::uint64_t press);
     void setHand(Tempo tempo);
-    void hear(const practice::DrillNote& note);
-    void hearRunEnded(const practice::DrillNote& note);
+    void take(const practice::DrillNote& note);
+    void answer(const practice::DrillNote& note);
+    void answerRunEnded(const practice::DrillNote& note);
     void sound(const engine::Event& event);
     void soundModel(const engine::Event& event);
     void endModel();
@@ -224,6 +226,7 @@ private:
     StaffView staff_;
     practice::RestWatch rest_;
     QTimer timer_;
+    std::deque<engine::Event> coming_; // decided, not audible yet
     Id passage_;
     State state_ = State::Stopped;
     RunKind kind_ = RunKind::run; // of the runs that are played, or were played last

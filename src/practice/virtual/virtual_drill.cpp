@@ -21,7 +21,7 @@ class VirtualDrill {
 public:
     VirtualDrill(PracticeBook& book, const std::shared_ptr<VirtualTime>& time, const std::string& script)
         : book_(book), time_(time), sound_(time), player_(script, virtualRate),
-          reader_(book, sound_, engine_, [this](const DrillNote& note) { hear(note); }) {
+          reader_(book, sound_, engine_, [this](const DrillNote& note) { take(note); }) {
         engine_.prepare({virtualRate}, static_cast<int>(block));
     }
 
@@ -46,18 +46,14 @@ private:
         result_.sound.insert(result_.sound.end(), samples.begin(), samples.end());
         time_->advanceTo(engine_.rendered());
         reader_.poll();
-        passOnPulses();
+        listen();
         pressKeys();
         if (player_.isDone() && presses_.empty() && !stopSent_) stop();
     }
 
-    // The reader gives pulses to the screen's queue only; the player listens there.
-    void passOnPulses() {
-        engine::Event event;
-        while (reader_.audible().takeUntil(engine_.rendered(), event)) {
-            const auto press = player_.hear(event);
-            if (press) presses_.push_back(*press);
-        }
+    void listen() {
+        for (; !coming_.empty() && coming_.front().sample <= engine_.rendered(); coming_.pop_front())
+            if (const auto press = player_.hear(coming_.front())) presses_.push_back(*press);
     }
 
     void pressKeys() {
@@ -77,9 +73,10 @@ private:
         stopSent_ = engine_.send(command);
     }
 
-    void hear(const DrillNote& note) {
+    void take(const DrillNote& note) {
         using Kind = engine::Event::Kind;
         const engine::Event& event = note.event;
+        coming_.push_back(event);
         if (note.fact) book_.adopt(*note.fact);
         if (event.kind == Kind::stopped) stopped_ = true;
         if (event.kind == Kind::runEnded && note.fact)
@@ -103,6 +100,7 @@ private:
     ScriptedPlayer player_;
     engine::DrillEngine engine_;
     DrillReader reader_;
+    std::deque<engine::Event> coming_; // decided, not audible yet
     std::deque<std::uint64_t> presses_;
     VirtualDrillResult result_;
     bool stopSent_ = false;

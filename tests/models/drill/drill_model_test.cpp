@@ -333,7 +333,7 @@ TEST_CASE("in a folder that is only read the drill runs and records nothing") {
     passage.id = desk.passageId;
     REQUIRE(session.begin(passage, {Tempo::bpm(84), 0}, RunKind::run));
     int ended = 0;
-    QObject::connect(&session, &practice::DrillSession::told, [&](const practice::DrillNote& note) {
+    QObject::connect(&session, &practice::DrillSession::noted, [&](const practice::DrillNote& note) {
         ended += note.event.kind == Kind::runEnded ? 1 : 0;
     });
     for (int block = 0; block < 3100; ++block) {
