@@ -28,7 +28,8 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
                            std::string configDir, practice::DrillSession::Reading reading)
     : book_(std::move(book)), sound_(sound), machine_(std::move(settings)),
       settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
-      log_(*book_), session_(*book_, sound, std::move(engine), reading), drill_(*book_, sound, session_),
+      log_(*book_), session_(*book_, sound, std::move(engine), reading), control_(*book_, sound, session_),
+      drill_(*book_, control_),
       runThrough_(*book_, sound), formPicture_(*book_), drillPicture_(*book_),
       keys_(
           machine_.keys,
@@ -37,7 +38,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
               settings_.saveNow();
           },
           [this] { return sound_.nowNanos(); }),
-      dispatch_(drill_, runThrough_, *log_.figures()),
+      dispatch_(control_, *drill_.listening(), runThrough_, *log_.figures()),
       pedal_([this] { return sound_.nowNanos(); }, [this] { return dispatch_.marksAtOnce(); }),
       picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_) {
     present_ = this;
@@ -54,8 +55,9 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     connect(&dispatch_, &KeyDispatch::nextWanted, this, &PracticeRoom::openNext);
     connect(&dispatch_, &KeyDispatch::formToBeDrilled, this, &PracticeRoom::formToBeDrilled);
     connect(&settings_, &SettingsModel::pedalChanged, this, &PracticeRoom::timePedal);
-    connect(&drill_, &DrillModel::wantsNext, this, &PracticeRoom::openNext);
-    connect(&drill_, &DrillModel::changed, this, &PracticeRoom::hearKeys);
+    connect(&control_, &practice::DrillControl::wantsNext, this, &PracticeRoom::openNext);
+    connect(&drill_, &DrillModel::passageChanged, this, &PracticeRoom::hearKeys);
+    connect(&drill_, &DrillModel::stateChanged, this, &PracticeRoom::hearKeys);
     connect(&runThrough_, &RunThroughModel::changed, this, &PracticeRoom::hearKeys);
     connect(this, &PracticeRoom::screenChanged, this, &PracticeRoom::hearKeys);
     sound_.onChange([this] { emit noticeChanged(); });
@@ -67,12 +69,12 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     const auto showForm = [this] { formPicture_.setPassage(editor_.passage()); };
     const auto showDrill = [this] { drillPicture_.setPassage(drill_.passageText()); };
     connect(&editor_, &PassageEditor::loaded, this, showForm);
-    connect(&drill_, &DrillModel::changed, this, showDrill);
+    connect(&drill_, &DrillModel::passageChanged, this, showDrill);
     timePedal();
     session_.setMix(settings_.mix());
-    drill_.setModelClick(machine_.modelClick);
-    connect(&drill_, &DrillModel::modelClickChanged, this, [this] {
-        machine_.modelClick = drill_.modelClick();
+    drill_.listening()->setWithClick(machine_.modelClick);
+    connect(drill_.listening(), &Listening::withClickChanged, this, [this] {
+        machine_.modelClick = drill_.listening()->withClick();
         settings_.saveNow();
     });
     screen_ = book_->notebook().passages().empty() ? QStringLiteral("welcome") : QStringLiteral("passages");
@@ -148,7 +150,7 @@ void PracticeRoom::tellAgain() {
 
 void PracticeRoom::setScreen(const QString& screen) {
     if (screen == screen_) return;
-    if (screen_ == QLatin1String("drill")) drill_.stop();
+    if (screen_ == QLatin1String("drill")) control_.stop();
     screen_ = screen;
     emit screenChanged();
 }
@@ -167,7 +169,7 @@ void PracticeRoom::drillScale(bool hear) {
     const QString passage = scales_.passageToDrill();
     if (passage.isEmpty()) return;
     openDrill(passage);
-    if (hear) drill_.hearFirst();
+    if (hear) drill_.listening()->toggle();
 }
 
 void PracticeRoom::openRunThrough(const QString& piece) {
@@ -220,7 +222,7 @@ void PracticeRoom::plugIn(practice::MidiPort& port) {
 // What comes after the present passage: after a scale the one that the grid proposes, else the next of the
 // list. "" when there is no other.
 QString PracticeRoom::nextPassage() {
-    const PassageRecord* const record = drill_.record();
+    const PassageRecord* const record = control_.record();
     if (record != nullptr && record->passage.scale) {
         const QString proposed = scales_.proposedPassage();
         if (!proposed.isEmpty() && proposed != drill_.passageText()) return proposed;
@@ -237,7 +239,7 @@ QString PracticeRoom::nextPassage() {
 
 void PracticeRoom::openNext() {
     const QString next = nextPassage();
-    if (!next.isEmpty() && drill_.state() == DrillModel::State::Stopped) openDrill(next);
+    if (!next.isEmpty() && control_.state() == practice::DrillControl::State::stopped) openDrill(next);
 }
 
 } // namespace piolo::models

@@ -24,7 +24,7 @@
 #include "models/room/key_dispatch.h"
 #include "models/scales/scale_board.h"
 #include "models/settings/settings_model.h"
-#include "practice/drill/drill_session.h"
+#include "practice/drill/drill_control.h"
 #include "practice/log/practice_book.h"
 #include "practice/ports/sound_port.h"
 
@@ -142,6 +142,7 @@ private:
     PassageEditor editor_;
     LogModel log_;
     practice::DrillSession session_;
+    practice::DrillControl control_;
     DrillModel drill_;
     RunThroughModel runThrough_;
     MusicPicture formPicture_;

@@ -18,7 +18,11 @@ public:
 
     Timestamp now() override { return {start_.utcMillis + nanos() / 1'000'000, start_.offsetMinutes}; }
     void advanceTo(std::uint64_t samples) { samples_ = static_cast<std::int64_t>(samples); }
-    [[nodiscard]] std::int64_t nanos() const { return samples_ * 1'000'000'000 / rate_; }
+    [[nodiscard]] std::int64_t nanos() const { return nanosOf(static_cast<std::uint64_t>(samples_)); }
+    /// The first nanosecond at which that sample is reached: samplesAt() gives it back.
+    [[nodiscard]] std::int64_t nanosOf(std::uint64_t sample) const {
+        return (static_cast<std::int64_t>(sample) * 1'000'000'000 + rate_ - 1) / rate_;
+    }
     [[nodiscard]] std::int64_t samplesAt(std::int64_t nanos) const { return nanos * rate_ / 1'000'000'000; }
 
 private:
