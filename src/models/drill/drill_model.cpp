@@ -47,10 +47,9 @@ void DrillModel::showPassage() {
     const PassageRecord* known = control_.record();
     staff_.show(known == nullptr ? std::nullopt : std::optional(staffOf(known->passage)));
     if (known != nullptr) {
-        const PracticeSettings& settings = book_.notebook().settings();
-        today_.show(*known, book_.notebook().day(book_.today(), control_.passage()), settings.secureDays);
-        const auto throughs = book_.notebook().runThroughs(known->passage.title.piece);
-        stages_.show(known->stage, nextStep(*known, throughs, settings));
+        const auto figures = practice::figuresOf(book_.notebook(), *known, book_.today());
+        today_.show(figures);
+        stages_.show(figures);
     }
     emit passageChanged();
     emit restChanged();

@@ -180,7 +180,7 @@ TEST_CASE("passages of one bar, of too many and open-ended ones have no parts") 
     Music music;
     const auto partsOf = [&](int bars) {
         music.bars = bars;
-        return models::partsThatOverlap(music).size();
+        return practice::partsThatOverlap(music).size();
     };
     CHECK(partsOf(0) == 0);
     CHECK(partsOf(1) == 0);
