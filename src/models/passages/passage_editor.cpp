@@ -8,6 +8,7 @@
 #include "practice/log/practice_book.h"
 #include "text/one_line.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace piolo::models {
@@ -72,6 +73,23 @@ void PassageEditor::takeProposal() {
 
 void PassageEditor::load(const QString& id) { open(Id::parse(id.toStdString()).value_or(Id{})); }
 void PassageEditor::startNew() { open(Id{}); }
+
+void PassageEditor::loadFirstHalf(const QString& id) {
+    load(id);
+    const QVariantMap whole = draft();
+    const QString piece = pieceChoice();
+    startNew();
+    setPieceChoice(piece);
+    for (auto field = whole.begin(); field != whole.end(); ++field) set(field.key(), field.value());
+    const int half = std::max(1, whole.value(QStringLiteral("bars")).toString().toInt() / 2);
+    set(QStringLiteral("title"), QString());
+    set(QStringLiteral("bars"), QString::number(half));
+    const PassageRecord* const known = book_.notebook().passage(Id::parse(id.toStdString()).value_or(Id{}));
+    if (known == nullptr) return;
+    const Music& music = known->passage.music;
+    const BuildUpPart part{music.firstBar, half};
+    giveNotes(musicOf(part, music), notesOf(part, music, known->passage.notes));
+}
 
 void PassageEditor::giveNotes(const Music& music, std::vector<Note> notes) {
     typed_.notedMusic = music;

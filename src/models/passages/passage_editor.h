@@ -116,8 +116,8 @@ public:
     /// The form of that passage; of a new one for an unknown id.
     Q_INVOKABLE void load(const QString& id);
     Q_INVOKABLE void startNew();
-    /// What is typed has these notes, as long as its bars are those of `music`.
-    void giveNotes(const Music& music, std::vector<Note> notes);
+    /// A new passage of that one's first half, for the player to name and to cut otherwise.
+    void loadFirstHalf(const QString& id);
     /// Throws away what is typed and not saved.
     Q_INVOKABLE void revert();
     /// Records the groups that changed, and the piece. The passage's id; "" when something is at fault.
@@ -140,6 +140,8 @@ private:
         bool operator==(const Typed&) const = default;
     };
     void open(Id passage);
+    /// What is typed has these notes, as long as its bars are those of `music`.
+    void giveNotes(const Music& music, std::vector<Note> notes);
     void takeMusic();
     void choosePiece(const score::Score& score, const score::Part& part);
     void show(const Typed& typed);

@@ -1,25 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/room/practice_room.h"
 
-#include "core/music/note_stretch.h"
 #include "models/room/screen.h"
-#include "practice/faults/fault_text.h"
+#include "practice/figures/last_played.h"
 
 #include <QQmlEngine>
 #include <QQuickWindow>
 
-#include <algorithm>
-
 namespace piolo::models {
-
-namespace {
-
-QString lineOf(const Fault& fault) {
-    const QString sentence = practice::faultSentence(fault);
-    return sentence.left(1).toUpper() + sentence.mid(1);
-}
-
-} // namespace
 
 PracticeRoom* PracticeRoom::present_ = nullptr;
 
@@ -29,8 +17,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     : book_(std::move(book)), sound_(sound), machine_(std::move(settings)),
       settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
       log_(*book_), session_(*book_, sound, std::move(engine), reading), control_(*book_, sound, session_),
-      drill_(*book_, control_),
-      runThrough_(*book_, sound), formPicture_(*book_), drillPicture_(*book_),
+      drill_(*book_, control_), runThrough_(*book_, sound), formPicture_(*book_), drillPicture_(*book_),
       keys_(
           machine_.keys,
           [this](const KeyBindings::Keys& keys) {
@@ -40,10 +27,11 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
           [this] { return sound_.nowNanos(); }),
       dispatch_(control_, *drill_.listening(), runThrough_, *log_.figures()),
       pedal_([this] { return sound_.nowNanos(); }, [this] { return dispatch_.marksAtOnce(); }),
-      picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_) {
+      picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_),
+      notice_(*book_, sound, session_, settings_) {
     present_ = this;
     connect(book_.get(), &practice::PracticeBook::savedChanged, this, &PracticeRoom::unsavedChanged);
-    connect(book_.get(), &practice::PracticeBook::troubleChanged, this, &PracticeRoom::noticeChanged);
+    connect(&notice_, &RoomNotice::changed, this, &PracticeRoom::noticeChanged);
     connect(book_.get(), &practice::PracticeBook::changed, this, &PracticeRoom::minutesTodayChanged);
     KeyListener* const listener = &keys_.listener();
     connect(listener, &KeyListener::pressed, &dispatch_, &KeyDispatch::act);
@@ -60,11 +48,8 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     connect(&drill_, &DrillModel::stateChanged, this, &PracticeRoom::hearKeys);
     connect(&runThrough_, &RunThroughModel::changed, this, &PracticeRoom::hearKeys);
     connect(this, &PracticeRoom::screenChanged, this, &PracticeRoom::hearKeys);
-    sound_.onChange([this] { emit noticeChanged(); });
     connect(&settings_, &SettingsModel::languageChanged, this, &PracticeRoom::tellAgain);
     connect(&settings_, &SettingsModel::mixChanged, this, [this] { session_.setMix(settings_.mix()); });
-    connect(&session_, &practice::DrillSession::fellBehind, this, &PracticeRoom::noticeChanged);
-    connect(&settings_, &SettingsModel::faultChanged, this, &PracticeRoom::noticeChanged);
     connect(&drill_, &DrillModel::wantsEdit, this, &PracticeRoom::edit);
     const auto showForm = [this] { formPicture_.setPassage(editor_.passage()); };
     const auto showDrill = [this] { drillPicture_.setPassage(drill_.passageText()); };
@@ -78,33 +63,17 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
         settings_.saveNow();
     });
     screen_ = book_->notebook().passages().empty() ? QStringLiteral("welcome") : QStringLiteral("passages");
-    openLast();
+    const Id last = practice::lastPlayed(book_->notebook());
+    if (!last.isNone()) control_.open(last);
 }
 
 PracticeRoom::~PracticeRoom() {
-    sound_.onChange([] {});
     if (present_ == this) present_ = nullptr;
 }
 
 PracticeRoom* PracticeRoom::create(QQmlEngine*, QJSEngine*) {
     QQmlEngine::setObjectOwnership(present_, QQmlEngine::CppOwnership);
     return present_;
-}
-
-// The passage played last; where none was, the one made last.
-void PracticeRoom::openLast() {
-    const auto passages = book_->notebook().passages();
-    Id last;
-    std::int64_t latest = -1;
-    for (const Id& id : passages) {
-        const PassageRecord* record = book_->notebook().passage(id);
-        const std::int64_t at = record->entries.empty() ? 0 : record->entries.back().at.utcMillis;
-        if (at >= latest) {
-            latest = at;
-            last = id;
-        }
-    }
-    if (!last.isNone()) drill_.open(QString::fromStdString(last.text()));
 }
 
 // While something is played the keys come before all else.
@@ -119,24 +88,6 @@ void PracticeRoom::timePedal() {
     keys_.listener().setBounceMillis(machine_.bounceMillis);
     pedal_.setTiming({machine_.holdMillis * nanosInMilli, machine_.twiceMillis * nanosInMilli,
                       machine_.bounceMillis * nanosInMilli});
-}
-
-QString PracticeRoom::notice() const {
-    if (book_->trouble()) return lineOf(*book_->trouble());
-    if (!settings_.fault().isEmpty()) return settings_.fault();
-    if (sound_.state().kind == practice::SoundState::Kind::needsRestart)
-        return lineOf({FaultNumber::soundNeedsRestart, {}, {}});
-    if (sound_.state().kind == practice::SoundState::Kind::silent)
-        return lineOf({FaultNumber::noSoundDevice, {}, {}});
-    if (book_->readOnly()) return lineOf({FaultNumber::folderInUse, {}, {}});
-    if (session_.keysThatWaited() + session_.pulsesLeftOut() > 0)
-        return lineOf(
-            {FaultNumber::fellBehind,
-             {},
-             {std::to_string(session_.keysThatWaited()), std::to_string(session_.pulsesLeftOut())}});
-    if (!book_->readFaults().empty())
-        return qtTrId("log.bad-lines").arg(practice::faultLine(book_->readFaults().front()));
-    return {};
 }
 
 // The models put their texts together anew, as after a change of the practice folder; the screens are made
@@ -179,31 +130,11 @@ void PracticeRoom::openRunThrough(const QString& piece) {
 
 void PracticeRoom::edit(const QString& passage, bool shorter) {
     if (shorter)
-        loadFirstHalf(passage);
+        editor_.loadFirstHalf(passage);
     else
         editor_.load(passage);
     setScreen(QStringLiteral("passages"));
     emit formWanted();
-}
-
-// The new passage is the player's to name and to cut otherwise; the old one stays as it is.
-void PracticeRoom::loadFirstHalf(const QString& passage) {
-    editor_.load(passage);
-    const QVariantMap whole = editor_.draft();
-    const QString piece = editor_.pieceChoice();
-    editor_.startNew();
-    editor_.setPieceChoice(piece);
-    for (auto field = whole.begin(); field != whole.end(); ++field) editor_.set(field.key(), field.value());
-    const int bars = whole.value(QStringLiteral("bars")).toString().toInt();
-    editor_.set(QStringLiteral("title"), QString());
-    const int half = std::max(1, bars / 2);
-    editor_.set(QStringLiteral("bars"), QString::number(half));
-    const auto id = Id::parse(passage.toStdString());
-    const PassageRecord* const known = id ? book_->notebook().passage(*id) : nullptr;
-    if (known == nullptr) return;
-    const Music& music = known->passage.music;
-    const BuildUpPart part{music.firstBar, half};
-    editor_.giveNotes(musicOf(part, music), notesOf(part, music, known->passage.notes));
 }
 
 void PracticeRoom::attach(QQuickWindow* window) {
