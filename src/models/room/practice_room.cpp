@@ -49,14 +49,15 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     connect(&runThrough_, &RunThroughModel::changed, this, &PracticeRoom::hearKeys);
     connect(this, &PracticeRoom::screenChanged, this, &PracticeRoom::hearKeys);
     connect(&settings_, &SettingsModel::languageChanged, this, &PracticeRoom::tellAgain);
-    connect(&settings_, &SettingsModel::mixChanged, this, [this] { session_.setMix(settings_.mix()); });
+    connect(settings_.sound(), &SoundSettings::mixChanged, this,
+            [this] { session_.setMix(settings_.sound()->mix()); });
     connect(&drill_, &DrillModel::wantsEdit, this, &PracticeRoom::edit);
     const auto showForm = [this] { formPicture_.setPassage(editor_.passage()); };
     const auto showDrill = [this] { drillPicture_.setPassage(drill_.passageText()); };
     connect(&editor_, &PassageEditor::loaded, this, showForm);
     connect(&drill_, &DrillModel::passageChanged, this, showDrill);
     timePedal();
-    session_.setMix(settings_.mix());
+    session_.setMix(settings_.sound()->mix());
     drill_.listening()->setWithClick(machine_.modelClick);
     connect(drill_.listening(), &Listening::withClickChanged, this, [this] {
         machine_.modelClick = drill_.listening()->withClick();
