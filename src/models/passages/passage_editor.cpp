@@ -24,6 +24,8 @@ PassageEditor::PassageEditor(practice::PracticeBook& book, QObject* parent)
     connect(&piece_, &PieceEditor::edited, this, &PassageEditor::edited);
     connect(&book_, &practice::PracticeBook::changed, this, &PassageEditor::follow);
     connect(&music_, &MusicImport::taken, this, &PassageEditor::takeMusic);
+    connect(this, &PassageEditor::edited, this,
+            [this] { outlook_.show(practice::outlookOf(check_.passage, standing()), standing().tempo); });
     open(Id{});
 }
 
@@ -68,7 +70,8 @@ void PassageEditor::set(const QString& field, const QVariant& value) {
 }
 
 void PassageEditor::takeProposal() {
-    if (proposedCleanRuns() > 0) set("cleanRuns", QString::number(proposedCleanRuns()));
+    const int fewer = outlook_.proposedCleanRuns();
+    if (fewer > 0) set("cleanRuns", QString::number(fewer));
 }
 
 void PassageEditor::load(const QString& id) { open(Id::parse(id.toStdString()).value_or(Id{})); }
