@@ -58,5 +58,5 @@ TEST_CASE("each event comes once as a note: journalled first, decided before it 
         CHECK(one.fact->id == desk.record().entries.front().id);
     }
     CHECK(runs == 1);
-    CHECK(pulses >= 20 * 4); // five bars of sixteenths
+    CHECK(pulses == 4 + 16 * 4); // the count-in, and four bars of sixteenths
 }
