@@ -15,7 +15,7 @@ Window {
     minimumWidth: 1024
     minimumHeight: 640
     visible: true
-    title: drilling && PracticeRoom.drill.open ? qsTrId("window.title").arg(PracticeRoom.drill.title) : qsTrId("window.name")
+    title: drilling && PracticeRoom.drill.open ? qsTrId("window.title").arg(PracticeRoom.drill.text.title) : qsTrId("window.name")
     color: Theme.paper
 
     Binding {

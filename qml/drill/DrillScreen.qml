@@ -26,7 +26,7 @@ Item {
     /// Notes that are known are drawn where there is no picture of them.
     readonly property bool withStaff: drill.staff.known && !picture.known
     readonly property real besides: width - ladderWidth - 3 * Theme.margin
-    readonly property real musicRoom: height - (roomy ? 495 : 425) - (drill.canHear ? 64 : 0)
+    readonly property real musicRoom: height - (roomy ? 495 : 425) - (drill.listening.possible ? 64 : 0)
     readonly property real musicHeight: withStaff ? staff.wantedHeight : Math.min(besides / music.shape, musicRoom)
 
     /// About what is left for the desk below the title and the music.
@@ -48,7 +48,7 @@ Item {
 
                 InkText {
                     Layout.fillWidth: true
-                    text: screen.drill.title
+                    text: screen.drill.text.title
                     font.pixelSize: Theme.heading
                     font.weight: Font.DemiBold
                     elide: Text.ElideRight
@@ -56,7 +56,7 @@ Item {
                 }
                 InkText {
                     Layout.fillWidth: true
-                    text: screen.drill.about
+                    text: screen.drill.text.about
                     color: Theme.faint
                     elide: Text.ElideRight
                 }
@@ -102,14 +102,14 @@ Item {
                         ladder: screen.drill.ladder
                         streak: screen.drill.streak
                         needed: screen.drill.cleanRuns
-                        streakWords: screen.drill.streakText
-                        targetWords: qsTrId("drill.target").arg(screen.drill.targetText)
+                        streakWords: screen.drill.text.streak
+                        targetWords: qsTrId("drill.target").arg(screen.drill.text.target)
                         leastStep: 26
                     }
                     InkText {
                         Layout.fillWidth: true
                         horizontalAlignment: Text.AlignHCenter
-                        text: screen.drill.streakText
+                        text: screen.drill.text.streak
                         color: Theme.clean
                         font.weight: Font.DemiBold
                     }
@@ -140,8 +140,8 @@ Item {
                     room: screen.musicRoom
                     mostSpace: screen.height / 60
                     leastSpace: screen.height / 100
-                    bar: screen.drill.hearing ? screen.drill.beats.barNumber : -1
-                    lit: screen.drill.hearing ? screen.drill.staff.noteAt(screen.drill.beats.barNumber, screen.drill.beats.beat, screen.drill.beats.part, screen.drill.beats.parts) : -1
+                    bar: screen.drill.listening.active ? screen.drill.beats.barNumber : -1
+                    lit: screen.drill.listening.active ? screen.drill.staff.noteAt(screen.drill.beats.barNumber, screen.drill.beats.beat, screen.drill.beats.part, screen.drill.beats.parts) : -1
                     Accessible.role: Accessible.Graphic
                     Accessible.name: screen.drill.staff.words
                 }
@@ -155,9 +155,9 @@ Item {
                         Layout.fillHeight: true
                         drill: screen.drill
                         keys: screen.keys
-                        roomy: screen.deskHeight > (screen.drill.canHear ? 600 : 500)
-                        compact: screen.withMusic && screen.deskHeight < (screen.drill.canHear ? 445 : 380)
-                        told: screen.deskHeight > (screen.drill.canHear ? 540 : 470)
+                        roomy: screen.deskHeight > (screen.drill.listening.possible ? 600 : 500)
+                        compact: screen.withMusic && screen.deskHeight < (screen.drill.listening.possible ? 445 : 380)
+                        told: screen.deskHeight > (screen.drill.listening.possible ? 540 : 470)
                     }
 
                     ColumnLayout {
@@ -187,7 +187,7 @@ Item {
                                 family: Theme.family
                                 pixelSize: 12
                                 Accessible.role: Accessible.Graphic
-                                Accessible.name: qsTrId("drill.curve.spoken").arg(screen.drill.targetText)
+                                Accessible.name: qsTrId("drill.curve.spoken").arg(screen.drill.text.target)
                             }
                         }
                         StageCard {

@@ -17,8 +17,8 @@ Item {
 
     visible: drill.feedback !== DrillModel.None
     Accessible.role: Accessible.AlertMessage
-    Accessible.name: drill.feedbackText
-    Accessible.ignored: drill.feedbackText === ""
+    Accessible.name: drill.text.feedback
+    Accessible.ignored: drill.text.feedback === ""
 
     Rectangle {
         id: ground
@@ -35,7 +35,7 @@ Item {
             id: label
             anchors.centerIn: parent
             width: Math.min(implicitWidth, parent.width - 8)
-            text: qsTrId("parts.sign-word").arg(feedback.sign).arg(feedback.drill.feedbackText)
+            text: qsTrId("parts.sign-word").arg(feedback.sign).arg(feedback.drill.text.feedback)
             color: feedback.ink
             font.pixelSize: feedback.size
             font.weight: Font.Bold

@@ -81,7 +81,7 @@ Rectangle {
                     Layout.preferredWidth: 1
                     Layout.preferredHeight: 84
                     size: 22
-                    text: qsTrId("pause.half-tempo").arg(panel.drill.halfTempoText)
+                    text: qsTrId("pause.half-tempo").arg(panel.drill.text.halfTempo)
                     key: panel.keys.shown.slower
                     onClicked: panel.drill.halveTempo()
                 }

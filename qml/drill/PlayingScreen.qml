@@ -35,9 +35,9 @@ Item {
         width: screen.withMusic ? Math.min(screen.width * 0.16, screen.height * 0.32) : Math.min(screen.width * 0.25, screen.height * 0.5)
         height: screen.height - 2 * screen.margin
         ladder: screen.drill.ladder
-        streakWords: screen.drill.streakText
+        streakWords: screen.drill.text.streak
         dots: false
-        targetWords: qsTrId("playing.target").arg(screen.drill.targetText)
+        targetWords: qsTrId("playing.target").arg(screen.drill.text.target)
         notes: false
         figure: screen.least * 1.1
         leastStep: screen.height / 9
@@ -56,14 +56,14 @@ Item {
             id: tempo
             width: screen.withMusic ? parent.width * 0.3 : parent.width
             height: screen.withMusic ? screen.head : parent.height * 0.46
-            text: screen.drill.tempoText
+            text: screen.drill.text.tempo
             font.pixelSize: Math.max(1, height * (screen.withMusic ? 0.98 : 1.08))
             font.weight: Font.Bold
             fontSizeMode: Text.HorizontalFit
             minimumPixelSize: Math.max(1, screen.least)
             horizontalAlignment: Text.AlignHCenter
             verticalAlignment: Text.AlignVCenter
-            Accessible.name: screen.drill.tempoLine
+            Accessible.name: screen.drill.text.tempoLine
         }
         StreakDots {
             id: dots
@@ -73,12 +73,12 @@ Item {
             size: screen.withMusic ? Math.min(screen.least * 1.4, parent.width * 0.3 / (Math.min(10, needed) * 1.4)) : Math.min(parent.height * 0.075, parent.width / (Math.min(10, needed) * 1.4))
             streak: screen.drill.streak
             needed: screen.drill.cleanRuns
-            words: screen.drill.streakText
+            words: screen.drill.text.streak
         }
         InkText {
             anchors.centerIn: dots
             visible: screen.drill.apart
-            text: screen.drill.apartText
+            text: screen.drill.text.apart
             font.pixelSize: screen.least * 1.2
             color: Theme.faint
         }

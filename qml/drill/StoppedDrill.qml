@@ -39,14 +39,14 @@ ColumnLayout {
 
             InkText {
                 anchors.fill: parent
-                text: panel.drill.tempoText
+                text: panel.drill.text.tempo
                 font.pixelSize: Math.max(20, Math.min(parent.height * 1.05, parent.width * (panel.compact ? 0.6 : 0.42)))
                 font.weight: Font.Bold
                 fontSizeMode: Text.Fit
                 minimumPixelSize: 20
                 horizontalAlignment: Text.AlignHCenter
                 verticalAlignment: Text.AlignVCenter
-                Accessible.name: panel.drill.tempoLine
+                Accessible.name: panel.drill.text.tempoLine
             }
         }
         BeatRow {
@@ -60,9 +60,9 @@ ColumnLayout {
     InkText {
         Layout.fillWidth: true
         horizontalAlignment: Text.AlignHCenter
-        text: panel.drill.hearing ? qsTrId("drill.only-heard").arg(panel.drill.tempoLine)
-              : panel.drill.openingText === "" ? panel.drill.tempoLine
-              : qsTrId("drill.figures").arg(panel.drill.tempoLine).arg(panel.drill.openingText)
+        text: panel.drill.listening.active ? qsTrId("drill.only-heard").arg(panel.drill.text.tempoLine)
+              : panel.drill.text.opening === "" ? panel.drill.text.tempoLine
+              : qsTrId("drill.figures").arg(panel.drill.text.tempoLine).arg(panel.drill.text.opening)
         color: Theme.faint
         font.pixelSize: Theme.body + 2
         wrapMode: Text.WordWrap
@@ -112,7 +112,7 @@ ColumnLayout {
         Layout.fillWidth: true
         visible: text !== ""
         horizontalAlignment: Text.AlignHCenter
-        text: panel.inOneLine(panel.drill.searchText, panel.inOneLine(panel.drill.playedAs.bests, panel.drill.playedAs.fingering))
+        text: panel.inOneLine(panel.drill.text.search, panel.inOneLine(panel.drill.playedAs.bests, panel.drill.playedAs.fingering))
         color: Theme.faint
         font.pixelSize: Theme.small
         elide: Text.ElideRight
@@ -178,7 +178,7 @@ ColumnLayout {
                 Layout.preferredHeight: panel.otherHeight
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                text: qsTrId("drill.try").arg(panel.drill.targetText)
+                text: qsTrId("drill.try").arg(panel.drill.text.target)
                 key: panel.keys.shown.try
                 onClicked: panel.drill.attempt()
             }
@@ -202,15 +202,15 @@ ColumnLayout {
             Layout.fillWidth: true
             Layout.columnSpan: 2
             spacing: 12
-            visible: panel.drill.canHear
+            visible: panel.drill.listening.possible
 
             InkButton {
                 objectName: "hear"
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                text: panel.drill.hearing ? qsTrId("drill.stop-listening") : qsTrId("drill.hear")
-                key: panel.drill.hearing ? panel.keys.shown.stop : panel.keys.shown.hear
-                onClicked: panel.drill.hearFirst()
+                text: panel.drill.listening.active ? qsTrId("drill.stop-listening") : qsTrId("drill.hear")
+                key: panel.drill.listening.active ? panel.keys.shown.stop : panel.keys.shown.hear
+                onClicked: panel.drill.listening.toggle()
             }
             Tick {
                 objectName: "modelClick"
@@ -218,8 +218,8 @@ ColumnLayout {
                 Layout.preferredWidth: 2
                 text: qsTrId("drill.hear-with-click")
                 Accessible.name: qsTrId("drill.hear-with-click.hint")
-                checked: panel.drill.modelClick
-                onTicked: on => panel.drill.modelClick = on
+                checked: panel.drill.listening.withClick
+                onTicked: on => panel.drill.listening.withClick = on
             }
         }
     }

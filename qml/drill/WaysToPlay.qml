@@ -16,8 +16,8 @@ Choice {
         const list = [{value: "silent", text: qsTrId("drill.without-click")}];
         if (!drill.openEnded)
             list.push({value: "context", text: qsTrId("drill.in-context")});
-        list.push({value: "half", text: qsTrId("drill.half-tempo").arg(drill.halfTempoText)});
-        list.push({value: "seek", text: qsTrId("drill.find-tempo").arg(drill.tempoText)});
+        list.push({value: "half", text: qsTrId("drill.half-tempo").arg(drill.text.halfTempo)});
+        list.push({value: "seek", text: qsTrId("drill.find-tempo").arg(drill.text.tempo)});
         return list;
     }
     onChosen: value => {

@@ -22,25 +22,25 @@ Rectangle {
         InkText {
             objectName: "settles"
             width: parent.width
-            text: note.editor.settleSentence
+            text: note.editor.outlook.settleSentence
             font.weight: Font.DemiBold
             wrapMode: Text.Wrap
         }
         InkText {
             width: parent.width
-            text: note.editor.timeSentence
+            text: note.editor.outlook.timeSentence
             wrapMode: Text.Wrap
         }
         InkText {
             width: parent.width
             visible: text !== ""
-            text: note.editor.proposal
+            text: note.editor.outlook.proposal
             wrapMode: Text.Wrap
         }
         InkButton {
             objectName: "takeProposal"
-            visible: note.editor.proposedCleanRuns > 0 && !note.editor.readOnly
-            text: qsTrId("form.rule.take").arg(Formatter.countWord(note.editor.proposedCleanRuns))
+            visible: note.editor.outlook.proposedCleanRuns > 0 && !note.editor.readOnly
+            text: qsTrId("form.rule.take").arg(Formatter.countWord(note.editor.outlook.proposedCleanRuns))
             onClicked: note.editor.takeProposal()
         }
     }

@@ -10,8 +10,8 @@ SettingsCard {
 
     required property SettingsModel settings
 
-    Component.onCompleted: settings.watching = true
-    Component.onDestruction: settings.watching = false
+    Component.onCompleted: settings.sound.watching = true
+    Component.onDestruction: settings.sound.watching = false
 
     title: qsTrId("sound.title")
     note: qsTrId("sound.level.hint")
@@ -20,20 +20,20 @@ SettingsCard {
         objectName: "voice"
         width: parent.width
         label: qsTrId("sound.voice")
-        options: card.settings.voices
-        value: card.settings.voice
-        onChosen: value => card.settings.voice = value
+        options: card.settings.sound.voices
+        value: card.settings.sound.voice
+        onChosen: value => card.settings.sound.voice = value
     }
     Column {
         width: parent.width
 
         Repeater {
-            model: card.settings.layers
+            model: card.settings.sound.layers
 
             LevelRow {
                 width: parent.width
-                onLevelMoved: level => card.settings.layers.setLevel(index, level)
-                onMuteTicked: muted => card.settings.layers.setMuted(index, muted)
+                onLevelMoved: level => card.settings.sound.layers.setLevel(index, level)
+                onMuteTicked: muted => card.settings.sound.layers.setMuted(index, muted)
             }
         }
     }
@@ -41,15 +41,15 @@ SettingsCard {
         objectName: "device"
         width: parent.width
         label: qsTrId("sound.output")
-        options: card.settings.devices
-        value: card.settings.device
-        onChosen: value => card.settings.device = value
+        options: card.settings.sound.devices
+        value: card.settings.sound.device
+        onChosen: value => card.settings.sound.device = value
     }
     InkText {
         objectName: "soundLine"
         width: parent.width
         wrapMode: Text.Wrap
-        text: card.settings.soundLine
+        text: card.settings.sound.soundLine
     }
     Stepper {
         objectName: "offset"
@@ -58,8 +58,8 @@ SettingsCard {
         from: -500
         to: 1000
         step: 10
-        value: card.settings.offsetMillis
-        words: Formatter.millis(card.settings.offsetMillis)
-        onMoved: value => card.settings.offsetMillis = value
+        value: card.settings.sound.offsetMillis
+        words: Formatter.millis(card.settings.sound.offsetMillis)
+        onMoved: value => card.settings.sound.offsetMillis = value
     }
 }

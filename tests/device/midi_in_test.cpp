@@ -12,7 +12,12 @@
 #include <thread>
 
 using namespace piolo::device;
+using piolo::MidiPress;
+using piolo::MidiSwitch;
+using piolo::practice::MidiMoment;
 using Bytes = std::vector<std::uint8_t>;
+using Kind = MidiSwitch::Kind;
+using Way = MidiPress::Way;
 
 namespace {
 
@@ -58,12 +63,9 @@ struct Listener {
     Listener() {
         in.onMessage([this] { ++woken; });
     }
-    std::vector<Bytes> all() {
-        std::vector<Bytes> found;
-        for (MidiMessage message; in.take(message);)
-            found.emplace_back(message.bytes.begin(),
-                               message.bytes.begin() +
-                                   static_cast<std::ptrdiff_t>(std::min<std::size_t>(message.size, 3)));
+    std::vector<MidiPress> all() {
+        std::vector<MidiPress> found;
+        for (MidiMoment moment; in.take(moment);) found.push_back(moment.press);
         return found;
     }
     Plugs plugs;
@@ -74,7 +76,7 @@ struct Listener {
 
 } // namespace
 
-TEST_CASE("all inputs are received, in order and with the times of their messages") {
+TEST_CASE("all inputs are received, in order and with the times of their switches") {
     Listener listener;
     listener.plugs.there = {"left", "right"};
     REQUIRE(listener.in.look());
@@ -82,14 +84,13 @@ TEST_CASE("all inputs are received, in order and with the times of their message
     listener.plugs.send("right", {0x90, 60, 1});
     listener.now = 6'000;
     listener.plugs.send("left", {0xC0, 5});
-    CHECK(listener.woken == 1); // the second message waits together with the first
-    MidiMessage message;
-    REQUIRE(listener.in.take(message));
-    CHECK(message.nanos == 5'000);
-    CHECK(message.size == 3);
-    CHECK(message.bytes[1] == 60);
-    CHECK(listener.all() == std::vector<Bytes>{{0xC0, 5}});
-    CHECK_FALSE(listener.in.take(message));
+    CHECK(listener.woken == 1); // the second move waits together with the first
+    MidiMoment moment;
+    REQUIRE(listener.in.take(moment));
+    CHECK(moment == MidiMoment{{{Kind::note, 60, 1}, Way::down}, 5'000});
+    REQUIRE(listener.in.take(moment));
+    CHECK(moment == MidiMoment{{{Kind::program, 5, 1}, Way::tap}, 6'000});
+    CHECK_FALSE(listener.in.take(moment));
     listener.plugs.send("left", {0xC0, 6});
     CHECK(listener.woken == 2);
 }
@@ -132,15 +133,31 @@ TEST_CASE("a system without MIDI says so, and open inputs are closed") {
     CHECK(listener.plugs.listening.empty());
 }
 
-TEST_CASE("messages that nobody takes are dropped, the newest first, and a long one is truncated") {
+TEST_CASE("moves that nobody takes are dropped, the newest first") {
     Listener listener;
     listener.plugs.there = {"left"};
     listener.in.look();
-    listener.plugs.send("left", {0xF0, 1, 2, 3, 4, 0xF7});
+    listener.plugs.send("left", {0xC0, 7});
     for (std::size_t i = 0; i < 2 * MidiIn::mostWaiting; ++i) listener.plugs.send("left", {0xC0, 5});
     const auto kept = listener.all();
     CHECK(kept.size() == MidiIn::mostWaiting);
-    CHECK(kept.front() == Bytes{0xF0, 1, 2});
+    CHECK(kept.front() == MidiPress{{Kind::program, 7, 1}, Way::tap});
+    CHECK(kept.back() == MidiPress{{Kind::program, 5, 1}, Way::tap});
+}
+
+TEST_CASE("messages that no switch sends wake nobody and take no room in the queue") {
+    Listener listener;
+    listener.plugs.there = {"left"};
+    listener.in.look();
+    for (std::size_t i = 0; i < 2 * MidiIn::mostWaiting; ++i) {
+        listener.plugs.send("left", {0xF8});                         // a clock
+        listener.plugs.send("left", {0xF0, 1, 2, 3, 4, 0xF7});       // longer than a switch's
+        listener.plugs.send("left", {0xB0, 64, 127, 0xB0, 64, 127}); // no single message
+    }
+    CHECK(listener.woken == 0);
+    listener.plugs.send("left", {0xB0, 64, 127});
+    CHECK(listener.woken == 1);
+    CHECK(listener.all() == std::vector<MidiPress>{{{Kind::controller, 64, 1}, Way::down}});
 }
 
 TEST_CASE("a press on a virtual MIDI port is heard") {
@@ -156,16 +173,15 @@ TEST_CASE("a press on a virtual MIDI port is heard") {
     const std::int64_t before = monotonicNanos();
     REQUIRE(in.look());
     const Bytes press{0xB0, 64, 127};
-    MidiMessage message;
+    MidiMoment moment;
     bool heard = false;
     for (int tries = 0; tries < 100 && !heard; ++tries) {
         pedal.sendMessage(&press);
         std::this_thread::sleep_for(std::chrono::milliseconds(20));
-        heard = in.take(message);
+        heard = in.take(moment);
     }
     REQUIRE(heard);
-    CHECK(message.size == 3);
-    CHECK(message.bytes == std::array<std::uint8_t, 3>{0xB0, 64, 127});
-    CHECK(message.nanos > before);
-    CHECK(message.nanos <= monotonicNanos());
+    CHECK(moment.press == MidiPress{{Kind::controller, 64, 1}, Way::down});
+    CHECK(moment.nanos > before);
+    CHECK(moment.nanos <= monotonicNanos());
 }

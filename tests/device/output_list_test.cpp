@@ -28,8 +28,10 @@ TEST_CASE("an output that is plugged in later is known soon after, without waiti
     needApplication();
     std::atomic<int> plugged{1};
     SoundThread thread;
-    OutputList list{thread,
-                    [&plugged] { return std::vector<Output>(static_cast<std::size_t>(plugged.load())); }};
+    OutputList list{thread, [&plugged] {
+                        return std::vector<piolo::practice::SoundOutput>(
+                            static_cast<std::size_t>(plugged.load()));
+                    }};
     CHECK(list.known(now).empty()); // no answer yet
     CHECK(until([&] { return list.known(now).size() == 1; }));
     plugged = 3;
@@ -48,7 +50,7 @@ TEST_CASE("a hanging sound thread is queried once, and again only after a while"
         OutputList list{thread, [hall] {
                             ++hall->asked;
                             hall->release.acquire();
-                            return std::vector<Output>(2);
+                            return std::vector<piolo::practice::SoundOutput>(2);
                         }};
         CHECK(list.known(now).empty());
         REQUIRE(until([&] { return hall->asked == 1; }));

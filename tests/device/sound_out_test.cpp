@@ -25,7 +25,9 @@ struct Window {
     std::shared_ptr<TestRenderer> renderer = std::make_shared<TestRenderer>();
 };
 
-bool isSilent(const SoundOut& sound) { return sound.state().kind == SoundState::Kind::silent; }
+bool isSilent(const SoundOut& sound) {
+    return sound.state().kind == piolo::practice::SoundState::Kind::silent;
+}
 
 } // namespace
 
@@ -88,7 +90,7 @@ TEST_CASE("starting, choosing and stopping again and again keeps one count and o
         sound.stop();
     }
     CHECK(window.renderer->overlaps == 0);
-    CHECK_FALSE(SoundOut::outputs().size() > 0);
+    CHECK_FALSE(sound.outputs().size() > 0);
 }
 
 TEST_CASE("destroying a running sound output ends its threads") {

@@ -17,7 +17,7 @@ using namespace piolo::device;
 
 namespace {
 
-using Kind = SoundState::Kind;
+using Kind = piolo::practice::SoundState::Kind;
 constexpr std::int64_t look = 100'000'000;
 
 /// What the next sinks do, and what happened to them. Outlives threads that are abandoned.

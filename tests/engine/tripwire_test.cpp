@@ -47,7 +47,7 @@ public:
         listen();
     }
 
-    std::array<std::uint64_t, 10> sent{};
+    std::array<std::uint64_t, 9> sent{};
     std::uint64_t refused = 0;
     std::uint64_t told = 0;
     std::uint64_t runsTold = 0;
@@ -87,7 +87,7 @@ private:
         if (choice < 60) return resume;
         if (choice < 65) return miss;
         if (choice < 85) return clean;
-        if (choice < 95) return setTempo;
+        if (choice < 95) return adopt;
         if (choice < 125) return hear;
         if (choice < 130) return withdraw;
         return choice < 150 ? adopt : setMix;

@@ -20,13 +20,11 @@ public:
         engine_->prepare({static_cast<std::int32_t>(rate)}, 4096);
     }
 
-    void start(const QString& deviceId) override { device_ = deviceId; }
-    void choose(const QString& deviceId) override { device_ = deviceId; }
+    void start(const std::string& deviceId) override { state_.deviceName = deviceId; }
+    void choose(const std::string& deviceId) override { state_.deviceName = deviceId; }
     void setOffsetMillis(int millis) override { offsetMillis_ = millis; }
-    [[nodiscard]] QList<practice::SoundOutput> outputs() const override { return outputs_; }
-    [[nodiscard]] practice::SoundHealth health() const override { return health_; }
-    [[nodiscard]] QString deviceName() const override { return device_; }
-    [[nodiscard]] std::uint64_t underruns() const override { return breaks_; }
+    [[nodiscard]] std::vector<practice::SoundOutput> outputs() const override { return outputs_; }
+    [[nodiscard]] practice::SoundState state() const override { return state_; }
     void onChange(std::function<void()> heard) override { heard_ = std::move(heard); }
     [[nodiscard]] std::int64_t nowNanos() const override { return nanosOf(engine_->rendered()); }
     [[nodiscard]] std::uint64_t audibleAt(std::int64_t nanos) const override {
@@ -40,12 +38,12 @@ public:
         std::vector<float> block(rate / 100);
         engine_->render(block);
     }
-    void become(practice::SoundHealth health) {
-        health_ = health;
+    void become(practice::SoundState::Kind kind) {
+        state_.kind = kind;
         if (heard_) heard_();
     }
-    void plugIn(const practice::SoundOutput& output) { outputs_ << output; }
-    void breakOff() { ++breaks_; }
+    void plugIn(const practice::SoundOutput& output) { outputs_.push_back(output); }
+    void breakOff() { ++state_.underruns; }
     [[nodiscard]] static std::int64_t nanosOf(std::uint64_t sample) {
         return static_cast<std::int64_t>(sample * 1'000'000 / (rate / 1000));
     }
@@ -53,11 +51,9 @@ public:
 private:
     std::shared_ptr<engine::DrillEngine> engine_;
     std::function<void()> heard_;
-    QString device_;
     int offsetMillis_ = 0;
-    QList<practice::SoundOutput> outputs_{{"hall", "Hall"}};
-    std::uint64_t breaks_ = 0;
-    practice::SoundHealth health_ = practice::SoundHealth::playing;
+    std::vector<practice::SoundOutput> outputs_{{"hall", "Hall"}};
+    practice::SoundState state_{practice::SoundState::Kind::playing, {}, rate, 0};
 };
 
 } // namespace piolo::test

@@ -52,35 +52,35 @@ TEST_CASE("a passage whose notes are not known has no button to hear it") {
     CHECK_FALSE(noted.isShown("hear"));
     CHECK_FALSE(noted.isShown("modelClick"));
     noted.stage.tap(Qt::Key_H);
-    CHECK_FALSE(noted.drill().hearing());
+    CHECK_FALSE(noted.drill().listening()->active());
 }
 
 TEST_CASE("H plays the notes, Esc stops them, and another screen does") {
     Noted noted;
     noted.stage.tap(Qt::Key_H);
     noted.stage.play(1);
-    CHECK(noted.drill().hearing());
+    CHECK(noted.drill().listening()->active());
     CHECK(noted.isShown("hear"));
     noted.stage.tap(Qt::Key_Escape);
-    CHECK_FALSE(noted.drill().hearing());
+    CHECK_FALSE(noted.drill().listening()->active());
     noted.stage.play(0.5);
     noted.stage.tap(Qt::Key_H);
     noted.stage.play(0.5);
-    CHECK(noted.drill().hearing());
+    CHECK(noted.drill().listening()->active());
     noted.stage.room().setScreen("log");
-    CHECK_FALSE(noted.drill().hearing());
+    CHECK_FALSE(noted.drill().listening()->active());
 }
 
 TEST_CASE("with or without the click is kept, and ticked by keyboard") {
     Noted noted;
     QQuickItem* tick = noted.stage.find("modelClick");
     REQUIRE(tick != nullptr);
-    CHECK(noted.drill().modelClick());
+    CHECK(noted.drill().listening()->withClick());
     tick->forceActiveFocus(Qt::TabFocusReason);
     noted.stage.tap(Qt::Key_Space);
     noted.stage.play(0.1);
     CHECK(noted.drill().state() == DrillModel::State::Stopped);
-    CHECK_FALSE(noted.drill().modelClick());
+    CHECK_FALSE(noted.drill().listening()->withClick());
 }
 
 TEST_CASE("while it is heard every control has a name, and the drill a picture in both themes") {

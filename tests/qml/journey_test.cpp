@@ -26,7 +26,7 @@ struct Drilled {
 
 TEST_CASE("Space starts, Space at a mistake drops the tempo, Backspace takes it back, Esc stops") {
     Drilled drilled;
-    const QString opening = drilled.drill().tempoText();
+    const QString opening = drilled.drill().text()->tempo();
     drilled.stage.tap(Qt::Key_Space);
     drilled.stage.play(6);
     CHECK(drilled.drill().state() == DrillModel::State::Playing);
@@ -41,7 +41,7 @@ TEST_CASE("Space starts, Space at a mistake drops the tempo, Backspace takes it 
     drilled.stage.tap(Qt::Key_Escape);
     drilled.stage.play(0.5);
     CHECK(drilled.drill().state() == DrillModel::State::Stopped);
-    CHECK(drilled.drill().tempoText() == opening);
+    CHECK(drilled.drill().text()->tempo() == opening);
 }
 
 TEST_CASE(
@@ -99,9 +99,9 @@ TEST_CASE("while the click runs no text is smaller than a twenty-fifth of the wi
 TEST_CASE("sound that is lost is told in one line, and no longer when it is back") {
     Drilled drilled;
     CHECK(drilled.stage.room().notice() == "");
-    drilled.stage.sound().become(practice::SoundHealth::silent);
+    drilled.stage.sound().become(practice::SoundState::Kind::silent);
     CHECK(drilled.stage.room().notice() != "");
     CHECK(drilled.stage.find("notice")->isVisible());
-    drilled.stage.sound().become(practice::SoundHealth::playing);
+    drilled.stage.sound().become(practice::SoundState::Kind::playing);
     CHECK(drilled.stage.room().notice() == "");
 }

@@ -226,7 +226,7 @@ TEST_CASE("the form's key saves and drills while a name is typed, also when it i
         else
             screen.key(Qt::Key_Return, Qt::ControlModifier);
         CHECK(screen.stage.room().screen() == "drill");
-        CHECK(screen.stage.room().drill()->title() == "b");
+        CHECK(screen.stage.room().drill()->text()->title() == "b");
     }
 }
 

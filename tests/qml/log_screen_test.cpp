@@ -191,7 +191,7 @@ TEST_CASE("a passage made of the last bars can be drilled at once") {
     CHECK(screen.says("Created 3 passages"));
     screen.press("drillMade");
     CHECK(screen.stage.room().screen() == "drill");
-    CHECK(screen.stage.room().drill()->title().contains("bar 44"));
+    CHECK(screen.stage.room().drill()->text()->title().contains("bar 44"));
 }
 
 TEST_CASE(

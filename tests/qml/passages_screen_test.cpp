@@ -79,7 +79,7 @@ TEST_CASE("a new passage is typed and drilled at once") {
     type(screen.stage, "target", "132");
     screen.stage.click("drillIt");
     CHECK(screen.stage.room().screen() == "drill");
-    CHECK(screen.stage.room().drill()->title().contains("coda"));
+    CHECK(screen.stage.room().drill()->text()->title().contains("coda"));
     CHECK(screen.stage.room().passages()->total() == 3);
 }
 
@@ -164,7 +164,7 @@ TEST_CASE("the first start: a name, a target, Return, and the drill is there") {
     QTest::keyClick(&stage.window(), Qt::Key_Return);
     stage.play(0.1);
     CHECK(stage.room().screen() == "drill");
-    CHECK(stage.room().drill()->title().contains("coda"));
+    CHECK(stage.room().drill()->text()->title().contains("coda"));
     CHECK(stage.room().settings()->welcomed());
     CHECK(stage.warnings().join("\n").toStdString() == "");
 }

@@ -16,7 +16,7 @@
 namespace {
 
 using piolo::device::SoundOut;
-using piolo::device::SoundState;
+using piolo::practice::SoundState;
 
 // Sample n is (n mod 2^20 + 1) / 2^20: exact in float32, never 0.
 class Counting final : public piolo::engine::Renderer {

@@ -57,6 +57,17 @@ TEST_CASE("the rooms without a screen link no Qt") {
     }
 }
 
+TEST_CASE("practice links no screen: neither Qt Quick, nor QML, nor Qt GUI") {
+    const std::string program = std::string(PIOLO_BUILD_DIR) + "/tests/test_practice";
+    REQUIRE(fs::exists(program));
+    const std::string needed = outputOf("readelf -d '" + program + "'");
+    CHECK(needed.find("libQt6Core") != std::string::npos);
+    for (const auto* screen : {"libQt6Quick", "libQt6Qml", "libQt6Gui"}) {
+        INFO(screen);
+        CHECK(needed.find(screen) == std::string::npos);
+    }
+}
+
 TEST_CASE("the top level contains only what the layout lists") {
     static const std::set<std::string> layout{
         "README.md", "DEVELOPERS.md", "CMakeLists.txt", "LICENSE", "qml", "src", "tests", "samples", "docs"};

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/window.h"
 
-#include "app/window/midi_adapter.h"
-#include "app/window/sound_adapter.h"
 #include "app/window/window_shot.h"
 #include "command/output/telling.h"
 #include "command/verbs/practice_notebook.h"
+#include "device/midi/midi_in.h"
+#include "device/sound/sound_out.h"
 #include "engine/drill/drill_engine.h"
 #include "journal/settings/machine_settings.h"
 #include "models/room/practice_room.h"
@@ -90,8 +90,8 @@ int openWindow(const WindowOptions& options) {
     auto opening = openingBook({folder, settings->device, places.state});
     Screens screens;
     auto engine = std::make_shared<engine::DrillEngine>();
-    SoundAdapter sound(engine);
-    MidiAdapter midi(device::systemMidi());
+    device::SoundOut sound(engine);
+    device::MidiIn midi(device::systemMidi(), device::monotonicNanos);
     auto book = opening.get();
     if (!book) return command::tell(book.fault());
     models::PracticeRoom room(std::move(book).value(), sound, engine, std::move(settings).value(),

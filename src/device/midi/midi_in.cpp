@@ -42,24 +42,23 @@ std::vector<std::string> MidiIn::inputs() const {
 }
 
 void MidiIn::keep(std::span<const std::uint8_t> bytes) {
-    MidiMessage message;
-    message.nanos = clock_();
-    message.size = bytes.size();
-    std::copy_n(bytes.begin(), std::min(bytes.size(), message.bytes.size()), message.bytes.begin());
+    const auto press = midiPress(bytes);
+    if (!press) return;
+    const practice::MidiMoment moment{*press, clock_()};
     bool first = false;
     {
         const std::lock_guard lock(mutex_);
         if (waiting_.size() >= mostWaiting) return;
         first = waiting_.empty();
-        waiting_.push_back(message);
+        waiting_.push_back(moment);
     }
     if (first) heard_();
 }
 
-bool MidiIn::take(MidiMessage& message) {
+bool MidiIn::take(practice::MidiMoment& moment) {
     const std::lock_guard lock(mutex_);
     if (waiting_.empty()) return false;
-    message = waiting_.front();
+    moment = waiting_.front();
     waiting_.pop_front();
     return true;
 }

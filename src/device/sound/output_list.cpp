@@ -11,7 +11,7 @@ namespace piolo::device {
 
 struct OutputList::Answer {
     std::mutex mutex;
-    std::vector<Output> outputs;
+    std::vector<practice::SoundOutput> outputs;
     std::optional<std::int64_t> askedAt; // while a query is pending
 };
 
@@ -23,7 +23,7 @@ OutputList& OutputList::ofProcess() {
     return *list;
 }
 
-std::vector<Output> OutputList::known(std::int64_t now) {
+std::vector<practice::SoundOutput> OutputList::known(std::int64_t now) {
     const std::lock_guard lock{answer_->mutex};
     if (!answer_->askedAt || now - *answer_->askedAt > askAgainAfter) {
         answer_->askedAt = now;

@@ -15,14 +15,14 @@ namespace piolo::device {
 /// thread may have been abandoned.
 class OutputList {
 public:
-    using Asking = std::function<std::vector<Output>()>;
+    using Asking = std::function<std::vector<practice::SoundOutput>()>;
     /// `thread` must outlive this.
     OutputList(SoundThread& thread, Asking asking);
     /// The single instance of this process.
     [[nodiscard]] static OutputList& ofProcess();
 
     /// The outputs known so far. Starts a new query unless one is pending.
-    [[nodiscard]] std::vector<Output> known(std::int64_t now);
+    [[nodiscard]] std::vector<practice::SoundOutput> known(std::int64_t now);
 
     static constexpr std::int64_t askAgainAfter = 5'000'000'000;
 

@@ -98,8 +98,8 @@ void QtSink::listen(Feed& feed, Ears ears) {
 
 std::unique_ptr<Sink> makeQtSink() { return std::make_unique<QtSink>(); }
 
-std::vector<Output> qtOutputs() {
-    std::vector<Output> outputs;
+std::vector<practice::SoundOutput> qtOutputs() {
+    std::vector<practice::SoundOutput> outputs;
     if (!ServerProbe::ofSystem().answers()) return outputs;
     for (const auto& device : QMediaDevices::audioOutputs())
         outputs.push_back({device.id().toStdString(), device.description().toStdString()});

@@ -15,6 +15,6 @@ namespace piolo::device {
 
 /// The outputs that Qt knows now; empty while no sound server answers. Sound thread only: the first call
 /// connects to the server.
-[[nodiscard]] std::vector<Output> qtOutputs();
+[[nodiscard]] std::vector<practice::SoundOutput> qtOutputs();
 
 } // namespace piolo::device

@@ -34,7 +34,7 @@ struct SoundOut::Body {
     Supervisor keeper;
     std::atomic<std::int64_t> offsetNanos{0};
     std::function<void()> heard;
-    SoundState told;
+    practice::SoundState told;
     QTimer looking;
 };
 
@@ -73,12 +73,14 @@ void SoundOut::setOffsetMillis(int millis) {
     body_->offsetNanos.store(millis * nanosPerMilli, std::memory_order_relaxed);
 }
 
-SoundState SoundOut::state() const { return body_->keeper.state(); }
+practice::SoundState SoundOut::state() const { return body_->keeper.state(); }
 
 void SoundOut::onChange(std::function<void()> heard) { body_->heard = std::move(heard); }
 
 bool SoundOut::threadsLeftBehind() noexcept { return SoundThread::leftBehind() > 0; }
 
-std::vector<Output> SoundOut::outputs() { return OutputList::ofProcess().known(monotonicNanos()); }
+std::vector<practice::SoundOutput> SoundOut::outputs() const {
+    return OutputList::ofProcess().known(monotonicNanos());
+}
 
 } // namespace piolo::device

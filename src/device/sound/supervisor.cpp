@@ -164,13 +164,14 @@ bool Supervisor::isOpening() const {
            (stream_->status() == DeviceStream::Status::proving && stream_->fills() >= provenFills);
 }
 
-SoundState Supervisor::state() const {
-    SoundState state;
+practice::SoundState Supervisor::state() const {
+    practice::SoundState state;
     state.underruns = pastUnderruns_ + (stream_ ? stream_->underruns() : 0);
     if (running_ && silence_) {
-        state.kind = needsRestart_ ? SoundState::Kind::needsRestart : SoundState::Kind::silent;
+        state.kind =
+            needsRestart_ ? practice::SoundState::Kind::needsRestart : practice::SoundState::Kind::silent;
     } else if (running_ && stream_ && stream_->status() == DeviceStream::Status::playing) {
-        state.kind = SoundState::Kind::playing;
+        state.kind = practice::SoundState::Kind::playing;
         state.deviceName = stream_->opening().deviceName;
         state.rate = stream_->opening().rate;
     }

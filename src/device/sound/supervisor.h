@@ -31,7 +31,7 @@ public:
     void stop();
     /// Call this about twenty times a second: checks the state of the device and acts on it.
     void look(std::int64_t now);
-    [[nodiscard]] SoundState state() const;
+    [[nodiscard]] practice::SoundState state() const;
     /// True while the sound thread is opening a device or handing over the sound to it.
     [[nodiscard]] bool isOpening() const;
 

@@ -33,8 +33,7 @@ void Drill::setHeard(bool heard) noexcept {
 
 std::uint64_t Drill::nextSample() const noexcept {
     if (mode_ != Mode::running) return cues_.nextSample();
-    const auto next = std::min(timeline_.nextSample(), cues_.nextSample());
-    return pending_ ? std::min(next, pending_->sample) : next;
+    return std::min(timeline_.nextSample(), cues_.nextSample());
 }
 
 /// Does one thing that is due at this sample; false if nothing is due.
@@ -44,11 +43,7 @@ bool Drill::happensNow() noexcept {
         return true;
     }
     if (mode_ != Mode::running || nextSample() > now_) return false;
-    // At the end of a run, the run comes first: it was played to its end.
-    const bool endsRun = timeline_.inRun() && pending_ && pending_->tick == timeline_.section().end;
-    if (pending_ && pending_->sample <= now_ && !endsRun)
-        applyPendingTempo();
-    else if (!timeline_.hasBegun())
+    if (!timeline_.hasBegun())
         sectionBegins();
     else if (timeline_.pulseIsInside() && timeline_.pulseSample() <= now_)
         pulse();
@@ -64,7 +59,6 @@ void Drill::sectionBegins() noexcept {
     const bool noGap = before != nullptr && before->endedAt == now_ && before->mark != Mark::voided;
     run_ = {};
     run_.number = ++runs_;
-    run_.beganAt = now_;
     run_.ownFrom = noGap ? timeline_.sampleOf(timeline_.section().start + measure_.perBeat) : now_;
     run_.grid = timeline_.grid();
     run_.section = timeline_.section();

@@ -10,7 +10,6 @@
 #include "engine/time/timeline.h"
 
 #include <cstdint>
-#include <optional>
 #include <span>
 
 namespace piolo::engine {
@@ -35,11 +34,6 @@ public:
 
 private:
     enum class Mode : std::uint8_t { idle, running, paused };
-    struct PendingTempo {
-        Tempo tempo;
-        std::uint64_t tick;
-        std::uint64_t sample;
-    };
 
     // drill_commands.cpp: what each command does
     void start(const DrillPlan& plan) noexcept;
@@ -54,7 +48,6 @@ private:
     void clean(std::uint64_t sample) noexcept;
     void adopt(const Command& command) noexcept;
     void followAdopted(std::uint64_t tick, bool moves) noexcept;
-    void setTempo(Tempo tempo, Boundary boundary) noexcept;
     [[nodiscard]] bool isInPresentRun(std::uint64_t sample) const noexcept;
 
     // drill_cycle.cpp: the order of the sections
@@ -68,9 +61,6 @@ private:
     void follow(std::uint64_t tick, bool missed) noexcept;
     void pause(Pause why, std::uint64_t sample) noexcept;
     void halt(std::uint64_t sample) noexcept;
-    void applyPendingTempo() noexcept;
-    void settlePendingTempo() noexcept;
-    void moveStanding(Standing standing, std::uint64_t sample) noexcept;
     void announce(std::uint64_t sample) noexcept;
     void soundLost() noexcept;
     void changeRate(SampleRate rate) noexcept;
@@ -99,7 +89,6 @@ private:
     Mode mode_ = Mode::idle;
     Timeline timeline_;
     CueQueue cues_;
-    std::optional<PendingTempo> pending_;
 
     Tally tally_;
     RunRecord run_; // the current run, while timeline_.inRun()

@@ -28,9 +28,6 @@ void Drill::obey(const Command& command) noexcept {
     case Command::Kind::adopt:
         adopt(command);
         break;
-    case Command::Kind::setTempo:
-        setTempo(command.standing.tempo, command.boundary);
-        break;
     case Command::Kind::setMix:
         mix_ = command.mix;
         break;
@@ -45,7 +42,6 @@ void Drill::start(const DrillPlan& plan) noexcept {
     measure_ = DrillMeasure::of(plan_);
     tally_ = {plan_.standing};
     history_.clear();
-    pending_.reset();
     runsWithoutKey_ = 0;
     mode_ = Mode::running;
     timeline_.begin({now_, 0}, tally_.standing.tempo, rate_, measure_);
@@ -123,11 +119,6 @@ void Drill::missInside(std::uint64_t sample) noexcept {
 }
 
 void Drill::missLate(RunRecord& run, std::uint64_t sample) noexcept {
-    if (mode_ == Mode::running && timeline_.inRun()) {
-        auto cancelled = event(Event::Kind::runCancelled, now_);
-        cancelled.run = run_.number;
-        sender_.tell(cancelled);
-    }
     const auto was = tally_.standing;
     tally_ = history_.missedAfterAll(run, plan_);
     ++runsEnded_;
@@ -137,7 +128,6 @@ void Drill::missLate(RunRecord& run, std::uint64_t sample) noexcept {
     told.before = run.before.standing;
     told.mark = Mark::missed;
     told.press = press_;
-    told.beganAt = run.beganAt;
     if (sample < run.endedAt) {
         const auto place = placeAt(sample, run.section, run.grid, measure_);
         told.bar = place.bar;
@@ -206,19 +196,11 @@ void Drill::adopt(const Command& command) noexcept {
 
 void Drill::followAdopted(std::uint64_t tick, bool moves) noexcept {
     if (moves) {
-        settlePendingTempo();
         startAgain(tick);
     } else if (!timeline_.inRun()) {
         cues_.clear();
         announce(now_);
     }
-}
-
-void Drill::setTempo(Tempo tempo, Boundary boundary) noexcept {
-    if (mode_ == Mode::idle) return;
-    const auto tick = timeline_.boundary(boundary);
-    pending_ = PendingTempo{tempo, tick, timeline_.sampleOf(tick)};
-    if (mode_ == Mode::paused) settlePendingTempo();
 }
 
 } // namespace piolo::engine

@@ -69,7 +69,6 @@ void Drill::endRun(Mark mark, VoidReason reason, std::uint64_t sample) noexcept 
     told.mark = mark;
     told.press = mark == Mark::missed ? run_.markedBy : 0;
     told.voidReason = reason;
-    told.beganAt = run_.beganAt;
     told.bar = run_.missedAt.bar;
     told.beat = run_.missedAt.beat;
     told.thousandth = run_.missedAt.thousandth;
@@ -96,7 +95,6 @@ void Drill::follow(std::uint64_t tick, bool missed) noexcept {
     cues_.clear();
     if (tally_.standing.tempo > timeline_.tempo()) cues_.add(sample, Cue::rise);
     if (tally_.standing.tempo < timeline_.tempo()) cues_.add(sample, Cue::fall);
-    settlePendingTempo();
     const auto why = tally_.pauseDue(runsWithoutKey_, plan_);
     if (why || sender_.isCrowded()) {
         pause(why.value_or(Pause::noKey), sample);
@@ -121,29 +119,8 @@ void Drill::pause(Pause why, std::uint64_t sample) noexcept {
 
 void Drill::halt(std::uint64_t sample) noexcept {
     mode_ = Mode::idle;
-    pending_.reset();
     cues_.clear();
     sender_.tell(event(Event::Kind::stopped, sample));
-}
-
-void Drill::applyPendingTempo() noexcept {
-    const auto tick = pending_->tick;
-    if (timeline_.inRun() && !goesOnWithout(VoidReason::tempoChanged, now_)) return;
-    settlePendingTempo();
-    startAgain(tick);
-}
-
-void Drill::settlePendingTempo() noexcept {
-    if (!pending_) return;
-    history_.setTempo(pending_->tempo);
-    moveStanding(handSet(pending_->tempo), now_);
-    pending_.reset();
-}
-
-void Drill::moveStanding(Standing standing, std::uint64_t sample) noexcept {
-    auto told = event(Event::Kind::tempoMoved, sample);
-    told.after = tally_.standing = standing;
-    sender_.tell(told);
 }
 
 /// Announces that the next run would complete the streak: at once, or a little later if another cue sounds.
@@ -157,17 +134,15 @@ void Drill::announce(std::uint64_t sample) noexcept {
 /// Keeps the grid: a run that could not be heard is void, everything else continues.
 void Drill::soundLost() noexcept {
     if (!timeline_.inRun()) return;
-    const auto bar = timeline_.boundary(Boundary::bar);
+    const auto bar = timeline_.nextBar();
     if (!goesOnWithout(VoidReason::soundLost, now_)) return;
-    settlePendingTempo();
     startAgain(bar);
 }
 
 /// The time to the next bar is converted to the new rate; from there on nothing is rounded.
 void Drill::changeRate(SampleRate rate) noexcept {
-    const auto bar = timeline_.sampleOf(timeline_.boundary(Boundary::bar));
+    const auto bar = timeline_.sampleOf(timeline_.nextBar());
     if (timeline_.inRun() && !goesOnWithout(VoidReason::soundLost, now_)) return;
-    settlePendingTempo();
     const auto way = (bar - now_) * static_cast<std::uint64_t>(rate.hertz) /
                      static_cast<std::uint64_t>(timeline_.grid().rate.hertz);
     timeline_.begin({now_ + way, 0}, tally_.standing.tempo, rate, measure_);

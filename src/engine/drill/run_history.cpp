@@ -21,10 +21,6 @@ RunRecord* RunHistory::ownerOf(std::uint64_t sample) noexcept {
     return nullptr;
 }
 
-void RunHistory::setTempo(Tempo tempo) noexcept {
-    if (count_ > 0) runs_[count_ - 1].setAfter = tempo;
-}
-
 void RunHistory::close() noexcept {
     for (auto& run : runs_) run.closed = true;
 }
@@ -35,7 +31,6 @@ Tally RunHistory::missedAfterAll(RunRecord& run, const DrillPlan& plan) noexcept
     for (auto* later = &run; later != runs_.data() + count_; ++later) {
         later->before = tally;
         tally.add(later->grid.tempo, later->mark, plan);
-        if (later->setAfter) tally.standing = handSet(*later->setAfter);
     }
     return tally;
 }

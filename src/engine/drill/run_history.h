@@ -9,14 +9,12 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
-#include <optional>
 
 namespace piolo::engine {
 
 /// One run, either the current one or one that ended.
 struct RunRecord {
     std::uint64_t number = 0;
-    std::uint64_t beganAt = 0;
     std::uint64_t ownFrom = 0; ///< presses from here on belong to it: its first note, or the end of its first
                                ///< beat
     std::uint64_t endedAt = 0; ///< the first sample after it
@@ -30,7 +28,6 @@ struct RunRecord {
     bool landsLonger = false;    ///< playing on: a press added a landing note of its own
     bool closed = false;         ///< its mark was decided elsewhere since: no press can change it any more
     Tally before;
-    std::optional<Tempo> setAfter; ///< a tempo set by hand between its end and the end of the next run
 };
 
 /// Holds the last 16 runs. Real-time-safe.
@@ -44,8 +41,6 @@ public:
     /// The run to which a press at `sample` belongs: the newest whose ownFrom is not later. Null before the
     /// first run.
     [[nodiscard]] RunRecord* ownerOf(std::uint64_t sample) noexcept;
-    /// Records that the tempo was set by hand after the newest run.
-    void setTempo(Tempo tempo) noexcept;
     /// No press can change these runs any more.
     void close() noexcept;
     /// Marks `run` as missed after all. Returns the tally after it and every later run.

@@ -10,9 +10,6 @@
 
 namespace piolo::engine {
 
-/// Where a new tempo takes effect.
-enum class Boundary : std::uint8_t { pulse, beat, bar };
-
 struct Command {
     enum class Kind : std::uint8_t {
         start,  ///< start drilling `plan` now; ends a playback
@@ -22,9 +19,7 @@ struct Command {
         resume, ///< continue after a pause, starting with the count-in
         adopt,  ///< move to `standing` (after a mark was taken back); refused if `runsEnded` is out of date.
                 ///< If the tempo changes, the count-in starts again at the next pulse; a pause stays a pause
-        setTempo, ///< manual tempo change during a drill: `standing.tempo` at `boundary`; the current run
-                  ///< becomes void
-        setMix,   ///< use `mix` from the next pulse on; sounding clicks continue as they began
+        setMix, ///< use `mix` from the next pulse on; sounding clicks continue as they began
         withdraw, ///< press number `press` was not a miss: when playing on, its mark is removed from the
                   ///< current run, and a pause that it caused ends. What it ended stays ended. Always
                   ///< answered by `withdrawn`
@@ -34,8 +29,7 @@ struct Command {
     std::uint64_t sample = 0;    ///< in the engine's own count of rendered samples
     std::uint64_t press = 0;     ///< for miss and withdraw: the sender's number of the press, counted from 1
     std::uint64_t runsEnded = 0; ///< for adopt: how many runEnded and lateMiss events the sender has seen
-    Standing standing{};         ///< for adopt and setTempo
-    Boundary boundary = Boundary::beat;
+    Standing standing{};         ///< for adopt
     DrillPlan plan{};
     Mix mix{};
     std::uint8_t playback = 0; ///< for hear: the slot of the playback

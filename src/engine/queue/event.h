@@ -27,10 +27,9 @@ struct Event {
         started,      ///< the drill began
         pulse,        ///< a pulse: layer, bar, beat, part, phase; whether it `sounds`, or `waits`
         runBegan,     ///< the first note of a run; `run` counts from 1
-        runEnded,     ///< mark, standing before and after; never sent for a run that was cancelled. For a
-                      ///< missed run: bar and beat of the (first) press
-        runCancelled, ///< a run that was rendered but not heard yet was overtaken by a late miss: it does not
-                      ///< exist
+        runEnded,     ///< mark, standing before and after; never sent for a run that was rendered but not
+                      ///< heard yet when a late miss overtook it. For a missed run: bar and beat of the
+                      ///< (first) press
         lateMiss,     ///< run `run`, reported as clean before, was missed after all; bar and beat if the
                       ///< press was made inside it. `before`: the standing before that run; `after`: the
                       ///< current standing
@@ -66,7 +65,6 @@ struct Event {
     std::int32_t beat = 0;       ///< counted from 0
     std::int32_t part = 0;       ///< pulse inside the beat, counted from 0
     std::int32_t thousandth = 0; ///< for a miss: the elapsed part of its beat, 0…999
-    std::uint64_t beganAt = 0;   ///< for runEnded: the sample of the run's first note
     bool sounds = true;          ///< false: the click pattern leaves this pulse out
     bool waits = false;          ///< a beat of breath before `bar` and `beat`: nothing sounds, the bars do
                                  ///< not advance

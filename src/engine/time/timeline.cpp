@@ -46,11 +46,8 @@ std::uint64_t Timeline::sampleOf(std::uint64_t tick) const noexcept {
     return tick == Section::never ? Section::never : grid_.sampleOf(tick);
 }
 
-std::uint64_t Timeline::boundary(Boundary kind) const noexcept {
-    auto next = pulse_;
-    if (kind == Boundary::beat) next = section_.nextBeat(pulse_, measure_);
-    if (kind == Boundary::bar) next = section_.nextBar(pulse_, measure_);
-    return std::min(next, section_.end);
+std::uint64_t Timeline::nextBar() const noexcept {
+    return std::min(section_.nextBar(pulse_, measure_), section_.end);
 }
 
 std::uint64_t Timeline::nextSample() const noexcept {

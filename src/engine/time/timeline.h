@@ -2,7 +2,6 @@
 // The position of the drill: the current section on the current grid, and the samples of what comes next.
 #pragma once
 
-#include "engine/queue/command.h"
 #include "engine/time/section.h"
 
 #include <cstdint>
@@ -38,8 +37,8 @@ public:
     [[nodiscard]] std::uint64_t nextPulse() const noexcept { return pulse_; }
     [[nodiscard]] bool pulseIsInside() const noexcept { return pulse_ < section_.end; }
     [[nodiscard]] std::uint64_t pulseSample() const noexcept { return pulseSample_; }
-    /// The tick of the next pulse, beat or bar, or the end of the section if that comes first.
-    [[nodiscard]] std::uint64_t boundary(Boundary kind) const noexcept;
+    /// The tick of the next bar, or the end of the section if that comes first.
+    [[nodiscard]] std::uint64_t nextBar() const noexcept;
     /// The sample of the next thing to happen.
     [[nodiscard]] std::uint64_t nextSample() const noexcept;
 

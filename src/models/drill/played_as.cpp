@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/drill/played_as.h"
 
-#include "core/time/felt_beat.h"
 #include "models/settings/setting_choices.h"
 #include "models/text/beat_units.h"
 #include "models/text/formatter.h"
 #include "models/text/manner_words.h"
+#include "practice/figures/passage_figures.h"
 #include "practice/log/practice_book.h"
 
 #include <QStringList>
@@ -16,12 +16,8 @@ namespace {
 
 QVariantList beatsOf(const PassageRecord& record, Tempo tempo) {
     QVariantList list;
-    const BeatUnit present = record.passage.music.meter.beat();
-    for (const BeatUnit beat : beatUnits) {
-        if (!feltIn(record.passage, record.standing.tempo, beat)) continue;
-        const Tempo felt = nearestAt(tempo, speedRatio(present, beat));
+    for (const auto& [beat, felt] : practice::feltBeats(record, tempo, beatUnits))
         list << choice(beatWord(beat), qtTrId("drill.felt-as").arg(Formatter::tempoMark(beat, felt)));
-    }
     return list;
 }
 
@@ -32,8 +28,8 @@ QString bestsOf(const PassageRecord& record) {
             bests << qtTrId("drill.best.item")
                          .arg(articulationText(static_cast<Articulation>(place)),
                               Formatter::tempo(*record.bests[place]));
-    const bool telling = bests.size() > 1 || (bests.size() == 1 && !record.bests.front());
-    return telling ? qtTrId("drill.best").arg(bests.join(QStringLiteral(", "))) : QString();
+    return practice::hasSeveralBests(record) ? qtTrId("drill.best").arg(bests.join(QStringLiteral(", ")))
+                                             : QString();
 }
 
 } // namespace

@@ -53,10 +53,11 @@ QStringList StageFigures::names() {
     return list;
 }
 
-void StageFigures::show(Stage stage, const StageStep& step) {
-    stage_ = stage;
-    evidence_ = evidenceOf(stage, step);
-    proposed_ = step.reached() && step.next != stage ? stageName(step.next) : QString();
+void StageFigures::show(const practice::PassageFigures& figures) {
+    stage_ = figures.stage;
+    evidence_ = evidenceOf(figures.stage, figures.step);
+    const auto suggested = figures.suggested();
+    proposed_ = suggested ? stageName(*suggested) : QString();
     emit changed();
 }
 

@@ -8,7 +8,7 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
-#include "core/rule/stage_step.h"
+#include "practice/figures/passage_figures.h"
 
 namespace piolo::models {
 
@@ -36,7 +36,7 @@ public:
     [[nodiscard]] QString evidence() const { return evidence_; }
     [[nodiscard]] QString proposed() const { return proposed_; }
 
-    void show(Stage stage, const StageStep& step);
+    void show(const practice::PassageFigures& figures);
 
 signals:
     void changed();

@@ -18,7 +18,10 @@ void TempoCurveItem::setDrill(DrillModel* drill) {
     if (drill == drill_) return;
     if (drill_ != nullptr) disconnect(drill_, nullptr, this, nullptr);
     drill_ = drill;
-    if (drill_ != nullptr) connect(drill_, &DrillModel::changed, this, &TempoCurveItem::redraw);
+    if (drill_ != nullptr) {
+        connect(drill_, &DrillModel::passageChanged, this, &TempoCurveItem::redraw);
+        connect(drill_, &DrillModel::stateChanged, this, &TempoCurveItem::redraw);
+    }
     emit drillChanged();
     redraw();
 }
@@ -28,7 +31,7 @@ void TempoCurveItem::redraw() {
 }
 
 void TempoCurveItem::paint(QPainter* painter) {
-    const PassageRecord* record = drill_ == nullptr ? nullptr : drill_->record();
+    const PassageRecord* record = drill_ == nullptr ? nullptr : drill_->control().record();
     if (record == nullptr) return;
     plots::CurveStyle style = dark_ ? plots::darkCurveStyle() : plots::lightCurveStyle();
     style.paper = Qt::transparent;

@@ -5,13 +5,14 @@
 
 namespace piolo::models {
 
-void TodayFigures::show(const PassageRecord& record, const DayFigures& day, int secureDays) {
+void TodayFigures::show(const practice::PassageFigures& figures) {
+    const DayFigures& day = figures.today;
     cleanText_ = day.runs == 0 ? qtTrId("today.none") : qtTrId("today.of").arg(day.clean).arg(day.runs);
-    bestText_ = record.best ? Formatter::tempo(*record.best) : qtTrId("today.none");
+    bestText_ = figures.best ? Formatter::tempo(*figures.best) : qtTrId("today.none");
     timeText_ = day.millis == 0 ? qtTrId("today.none") : Formatter::duration(day.millis);
-    const int days = record.secureDays();
-    secureText_ = days >= secureDays ? qtTrId("today.secure-yes", days)
-                                     : qtTrId("today.secure-on", secureDays).arg(days);
+    const int days = figures.secureDays;
+    secureText_ = figures.isSecure() ? qtTrId("today.secure-yes", days)
+                                     : qtTrId("today.secure-on", figures.secureDaysNeeded).arg(days);
     emit changed();
 }
 

@@ -7,7 +7,7 @@
 #include <QString>
 #include <QtQml/qqmlregistration.h>
 
-#include "core/history/notebook.h"
+#include "practice/figures/passage_figures.h"
 
 namespace piolo::models {
 
@@ -31,7 +31,7 @@ public:
     [[nodiscard]] QString timeText() const { return timeText_; }
     [[nodiscard]] QString secureText() const { return secureText_; }
 
-    void show(const PassageRecord& record, const DayFigures& day, int secureDays);
+    void show(const practice::PassageFigures& figures);
 
 signals:
     void changed();

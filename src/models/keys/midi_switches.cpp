@@ -35,7 +35,8 @@ void MidiSwitches::want(bool wanted) {
 
 void MidiSwitches::look() {
     const bool there = port_.look();
-    const QStringList inputs = port_.inputs();
+    QStringList inputs;
+    for (const std::string& name : port_.inputs()) inputs << QString::fromStdString(name);
     if (there == there_ && inputs == inputs_) return;
     there_ = there;
     inputs_ = inputs;

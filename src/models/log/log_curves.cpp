@@ -36,22 +36,6 @@ QString outcomeWords(const plots::SeriesPoint& point, plots::CurveBy by) {
 
 } // namespace
 
-std::vector<Id> curvePassages(const Notebook& notebook, const practice::LogFilter& filter) {
-    if (!filter.passage.isNone()) return {filter.passage};
-    std::vector<std::pair<std::int64_t, Id>> played;
-    for (const Id id : notebook.passages()) {
-        const PassageRecord* const record = notebook.passage(id);
-        if (record == nullptr || record->entries.empty()) continue;
-        if (!filter.piece.isNone() && record->passage.title.piece != filter.piece) continue;
-        played.emplace_back(record->entries.back().at.utcMillis, id);
-    }
-    const auto end = played.begin() + static_cast<std::ptrdiff_t>(std::min(mostCurves, played.size()));
-    std::partial_sort(played.begin(), end, played.end(), std::greater<>());
-    std::vector<Id> ids;
-    for (auto at = played.begin(); at != end; ++at) ids.push_back(at->second);
-    return ids;
-}
-
 QString pointWords(const plots::CurveSeries& series, std::size_t index, Date today) {
     const plots::SeriesPoint& point = series.points[index];
     const QString outcome = outcomeWords(point, series.by);

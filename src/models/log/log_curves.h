@@ -6,17 +6,12 @@
 #include <QString>
 
 #include "plots/curve/curve_series.h"
-#include "practice/log/log_index.h"
+#include "practice/figures/curve_passages.h"
 
 #include <vector>
 
 namespace piolo::models {
 
-/// More lines than this on one picture cannot be told apart.
-inline constexpr std::size_t mostCurves = 4;
-
-/// The passages that the filter is about: the one it names, else those played last, the newest first.
-[[nodiscard]] std::vector<Id> curvePassages(const Notebook& notebook, const practice::LogFilter& filter);
 /// "coda: Tuesday, 18 April, at 84, 12 of 14 clean"; by runs "coda: run 128, 18 April, at 84, missed".
 [[nodiscard]] QString pointWords(const plots::CurveSeries& series, std::size_t point, Date today);
 /// The picture in words: "coda at 84 of 96; trio at 60 of 72".

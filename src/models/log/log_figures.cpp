@@ -3,10 +3,12 @@
 
 #include "core/history/practice_days.h"
 #include "core/passage/difference.h"
-#include "models/log/log_curves.h"
 #include "models/log/log_misses.h"
 #include "models/log/log_practice.h"
 #include "models/text/formatter.h"
+#include "practice/figures/bar_parts.h"
+#include "practice/figures/curve_passages.h"
+#include "practice/figures/day_shares.h"
 #include "practice/log/practice_book.h"
 
 namespace piolo::models {
@@ -21,16 +23,16 @@ void LogFigures::read(const practice::LogFilter& filter) {
 
 void LogFigures::readDays() {
     const Date today = book_.today();
-    const Date from = Date::fromDaysSince1970(today.daysSince1970() - practiceDaysShown + 1);
+    const Date from = Date::fromDaysSince1970(today.daysSince1970() - practice::practiceDaysShown + 1);
     const auto days = practiceDays(book_.notebook(), from, today);
     const auto gaps = missedDays(days, today);
     days_ = practiceMaps(days, gaps, today);
-    mostMinutes_ = models::mostMinutes(days);
+    mostMinutes_ = practice::mostMinutes(days);
     gapText_ = gapWords(days, gaps);
 }
 
 void LogFigures::readBreaks(const practice::LogFilter& filter) {
-    const auto passages = curvePassages(book_.notebook(), filter);
+    const auto passages = practice::curvePassages(book_.notebook(), filter);
     const Id before = passage_;
     passage_ = passages.empty() ? Id{} : passages.front();
     breaks_ = {};
@@ -46,8 +48,8 @@ void LogFigures::readBreaks(const practice::LogFilter& filter) {
     const Misses misses = missesByBar(*record, book_.notebook().settings().reactionMillis, filter.from);
     breaks_ = missesMap(*record, misses);
     stretch_ = worstStretch(misses, record->passage.music);
-    buildUp_ = partsFromTheEnd(record->passage.music);
-    parts_ = partsThatOverlap(record->passage.music);
+    buildUp_ = practice::partsFromTheEnd(record->passage.music);
+    parts_ = practice::partsThatOverlap(record->passage.music);
 }
 
 QString LogFigures::stretchText() const {

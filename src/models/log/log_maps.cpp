@@ -14,7 +14,7 @@ namespace piolo::models {
 
 namespace {
 
-QString titleOf(const LogLine& line) {
+QString titleOf(const practice::LogLine& line) {
     if (line.through) return qtTrId("log.line.run-through").arg(QString::fromStdString(line.pieceName));
     const QString title = text::passageTitle(line.record->passage);
     return line.record->removed ? qtTrId("log.line.removed").arg(title) : title;
@@ -49,26 +49,26 @@ QString noteOf(const PassageRecord& record, Id entry) {
     return found == record.notes.end() ? QString() : QString::fromStdString(found->second);
 }
 
-QString notesOf(const LogLine& line) {
+QString notesOf(const practice::LogLine& line) {
     QStringList notes;
     for (const Entry* entry : line.entries)
         if (const QString note = noteOf(*line.record, entry->id); !note.isEmpty()) notes << note;
     return notes.join(QStringLiteral(" · "));
 }
 
-QString tempoOf(const LogLine& line) {
+QString tempoOf(const practice::LogLine& line) {
     if (!line.through) return Formatter::tempo(line.entries.front()->tempo);
     return line.through->played.tempo ? Formatter::tempo(*line.through->played.tempo) : QString();
 }
 
 /// When it was played; the time of what was ticked on paper is not known.
-QString timeOf(const LogLine& line) {
+QString timeOf(const practice::LogLine& line) {
     const bool onPaper = !line.through && line.entries.front()->entered;
     return onPaper ? qtTrId("log.line.paper") : Formatter::timeOfDay(line.at());
 }
 
 QVariantMap entryMap(const PassageRecord& record, const Entry& entry) {
-    const LogLine alone{&record, {&entry}, {}, {}};
+    const practice::LogLine alone{&record, {&entry}, {}, {}};
     return {{QStringLiteral("entry"), idText(entry.id)},
             {QStringLiteral("passage"), idText(record.passage.id)},
             {QStringLiteral("time"), timeOf(alone)},
@@ -92,7 +92,7 @@ QVariantMap throughMap(const RunThrough& through) {
 
 } // namespace
 
-QVariantMap lineMap(const LogLine& line) {
+QVariantMap lineMap(const practice::LogLine& line) {
     const QString time = timeOf(line);
     const QString title = titleOf(line);
     const QString tempo = tempoOf(line);
@@ -113,7 +113,7 @@ QVariantMap lineMap(const LogLine& line) {
             {QStringLiteral("spoken"), spoken.join(QStringLiteral(", "))}};
 }
 
-QVariantList entryMaps(const LogLine& line) {
+QVariantList entryMaps(const practice::LogLine& line) {
     QVariantList maps;
     if (line.through) maps.append(throughMap(*line.through));
     for (const Entry* entry : line.entries) maps.append(entryMap(*line.record, *entry));

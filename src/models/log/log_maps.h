@@ -10,9 +10,9 @@
 namespace piolo::models {
 
 /// {time, title, tempo, marks, effect, note, spoken}: `note` holds the players' words on any of its entries.
-[[nodiscard]] QVariantMap lineMap(const LogLine& line);
+[[nodiscard]] QVariantMap lineMap(const practice::LogLine& line);
 /// The line's entries one by one: {entry, passage, time, marks, mark, detail, note, canNote}. `passage` is a
 /// run-through's piece.
-[[nodiscard]] QVariantList entryMaps(const LogLine& line);
+[[nodiscard]] QVariantList entryMaps(const practice::LogLine& line);
 
 } // namespace piolo::models

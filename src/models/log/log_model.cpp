@@ -69,7 +69,7 @@ QVariantList LogModel::kinds() { return kindChoices(); }
 QVariantList LogModel::stretches() { return stretchChoices(); }
 Date LogModel::today() const { return book_.today(); }
 std::vector<plots::CurveSeries> LogModel::curves(plots::CurveBy by) const {
-    return plots::curvesOf(book_.notebook(), curvePassages(book_.notebook(), filter_), by);
+    return plots::curvesOf(book_.notebook(), practice::curvePassages(book_.notebook(), filter_), by);
 }
 std::vector<const PassageRecord*> LogModel::records(const std::vector<plots::CurveSeries>& curves) const {
     std::vector<const PassageRecord*> records;
@@ -143,12 +143,14 @@ void LogModel::refresh() {
 
 QVariantList LogModel::lineMaps(const practice::LogDay& day) const {
     QVariantList maps;
-    for (const LogLine& line : linesOf(book_.notebook(), day, filter_)) maps.append(lineMap(line));
+    for (const practice::LogLine& line : practice::linesOf(book_.notebook(), day, filter_))
+        maps.append(lineMap(line));
     return maps;
 }
 
 QString LogModel::figuresText(const practice::LogDay& day) const {
-    const LogDayFigures figures = figuresOf(linesOf(book_.notebook(), day, filter_));
+    const practice::LogDayFigures figures =
+        practice::figuresOf(practice::linesOf(book_.notebook(), day, filter_));
     const QString time = Formatter::duration(figures.millis);
     if (figures.runs == 0) return figures.millis == 0 ? QString() : time;
     return qtTrId("log.day.figures")
@@ -157,7 +159,7 @@ QString LogModel::figuresText(const practice::LogDay& day) const {
 
 QVariantList LogModel::entriesOf(int day, int line) const {
     if (day < 0 || day >= count()) return {};
-    const auto lines = linesOf(book_.notebook(), days_[static_cast<std::size_t>(day)], filter_);
+    const auto lines = practice::linesOf(book_.notebook(), days_[static_cast<std::size_t>(day)], filter_);
     if (line < 0 || static_cast<std::size_t>(line) >= lines.size()) return {};
     return entryMaps(lines[static_cast<std::size_t>(line)]);
 }

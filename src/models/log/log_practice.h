@@ -12,16 +12,11 @@
 
 namespace piolo::models {
 
-/// The days of the picture: four weeks up to today.
-inline constexpr int practiceDaysShown = 28;
-
 /// One map for each day: {spoken, today, missed, longGap, runs, apart, throughs}; the last three are
 /// shares of the longest day, for minutes with the click, other runs, and run-throughs. `missed`: a day
 /// without practice that is over; `longGap`: one of two or more in a row.
 [[nodiscard]] QVariantList practiceMaps(std::span<const PracticeDay> days, std::span<const MissedDays> gaps,
                                         Date today);
-/// The longest day in minutes, rounded up: the height of the picture.
-[[nodiscard]] int mostMinutes(std::span<const PracticeDay> days);
 /// "Four weeks, never two days missed in a row." One missed day is fine and said so; two in a row are pointed
 /// out. The last of `days` is today. "" when nothing was played in them.
 [[nodiscard]] QString gapWords(std::span<const PracticeDay> days, std::span<const MissedDays> gaps);

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the form of a passage offers, and what it says of the passage typed.
-#include "core/rule/settle.h"
 #include "core/rule/usual_floor.h"
-#include "core/time/duration.h"
 #include "models/passages/passage_editor.h"
 #include "models/settings/setting_choices.h"
 #include "models/text/beat_units.h"
@@ -10,9 +8,6 @@
 #include "models/text/manner_words.h"
 #include "practice/log/practice_book.h"
 #include "text/passage_title.h"
-
-#include <algorithm>
-#include <cmath>
 
 namespace piolo::models {
 
@@ -80,43 +75,6 @@ Standing PassageEditor::standing() const {
     const Tempi& tempi = check_.passage.tempi;
     const PassageRecord* record = book_.notebook().passage(id_);
     return record != nullptr ? piolo::edited(record->standing, tempi.rule) : Standing{tempi.start, 0};
-}
-
-std::int64_t PassageEditor::runLength() const { return runMillis(check_.passage.music, standing().tempo); }
-
-QString PassageEditor::settleSentence() const {
-    return qtTrId("form.settles").arg(Formatter::ofHundred(settlesAt(check_.passage.tempi.rule)));
-}
-
-QString PassageEditor::timeSentence() const {
-    const Passage& passage = check_.passage;
-    const Rule& rule = passage.tempi.rule;
-    const Standing now = standing();
-    const auto runs =
-        static_cast<int>(std::min(999'999L, std::lround(expectedRunsToClimb(0.9, rule.cleanRuns))));
-    const QString climb =
-        now.tempo < rule.target
-            ? qtTrId("form.about-climb").arg(Formatter::tempo(now.tempo), Formatter::runs(runs))
-            : qtTrId("form.about-secure").arg(Formatter::runs(runs));
-    if (passage.music.bars == 0) return qtTrId("form.run-open").arg(climb);
-    const qint64 whole = millisToTarget(passage.music, rule, now);
-    return qtTrId("form.run").arg(Formatter::duration(runLength()), climb, Formatter::duration(whole));
-}
-
-int PassageEditor::proposedCleanRuns() const {
-    if (check_.passage.music.bars == 0) return 0;
-    const int proposed = piolo::proposedCleanRuns(runLength());
-    return proposed < check_.passage.tempi.rule.cleanRuns ? proposed : 0;
-}
-
-QString PassageEditor::proposal() const {
-    if (check_.passage.music.bars == 0) return {};
-    const QString length = Formatter::duration(runLength());
-    if (piolo::proposedCleanRuns(runLength()) == 0) return qtTrId("form.run-long").arg(length);
-    if (proposedCleanRuns() == 0) return {};
-    return qtTrId("form.run-long-streak")
-        .arg(length, Formatter::countWord(check_.passage.tempi.rule.cleanRuns),
-             Formatter::countWord(proposedCleanRuns()));
 }
 
 } // namespace piolo::models

@@ -8,6 +8,7 @@
 #include "practice/log/practice_book.h"
 #include "text/one_line.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace piolo::models {
@@ -23,6 +24,8 @@ PassageEditor::PassageEditor(practice::PracticeBook& book, QObject* parent)
     connect(&piece_, &PieceEditor::edited, this, &PassageEditor::edited);
     connect(&book_, &practice::PracticeBook::changed, this, &PassageEditor::follow);
     connect(&music_, &MusicImport::taken, this, &PassageEditor::takeMusic);
+    connect(this, &PassageEditor::edited, this,
+            [this] { outlook_.show(practice::outlookOf(check_.passage, standing()), standing().tempo); });
     open(Id{});
 }
 
@@ -67,11 +70,29 @@ void PassageEditor::set(const QString& field, const QVariant& value) {
 }
 
 void PassageEditor::takeProposal() {
-    if (proposedCleanRuns() > 0) set("cleanRuns", QString::number(proposedCleanRuns()));
+    const int fewer = outlook_.proposedCleanRuns();
+    if (fewer > 0) set("cleanRuns", QString::number(fewer));
 }
 
 void PassageEditor::load(const QString& id) { open(Id::parse(id.toStdString()).value_or(Id{})); }
 void PassageEditor::startNew() { open(Id{}); }
+
+void PassageEditor::loadFirstHalf(const QString& id) {
+    load(id);
+    const QVariantMap whole = draft();
+    const QString piece = pieceChoice();
+    startNew();
+    setPieceChoice(piece);
+    for (auto field = whole.begin(); field != whole.end(); ++field) set(field.key(), field.value());
+    const int half = std::max(1, whole.value(QStringLiteral("bars")).toString().toInt() / 2);
+    set(QStringLiteral("title"), QString());
+    set(QStringLiteral("bars"), QString::number(half));
+    const PassageRecord* const known = book_.notebook().passage(Id::parse(id.toStdString()).value_or(Id{}));
+    if (known == nullptr) return;
+    const Music& music = known->passage.music;
+    const BuildUpPart part{music.firstBar, half};
+    giveNotes(musicOf(part, music), notesOf(part, music, known->passage.notes));
+}
 
 void PassageEditor::giveNotes(const Music& music, std::vector<Note> notes) {
     typed_.notedMusic = music;

@@ -12,6 +12,7 @@
 #include "models/passages/music_import.h"
 #include "models/passages/passage_draft.h"
 #include "models/passages/piece_editor.h"
+#include "models/passages/run_outlook_text.h"
 
 #include <map>
 #include <vector>
@@ -67,14 +68,7 @@ class PassageEditor : public QObject {
     /// Where the click sounds, in one line.
     Q_PROPERTY(QString clickSentence READ clickSentence NOTIFY edited)
 
-    /// "About 92 of 100 runs will be clean where this settles."
-    Q_PROPERTY(QString settleSentence READ settleSentence NOTIFY edited)
-    /// A run's seconds, the runs to the next climb, the time to the target, in one line.
-    Q_PROPERTY(QString timeSentence READ timeSentence NOTIFY edited)
-    /// What is proposed for a long run, or "".
-    Q_PROPERTY(QString proposal READ proposal NOTIFY edited)
-    /// Fewer clean runs that the proposal would take over, 0 for none.
-    Q_PROPERTY(int proposedCleanRuns READ proposedCleanRuns NOTIFY edited)
+    Q_PROPERTY(piolo::models::RunOutlookText* outlook READ outlook CONSTANT)
 public:
     explicit PassageEditor(practice::PracticeBook& book, QObject* parent = nullptr);
 
@@ -102,10 +96,7 @@ public:
     [[nodiscard]] static QVariantList rhythms();
     [[nodiscard]] QString originText() const;
     [[nodiscard]] QString clickSentence() const;
-    [[nodiscard]] QString settleSentence() const;
-    [[nodiscard]] QString timeSentence() const;
-    [[nodiscard]] QString proposal() const;
-    [[nodiscard]] int proposedCleanRuns() const;
+    [[nodiscard]] RunOutlookText* outlook() { return &outlook_; }
 
     /// Types into a field. Unknown fields are not taken.
     Q_INVOKABLE void set(const QString& field, const QVariant& value);
@@ -116,8 +107,8 @@ public:
     /// The form of that passage; of a new one for an unknown id.
     Q_INVOKABLE void load(const QString& id);
     Q_INVOKABLE void startNew();
-    /// What is typed has these notes, as long as its bars are those of `music`.
-    void giveNotes(const Music& music, std::vector<Note> notes);
+    /// A new passage of that one's first half, for the player to name and to cut otherwise.
+    void loadFirstHalf(const QString& id);
     /// Throws away what is typed and not saved.
     Q_INVOKABLE void revert();
     /// Records the groups that changed, and the piece. The passage's id; "" when something is at fault.
@@ -140,6 +131,8 @@ private:
         bool operator==(const Typed&) const = default;
     };
     void open(Id passage);
+    /// What is typed has these notes, as long as its bars are those of `music`.
+    void giveNotes(const Music& music, std::vector<Note> notes);
     void takeMusic();
     void choosePiece(const score::Score& score, const score::Part& part);
     void show(const Typed& typed);
@@ -148,12 +141,12 @@ private:
     [[nodiscard]] Typed recorded() const;
     [[nodiscard]] Typed typed() const;
     [[nodiscard]] Standing standing() const;
-    [[nodiscard]] std::int64_t runLength() const;
     void record(const Passage& wanted);
 
     practice::PracticeBook& book_;
     PieceEditor piece_;
     MusicImport music_;
+    RunOutlookText outlook_;
     Id id_;
     Typed typed_;
     Typed before_;

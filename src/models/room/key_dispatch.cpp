@@ -3,12 +3,13 @@
 
 namespace piolo::models {
 
-KeyDispatch::KeyDispatch(DrillModel& drill, RunThroughModel& runThrough, LogFigures& figures, QObject* parent)
-    : QObject(parent), drill_(drill), runThrough_(runThrough), figures_(figures) {}
+KeyDispatch::KeyDispatch(practice::DrillControl& drill, Listening& listening, RunThroughModel& runThrough,
+                         LogFigures& figures, QObject* parent)
+    : QObject(parent), drill_(drill), listening_(listening), runThrough_(runThrough), figures_(figures) {}
 
 KeyScope KeyDispatch::scope() const {
     const KeyScope scope = screen_ == nullptr ? KeyScope::none : screen_->keys;
-    if (scope == KeyScope::drill && !drill_.isOpen()) return KeyScope::none;
+    if (scope == KeyScope::drill && drill_.control().record() == nullptr) return KeyScope::none;
     // What was played is looked over with the keys of its fields and buttons.
     if (scope == KeyScope::runThrough && runThrough_.state() == RunThroughModel::State::Review)
         return KeyScope::none;
@@ -17,21 +18,21 @@ KeyScope KeyDispatch::scope() const {
 
 bool KeyDispatch::isUrgent() const {
     return scope() == KeyScope::runThrough ? runThrough_.state() == RunThroughModel::State::Playing
-                                           : drill_.state() == DrillModel::State::Playing;
+                                           : drill_.state() == practice::DrillControl::State::playing;
 }
 
 bool KeyDispatch::marksAtOnce() const {
     return scope() == KeyScope::runThrough ? runThrough_.state() == RunThroughModel::State::Playing
-                                           : drill_.marksAtOnce();
+                                           : drill_.control().marksAtOnce();
 }
 
 void KeyDispatch::act(KeyAction action, qint64 nanos) {
     if (scope() == KeyScope::runThrough) return actInRunThrough(action);
     switch (action) {
     case KeyAction::mark:
-        return drill_.strike(nanos);
+        return drill_.control().strike(nanos);
     case KeyAction::clean:
-        return drill_.markClean(nanos);
+        return drill_.control().markClean(nanos);
     case KeyAction::back:
         return drill_.takeBack();
     case KeyAction::faster:
@@ -41,9 +42,9 @@ void KeyDispatch::act(KeyAction action, qint64 nanos) {
     case KeyAction::stop:
         return drill_.stop();
     case KeyAction::attempt:
-        return drill_.attempt();
+        return drill_.begin(RunKind::attempt);
     case KeyAction::hear:
-        return drill_.hearFirst();
+        return listening_.toggle();
     case KeyAction::next:
         emit nextWanted();
         return;
@@ -72,7 +73,7 @@ void KeyDispatch::actInRunThrough(KeyAction action) {
 
 void KeyDispatch::actByPedal(const practice::PedalAct& act) {
     if (scope() == KeyScope::runThrough) return runThrough_.pedal(act);
-    if (scope() == KeyScope::drill) return drill_.pedal(act);
+    if (scope() == KeyScope::drill) return drill_.control().pedal(act);
 }
 
 } // namespace piolo::models

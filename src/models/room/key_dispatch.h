@@ -5,11 +5,12 @@
 // Qt stands first: moc cannot read the standard headers before it.
 #include <QObject>
 
-#include "models/drill/drill_model.h"
+#include "models/drill/listening.h"
 #include "models/drill/run_through_model.h"
 #include "models/keys/key_action.h"
 #include "models/log/log_figures.h"
 #include "models/room/screen.h"
+#include "practice/drill/drill_control.h"
 #include "practice/keys/pedal_press.h"
 
 #include <cstdint>
@@ -21,8 +22,8 @@ class KeyDispatch : public QObject {
     Q_OBJECT
 public:
     /// All of them outlive this.
-    KeyDispatch(DrillModel& drill, RunThroughModel& runThrough, LogFigures& figures,
-                QObject* parent = nullptr);
+    KeyDispatch(practice::DrillControl& drill, Listening& listening, RunThroughModel& runThrough,
+                LogFigures& figures, QObject* parent = nullptr);
 
     void setScreen(const Screen* screen) { screen_ = screen; }
     /// Whose keys are heard now.
@@ -45,7 +46,8 @@ private:
     void actInRunThrough(KeyAction action);
     void makeStretch();
 
-    DrillModel& drill_;
+    practice::DrillControl& drill_;
+    Listening& listening_;
     RunThroughModel& runThrough_;
     LogFigures& figures_;
     const Screen* screen_ = nullptr;

@@ -1,25 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/room/practice_room.h"
 
-#include "core/music/note_stretch.h"
 #include "models/room/screen.h"
-#include "practice/faults/fault_text.h"
+#include "practice/figures/last_played.h"
 
 #include <QQmlEngine>
 #include <QQuickWindow>
 
-#include <algorithm>
-
 namespace piolo::models {
-
-namespace {
-
-QString lineOf(const Fault& fault) {
-    const QString sentence = practice::faultSentence(fault);
-    return sentence.left(1).toUpper() + sentence.mid(1);
-}
-
-} // namespace
 
 PracticeRoom* PracticeRoom::present_ = nullptr;
 
@@ -28,8 +16,8 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
                            std::string configDir, practice::DrillSession::Reading reading)
     : book_(std::move(book)), sound_(sound), machine_(std::move(settings)),
       settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
-      log_(*book_), session_(*book_, sound, std::move(engine), reading), drill_(*book_, sound, session_),
-      runThrough_(*book_, sound), formPicture_(*book_), drillPicture_(*book_),
+      log_(*book_), session_(*book_, sound, std::move(engine), reading), control_(*book_, sound, session_),
+      drill_(*book_, control_), runThrough_(*book_, sound), formPicture_(*book_), drillPicture_(*book_),
       keys_(
           machine_.keys,
           [this](const KeyBindings::Keys& keys) {
@@ -37,12 +25,13 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
               settings_.saveNow();
           },
           [this] { return sound_.nowNanos(); }),
-      dispatch_(drill_, runThrough_, *log_.figures()),
+      dispatch_(control_, *drill_.listening(), runThrough_, *log_.figures()),
       pedal_([this] { return sound_.nowNanos(); }, [this] { return dispatch_.marksAtOnce(); }),
-      picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_) {
+      picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_),
+      notice_(*book_, sound, session_, settings_) {
     present_ = this;
     connect(book_.get(), &practice::PracticeBook::savedChanged, this, &PracticeRoom::unsavedChanged);
-    connect(book_.get(), &practice::PracticeBook::troubleChanged, this, &PracticeRoom::noticeChanged);
+    connect(&notice_, &RoomNotice::changed, this, &PracticeRoom::noticeChanged);
     connect(book_.get(), &practice::PracticeBook::changed, this, &PracticeRoom::minutesTodayChanged);
     KeyListener* const listener = &keys_.listener();
     connect(listener, &KeyListener::pressed, &dispatch_, &KeyDispatch::act);
@@ -54,55 +43,38 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     connect(&dispatch_, &KeyDispatch::nextWanted, this, &PracticeRoom::openNext);
     connect(&dispatch_, &KeyDispatch::formToBeDrilled, this, &PracticeRoom::formToBeDrilled);
     connect(&settings_, &SettingsModel::pedalChanged, this, &PracticeRoom::timePedal);
-    connect(&drill_, &DrillModel::wantsNext, this, &PracticeRoom::openNext);
-    connect(&drill_, &DrillModel::changed, this, &PracticeRoom::hearKeys);
+    connect(&control_, &practice::DrillControl::wantsNext, this, &PracticeRoom::openNext);
+    connect(&drill_, &DrillModel::passageChanged, this, &PracticeRoom::hearKeys);
+    connect(&drill_, &DrillModel::stateChanged, this, &PracticeRoom::hearKeys);
     connect(&runThrough_, &RunThroughModel::changed, this, &PracticeRoom::hearKeys);
     connect(this, &PracticeRoom::screenChanged, this, &PracticeRoom::hearKeys);
-    sound_.onChange([this] { emit noticeChanged(); });
     connect(&settings_, &SettingsModel::languageChanged, this, &PracticeRoom::tellAgain);
-    connect(&settings_, &SettingsModel::mixChanged, this, [this] { session_.setMix(settings_.mix()); });
-    connect(&session_, &practice::DrillSession::fellBehind, this, &PracticeRoom::noticeChanged);
-    connect(&settings_, &SettingsModel::faultChanged, this, &PracticeRoom::noticeChanged);
+    connect(settings_.sound(), &SoundSettings::mixChanged, this,
+            [this] { session_.setMix(settings_.sound()->mix()); });
     connect(&drill_, &DrillModel::wantsEdit, this, &PracticeRoom::edit);
     const auto showForm = [this] { formPicture_.setPassage(editor_.passage()); };
     const auto showDrill = [this] { drillPicture_.setPassage(drill_.passageText()); };
     connect(&editor_, &PassageEditor::loaded, this, showForm);
-    connect(&drill_, &DrillModel::changed, this, showDrill);
+    connect(&drill_, &DrillModel::passageChanged, this, showDrill);
     timePedal();
-    session_.setMix(settings_.mix());
-    drill_.setModelClick(machine_.modelClick);
-    connect(&drill_, &DrillModel::modelClickChanged, this, [this] {
-        machine_.modelClick = drill_.modelClick();
+    session_.setMix(settings_.sound()->mix());
+    drill_.listening()->setWithClick(machine_.modelClick);
+    connect(drill_.listening(), &Listening::withClickChanged, this, [this] {
+        machine_.modelClick = drill_.listening()->withClick();
         settings_.saveNow();
     });
     screen_ = book_->notebook().passages().empty() ? QStringLiteral("welcome") : QStringLiteral("passages");
-    openLast();
+    const Id last = practice::lastPlayed(book_->notebook());
+    if (!last.isNone()) control_.open(last);
 }
 
 PracticeRoom::~PracticeRoom() {
-    sound_.onChange([] {});
     if (present_ == this) present_ = nullptr;
 }
 
 PracticeRoom* PracticeRoom::create(QQmlEngine*, QJSEngine*) {
     QQmlEngine::setObjectOwnership(present_, QQmlEngine::CppOwnership);
     return present_;
-}
-
-// The passage played last; where none was, the one made last.
-void PracticeRoom::openLast() {
-    const auto passages = book_->notebook().passages();
-    Id last;
-    std::int64_t latest = -1;
-    for (const Id& id : passages) {
-        const PassageRecord* record = book_->notebook().passage(id);
-        const std::int64_t at = record->entries.empty() ? 0 : record->entries.back().at.utcMillis;
-        if (at >= latest) {
-            latest = at;
-            last = id;
-        }
-    }
-    if (!last.isNone()) drill_.open(QString::fromStdString(last.text()));
 }
 
 // While something is played the keys come before all else.
@@ -119,23 +91,6 @@ void PracticeRoom::timePedal() {
                       machine_.bounceMillis * nanosInMilli});
 }
 
-QString PracticeRoom::notice() const {
-    if (book_->trouble()) return lineOf(*book_->trouble());
-    if (!settings_.fault().isEmpty()) return settings_.fault();
-    if (sound_.health() == practice::SoundHealth::needsRestart)
-        return lineOf({FaultNumber::soundNeedsRestart, {}, {}});
-    if (sound_.health() == practice::SoundHealth::silent) return lineOf({FaultNumber::noSoundDevice, {}, {}});
-    if (book_->readOnly()) return lineOf({FaultNumber::folderInUse, {}, {}});
-    if (session_.keysThatWaited() + session_.pulsesLeftOut() > 0)
-        return lineOf(
-            {FaultNumber::fellBehind,
-             {},
-             {std::to_string(session_.keysThatWaited()), std::to_string(session_.pulsesLeftOut())}});
-    if (!book_->readFaults().empty())
-        return qtTrId("log.bad-lines").arg(practice::faultLine(book_->readFaults().front()));
-    return {};
-}
-
 // The models put their texts together anew, as after a change of the practice folder; the screens are made
 // anew.
 void PracticeRoom::tellAgain() {
@@ -147,7 +102,7 @@ void PracticeRoom::tellAgain() {
 
 void PracticeRoom::setScreen(const QString& screen) {
     if (screen == screen_) return;
-    if (screen_ == QLatin1String("drill")) drill_.stop();
+    if (screen_ == QLatin1String("drill")) control_.stop();
     screen_ = screen;
     emit screenChanged();
 }
@@ -166,7 +121,7 @@ void PracticeRoom::drillScale(bool hear) {
     const QString passage = scales_.passageToDrill();
     if (passage.isEmpty()) return;
     openDrill(passage);
-    if (hear) drill_.hearFirst();
+    if (hear) drill_.listening()->toggle();
 }
 
 void PracticeRoom::openRunThrough(const QString& piece) {
@@ -176,39 +131,19 @@ void PracticeRoom::openRunThrough(const QString& piece) {
 
 void PracticeRoom::edit(const QString& passage, bool shorter) {
     if (shorter)
-        loadFirstHalf(passage);
+        editor_.loadFirstHalf(passage);
     else
         editor_.load(passage);
     setScreen(QStringLiteral("passages"));
     emit formWanted();
 }
 
-// The new passage is the player's to name and to cut otherwise; the old one stays as it is.
-void PracticeRoom::loadFirstHalf(const QString& passage) {
-    editor_.load(passage);
-    const QVariantMap whole = editor_.draft();
-    const QString piece = editor_.pieceChoice();
-    editor_.startNew();
-    editor_.setPieceChoice(piece);
-    for (auto field = whole.begin(); field != whole.end(); ++field) editor_.set(field.key(), field.value());
-    const int bars = whole.value(QStringLiteral("bars")).toString().toInt();
-    editor_.set(QStringLiteral("title"), QString());
-    const int half = std::max(1, bars / 2);
-    editor_.set(QStringLiteral("bars"), QString::number(half));
-    const auto id = Id::parse(passage.toStdString());
-    const PassageRecord* const known = id ? book_->notebook().passage(*id) : nullptr;
-    if (known == nullptr) return;
-    const Music& music = known->passage.music;
-    const BuildUpPart part{music.firstBar, half};
-    editor_.giveNotes(musicOf(part, music), notesOf(part, music, known->passage.notes));
-}
-
 void PracticeRoom::attach(QQuickWindow* window) {
     keys_.listener().watch(window);
     sound_.setOffsetMillis(machine_.offsetMillis);
     connect(
-        window, &QQuickWindow::frameSwapped, this,
-        [this] { sound_.start(QString::fromStdString(machine_.soundDevice)); }, Qt::SingleShotConnection);
+        window, &QQuickWindow::frameSwapped, this, [this] { sound_.start(machine_.soundDevice); },
+        Qt::SingleShotConnection);
 }
 
 void PracticeRoom::plugIn(practice::MidiPort& port) {
@@ -219,7 +154,7 @@ void PracticeRoom::plugIn(practice::MidiPort& port) {
 // What comes after the present passage: after a scale the one that the grid proposes, else the next of the
 // list. "" when there is no other.
 QString PracticeRoom::nextPassage() {
-    const PassageRecord* const record = drill_.record();
+    const PassageRecord* const record = control_.record();
     if (record != nullptr && record->passage.scale) {
         const QString proposed = scales_.proposedPassage();
         if (!proposed.isEmpty() && proposed != drill_.passageText()) return proposed;
@@ -236,7 +171,7 @@ QString PracticeRoom::nextPassage() {
 
 void PracticeRoom::openNext() {
     const QString next = nextPassage();
-    if (!next.isEmpty() && drill_.state() == DrillModel::State::Stopped) openDrill(next);
+    if (!next.isEmpty() && control_.state() == practice::DrillControl::State::stopped) openDrill(next);
 }
 
 } // namespace piolo::models

@@ -22,9 +22,10 @@
 #include "models/passages/passage_picks.h"
 #include "models/pictures/music_picture.h"
 #include "models/room/key_dispatch.h"
+#include "models/room/room_notice.h"
 #include "models/scales/scale_board.h"
 #include "models/settings/settings_model.h"
-#include "practice/drill/drill_session.h"
+#include "practice/drill/drill_control.h"
 #include "practice/log/practice_book.h"
 #include "practice/ports/sound_port.h"
 
@@ -91,7 +92,7 @@ public:
     [[nodiscard]] practice::PracticeBook& book() { return *book_; }
     [[nodiscard]] practice::DrillSession& session() { return session_; }
     [[nodiscard]] bool readOnly() const { return book_->readOnly(); }
-    [[nodiscard]] QString notice() const;
+    [[nodiscard]] QString notice() const { return notice_.text(); }
     [[nodiscard]] int unsaved() const { return book_->unsavedCount(); }
     [[nodiscard]] QString screen() const { return screen_; }
     void setScreen(const QString& screen);
@@ -126,12 +127,10 @@ signals:
     void languageChanged();
 
 private:
-    void openLast();
     void hearKeys();
     void timePedal();
     QString nextPassage();
     void tellAgain();
-    void loadFirstHalf(const QString& passage);
 
     static PracticeRoom* present_;
     std::unique_ptr<practice::PracticeBook> book_;
@@ -142,6 +141,7 @@ private:
     PassageEditor editor_;
     LogModel log_;
     practice::DrillSession session_;
+    practice::DrillControl control_;
     DrillModel drill_;
     RunThroughModel runThrough_;
     MusicPicture formPicture_;
@@ -155,6 +155,7 @@ private:
     PaperRuns paper_;
     PassageExchange exchange_;
     ScaleBoard scales_;
+    RoomNotice notice_;
     QString screen_;
 };
 

@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/scales/scale_board.h"
 
-#include "core/scales/scale_weeks.h"
 #include "models/text/formatter.h"
 #include "practice/log/practice_book.h"
 #include "text/scale_words.h"
 
 #include <algorithm>
-#include <span>
-#include <vector>
 
 namespace piolo::models {
 
@@ -20,65 +17,35 @@ constexpr int rowCount = Scale::mostNotesPerBeat;
 } // namespace
 
 ScaleBoard::ScaleBoard(practice::PracticeBook& book, QObject* parent)
-    : QObject(parent), book_(book), choices_(book) {
+    : QObject(parent), book_(book), figures_(book), choices_(book) {
     connect(&book, &practice::PracticeBook::changed, this, &ScaleBoard::forget);
     connect(this, &ScaleBoard::chosen, this, &ScaleBoard::showStaff);
     showStaff();
 }
 
 void ScaleBoard::forget() {
-    grid_.reset();
+    figures_.forget();
     emit changed();
     emit chosen();
 }
 
-const ScaleGrid& ScaleBoard::grid() const {
-    const ScaleSettings& settings = choices_.settings();
-    if (!grid_) grid_ = gridOf(book_.notebook(), settings.view, settings.instrument);
-    return *grid_;
-}
-
-std::array<int, keyCount> ScaleBoard::order() const {
-    const ScaleSettings& settings = choices_.settings();
-    return keysInOrder(settings.order, static_cast<std::uint32_t>(settings.seed));
-}
-
-int ScaleBoard::columnOf(int key) const {
-    const auto keys = order();
-    return static_cast<int>(std::ranges::find(keys, key) - keys.begin());
-}
-
-Tonic ScaleBoard::tonic(int key) const {
-    return choices_.settings().spelling.tonic(key, choices_.settings().view.kind);
-}
-
-// Where no key can be played the first one says so.
-CellProposal ScaleBoard::proposal() const {
-    const NoteRange range = playerOf(choices_.settings()).range;
-    const auto all = order();
-    std::vector<int> keys;
-    for (const int key : all)
-        if (hasTonic(range, tonic(key))) keys.push_back(key);
-    return nextCell(grid(), keys.empty() ? std::span<const int>(all) : keys, book_.today());
-}
-
-ScaleBoard::Cell ScaleBoard::cell() const {
+practice::ScalePlace ScaleBoard::cell() const {
     if (chosen_) return *chosen_;
-    const CellProposal next = proposal();
+    const CellProposal next = figures_.proposal();
     return {next.notesPerBeat, next.key};
 }
 
 int ScaleBoard::row() const { return cell().notesPerBeat - 1; }
-int ScaleBoard::column() const { return columnOf(cell().key); }
-int ScaleBoard::proposedRow() const { return proposal().notesPerBeat - 1; }
-int ScaleBoard::proposedColumn() const { return columnOf(proposal().key); }
+int ScaleBoard::column() const { return figures_.columnOf(cell().key); }
+int ScaleBoard::proposedRow() const { return figures_.proposal().notesPerBeat - 1; }
+int ScaleBoard::proposedColumn() const { return figures_.columnOf(figures_.proposal().key); }
 
 QVariantList ScaleBoard::keys() const {
-    const ScaleSettings& settings = choices_.settings();
+    const ScaleSettings& settings = figures_.settings();
     const Transposition transposition = playerOf(settings).instrument->transposition;
     QVariantList list;
-    for (const int key : order()) {
-        const Tonic written = tonic(key);
+    for (const int key : figures_.order()) {
+        const Tonic written = figures_.tonic(key);
         const QString concert = text::keyName(concertOf(written, settings.view.kind, transposition));
         const QString spoken = qtTrId("scales.key.sounds").arg(text::keyName(written), concert);
         list << QVariantMap{{"name", text::keyName(written)}, {"concert", concert}, {"spoken", spoken}};
@@ -88,7 +55,7 @@ QVariantList ScaleBoard::keys() const {
 
 QVariantList ScaleBoard::rows() const {
     QVariantList list;
-    const auto keys = order();
+    const auto keys = figures_.order();
     for (std::int32_t notes = 1; notes <= rowCount; ++notes) {
         QVariantList cells;
         for (const int key : keys) cells << cellMap({notes, key});
@@ -99,10 +66,11 @@ QVariantList ScaleBoard::rows() const {
     return list;
 }
 
-QVariantMap ScaleBoard::cellMap(Cell at) const {
-    const ScaleCell& cell = grid().at(at.notesPerBeat, at.key);
+QVariantMap ScaleBoard::cellMap(practice::ScalePlace at) const {
+    const ScaleCell& cell = figures_.at(at);
     const QString name =
-        qtTrId("scales.cell").arg(text::keyName(tonic(at.key)), text::subdivisionOf(at.notesPerBeat));
+        qtTrId("scales.cell")
+            .arg(text::keyName(figures_.tonic(at.key)), text::subdivisionOf(at.notesPerBeat));
     if (cell.passage.isNone())
         return {{"best", QString()},
                 {"share", 0.0},
@@ -110,9 +78,6 @@ QVariantMap ScaleBoard::cellMap(Cell at) const {
                 {"secure", false},
                 {"spoken", qtTrId("scales.cell.not-played").arg(name)}};
     const QString best = cell.best ? Formatter::tempo(*cell.best) : QStringLiteral("–");
-    const PassageRecord* const record = book_.notebook().passage(cell.passage);
-    const double target = record->passage.tempi.rule.target.thousandths();
-    const double share = cell.best ? std::min(1.0, cell.best->thousandths() / target) : 0.0;
     const QString streak = qtTrId("scales.cell.streak").arg(cell.streak).arg(cell.cleanRuns);
     const QString days = cell.lastDay
                              ? qtTrId("scales.cell.days-short")
@@ -122,7 +87,7 @@ QVariantMap ScaleBoard::cellMap(Cell at) const {
         cell.lastDay ? Formatter::daysFrom(*cell.lastDay, book_.today()) : qtTrId("scales.cell.never");
     const QString spoken = cell.best ? qtTrId("scales.cell.spoken") : qtTrId("scales.cell.spoken-no-best");
     return {{"best", best},
-            {"share", share},
+            {"share", figures_.shareOfTarget(at)},
             {"below", days.isEmpty() ? streak : qtTrId("scales.cell.below").arg(streak, days)},
             {"secure", cell.secure},
             {"spoken", spoken.arg(name, best, Formatter::streak(cell.streak, cell.cleanRuns), played)}};
@@ -130,9 +95,8 @@ QVariantMap ScaleBoard::cellMap(Cell at) const {
 
 QVariantList ScaleBoard::weeks() const {
     QVariantList list;
-    const auto keys = order();
-    for (const ScaleWeek& week :
-         scaleWeeks(book_.notebook(), choices_.settings().instrument, book_.today(), weeksShown)) {
+    const auto keys = figures_.order();
+    for (const ScaleWeek& week : figures_.weeks(weeksShown)) {
         QVariantList runs;
         for (const int key : keys) runs << week.runs.at(static_cast<std::size_t>(key));
         list << QVariantMap{{"label", Formatter::date(week.monday, book_.today())}, {"runs", runs}};
@@ -142,7 +106,7 @@ QVariantList ScaleBoard::weeks() const {
 
 void ScaleBoard::choose(int row, int column) {
     if (row < 0 || row >= rowCount || column < 0 || column >= keyCount) return;
-    chosen_ = Cell{row + 1, order().at(static_cast<std::size_t>(column))};
+    chosen_ = practice::ScalePlace{row + 1, figures_.order().at(static_cast<std::size_t>(column))};
     emit chosen();
 }
 

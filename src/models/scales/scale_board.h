@@ -8,12 +8,10 @@
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
-#include "core/scales/scale_grid.h"
-#include "core/scales/scale_proposal.h"
 #include "models/scales/scale_choices.h"
 #include "models/staff/staff_view.h"
+#include "practice/figures/scale_figures.h"
 
-#include <array>
 #include <optional>
 
 namespace piolo::models {
@@ -90,28 +88,16 @@ signals:
     void chosen();
 
 private:
-    struct Cell {
-        std::int32_t notesPerBeat = 1;
-        int key = 0;
-    };
     void forget();
     void showStaff();
-    const ScaleGrid& grid() const;
-    [[nodiscard]] std::array<int, keyCount> order() const;
-    [[nodiscard]] int columnOf(int key) const;
-    [[nodiscard]] CellProposal proposal() const;
-    [[nodiscard]] Cell cell() const;
-    [[nodiscard]] Tonic tonic(int key) const;
-    [[nodiscard]] QVariantMap cellMap(Cell cell) const;
-    [[nodiscard]] Scale scaleIn(Cell cell) const;
-    [[nodiscard]] std::optional<ScalePart> partIn(Cell cell) const;
-    QString passageIn(Cell cell);
+    [[nodiscard]] practice::ScalePlace cell() const;
+    [[nodiscard]] QVariantMap cellMap(practice::ScalePlace cell) const;
 
     practice::PracticeBook& book_;
+    practice::ScaleFigures figures_;
     ScaleChoices choices_;
     StaffView staff_;
-    std::optional<Cell> chosen_;
-    mutable std::optional<ScaleGrid> grid_;
+    std::optional<practice::ScalePlace> chosen_;
 };
 
 } // namespace piolo::models

@@ -6,6 +6,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <utility>
 
 namespace piolo::models {
 
@@ -82,7 +83,9 @@ void StaffItem::fit() {
         wantedHeight_ = wanted;
         emit wantedHeightChanged();
     }
-    follow();
+    choose();
+    emit shownChanged();
+    update();
 }
 
 std::optional<std::size_t> StaffItem::present() const {
@@ -94,7 +97,7 @@ std::optional<std::size_t> StaffItem::present() const {
 }
 
 /// The eye reads ahead: if not all systems fit, the one being played comes first and the next below it.
-void StaffItem::follow() {
+void StaffItem::choose() {
     first_ = 0;
     count_ = 0;
     if (layout_) {
@@ -104,7 +107,13 @@ void StaffItem::follow() {
                (count_ == 0 || heightOf(*layout_, first_, count_ + 1) <= room_))
             ++count_;
     }
-    emit shownChanged();
+}
+
+/// Another bar or note: the layout stays, and mostly the systems, too.
+void StaffItem::follow() {
+    const auto before = std::pair(first_, count_);
+    choose();
+    if (std::pair(first_, count_) != before) emit shownChanged();
     update();
 }
 

@@ -67,6 +67,7 @@ private:
     [[nodiscard]] std::optional<std::size_t> present() const;
     double layOut(double least, std::size_t systems);
     void fit();
+    void choose();
     void follow();
 
     QPointer<StaffView> view_;

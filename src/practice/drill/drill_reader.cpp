@@ -25,7 +25,7 @@ Reason reasonOf(engine::VoidReason reason) {
 } // namespace
 
 DrillReader::DrillReader(PracticeBook& book, SoundPort& sound, engine::DrillEngine& engine,
-                         std::function<void(const DrillNote&)> deliver)
+                         std::function<void(DrillNote)> deliver)
     : book_(book), sound_(sound), engine_(engine), deliver_(std::move(deliver)) {}
 
 void DrillReader::expect(const DrilledPassage& drilled) {
@@ -40,21 +40,21 @@ void DrillReader::forget() {
 
 void DrillReader::poll() {
     engine::Event event;
-    while (engine_.read(event)) take(event);
+    while (engine_.read(event)) take({event, sound_.nowNanos(), {}});
 }
 
-void DrillReader::take(const engine::Event& event) {
+void DrillReader::take(DrillNote note) {
     using Kind = engine::Event::Kind;
-    audible_.push(event);
-    if (event.kind == Kind::pulse) return;
+    const engine::Event& event = note.event;
     if (event.kind == Kind::started) begin();
     if (event.kind == Kind::runBegan) {
-        runBeganNanos_ = sound_.nowNanos();
+        runBeganNanos_ = note.decidedNanos;
         spots_.clear();
     }
     if (event.kind == Kind::missMarked) spots_.push_back(spotOf(event));
     if (event.kind == Kind::withdrawn && event.run != 0 && !spots_.empty()) spots_.pop_back();
-    deliver_(DrillNote{event, journal(event)});
+    note.fact = journal(note);
+    deliver_(std::move(note));
 }
 
 void DrillReader::begin() {
@@ -66,20 +66,21 @@ void DrillReader::begin() {
     expected_.erase(expected_.begin());
 }
 
-std::optional<Fact> DrillReader::journal(const engine::Event& event) {
-    if (event.kind == engine::Event::Kind::runEnded) return journalRun(event);
-    if (event.kind == engine::Event::Kind::lateMiss) return journalLateMiss(event);
+std::optional<Fact> DrillReader::journal(const DrillNote& note) {
+    if (note.event.kind == engine::Event::Kind::runEnded) return journalRun(note);
+    if (note.event.kind == engine::Event::Kind::lateMiss) return journalLateMiss(note.event);
     return std::nullopt;
 }
 
-std::optional<Fact> DrillReader::journalRun(const engine::Event& event) {
+std::optional<Fact> DrillReader::journalRun(const DrillNote& note) {
+    const engine::Event& event = note.event;
     RunFact run;
     run.passage = present_.passage;
     run.tempo = event.tempo;
     run.mark = event.mark;
     run.reason = reasonOf(event.voidReason);
     run.kind = present_.kind;
-    run.millis = std::max<std::int64_t>(0, (sound_.nowNanos() - runBeganNanos_) / 1'000'000);
+    run.millis = std::max<std::int64_t>(0, (note.decidedNanos - runBeganNanos_) / 1'000'000);
     run.spots = std::exchange(spots_, {});
     if (event.mark == Mark::missed && run.spots.empty() && event.bar != engine::noBar)
         run.spots = {spotOf(event)};

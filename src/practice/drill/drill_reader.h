@@ -3,7 +3,6 @@
 #pragma once
 
 #include "engine/drill/drill_engine.h"
-#include "practice/drill/audible_queue.h"
 #include "practice/drill/drill_note.h"
 #include "practice/log/practice_book.h"
 #include "practice/ports/sound_port.h"
@@ -24,13 +23,13 @@ struct DrilledPassage {
     RunKind kind = RunKind::run;
 };
 
-/// poll() belongs to the reader's thread, expect() and forget() to the sender's, the queue to the screen's.
+/// poll() belongs to the reader's thread, expect() and forget() to the sender's.
 /// Runs are written by the reader itself, so a stalled window delays no fact.
 class DrillReader {
 public:
-    /// `deliver` is called on the reader's thread for every event but the pulses.
+    /// `deliver` is called on the reader's thread for every event, pulses too, in the engine's order.
     DrillReader(PracticeBook& book, SoundPort& sound, engine::DrillEngine& engine,
-                std::function<void(const DrillNote&)> deliver);
+                std::function<void(DrillNote)> deliver);
 
     /// Before a start is sent: the next `started` speaks of this passage.
     void expect(const DrilledPassage& drilled);
@@ -38,22 +37,19 @@ public:
     void forget();
     /// Takes all events that there are. Does not wait for the disk.
     void poll();
-    /// Every event, pulses too, in the engine's order.
-    [[nodiscard]] AudibleQueue& audible() { return audible_; }
 
 private:
-    void take(const engine::Event& event);
+    void take(DrillNote note);
     void begin();
-    std::optional<Fact> journal(const engine::Event& event);
-    std::optional<Fact> journalRun(const engine::Event& event);
+    std::optional<Fact> journal(const DrillNote& note);
+    std::optional<Fact> journalRun(const DrillNote& note);
     std::optional<Fact> journalLateMiss(const engine::Event& event);
     [[nodiscard]] Spot spotOf(const engine::Event& event) const;
 
     PracticeBook& book_;
     SoundPort& sound_;
     engine::DrillEngine& engine_;
-    std::function<void(const DrillNote&)> deliver_;
-    AudibleQueue audible_;
+    std::function<void(DrillNote)> deliver_;
     std::mutex mutex_; // guards expected_
     std::vector<DrilledPassage> expected_;
     // The reader's own.

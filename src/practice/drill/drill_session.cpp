@@ -28,9 +28,11 @@ bool asksForFold(engine::Event::Kind kind) {
 DrillSession::DrillSession(PracticeBook& book, SoundPort& sound, std::shared_ptr<engine::DrillEngine> engine,
                            Reading reading, QObject* parent)
     : QObject(parent), book_(book), sound_(sound), engine_(std::move(engine)),
-      reader_(book, sound, *engine_, [this](const DrillNote& note) { emit read(note); }) {
-    // From the reader's thread the note waits for the window's; by hand there is one thread only.
-    connect(this, &DrillSession::read, this, &DrillSession::hear,
+      reader_(book, sound, *engine_, [this](DrillNote note) {
+          if (notes_.push(std::move(note))) emit notesWait();
+      }) {
+    // From the reader's thread the notes wait for the window's; by hand there is one thread only.
+    connect(this, &DrillSession::notesWait, this, &DrillSession::takeNotes,
             reading == Reading::ownThread ? Qt::QueuedConnection : Qt::DirectConnection);
     if (reading == Reading::ownThread) thread_ = std::thread([this] { readOn(); });
 }
@@ -50,10 +52,10 @@ void DrillSession::readOn() {
 
 void DrillSession::poll() { reader_.poll(); }
 
-bool DrillSession::nextAudible(engine::Event& event) {
+void DrillSession::catchUp() {
     sendWaiting();
     notePulses();
-    return reader_.audible().takeUntil(sound_.audibleAt(sound_.nowNanos()), event);
+    takeNotes();
 }
 
 bool DrillSession::begin(const Passage& passage, Standing standing, RunKind kind) {
@@ -63,8 +65,6 @@ bool DrillSession::begin(const Passage& passage, Standing standing, RunKind kind
     command.plan.apart = kind != RunKind::run;
     command.plan.once = kind == RunKind::attempt;
     command.plan.clickless = kind == RunKind::silent;
-    // What was told of the drill before and is not heard yet must not be taken for this one's.
-    reader_.audible().clear();
     reader_.expect({passage.id, passage.music.firstBar, kind});
     // What waits belongs to the drill before, and goes first.
     if (!sendWaiting() || !engine_->send(command)) {
@@ -84,8 +84,6 @@ std::uint64_t DrillSession::playNotes(const Passage& passage, Tempo tempo, bool 
     engine::PlaybackScore score = engine::playbackOf(passage, tempo);
     if (score.notes.empty()) return 0;
     score.click = click;
-    // What was told of the drill before and is not heard yet must not be taken for the model's.
-    reader_.audible().clear();
     const std::uint64_t number = sendWaiting() ? engine_->hear(score) : 0;
     if (number == 0) noteWaited();
     return number;
@@ -176,7 +174,11 @@ void DrillSession::takeBackMade(std::uint64_t press) {
     emit withdrawn(press);
 }
 
-void DrillSession::hear(const DrillNote& note) {
+void DrillSession::takeNotes() {
+    for (const DrillNote& note : notes_.takeAll()) take(note);
+}
+
+void DrillSession::take(const DrillNote& note) {
     const engine::Event& event = note.event;
     runsEnded_ = std::max(runsEnded_, event.runsEnded);
     if (note.fact && !book_.readOnly()) book_.adopt(*note.fact);
@@ -185,7 +187,7 @@ void DrillSession::hear(const DrillNote& note) {
     if (event.kind == engine::Event::Kind::withdrawn) takeBackMade(event.press);
     if (asksForFold(event.kind)) reconcile();
     if (event.kind == engine::Event::Kind::stopped) active_ = false;
-    emit told(note);
+    emit noted(note);
 }
 
 } // namespace piolo::practice

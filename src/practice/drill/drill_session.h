@@ -8,6 +8,7 @@
 #include "engine/drill/drill_engine.h"
 #include "practice/drill/drill_note.h"
 #include "practice/drill/drill_reader.h"
+#include "practice/drill/note_queue.h"
 #include "practice/log/practice_book.h"
 #include "practice/ports/sound_port.h"
 
@@ -59,24 +60,26 @@ public:
 
     /// From `started` to `stopped`.
     [[nodiscard]] bool active() const { return active_; }
-    /// The next event that has become audible. False when there is none.
-    bool nextAudible(engine::Event& event);
-    /// Reads what the engine told, on the caller's thread. Only with Reading::byHand.
+    /// Sends and passes on what waits. Whoever shows the drill calls it often while something sounds.
+    void catchUp();
+    /// Reads what the engine decided, on the caller's thread. Only with Reading::byHand.
     void poll();
 
 signals:
     /// Keys had to wait, or pulses were left out, for the first time.
     void fellBehind();
-    /// An event was told by the engine (it may sound a little later); its fact is folded already.
-    void told(const piolo::practice::DrillNote& note);
+    /// Every event once, pulses too, in the engine's order, as soon as it is decided; it can be heard a
+    /// little later. Its fact is folded already.
+    void noted(const piolo::practice::DrillNote& note);
     /// Nothing that press made counts any more.
     void withdrawn(quint64 press);
-    /// The reader's own thread: an event was read and journalled.
-    void read(const piolo::practice::DrillNote& note);
+    /// The reader's own thread: notes wait.
+    void notesWait();
 
 private:
     void readOn();
-    void hear(const DrillNote& note);
+    void takeNotes();
+    void take(const DrillNote& note);
     void sendMark(engine::Command::Kind kind, std::int64_t nanos);
     void keepMade(const DrillNote& note);
     void takeBackMade(std::uint64_t press);
@@ -91,11 +94,12 @@ private:
     PracticeBook& book_;
     SoundPort& sound_;
     std::shared_ptr<engine::DrillEngine> engine_;
+    NoteQueue notes_;
     DrillReader reader_;
     Id passage_;
     bool apart_ = false; ///< its runs move nothing
     bool active_ = false;
-    Standing standing_; // the engine's, as far as it was told
+    Standing standing_; // the engine's, as far as it is known
     std::uint64_t runsEnded_ = 0;
     std::uint64_t presses_ = 0;
     std::map<std::uint64_t, BackFact> made_; // by press: what takes back the fact that came of it

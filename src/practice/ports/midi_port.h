@@ -1,34 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the models need of MIDI. The device room is plugged in by app; tests plug in a fake.
+// What practice needs of MIDI. The device room implements it; tests put a fake in its place.
 #pragma once
 
-#include <QStringList>
+#include "practice/ports/midi_moment.h"
 
-#include "core/base/midi_press.h"
-
-#include <cstdint>
 #include <functional>
+#include <string>
+#include <vector>
 
 namespace piolo::practice {
 
-/// A switch moved, at that moment of the monotonic clock.
-struct MidiMoment {
-    MidiPress press;
-    std::int64_t nanos = 0;
-};
-
-/// Window's thread.
+/// Window thread.
 class MidiPort {
 public:
     virtual ~MidiPort() = default;
-    /// Opens the inputs that came, lets go of those that went. False where the system has no MIDI.
+    /// Opens inputs that were plugged in and closes those that were unplugged. False if the system has no
+    /// MIDI.
     virtual bool look() = 0;
+    /// Closes all inputs and discards the queued moves.
     virtual void close() = 0;
-    /// The inputs that are open, by name.
-    [[nodiscard]] virtual QStringList inputs() const = 0;
-    /// `heard` is called on a thread of MIDI's own when something can be taken. Before the first look().
+    /// The names of the open inputs.
+    [[nodiscard]] virtual std::vector<std::string> inputs() const = 0;
+    /// `heard` is called on a MIDI thread when a move can be taken. Set it before the first look().
     virtual void onMessage(std::function<void()> heard) = 0;
-    /// The oldest that waits. False when there is none.
+    /// Takes the oldest move from the queue. False if the queue is empty.
     virtual bool take(MidiMoment& moment) = 0;
 };
 

@@ -1,34 +1,32 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the models need of the sound device. The device room is plugged in by app; tests plug in a fake.
+// What practice needs of the sound device. The device room implements it; tests put a fake in its place.
 #pragma once
 
-#include <QList>
-#include <QString>
+#include "practice/ports/sound_output.h"
+#include "practice/ports/sound_state.h"
 
 #include <cstdint>
 #include <functional>
+#include <string>
+#include <vector>
 
 namespace piolo::practice {
 
-struct SoundOutput {
-    QString id;
-    QString name;
-};
-
-/// How the sound is doing, as far as a screen shows it.
-enum class SoundHealth { starting, playing, silent, needsRestart };
-
-/// Window's thread, but for audibleAt().
+/// Window thread, except nowNanos() and audibleAt().
 class SoundPort {
 public:
     virtual ~SoundPort() = default;
-    virtual void start(const QString& deviceId) = 0;
-    virtual void choose(const QString& deviceId) = 0;
+    /// Opens that device; "" is the default one.
+    virtual void start(const std::string& deviceId) = 0;
+    /// Switches to another device; a running drill continues at the next bar.
+    virtual void choose(const std::string& deviceId) = 0;
+    /// How much later sound is heard than the system reports, for example with wireless headphones: -500…1000
+    /// ms.
     virtual void setOffsetMillis(int millis) = 0;
-    [[nodiscard]] virtual QList<SoundOutput> outputs() const = 0;
-    [[nodiscard]] virtual SoundHealth health() const = 0;
-    [[nodiscard]] virtual QString deviceName() const = 0;
-    [[nodiscard]] virtual std::uint64_t underruns() const = 0;
+    /// The outputs known so far. Does not wait for the sound system: call again a moment later.
+    [[nodiscard]] virtual std::vector<SoundOutput> outputs() const = 0;
+    [[nodiscard]] virtual SoundState state() const = 0;
+    /// `heard` is called on the window thread when state() has changed.
     virtual void onChange(std::function<void()> heard) = 0;
     /// Any thread. The monotonic clock now, in nanoseconds.
     [[nodiscard]] virtual std::int64_t nowNanos() const = 0;

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "practice/virtual/virtual_drill.h"
 
-#include "practice/drill/drill_reader.h"
+#include "practice/drill/drill_control.h"
 #include "practice/virtual/virtual_world.h"
 
 #include <algorithm>
 #include <array>
 #include <deque>
+#include <utility>
 
 namespace piolo::practice {
 
@@ -17,71 +18,53 @@ constexpr std::uint64_t renderedAhead = virtualRate / 10; // as a sound device w
 constexpr std::uint64_t mostSamples = std::uint64_t{virtualRate} * 3600;
 constexpr int flushMillis = 30'000;
 
+/// The session and the control of the window, read by hand: one thread renders, reads and plays.
 class VirtualDrill {
 public:
     VirtualDrill(PracticeBook& book, const std::shared_ptr<VirtualTime>& time, const std::string& script)
         : book_(book), time_(time), sound_(time), player_(script, virtualRate),
-          reader_(book, sound_, engine_, [this](const DrillNote& note) { hear(note); }) {
-        engine_.prepare({virtualRate}, static_cast<int>(block));
+          session_(book, sound_, engine_, DrillSession::Reading::byHand), control_(book, sound_, session_) {
+        engine_->prepare({virtualRate}, static_cast<int>(block));
+        QObject::connect(&session_, &DrillSession::noted, [this](const DrillNote& note) { keep(note); });
+        QObject::connect(&control_, &DrillControl::heard,
+                         [this](const engine::Event& event) { listen(event); });
     }
 
-    VirtualDrillResult play(const PassageRecord& record) {
-        const Id id = record.passage.id;
-        result_.standing = record.standing;
-        reader_.expect({id, record.passage.music.firstBar});
-        engine::Command start;
-        start.kind = engine::Command::Kind::start;
-        start.plan = engine::planOf(record.passage, record.standing, book_.notebook().settings());
-        engine_.send(start);
-        while (!stopped_ && result_.sound.size() < mostSamples) renderBlock();
+    VirtualDrillResult play(Id passage) {
+        control_.open(passage);
+        control_.begin(RunKind::run);
+        result_.standing = control_.standing();
+        while (control_.isBusy() && result_.sound.size() < mostSamples) renderBlock();
         result_.saved = book_.flush(flushMillis);
-        result_.notebook = book_.notebook().passage(id)->standing;
+        result_.notebook = book_.notebook().passage(passage)->standing;
         return std::move(result_);
     }
 
 private:
     void renderBlock() {
         std::array<float, block> samples{};
-        engine_.render(samples);
+        engine_->render(samples);
         result_.sound.insert(result_.sound.end(), samples.begin(), samples.end());
-        time_->advanceTo(engine_.rendered());
-        reader_.poll();
-        passOnPulses();
+        time_->advanceTo(engine_->rendered());
+        session_.poll();
+        control_.tick();
         pressKeys();
-        if (player_.isDone() && presses_.empty() && !stopSent_) stop();
+        if (player_.isDone() && presses_.empty() && !std::exchange(stopped_, true)) control_.stop();
     }
 
-    // The reader gives pulses to the screen's queue only; the player listens there.
-    void passOnPulses() {
-        engine::Event event;
-        while (reader_.audible().takeUntil(engine_.rendered(), event)) {
-            const auto press = player_.hear(event);
-            if (press) presses_.push_back(*press);
-        }
+    void listen(const engine::Event& event) {
+        if (const auto press = player_.hear(event)) presses_.push_back(*press);
     }
 
     void pressKeys() {
-        while (!presses_.empty() && engine_.rendered() >= presses_.front() + renderedAhead) {
-            engine::Command miss;
-            miss.kind = engine::Command::Kind::miss;
-            miss.sample = presses_.front();
-            engine_.send(miss);
-            presses_.pop_front();
-        }
+        for (; !presses_.empty() && engine_->rendered() >= presses_.front() + renderedAhead;
+             presses_.pop_front())
+            control_.strike(time_->nanosOf(presses_.front()));
     }
 
-    void stop() {
-        engine::Command command;
-        command.kind = engine::Command::Kind::stop;
-        command.sample = engine_.rendered();
-        stopSent_ = engine_.send(command);
-    }
-
-    void hear(const DrillNote& note) {
+    void keep(const DrillNote& note) {
         using Kind = engine::Event::Kind;
         const engine::Event& event = note.event;
-        if (note.fact) book_.adopt(*note.fact);
-        if (event.kind == Kind::stopped) stopped_ = true;
         if (event.kind == Kind::runEnded && note.fact)
             result_.runs.push_back({event.run, note.fact->id, event.tempo, event.mark, false, event.after});
         if (event.kind == Kind::lateMiss) markLate(event);
@@ -101,18 +84,13 @@ private:
     std::shared_ptr<VirtualTime> time_;
     VirtualSound sound_;
     ScriptedPlayer player_;
-    engine::DrillEngine engine_;
-    DrillReader reader_;
+    std::shared_ptr<engine::DrillEngine> engine_ = std::make_shared<engine::DrillEngine>();
+    DrillSession session_;
+    DrillControl control_;
     std::deque<std::uint64_t> presses_;
     VirtualDrillResult result_;
-    bool stopSent_ = false;
     bool stopped_ = false;
 };
-
-void openDay(PracticeBook& book, Id passage) {
-    const auto opening = book.notebook().opening(passage, book.today());
-    if (opening) book.record(TempoFact{passage, *opening, Reason::newDay});
-}
 
 } // namespace
 
@@ -126,9 +104,8 @@ Result<VirtualDrillResult> drillVirtually(const journal::JournalLocation& place,
     PracticeBook& book = **opened;
     const std::vector<Id> found = book.notebook().find(passage);
     if (found.size() != 1) return Fault{FaultNumber::noSuchPassage, {place.folder}, {passage}};
-    openDay(book, found.front());
     VirtualDrill drill(book, time, script);
-    return drill.play(*book.notebook().passage(found.front()));
+    return drill.play(found.front());
 }
 
 } // namespace piolo::practice

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A drill in virtual time: the real engine rendered in blocks, the real reader and practice log, and a player
-// by script instead of hands and loudspeaker.
+// A drill in virtual time: the session and the control of the window on a real practice log, with a player by
+// script instead of hands and loudspeaker.
 #pragma once
 
 #include "core/base/result.h"

@@ -18,7 +18,11 @@ public:
 
     Timestamp now() override { return {start_.utcMillis + nanos() / 1'000'000, start_.offsetMinutes}; }
     void advanceTo(std::uint64_t samples) { samples_ = static_cast<std::int64_t>(samples); }
-    [[nodiscard]] std::int64_t nanos() const { return samples_ * 1'000'000'000 / rate_; }
+    [[nodiscard]] std::int64_t nanos() const { return nanosOf(static_cast<std::uint64_t>(samples_)); }
+    /// The first nanosecond at which that sample is reached: samplesAt() gives it back.
+    [[nodiscard]] std::int64_t nanosOf(std::uint64_t sample) const {
+        return (static_cast<std::int64_t>(sample) * 1'000'000'000 + rate_ - 1) / rate_;
+    }
     [[nodiscard]] std::int64_t samplesAt(std::int64_t nanos) const { return nanos * rate_ / 1'000'000'000; }
 
 private:
@@ -32,13 +36,11 @@ class VirtualSound final : public SoundPort {
 public:
     explicit VirtualSound(std::shared_ptr<VirtualTime> time) : time_(std::move(time)) {}
 
-    void start(const QString&) override {}
-    void choose(const QString&) override {}
+    void start(const std::string&) override {}
+    void choose(const std::string&) override {}
     void setOffsetMillis(int) override {}
-    [[nodiscard]] QList<SoundOutput> outputs() const override { return {}; }
-    [[nodiscard]] SoundHealth health() const override { return SoundHealth::silent; }
-    [[nodiscard]] QString deviceName() const override { return {}; }
-    [[nodiscard]] std::uint64_t underruns() const override { return 0; }
+    [[nodiscard]] std::vector<SoundOutput> outputs() const override { return {}; }
+    [[nodiscard]] SoundState state() const override { return {SoundState::Kind::silent, {}, 0, 0}; }
     void onChange(std::function<void()>) override {}
     [[nodiscard]] std::int64_t nowNanos() const override { return time_->nanos(); }
     [[nodiscard]] std::uint64_t audibleAt(std::int64_t nanos) const override {

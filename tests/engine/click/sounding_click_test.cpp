@@ -89,7 +89,7 @@ TEST_CASE("a change of tempo, a miss, a change of mix and a stop cut no sounding
     softer.level = 0.1F;
     change(softer); // in the middle of a click
     bench.renderTo(60'007, 97);
-    bench.setTempo(Tempo::bpm(391), Boundary::pulse);
+    bench.adopt({Tempo::bpm(391), 0});
     bench.renderTo(110'003, 97);
     auto mutedBeats = quiet(Voice::wood);
     mutedBeats.muted[static_cast<std::size_t>(Layer::subdivision)] = true;

@@ -48,8 +48,7 @@ auto fieldsOf(const Event& event) {
     return std::tuple(event.kind, event.sample, event.run, event.runsEnded, event.tempo, event.before.tempo,
                       event.before.streak, event.after.tempo, event.after.streak, event.mark,
                       event.voidReason, event.pause, event.phase, event.layer, event.bar, event.beat,
-                      event.part, event.sounds, event.waits, event.beganAt, event.fullStreak, event.secure,
-                      event.apart);
+                      event.part, event.sounds, event.waits, event.fullStreak, event.secure, event.apart);
 }
 
 bool sameBits(const std::vector<float>& a, const std::vector<float>& b) {

@@ -40,11 +40,12 @@ public:
     void clean() { send({.kind = Command::Kind::clean, .sample = now()}); }
     void stop() { send({.kind = Command::Kind::stop}); }
     void resume() { send({.kind = Command::Kind::resume}); }
-    void setTempo(Tempo tempo, Boundary boundary) {
-        send({.kind = Command::Kind::setTempo, .standing = {tempo, 0}, .boundary = boundary});
-    }
     void adopt(Standing standing, std::uint64_t runsEnded) {
         send({.kind = Command::Kind::adopt, .runsEnded = runsEnded, .standing = standing});
+    }
+    /// The same from a sender who has seen everything.
+    void adopt(Standing standing) {
+        adopt(standing, count(Event::Kind::runEnded) + count(Event::Kind::lateMiss));
     }
 
     /// Renders up to that sample, in blocks of at most `block`.

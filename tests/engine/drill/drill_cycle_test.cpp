@@ -45,7 +45,6 @@ TEST_CASE("a run ends by itself after its landing beat, and then it is clean") {
     CHECK(ended.run == 1);
     CHECK(ended.mark == Mark::clean);
     CHECK(ended.sample == 13 * beat);
-    CHECK(ended.beganAt == 4 * beat);
     CHECK(ended.tempo == Tempo::bpm(120));
     CHECK(ended.before == Standing{Tempo::bpm(120), 2});
     CHECK(ended.after == Standing{Tempo::bpm(120), 3});

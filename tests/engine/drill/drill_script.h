@@ -94,7 +94,7 @@ inline Command anyCommand(Random& random, std::uint64_t now, std::uint64_t rate)
         command.kind = Command::Kind::setMix;
         break;
     case 1:
-        command.kind = Command::Kind::setTempo;
+        command.kind = Command::Kind::adopt;
         break;
     case 2:
     case 3:
@@ -110,7 +110,7 @@ inline Command anyCommand(Random& random, std::uint64_t now, std::uint64_t rate)
     }
     command.mix = anyMix(random);
     command.standing = {anyTempo(random), 0};
-    command.boundary = static_cast<Boundary>(between(random, 0, 2));
+    command.runsEnded = static_cast<std::uint64_t>(between(random, 0, 3)); // seldom all of them
     return command;
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Manual tempo changes, adopted standings, and a device that changes its rate.
+// Adopted standings, and a device that changes its rate.
 #include "drill_bench.h"
 
 #include "engine/time/pulse_grid.h"
@@ -18,78 +18,37 @@ constexpr std::uint64_t beat = 24'000;
 
 } // namespace
 
-TEST_CASE("a tempo set by hand takes hold at the next pulse, beat or bar") {
-    struct Expected {
-        Boundary boundary;
-        std::uint64_t sample;
-    };
-    for (const auto& one : {Expected{Boundary::pulse, 5 * beat + 6'000}, Expected{Boundary::beat, 6 * beat},
-                            Expected{Boundary::bar, 8 * beat}}) {
-        DrillBench bench;
-        auto plan = benchPlan(Tempo::bpm(120), 3);
-        plan.subdivision = 4;
-        bench.start(plan);
-        bench.renderTo(5 * beat + 5'000);
-        bench.setTempo(Tempo::clampedThousandths(101'500), one.boundary);
-        bench.renderTo(20 * beat);
-        const auto ended = bench.last(Kind::runEnded);
-        CHECK(ended.sample == one.sample);
-        CHECK(ended.mark == Mark::voided);
-        CHECK(ended.voidReason == VoidReason::tempoChanged);
-        CHECK(ended.after == Standing{Tempo::bpm(120), 3});
-        CHECK(bench.last(Kind::tempoMoved).after == Standing{Tempo::clampedThousandths(101'500), 0});
-        // The count-in starts again at once.
-        const PulseGrid after{{one.sample, 0}, Tempo::clampedThousandths(101'500), {48'000}, 1};
-        CHECK(bench.onsets(one.sample).front() == one.sample);
-        CHECK(bench.last(Kind::runBegan).sample == after.sampleOf(4));
-    }
+TEST_CASE("another tempo takes effect at the next pulse, and the count-in starts again there") {
+    DrillBench bench;
+    auto plan = benchPlan(Tempo::bpm(120), 3);
+    plan.subdivision = 4;
+    bench.start(plan);
+    bench.renderTo(5 * beat + 5'000);
+    bench.adopt({Tempo::clampedThousandths(101'500), 0});
+    bench.renderTo(20 * beat);
+    const auto ended = bench.last(Kind::runEnded);
+    const auto pulse = 5 * beat + 6'000;
+    CHECK(ended.sample == pulse);
+    CHECK(ended.mark == Mark::voided);
+    CHECK(ended.voidReason == VoidReason::tempoChanged);
+    CHECK(ended.after == Standing{Tempo::bpm(120), 3});
+    CHECK(bench.last(Kind::tempoMoved).after == Standing{Tempo::clampedThousandths(101'500), 0});
+    const PulseGrid after{{pulse, 0}, Tempo::clampedThousandths(101'500), {48'000}, 1};
+    CHECK(bench.onsets(pulse).front() == pulse);
+    CHECK(bench.last(Kind::runBegan).sample == after.sampleOf(4));
 }
 
-TEST_CASE("a tempo set by hand in the gap or the count-in ends no run") {
+TEST_CASE("another tempo in the gap or the count-in ends no run") {
     for (const std::uint64_t at : {13 * beat + 5'000, 16 * beat + 5'000}) {
         DrillBench bench;
         bench.start(benchPlan(Tempo::bpm(120), 2));
         bench.renderTo(at);
-        bench.setTempo(Tempo::bpm(100), Boundary::beat);
+        bench.adopt({Tempo::bpm(100), 0});
         bench.renderUntil(Kind::runBegan);
         CHECK(bench.count(Kind::runEnded) == 1);
         CHECK(bench.last(Kind::runBegan).tempo == Tempo::bpm(100));
         CHECK(bench.last(Kind::tempoMoved).after == Standing{Tempo::bpm(100), 0});
     }
-}
-
-TEST_CASE("a pending tempo change at the bar does not prevent a run from ending") {
-    DrillBench bench;
-    bench.start(benchPlan());
-    bench.renderTo(12 * beat + 5'000); // the landing beat: the next bar is the end of the run
-    bench.setTempo(Tempo::bpm(90), Boundary::bar);
-    bench.renderTo(14 * beat);
-    CHECK(bench.last(Kind::runEnded).mark == Mark::clean);
-    CHECK(bench.last(Kind::tempoMoved).after == Standing{Tempo::bpm(90), 0});
-}
-
-TEST_CASE("a miss before a manual tempo change takes effect is still a miss, and then that tempo applies") {
-    DrillBench bench;
-    bench.start(benchPlan());
-    bench.renderTo(5 * beat + 5'000);
-    bench.setTempo(Tempo::bpm(90), Boundary::bar);
-    bench.renderTo(5 * beat + 6'000);
-    bench.miss();
-    bench.renderUntil(Kind::runBegan);
-    CHECK(bench.last(Kind::runEnded).after == Standing{Tempo::bpm(116), 0});
-    CHECK(bench.last(Kind::runBegan).tempo == Tempo::bpm(90));
-}
-
-TEST_CASE("a late miss after a manual tempo change keeps that tempo") {
-    DrillBench bench;
-    bench.start(benchPlan());
-    bench.renderTo(13 * beat + 5'000);
-    bench.setTempo(Tempo::bpm(100), Boundary::beat);
-    bench.renderTo(16 * beat);
-    bench.miss();
-    bench.renderSeconds(0.5);
-    CHECK(bench.last(Kind::lateMiss).before == Standing{Tempo::bpm(120), 0});
-    CHECK(bench.last(Kind::lateMiss).after == Standing{Tempo::bpm(100), 0});
 }
 
 TEST_CASE("a standing is adopted if the sender has seen every end of a run, otherwise refused") {
@@ -129,14 +88,17 @@ TEST_CASE("a standing with another tempo makes the run void and counts in again 
 }
 
 TEST_CASE("after a standing was adopted, the previous run can no longer be missed late") {
-    DrillBench bench;
-    bench.start(benchPlan());
-    bench.renderTo(13 * beat + 100);
-    bench.adopt({Tempo::bpm(120), 1}, 1);
-    bench.renderTo(13 * beat + 200);
-    bench.miss();
-    bench.renderSeconds(0.2);
-    CHECK(bench.count(Kind::lateMiss) == 0);
+    for (const Standing taken : {Standing{Tempo::bpm(120), 1}, Standing{Tempo::bpm(100), 0}}) {
+        DrillBench bench;
+        bench.start(benchPlan());
+        bench.renderTo(13 * beat + 100);
+        bench.adopt(taken, 1);
+        bench.renderTo(13 * beat + 200);
+        bench.miss();
+        bench.renderSeconds(0.2);
+        CHECK(bench.count(Kind::lateMiss) == 0);
+        CHECK(bench.last(Kind::adopted).after == taken);
+    }
 }
 
 TEST_CASE("a try is not affected by an adopted standing") {
@@ -152,13 +114,14 @@ TEST_CASE("a try is not affected by an adopted standing") {
     CHECK(bench.last(Kind::runEnded).tempo == Tempo::bpm(120));
 }
 
-TEST_CASE("after a manual tempo change without a count-in, a press in the first beat is the new run's miss") {
+TEST_CASE("after a standing with another tempo is adopted without a count-in, a press in the first beat is "
+          "the new run's miss") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.countInBars = 0;
     bench.start(plan);
     bench.renderTo(2 * beat + 100);
-    bench.setTempo(Tempo::bpm(100), Boundary::beat);
+    bench.adopt({Tempo::bpm(100), 0}, 0);
     bench.renderTo(3 * beat + 5'000);
     bench.miss();
     bench.renderTo(5 * beat);
@@ -166,7 +129,7 @@ TEST_CASE("after a manual tempo change without a count-in, a press in the first 
     CHECK(bench.last(Kind::runEnded).mark == Mark::missed);
 }
 
-TEST_CASE("a pause stays a pause if a standing is adopted or a tempo set") {
+TEST_CASE("a pause stays a pause when standings are adopted") {
     DrillBench bench;
     auto plan = benchPlan();
     plan.pauseAfterRuns = 1;
@@ -175,10 +138,10 @@ TEST_CASE("a pause stays a pause if a standing is adopted or a tempo set") {
     const auto silence = bench.now();
     bench.adopt({Tempo::bpm(110), 0}, 1);
     bench.renderSeconds(2);
-    bench.setTempo(Tempo::bpm(100), Boundary::beat);
+    bench.adopt({Tempo::bpm(100), 0}, 1);
     bench.renderSeconds(2);
     CHECK(bench.onsets(silence).empty());
-    CHECK(bench.count(Kind::adopted) == 1);
+    CHECK(bench.count(Kind::adopted) == 2);
     bench.resume();
     bench.renderUntil(Kind::runBegan);
     CHECK(bench.last(Kind::runBegan).tempo == Tempo::bpm(100));

@@ -42,13 +42,13 @@ struct NotedPassage : PracticeFixture {
 
 TEST_CASE("only a passage whose notes are known is offered to be heard first") {
     PracticeFixture unknown;
-    CHECK_FALSE(unknown.drill->canHear());
-    unknown.drill->hearFirst();
-    CHECK_FALSE(unknown.drill->hearing());
+    CHECK_FALSE(unknown.drill->listening()->possible());
+    unknown.drill->listening()->toggle();
+    CHECK_FALSE(unknown.drill->listening()->active());
     unknown.play(0.5);
-    CHECK(unknown.told.empty());
+    CHECK(unknown.notes.empty());
     NotedPassage known;
-    CHECK(known.drill->canHear());
+    CHECK(known.drill->listening()->possible());
 }
 
 TEST_CASE("a passage heard first logs nothing and moves neither tempo nor streak") {
@@ -60,22 +60,22 @@ TEST_CASE("a passage heard first logs nothing and moves neither tempo nor streak
     desk.drill->faster();
     const auto facts = desk.factsOnDisk();
     const Standing before = desk.standing();
-    desk.drill->hearFirst();
-    CHECK(desk.drill->hearing());
+    desk.drill->listening()->toggle();
+    CHECK(desk.drill->listening()->active());
     CHECK(desk.drill->state() == DrillModel::State::Stopped);
     REQUIRE(desk.playUntil(Kind::playbackEnded));
     CHECK(desk.found.tempo == Tempo::bpm(85)); // the tempo set by hand
     desk.play(0.5);
-    CHECK_FALSE(desk.drill->hearing());
+    CHECK_FALSE(desk.drill->listening()->active());
     CHECK(desk.factsOnDisk() == facts);
     CHECK(desk.standing() == before);
     CHECK(desk.drill->streak() == 0); // for the tempo set by hand, still to come
-    CHECK(desk.drill->openingText() != "");
+    CHECK(desk.drill->text()->opening() != "");
 }
 
 TEST_CASE("what is heard is the count-in, the bars and nothing after them, and the beats are shown") {
     NotedPassage desk;
-    desk.drill->hearFirst();
+    desk.drill->listening()->toggle();
     bool counted = false;
     REQUIRE(desk.playUntil(Kind::playbackBegan));
     for (int block = 0; block < 200; ++block) {
@@ -94,14 +94,14 @@ TEST_CASE("what is heard is the count-in, the bars and nothing after them, and t
 TEST_CASE("stop ends what is heard, and so does the key that began it") {
     NotedPassage desk;
     for (const bool byItsKey : {false, true}) {
-        desk.drill->hearFirst();
+        desk.drill->listening()->toggle();
         desk.play(1);
-        CHECK(desk.drill->hearing());
+        CHECK(desk.drill->listening()->active());
         if (byItsKey)
-            desk.drill->hearFirst();
+            desk.drill->listening()->toggle();
         else
             desk.drill->stop();
-        CHECK_FALSE(desk.drill->hearing());
+        CHECK_FALSE(desk.drill->listening()->active());
         REQUIRE(desk.playUntil(Kind::playbackEnded));
     }
     CHECK(desk.onDisk<RunFact>().empty());
@@ -109,25 +109,25 @@ TEST_CASE("stop ends what is heard, and so does the key that began it") {
 
 TEST_CASE("one that is begun right after another was stopped is heard to its end") {
     NotedPassage desk;
-    desk.drill->hearFirst();
+    desk.drill->listening()->toggle();
     desk.drill->stop();
-    desk.drill->hearFirst();
+    desk.drill->listening()->toggle();
     desk.play(5);
-    CHECK(desk.drill->hearing());
+    CHECK(desk.drill->listening()->active());
     desk.play(10);
-    CHECK_FALSE(desk.drill->hearing());
+    CHECK_FALSE(desk.drill->listening()->active());
 }
 
 TEST_CASE("starting the drill ends what is heard, and its runs count as ever") {
     NotedPassage desk;
-    desk.drill->hearFirst();
+    desk.drill->listening()->toggle();
     desk.play(1);
     desk.press();
-    CHECK_FALSE(desk.drill->hearing());
+    CHECK_FALSE(desk.drill->listening()->active());
     CHECK(desk.drill->state() == DrillModel::State::Playing);
     REQUIRE(desk.playUntil(Kind::playbackEnded));
-    desk.drill->hearFirst();
-    CHECK_FALSE(desk.drill->hearing());
+    desk.drill->listening()->toggle();
+    CHECK_FALSE(desk.drill->listening()->active());
     REQUIRE(desk.playUntil(Kind::runEnded));
     CHECK(desk.standing() == Standing{Tempo::bpm(84), 1});
     CHECK(desk.onDisk<RunFact>().size() == 1);

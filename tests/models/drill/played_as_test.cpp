@@ -38,8 +38,8 @@ TEST_CASE("the same speed is felt in eighths from the next run on, and the strea
     played.feel("1/8");
     CHECK(played.beat() == "1/8");
     CHECK(desk.standing() == Standing{Tempo::bpm(168), 1});
-    CHECK(desk.drill->tempoText() == "168");
-    CHECK(desk.drill->targetText() == "192");
+    CHECK(desk.drill->text()->tempo() == "168");
+    CHECK(desk.drill->text()->target() == "192");
     desk.drill->start();
     REQUIRE(desk.playUntil(Kind::runEnded));
     CHECK(desk.found.after == Standing{Tempo::bpm(168), 2});
@@ -66,7 +66,7 @@ TEST_CASE("another articulation is recorded at once, shown with the passage, and
     played.setArticulation(static_cast<int>(Articulation::slurred));
     played.setRhythm(static_cast<int>(Rhythm::dotted));
     CHECK(played.text() == "all slurred · long and short");
-    CHECK(desk.drill->about().endsWith("all slurred · long and short"));
+    CHECK(desk.drill->text()->about().endsWith("all slurred · long and short"));
     desk.drill->start();
     REQUIRE(desk.playUntil(Kind::runEnded));
     desk.drill->stop();
@@ -82,9 +82,9 @@ TEST_CASE("each miss of a search drops, and its first full row stops the click a
     passage.tempi.rule.cleanRuns = 2;
     PracticeFixture desk(passage);
     for (int press = 0; press < 6; ++press) desk.drill->faster();
-    CHECK(desk.drill->tempoText() == "90");
+    CHECK(desk.drill->text()->tempo() == "90");
     desk.drill->seek();
-    CHECK(desk.drill->searchText() == "Finding your tempo, from 90 down.");
+    CHECK(desk.drill->text()->search() == "Finding your tempo, from 90 down.");
     REQUIRE(desk.playUntil(Kind::runBegan));
     desk.play(0.5);
     desk.press();
@@ -96,7 +96,7 @@ TEST_CASE("each miss of a search drops, and its first full row stops the click a
     desk.play(1);
     CHECK(desk.drill->state() == DrillModel::State::Stopped);
     CHECK(desk.drill->feedback() == DrillModel::Feedback::Found);
-    CHECK(desk.drill->searchText() == "Found today: 86, from 90 down.");
+    CHECK(desk.drill->text()->search() == "Found today: 86, from 90 down.");
     const auto tempi = desk.onDisk<TempoFact>();
     REQUIRE(tempi.size() == 1); // what was set by hand is what was named
     CHECK(tempi.front().reason == Reason::named);
@@ -111,8 +111,8 @@ TEST_CASE("each miss of a search drops, and its first full row stops the click a
 TEST_CASE("at half tempo runs are aside: logged apart, moving nothing") {
     PracticeFixture desk;
     desk.drill->playAtHalf();
-    CHECK(desk.drill->tempoText() == "42");
-    CHECK(desk.drill->apartText() == "aside: changes nothing");
+    CHECK(desk.drill->text()->tempo() == "42");
+    CHECK(desk.drill->text()->apart() == "aside: changes nothing");
     REQUIRE(desk.playUntil(Kind::runEnded));
     desk.drill->stop();
     desk.play(0.5);
@@ -121,7 +121,7 @@ TEST_CASE("at half tempo runs are aside: logged apart, moving nothing") {
     CHECK(runs.front().kind == RunKind::aside);
     CHECK(runs.front().tempo == Tempo::bpm(42));
     CHECK(desk.standing() == Standing{Tempo::bpm(84), 0});
-    CHECK(desk.drill->tempoText() == "84");
+    CHECK(desk.drill->text()->tempo() == "84");
 }
 
 TEST_CASE(
@@ -144,5 +144,5 @@ TEST_CASE(
     desk.drill->stop();
     desk.play(0.5);
     CHECK(desk.standing() == Standing{Tempo::bpm(94), 0});
-    CHECK(desk.drill->about().contains("gentle near the target"));
+    CHECK(desk.drill->text()->about().contains("gentle near the target"));
 }

@@ -23,7 +23,9 @@ public:
         return sequencer;
     }
     void close() override { isOpen = false; }
-    [[nodiscard]] QStringList inputs() const override { return isOpen ? plugged : QStringList(); }
+    [[nodiscard]] std::vector<std::string> inputs() const override {
+        return isOpen ? plugged : std::vector<std::string>();
+    }
     void onMessage(std::function<void()> heard) override { heard_ = std::move(heard); }
     bool take(practice::MidiMoment& moment) override {
         if (waiting.empty()) return false;
@@ -43,7 +45,7 @@ public:
     bool sequencer = true;
     bool isOpen = false;
     int looks = 0;
-    QStringList plugged{"Foot switch"};
+    std::vector<std::string> plugged{"Foot switch"};
     std::deque<practice::MidiMoment> waiting;
 
 private:
@@ -147,7 +149,7 @@ TEST_CASE("an input that is plugged in later is told, and heard") {
     feet.midi.plugged.clear();
     feet.bindings.captureMidi("mark");
     CHECK(feet.bindings.midiLine().startsWith("No MIDI input is connected."));
-    feet.midi.plugged = QStringList{"Foot switch"};
+    feet.midi.plugged = {"Foot switch"};
     feet.switches.look();
     CHECK(feet.bindings.midiLine().contains("Foot switch"));
 }

@@ -176,21 +176,6 @@ TEST_CASE_FIXTURE(FiguresFixture,
     }
 }
 
-TEST_CASE("passages of one bar, of too many and open-ended ones have no parts") {
-    Music music;
-    const auto partsOf = [&](int bars) {
-        music.bars = bars;
-        return models::partsThatOverlap(music).size();
-    };
-    CHECK(partsOf(0) == 0);
-    CHECK(partsOf(1) == 0);
-    CHECK(partsOf(2) == 2);
-    CHECK(partsOf(5) == 3);
-    CHECK(partsOf(9) == 3);
-    CHECK(partsOf(32) == 8);
-    CHECK(partsOf(33) == 0);
-}
-
 TEST_CASE("a long name leaves room for the bars") {
     Passage whole;
     whole.title.name = std::string(120, 'x');

@@ -177,36 +177,36 @@ TEST_CASE_FIXTURE(EditorFixture, "a meter brings its usual beat; a beat that was
 
 TEST_CASE_FIXTURE(EditorFixture, "where the rule settles is told in plain words") {
     // (4/(4+2))^(1/5) = 0.9221: Kaernbach 1991 and Levitt 1971 combined, as in docs/rule.md.
-    CHECK(editor.settleSentence() == "The tempo settles where about 92 of 100 runs are clean.");
+    CHECK(editor.outlook()->settleSentence() == "The tempo settles where about 92 of 100 runs are clean.");
     editor.set("drop", "2");
-    CHECK(editor.settleSentence() == "The tempo settles where about 87 of 100 runs are clean.");
+    CHECK(editor.outlook()->settleSentence() == "The tempo settles where about 87 of 100 runs are clean.");
 }
 
 TEST_CASE_FIXTURE(EditorFixture, "the time of a run and of the whole way follow what is typed") {
     // Four bars of 4/4 and the landing beat at 60: 17 beats of a second.
-    CHECK(editor.timeSentence().startsWith("17 s per run · at 60, about 7 runs to the next climb"));
-    const QString whole = editor.timeSentence();
+    CHECK(editor.outlook()->timeSentence().startsWith("17 s per run · at 60, about 7 runs to the next climb"));
+    const QString whole = editor.outlook()->timeSentence();
     editor.set("start", "80");
-    CHECK(editor.timeSentence().startsWith("13 s per run · at 80, about 7 runs to the next climb"));
-    CHECK(editor.timeSentence() != whole);
+    CHECK(editor.outlook()->timeSentence().startsWith("13 s per run · at 80, about 7 runs to the next climb"));
+    CHECK(editor.outlook()->timeSentence() != whole);
     editor.set("openEnded", true);
-    CHECK(editor.timeSentence().startsWith("You end each run yourself"));
+    CHECK(editor.outlook()->timeSentence().startsWith("You end each run yourself"));
 }
 
 TEST_CASE_FIXTURE(EditorFixture,
                   "long runs: five in a row up to 20 s, three up to 40 s, beyond that shorter parts") {
     editor.set("landing", false);
     editor.set("bars", "5"); // 20 s at 60
-    CHECK(editor.proposal().isEmpty());
+    CHECK(editor.outlook()->proposal().isEmpty());
     editor.set("bars", "6");
-    CHECK(editor.proposedCleanRuns() == 3);
-    CHECK(editor.proposal() == "A run of 24 s is long for five in a row: three are enough.");
+    CHECK(editor.outlook()->proposedCleanRuns() == 3);
+    CHECK(editor.outlook()->proposal() == "A run of 24 s is long for five in a row: three are enough.");
     editor.takeProposal();
     CHECK(editor.draft().value("cleanRuns") == "3");
-    CHECK(editor.proposal().isEmpty());
+    CHECK(editor.outlook()->proposal().isEmpty());
     editor.set("bars", "11");
-    CHECK(editor.proposedCleanRuns() == 0);
-    CHECK(editor.proposal() == "A run of 44 s is long: shorter parts come clean sooner.");
+    CHECK(editor.outlook()->proposedCleanRuns() == 0);
+    CHECK(editor.outlook()->proposal() == "A run of 44 s is long: shorter parts come clean sooner.");
 }
 
 TEST_CASE_FIXTURE(EditorFixture, "a piece is made, renamed and dated from the form") {

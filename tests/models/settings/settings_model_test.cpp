@@ -32,52 +32,52 @@ struct SettingsFixture : BookFixture {
 
 TEST_CASE_FIXTURE(SettingsFixture, "a practice setting is recorded once, and only when it changes") {
     const auto facts = [this] { return book->notebook().factCount(); };
-    settings.setGapMillis(settings.gapMillis());
-    settings.setPlayOn(false);
-    settings.setDayOpening("twoRungsBelow");
+    settings.practice()->setGapMillis(settings.practice()->gapMillis());
+    settings.practice()->setPlayOn(false);
+    settings.practice()->setDayOpening("twoRungsBelow");
     CHECK(facts() == 0);
-    settings.setGapMillis(6'000);
-    settings.setPlayOn(true);
-    settings.setPauseAfterRuns(0);
-    settings.setSecureDays(2);
-    settings.setDayOpening("asLeft");
+    settings.practice()->setGapMillis(6'000);
+    settings.practice()->setPlayOn(true);
+    settings.practice()->setPauseAfterRuns(0);
+    settings.practice()->setSecureDays(2);
+    settings.practice()->setDayOpening("asLeft");
     CHECK(facts() == 5);
     const PracticeSettings wanted{6'000, true, 0, 2, DayOpening::asLeft};
     CHECK(book->notebook().settings() == wanted);
 }
 
 TEST_CASE_FIXTURE(SettingsFixture, "values out of range are clamped, unknown choices not taken") {
-    settings.setGapMillis(99'999);
-    CHECK(settings.gapMillis() == 30'000);
-    settings.setSecureDays(0);
-    CHECK(settings.secureDays() == 1);
-    CHECK(settings.reactionMillis() == 250);
-    settings.setReactionMillis(4000);
-    CHECK(settings.reactionMillis() == 1000);
-    settings.setOffsetMillis(5'000);
-    CHECK(settings.offsetMillis() == 1'000);
+    settings.practice()->setGapMillis(99'999);
+    CHECK(settings.practice()->gapMillis() == 30'000);
+    settings.practice()->setSecureDays(0);
+    CHECK(settings.practice()->secureDays() == 1);
+    CHECK(settings.practice()->reactionMillis() == 250);
+    settings.practice()->setReactionMillis(4000);
+    CHECK(settings.practice()->reactionMillis() == 1000);
+    settings.sound()->setOffsetMillis(5'000);
+    CHECK(settings.sound()->offsetMillis() == 1'000);
     settings.setHoldMillis(0);
     CHECK(settings.holdMillis() == 300);
     settings.setTwiceMillis(9'000);
     CHECK(settings.twiceMillis() == 1'000);
     settings.setBounceMillis(0);
     CHECK(settings.bounceMillis() == 5);
-    settings.setVoice("trumpet");
-    CHECK(settings.voice() == "wood");
-    settings.setVoice("impulse");
-    CHECK(settings.voice() == "wood");
+    settings.sound()->setVoice("trumpet");
+    CHECK(settings.sound()->voice() == "wood");
+    settings.sound()->setVoice("impulse");
+    CHECK(settings.sound()->voice() == "wood");
     settings.setTheme("sepia");
     CHECK(settings.theme() == "system");
-    settings.setDayOpening("never");
-    CHECK(settings.dayOpening() == "twoRungsBelow");
+    settings.practice()->setDayOpening("never");
+    CHECK(settings.practice()->dayOpening() == "twoRungsBelow");
 }
 
 TEST_CASE_FIXTURE(SettingsFixture, "the machine's settings are on disk after the last change") {
-    settings.setVoice("metal");
+    settings.sound()->setVoice("metal");
     settings.setTheme("dark");
-    settings.setDevice("hall");
-    settings.layers()->setLevel(1, 0.5);
-    settings.layers()->setMuted(2, true);
+    settings.sound()->setDevice("hall");
+    settings.sound()->layers()->setLevel(1, 0.5);
+    settings.sound()->layers()->setMuted(2, true);
     settings.saveNow();
     const auto read = onDisk();
     CHECK(read.voice == "metal");
@@ -85,7 +85,7 @@ TEST_CASE_FIXTURE(SettingsFixture, "the machine's settings are on disk after the
     CHECK(read.soundDevice == "hall");
     CHECK(read.levels.at("downbeat") == doctest::Approx(0.5));
     CHECK(read.muted.at("group") == true);
-    CHECK(sound.deviceName() == "hall");
+    CHECK(sound.state().deviceName == "hall");
     CHECK(settings.fault().isEmpty());
 }
 
@@ -95,7 +95,7 @@ TEST_CASE("settings changed a moment before the end are saved, too") {
     test::VirtualSound sound{std::make_shared<engine::DrillEngine>()};
     {
         SettingsModel settings(*fixture.book, sound, machine, fixture.path("config"));
-        settings.setVoice("reed");
+        settings.sound()->setVoice("reed");
     }
     Fault told;
     auto random = journal::systemRandomness();
@@ -105,15 +105,15 @@ TEST_CASE("settings changed a moment before the end are saved, too") {
 }
 
 TEST_CASE_FIXTURE(SettingsFixture, "the mix follows voice, levels and mutes; sessions start low") {
-    CHECK(settings.mix() == engine::Mix{});
-    CHECK(settings.mix().level < 0.5F);
-    QSignalSpy changes(&settings, &SettingsModel::mixChanged);
-    settings.setVoice("dry");
-    settings.layers()->setLevel(0, 2.0);
-    settings.layers()->setMuted(4, true);
-    settings.layers()->setMuted(4, true);
+    CHECK(settings.sound()->mix() == engine::Mix{});
+    CHECK(settings.sound()->mix().level < 0.5F);
+    QSignalSpy changes(settings.sound(), &SoundSettings::mixChanged);
+    settings.sound()->setVoice("dry");
+    settings.sound()->layers()->setLevel(0, 2.0);
+    settings.sound()->layers()->setMuted(4, true);
+    settings.sound()->layers()->setMuted(4, true);
     CHECK(changes.size() == 3);
-    const engine::Mix mix = settings.mix();
+    const engine::Mix mix = settings.sound()->mix();
     CHECK(mix.voice == engine::Voice::dry);
     CHECK(mix.level == doctest::Approx(1.0));
     CHECK(mix.muted[static_cast<std::size_t>(engine::Layer::subdivision)]);
@@ -121,9 +121,9 @@ TEST_CASE_FIXTURE(SettingsFixture, "the mix follows voice, levels and mutes; ses
 }
 
 TEST_CASE_FIXTURE(SettingsFixture, "the whole cannot be muted, and no level is told in dB") {
-    const QAbstractItemModelTester tester(settings.layers(),
+    const QAbstractItemModelTester tester(settings.sound()->layers(),
                                           QAbstractItemModelTester::FailureReportingMode::Fatal);
-    MixModel& layers = *settings.layers();
+    MixModel& layers = *settings.sound()->layers();
     REQUIRE(layers.rowCount() == 8);
     layers.setMuted(0, true);
     CHECK(!layers.data(layers.index(0), MixModel::Muted).toBool());
@@ -135,12 +135,12 @@ TEST_CASE_FIXTURE(SettingsFixture, "the whole cannot be muted, and no level is t
 }
 
 TEST_CASE_FIXTURE(SettingsFixture, "a chosen device that is not plugged in stays chosen") {
-    settings.setDevice("stage box");
-    const QVariantList devices = settings.devices();
+    settings.sound()->setDevice("stage box");
+    const QVariantList devices = settings.sound()->devices();
     REQUIRE(devices.size() == 3);
     CHECK(devices[2].toMap().value("value") == "stage box");
-    settings.setDevice("");
-    CHECK(settings.devices().size() == 2);
+    settings.sound()->setDevice("");
+    CHECK(settings.sound()->devices().size() == 2);
 }
 
 TEST_CASE_FIXTURE(SettingsFixture, "light and dark are what was chosen") {
@@ -152,35 +152,35 @@ TEST_CASE_FIXTURE(SettingsFixture, "light and dark are what was chosen") {
 
 TEST_CASE_FIXTURE(SettingsFixture,
                   "a device that is plugged in while the settings are shown appears in the list") {
-    settings.lookAtSound();
-    QSignalSpy changed(&settings, &SettingsModel::devicesChanged);
-    settings.lookAtSound();
+    settings.sound()->lookAtSound();
+    QSignalSpy changed(settings.sound(), &SoundSettings::devicesChanged);
+    settings.sound()->lookAtSound();
     CHECK(changed.isEmpty());
     sound.plugIn({"headset", "Headset"});
-    settings.lookAtSound();
+    settings.sound()->lookAtSound();
     CHECK(changed.size() == 1);
-    CHECK(settings.devices().last().toMap().value("text") == "Headset");
+    CHECK(settings.sound()->devices().last().toMap().value("text") == "Headset");
 }
 
 TEST_CASE_FIXTURE(SettingsFixture,
                   "devices are looked for while the settings are shown, and at no other time") {
-    CHECK_FALSE(settings.watching());
-    QSignalSpy changed(&settings, &SettingsModel::devicesChanged);
-    settings.setWatching(true);
+    CHECK_FALSE(settings.sound()->watching());
+    QSignalSpy changed(settings.sound(), &SoundSettings::devicesChanged);
+    settings.sound()->setWatching(true);
     CHECK(changed.wait(20'000));
-    settings.setWatching(false);
-    CHECK_FALSE(settings.watching());
+    settings.sound()->setWatching(false);
+    CHECK_FALSE(settings.sound()->watching());
 }
 
 TEST_CASE_FIXTURE(SettingsFixture, "every break in the sound is counted and shown") {
-    CHECK(settings.soundLine() == "The sound has not dropped out since you opened Piolo.");
-    QSignalSpy changed(&settings, &SettingsModel::soundLineChanged);
+    CHECK(settings.sound()->soundLine() == "The sound has not dropped out since you opened Piolo.");
+    QSignalSpy changed(settings.sound(), &SoundSettings::soundLineChanged);
     sound.breakOff();
-    settings.lookAtSound();
-    CHECK(settings.soundLine().contains("dropped out once"));
+    settings.sound()->lookAtSound();
+    CHECK(settings.sound()->soundLine().contains("dropped out once"));
     sound.breakOff();
-    settings.lookAtSound();
-    settings.lookAtSound();
-    CHECK(settings.soundLine().contains("dropped out 2 times"));
+    settings.sound()->lookAtSound();
+    settings.sound()->lookAtSound();
+    CHECK(settings.sound()->soundLine().contains("dropped out 2 times"));
     CHECK(changed.size() == 2);
 }

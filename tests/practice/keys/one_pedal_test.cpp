@@ -1,22 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The whole drill with a single pedal, in virtual time with simulated presses.
-#include "../practice_fixture.h"
+#include "../drill_fixture.h"
 #include "practice/keys/pedal_press.h"
 
 using namespace piolo;
-using piolo::models::DrillModel;
+using piolo::practice::DrillControl;
 using piolo::practice::PedalAct;
 using piolo::practice::PedalPress;
-using piolo::test::PracticeFixture;
+using piolo::test::DrillFixture;
 using Kind = engine::Event::Kind;
-using State = DrillModel::State;
+using State = DrillControl::State;
 
 namespace {
 
 /// The fixture with a pedal.
-struct Footed : PracticeFixture {
-    using PracticeFixture::PracticeFixture;
-    void down() { keep(pedal.down(sound.nowNanos(), drill->marksAtOnce())); }
+struct Footed : DrillFixture {
+    using DrillFixture::DrillFixture;
+    void down() { keep(pedal.down(sound.nowNanos(), control->marksAtOnce())); }
     void up() { keep(pedal.up(sound.nowNanos())); }
     void wait(double seconds) {
         for (int block = 0; block < static_cast<int>(seconds * 100); ++block) {
@@ -44,7 +44,7 @@ struct Footed : PracticeFixture {
     void startIt() {
         tap();
         wait(0.5);
-        REQUIRE(drill->state() == State::Playing);
+        REQUIRE(control->state() == State::playing);
     }
     /// The middle of the next run's first bar, as heard.
     void toRun() {
@@ -52,7 +52,7 @@ struct Footed : PracticeFixture {
         wait(1.0);
     }
     void keep(const practice::PedalPress::Acts& acts) {
-        for (const practice::PedalAct& act : acts) drill->pedal(act);
+        for (const practice::PedalAct& act : acts) control->pedal(act);
     }
     [[nodiscard]] Tempo tempo() const { return standing().tempo; }
 
@@ -82,9 +82,9 @@ const Standing dropped{Tempo::bpm(80), 0};
 TEST_CASE("one pedal: a press starts, once it is sure that it is no other") {
     Footed desk;
     desk.tap();
-    CHECK(desk.drill->state() == State::Stopped);
+    CHECK(desk.control->state() == State::stopped);
     desk.wait(0.4);
-    CHECK(desk.drill->state() == State::Playing);
+    CHECK(desk.control->state() == State::playing);
     CHECK(desk.onDisk<TempoFact>().empty());
 }
 
@@ -94,14 +94,14 @@ TEST_CASE("one pedal: a miss is marked at once, at the place that was heard when
     desk.down();
     desk.step();
     desk.step();
-    CHECK(desk.drill->feedback() == DrillModel::Feedback::Missed); // while the foot is still down
+    CHECK(desk.control->feedback() == DrillControl::Feedback::missed); // while the foot is still down
     CHECK(desk.standing() == dropped);
     desk.wait(0.1);
     desk.up();
     desk.wait(2);
     CHECK(desk.standing() == dropped);
     CHECK(desk.onDisk<BackFact>().empty());
-    PracticeFixture plain;
+    DrillFixture plain;
     plain.press();
     REQUIRE(plain.playUntil(Kind::runEnded));
     REQUIRE(plain.playUntil(Kind::runBegan));
@@ -120,7 +120,7 @@ TEST_CASE("one pedal: held it stops, and leaves no trace in tempo and row") {
         AfterAClean desk;
         desk.toRun();
         desk.hold();
-        CHECK(desk.drill->state() == State::Stopped);
+        CHECK(desk.control->state() == State::stopped);
         CHECK(desk.standing() == oneClean);
         CHECK(desk.onDisk<BackFact>().size() == 1);
     }
@@ -128,7 +128,7 @@ TEST_CASE("one pedal: held it stops, and leaves no trace in tempo and row") {
         AfterAClean desk(true);
         desk.toRun();
         desk.hold();
-        CHECK(desk.drill->state() == State::Stopped);
+        CHECK(desk.control->state() == State::stopped);
         CHECK(desk.standing() == oneClean);
         CHECK(desk.onDisk<BackFact>().empty());
         const auto runs = desk.onDisk<RunFact>();
@@ -139,24 +139,24 @@ TEST_CASE("one pedal: held it stops, and leaves no trace in tempo and row") {
         AfterAClean desk;
         desk.wait(0.2);
         desk.hold();
-        CHECK(desk.drill->state() == State::Stopped);
+        CHECK(desk.control->state() == State::stopped);
         CHECK(desk.standing() == oneClean);
     }
     SUBCASE("in the first count-in, where there was nothing to mark") {
         Footed desk;
         desk.startIt();
         desk.hold();
-        CHECK(desk.drill->state() == State::Stopped);
+        CHECK(desk.control->state() == State::stopped);
         CHECK(desk.standing() == opening);
         CHECK(desk.onDisk<BackFact>().empty());
         CHECK(desk.onDisk<RunFact>().empty());
     }
     SUBCASE("in a try, which its press ended") {
         Footed desk;
-        desk.drill->attempt();
+        desk.control->begin(RunKind::attempt);
         desk.toRun();
         desk.hold();
-        CHECK(desk.drill->state() == State::Stopped);
+        CHECK(desk.control->state() == State::stopped);
         CHECK(desk.onDisk<RunFact>().size() == 1);
         CHECK(desk.onDisk<BackFact>().size() == 1);
     }
@@ -170,11 +170,11 @@ TEST_CASE("one pedal: a double press has the effect of one key that takes back, 
         goTo(*footed);
         goTo(*keyed);
         footed->twice();
-        keyed->drill->takeBack();
+        keyed->control->takeBack();
         keyed->wait(0.76);
         CHECK(footed->standing() == keyed->standing());
-        CHECK(footed->drill->state() == keyed->drill->state());
-        CHECK(footed->drill->tempoText() == keyed->drill->tempoText());
+        CHECK(footed->control->state() == keyed->control->state());
+        CHECK(footed->control->standing().tempo == keyed->control->standing().tempo);
         return footed->standing();
     };
     const auto clean = [] { return std::make_unique<AfterAClean>(); };
@@ -186,7 +186,7 @@ TEST_CASE("one pedal: a double press has the effect of one key that takes back, 
     };
     const auto missedIt = [](Footed& desk) {
         desk.toRun();
-        desk.drill->strike(desk.sound.nowNanos());
+        desk.control->strike(desk.sound.nowNanos());
         desk.wait(0.2);
     };
     SUBCASE("inside a run: the clean one before it goes") {
@@ -215,15 +215,15 @@ TEST_CASE("one pedal: a double press has the effect of one key that takes back, 
     }
     SUBCASE("while stopped") {
         CHECK(same(clean, [](Footed& desk) {
-                  desk.drill->stop();
+                  desk.control->stop();
                   desk.wait(0.5);
               }) == opening);
     }
     SUBCASE("while stopped, with a tempo set by hand") {
         CHECK(same(clean, [](Footed& desk) {
-                  desk.drill->stop();
+                  desk.control->stop();
                   desk.wait(0.5);
-                  desk.drill->faster();
+                  desk.control->faster();
               }) == oneClean);
     }
     SUBCASE("with a full row before it: the climb goes") {
@@ -241,8 +241,8 @@ TEST_CASE("one pedal: what two presses took back is told as taken back, and the 
     AfterAClean desk;
     desk.toRun();
     desk.twice();
-    CHECK(desk.drill->state() == State::Playing);
-    CHECK(desk.drill->feedback() == DrillModel::Feedback::TakenBack);
+    CHECK(desk.control->state() == State::playing);
+    CHECK(desk.control->feedback() == DrillControl::Feedback::takenBack);
     REQUIRE(desk.playUntil(Kind::runEnded));
     CHECK(desk.found.mark == Mark::clean);
     CHECK(desk.found.tempo == Tempo::bpm(84));
@@ -260,10 +260,10 @@ TEST_CASE("one pedal: a pause that the first of two presses led to ends with it"
     desk.wait(0.2);
     desk.up();
     desk.wait(0.1);
-    REQUIRE(desk.drill->state() == State::Paused);
+    REQUIRE(desk.control->state() == State::paused);
     desk.tap();
     desk.wait(1);
-    CHECK(desk.drill->state() == State::Playing);
+    CHECK(desk.control->state() == State::playing);
     CHECK(desk.standing() == opening); // the first miss is taken back
 }
 
@@ -275,26 +275,26 @@ TEST_CASE("one pedal: in a pause a press goes on, two presses say no, held it st
         desk.startIt();
         REQUIRE(desk.playUntil(Kind::paused));
         desk.wait(0.3);
-        REQUIRE(desk.drill->state() == State::Paused);
+        REQUIRE(desk.control->state() == State::paused);
     };
     Footed desk;
     paused(desk);
     SUBCASE("a press") {
         desk.tap();
         desk.wait(1);
-        CHECK(desk.drill->state() == State::Playing);
+        CHECK(desk.control->state() == State::playing);
         CHECK(desk.standing() == Standing{Tempo::bpm(84), 2});
     }
     SUBCASE("two") {
         desk.twice();
         desk.wait(1);
-        CHECK(desk.drill->state() == State::Playing);
+        CHECK(desk.control->state() == State::playing);
         CHECK(desk.onDisk<DoubtFact>().size() == 1);
         CHECK(desk.standing() == opening);
     }
     SUBCASE("held") {
         desk.hold();
-        CHECK(desk.drill->state() == State::Stopped);
+        CHECK(desk.control->state() == State::stopped);
         CHECK(desk.standing() == Standing{Tempo::bpm(84), 2});
         CHECK(desk.onDisk<DoubtFact>().empty());
     }
@@ -303,14 +303,14 @@ TEST_CASE("one pedal: in a pause a press goes on, two presses say no, held it st
 TEST_CASE("one pedal: held while stopped it asks for the next passage, and starts nothing") {
     Footed desk;
     int asked = 0;
-    QObject::connect(desk.drill.get(), &DrillModel::wantsNext, [&] { ++asked; });
+    QObject::connect(desk.control.get(), &DrillControl::wantsNext, [&] { ++asked; });
     desk.hold();
     CHECK(asked == 1);
-    CHECK(desk.drill->state() == State::Stopped);
+    CHECK(desk.control->state() == State::stopped);
     CHECK(desk.onDisk<TempoFact>().empty());
     desk.startIt();
     desk.hold();
-    CHECK(desk.drill->state() == State::Stopped);
+    CHECK(desk.control->state() == State::stopped);
     CHECK(asked == 1);
 }
 

@@ -1,20 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "../practice_fixture.h"
+#include "../drill_fixture.h"
 
 using namespace piolo;
-using piolo::models::DrillModel;
+using piolo::practice::DrillControl;
+using piolo::test::DrillFixture;
 using piolo::test::isInTheMiddleOf;
-using piolo::test::PracticeFixture;
 using Kind = engine::Event::Kind;
 
 TEST_CASE("a run that ends by itself is clean, on the screen, in the notebook and on disk") {
-    PracticeFixture desk;
+    DrillFixture desk;
     desk.press();
     REQUIRE(desk.playUntil(Kind::runEnded));
     CHECK(desk.standing() == Standing{Tempo::bpm(84), 1});
     desk.play(0.2);
-    CHECK(desk.drill->streak() == 1);
-    CHECK(desk.drill->feedback() == DrillModel::Feedback::Clean);
+    CHECK(desk.control->standing().streak == 1);
+    CHECK(desk.control->feedback() == DrillControl::Feedback::clean);
     const auto runs = desk.onDisk<RunFact>();
     REQUIRE(runs.size() == 1);
     CHECK(runs.front().mark == Mark::clean);
@@ -24,22 +24,22 @@ TEST_CASE("a run that ends by itself is clean, on the screen, in the notebook an
 }
 
 TEST_CASE("the run's end is shown when it can be heard, not when it was rendered") {
-    PracticeFixture desk;
+    DrillFixture desk;
     desk.press();
     REQUIRE(desk.playUntil(Kind::runEnded));
-    CHECK(desk.drill->streak() == 0);
+    CHECK(desk.control->standing().streak == 0);
     desk.play(0.12);
-    CHECK(desk.drill->streak() == 1);
+    CHECK(desk.control->standing().streak == 1);
 }
 
 TEST_CASE("a press inside a run is a miss: the tempo drops, and the log says where") {
-    PracticeFixture desk;
+    DrillFixture desk;
     desk.press();
     REQUIRE(desk.playUntil(Kind::runBegan));
     desk.play(0.1 + 60.0 / 84 * 5.5); // heard 100 ms late: the middle of the sixth beat
     desk.press();
     desk.play(0.02);
-    CHECK(desk.drill->feedback() == DrillModel::Feedback::Missed);
+    CHECK(desk.control->feedback() == DrillControl::Feedback::missed);
     CHECK(desk.standing() == Standing{Tempo::bpm(80), 0});
     const auto runs = desk.onDisk<RunFact>();
     REQUIRE(runs.size() == 1);
@@ -51,8 +51,8 @@ TEST_CASE("a press inside a run is a miss: the tempo drops, and the log says whe
 }
 
 TEST_CASE("a press in the breath makes the run that ended clean a miss, and names it") {
-    PracticeFixture desk;
-    desk.drill->start();
+    DrillFixture desk;
+    desk.control->begin(RunKind::run);
     for (int run = 0; run < 4; ++run) REQUIRE(desk.playUntil(Kind::runEnded));
     CHECK(desk.standing() == Standing{Tempo::bpm(84), 4});
     desk.play(0.4);
@@ -66,11 +66,11 @@ TEST_CASE("a press in the breath makes the run that ended clean a miss, and name
     CHECK(desk.found.tempo == Tempo::bpm(80));
 
     SUBCASE("one back makes it clean again, a second removes it; the engine follows") {
-        desk.drill->takeBack();
+        desk.control->takeBack();
         CHECK(desk.standing() == Standing{Tempo::bpm(84), 4});
         REQUIRE(desk.playUntil(Kind::adopted));
         CHECK(desk.found.after == Standing{Tempo::bpm(84), 4});
-        desk.drill->takeBack();
+        desk.control->takeBack();
         CHECK(desk.standing() == Standing{Tempo::bpm(84), 3});
         REQUIRE(desk.playUntil(Kind::adopted));
         REQUIRE(desk.playUntil(Kind::runEnded));
@@ -80,13 +80,13 @@ TEST_CASE("a press in the breath makes the run that ended clean a miss, and name
 }
 
 TEST_CASE("a run that Esc ends is void and moves nothing") {
-    PracticeFixture desk;
+    DrillFixture desk;
     desk.press();
     REQUIRE(desk.playUntil(Kind::runBegan));
     desk.play(1.0);
-    desk.drill->stop();
+    desk.control->stop();
     desk.play(0.1);
-    CHECK(desk.drill->state() == DrillModel::State::Stopped);
+    CHECK(desk.control->state() == DrillControl::State::stopped);
     CHECK(desk.standing() == Standing{Tempo::bpm(84), 0});
     const auto runs = desk.onDisk<RunFact>();
     REQUIRE(runs.size() == 1);
@@ -95,17 +95,17 @@ TEST_CASE("a run that Esc ends is void and moves nothing") {
 }
 
 TEST_CASE("Esc in the count-in leaves no run behind") {
-    PracticeFixture desk;
+    DrillFixture desk;
     desk.press();
     desk.play(1.0);
-    desk.drill->stop();
+    desk.control->stop();
     desk.play(0.1);
-    CHECK(desk.drill->state() == DrillModel::State::Stopped);
+    CHECK(desk.control->state() == DrillControl::State::stopped);
     CHECK(desk.onDisk<RunFact>().empty());
 }
 
 TEST_CASE("at midnight the streak begins again, and the engine stands where the notebook stands") {
-    PracticeFixture desk;
+    DrillFixture desk;
     desk.press();
     for (int run = 0; run < 3; ++run) REQUIRE(desk.playUntil(Kind::runEnded));
     CHECK(desk.standing().streak == 3);
@@ -119,7 +119,7 @@ TEST_CASE("at midnight the streak begins again, and the engine stands where the 
 }
 
 TEST_CASE("playing on, every press is kept with its place and the run drops once") {
-    PracticeFixture desk;
+    DrillFixture desk;
     PracticeSettings settings;
     settings.playOn = true;
     desk.book->record(SettingsFact{settings});
@@ -147,26 +147,26 @@ TEST_CASE("whatever is pressed, the engine and the notebook stand together at th
         state = state * 6364136223846793005ULL + 1442695040888963407ULL;
         return (state >> 33) % most;
     };
-    PracticeFixture desk;
+    DrillFixture desk;
     desk.press();
     for (int action = 0; action < 150; ++action) {
         desk.play(static_cast<double>(below(900)) / 100);
         const auto what = below(10);
-        if (desk.drill->state() == DrillModel::State::Paused)
-            below(2) == 0 ? desk.drill->goOn() : desk.drill->doubt();
+        if (desk.control->state() == DrillControl::State::paused)
+            below(2) == 0 ? desk.control->goOn() : desk.control->doubt();
         else if (what < 3)
             desk.press();
         else if (what < 5)
-            desk.drill->takeBack();
+            desk.control->takeBack();
         else if (what == 5)
-            desk.drill->halveTempo();
+            desk.control->halveTempo();
     }
     desk.play(0.5);
-    desk.drill->stop();
+    desk.control->stop();
     desk.play(0.5);
     const Standing before = desk.standing();
-    CHECK(desk.told.back().event.kind == Kind::stopped);
-    CHECK(desk.told.back().event.after == before);
+    CHECK(desk.notes.back().event.kind == Kind::stopped);
+    CHECK(desk.notes.back().event.after == before);
     REQUIRE(desk.book->flush(10'000));
     const auto contents = journal::readFolder(desk.folder(), test::deskDevice, desk.clock->now().utcMillis);
     REQUIRE(contents);

@@ -1,22 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A full queue between threads is reported, and no mark is lost.
-#include "../practice_fixture.h"
+#include "../drill_fixture.h"
 
 using namespace piolo;
-using piolo::test::PracticeFixture;
+using piolo::test::DrillFixture;
 using Kind = engine::Event::Kind;
 
 namespace {
 
 /// How often it was reported that the computer fell behind.
-void count(PracticeFixture& desk, int& told) {
+void count(DrillFixture& desk, int& told) {
     QObject::connect(desk.session.get(), &practice::DrillSession::fellBehind, [&told] { ++told; });
 }
 
 } // namespace
 
 TEST_CASE("a miss that finds the engine's queue full waits, keeps its moment, and is told") {
-    PracticeFixture desk;
+    DrillFixture desk;
     int told = 0;
     count(desk, told);
     desk.press();
@@ -35,7 +35,7 @@ TEST_CASE("a miss that finds the engine's queue full waits, keeps its moment, an
 }
 
 TEST_CASE("a reader who was held up for twenty minutes still journals every run, and it is told") {
-    PracticeFixture desk;
+    DrillFixture desk;
     int told = 0;
     count(desk, told);
     PracticeSettings settings;
@@ -50,7 +50,7 @@ TEST_CASE("a reader who was held up for twenty minutes still journals every run,
     REQUIRE(runs.size() > 60);
     for (const auto& run : runs) CHECK(run.mark == Mark::clean);
     std::uint64_t ended = 0;
-    for (const auto& note : desk.told)
+    for (const auto& note : desk.notes)
         if (note.event.kind == Kind::runEnded) CHECK(note.event.run == ++ended);
     CHECK(ended == runs.size());
 }

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/drill/drill_text.h"
+
+#include "models/text/click_words.h"
+#include "models/text/formatter.h"
+#include "models/text/manner_words.h"
+#include "models/text/run_kind_words.h"
+#include "text/passage_title.h"
+
+#include <QStringList>
+
+namespace piolo::models {
+
+namespace {
+
+QString countInWords(int bars) {
+    if (bars == 0) return qtTrId("drill.no-count-in");
+    if (bars == 1) return qtTrId("drill.one-bar-count-in");
+    return qtTrId("drill.count-in").arg(Formatter::countWord(bars));
+}
+
+} // namespace
+
+DrillText::DrillText(const practice::PracticeBook& book, const practice::DrillControl& control,
+                     QObject* parent)
+    : QObject(parent), book_(book), control_(control) {
+    using Control = practice::DrillControl;
+    connect(&control_, &Control::opened, this, &DrillText::reword);
+    connect(&control_, &Control::recordChanged, this, &DrillText::reword);
+    connect(&control_, &Control::standingChanged, this, &DrillText::standingChanged);
+    connect(&control_, &Control::standingChanged, this, &DrillText::reasonChanged);
+    connect(&control_, &Control::stateChanged, this, &DrillText::reasonChanged);
+    connect(&control_, &Control::feedbackChanged, this, &DrillText::feedbackChanged);
+}
+
+void DrillText::reword() {
+    emit passageChanged();
+    emit standingChanged();
+    emit reasonChanged();
+    emit feedbackChanged();
+}
+
+QString DrillText::title() const {
+    const PassageRecord* known = control_.record();
+    return known == nullptr ? QString() : text::passageTitle(known->passage);
+}
+
+QString DrillText::about() const {
+    const PassageRecord* known = control_.record();
+    if (known == nullptr) return {};
+    const Music& music = known->passage.music;
+    const QString line =
+        qtTrId("drill.summary")
+            .arg(QString::fromStdString(music.meter.text()), Formatter::bars(music),
+                 countInWords(music.countInBars), Formatter::rule(known->passage.tempi.rule));
+    QStringList parts{line};
+    // A passage named by its bars alone is known by its piece.
+    const auto piece = book_.notebook().piece(known->passage.title.piece);
+    if (piece && !title().contains(QString::fromStdString(piece->name)))
+        parts.prepend(QString::fromStdString(piece->name));
+    for (const QString& part : {mannerText(known->passage.manner), clickWords(known->passage.click)})
+        if (!part.isEmpty()) parts << part;
+    return parts.join(QStringLiteral(" · "));
+}
+
+QString DrillText::target() const {
+    const PassageRecord* known = control_.record();
+    return known == nullptr ? QString() : Formatter::tempo(known->passage.tempi.rule.target);
+}
+
+QString DrillText::tempo() const { return Formatter::tempo(control_.standing().tempo); }
+
+QString DrillText::tempoLine() const {
+    const PassageRecord* known = control_.record();
+    return known == nullptr ? QString()
+                            : Formatter::tempoLine(known->passage.music, control_.standing().tempo);
+}
+
+QString DrillText::halfTempo() const { return Formatter::tempo(control_.halfTempo()); }
+
+QString DrillText::streak() const {
+    const PassageRecord* known = control_.record();
+    const int needed = known == nullptr ? 0 : known->passage.tempi.rule.cleanRuns;
+    return Formatter::streak(control_.standing().streak, needed);
+}
+
+QString DrillText::opening() const {
+    const PassageRecord* known = control_.record();
+    if (known == nullptr || control_.state() != practice::DrillControl::State::stopped) return {};
+    if (control_.tempoByHand()) return qtTrId("drill.by-hand");
+    if (!control_.opening()) return {};
+    return qtTrId("drill.new-day").arg(Formatter::tempo(known->standing.tempo));
+}
+
+QString DrillText::search() const {
+    const auto latest = control_.search();
+    if (!latest) return {};
+    const QString named = Formatter::tempo(latest->named);
+    if (latest->found) return qtTrId("drill.found").arg(Formatter::tempo(*latest->found), named);
+    return latest->over ? QString() : qtTrId("drill.finding").arg(named);
+}
+
+QString DrillText::apart() const { return apartLine(control_.kind()); }
+
+QString DrillText::feedback() const {
+    using Feedback = practice::DrillControl::Feedback;
+    switch (control_.feedback()) {
+    case Feedback::none:
+        return {};
+    case Feedback::clean:
+        return qtTrId("drill.verdict.clean");
+    case Feedback::climbed:
+        return qtTrId("drill.verdict.clean-up").arg(tempo());
+    case Feedback::secure:
+        return qtTrId("drill.verdict.secure").arg(target());
+    case Feedback::missed:
+        return qtTrId("drill.verdict.missed");
+    case Feedback::found:
+        return qtTrId("drill.verdict.found").arg(tempo());
+    case Feedback::takenBack:
+        return qtTrId("drill.verdict.taken-back");
+    case Feedback::nothingToTakeBack:
+        return qtTrId("drill.verdict.nothing");
+    }
+    return {};
+}
+
+} // namespace piolo::models

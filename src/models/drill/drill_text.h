@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the drill's screen says in words and figures.
+#pragma once
+
+// Qt comes first: moc cannot read the standard headers before it.
+#include <QObject>
+#include <QString>
+#include <QtQml/qqmlregistration.h>
+
+#include "practice/drill/drill_control.h"
+
+namespace piolo::models {
+
+/// Window's thread.
+class DrillText : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("belongs to the drill")
+    Q_PROPERTY(QString title READ title NOTIFY passageChanged)
+    /// "4/4 · one bar count-in · a miss drops 4, five clean in a row climb 2"
+    Q_PROPERTY(QString about READ about NOTIFY passageChanged)
+    Q_PROPERTY(QString target READ target NOTIFY passageChanged)
+    Q_PROPERTY(QString tempo READ tempo NOTIFY standingChanged)
+    /// "♩ = 84 · sixteenths"
+    Q_PROPERTY(QString tempoLine READ tempoLine NOTIFY standingChanged)
+    Q_PROPERTY(QString halfTempo READ halfTempo NOTIFY standingChanged)
+    Q_PROPERTY(QString streak READ streak NOTIFY standingChanged)
+    /// Why the tempo is not where the last run left it; "" when it is.
+    Q_PROPERTY(QString opening READ opening NOTIFY reasonChanged)
+    /// "Looking for your tempo: you named 92", "Found today: 84; you named 92"; "" when none was looked for
+    /// today.
+    Q_PROPERTY(QString search READ search NOTIFY reasonChanged)
+    /// "a try: moves nothing"; "" for runs that move the rule.
+    Q_PROPERTY(QString apart READ apart NOTIFY reasonChanged)
+    Q_PROPERTY(QString feedback READ feedback NOTIFY feedbackChanged)
+public:
+    /// Both outlive this.
+    DrillText(const practice::PracticeBook& book, const practice::DrillControl& control,
+              QObject* parent = nullptr);
+
+    [[nodiscard]] QString title() const;
+    [[nodiscard]] QString about() const;
+    [[nodiscard]] QString target() const;
+    [[nodiscard]] QString tempo() const;
+    [[nodiscard]] QString tempoLine() const;
+    [[nodiscard]] QString halfTempo() const;
+    [[nodiscard]] QString streak() const;
+    [[nodiscard]] QString opening() const;
+    [[nodiscard]] QString search() const;
+    [[nodiscard]] QString apart() const;
+    [[nodiscard]] QString feedback() const;
+
+signals:
+    void passageChanged();
+    void standingChanged();
+    void reasonChanged();
+    void feedbackChanged();
+
+private:
+    void reword();
+
+    const practice::PracticeBook& book_;
+    const practice::DrillControl& control_;
+};
+
+} // namespace piolo::models

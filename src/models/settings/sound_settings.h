@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The settings of the sound: the device, the click's voice and its layers. They are this machine's.
+#pragma once
+
+// Qt comes first: moc cannot read the standard headers before it.
+#include <QObject>
+#include <QString>
+#include <QTimer>
+#include <QVariantList>
+#include <QtQml/qqmlregistration.h>
+
+#include "engine/click/mix.h"
+#include "journal/settings/machine_settings.h"
+#include "models/settings/mix_model.h"
+#include "practice/ports/sound_port.h"
+
+#include <cstdint>
+
+namespace piolo::models {
+
+/// Window's thread. Values out of range are clamped, unknown choices not taken.
+class SoundSettings : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("belongs to the settings")
+    Q_PROPERTY(QVariantList devices READ devices NOTIFY devicesChanged)
+    /// The settings are on the screen: devices and soundLine are looked at every two seconds.
+    Q_PROPERTY(bool watching READ watching WRITE setWatching NOTIFY watchingChanged)
+    /// How often the sound has broken off.
+    Q_PROPERTY(QString soundLine READ soundLine NOTIFY soundLineChanged)
+    /// "": the system's own choice.
+    Q_PROPERTY(QString device READ device WRITE setDevice NOTIFY machineChanged)
+    Q_PROPERTY(int offsetMillis READ offsetMillis WRITE setOffsetMillis NOTIFY machineChanged)
+    Q_PROPERTY(QVariantList voices READ voices CONSTANT)
+    Q_PROPERTY(QString voice READ voice WRITE setVoice NOTIFY machineChanged)
+    Q_PROPERTY(piolo::models::MixModel* layers READ layers CONSTANT)
+public:
+    /// Both outlive this.
+    SoundSettings(practice::SoundPort& sound, journal::MachineSettings& machine, QObject* parent = nullptr);
+
+    [[nodiscard]] engine::Mix mix() const { return layers_.mix(); }
+    [[nodiscard]] MixModel* layers() { return &layers_; }
+
+    [[nodiscard]] QVariantList devices() const;
+    [[nodiscard]] bool watching() const { return watching_.isActive(); }
+    void setWatching(bool watching);
+    [[nodiscard]] QString soundLine() const;
+    /// Looks for devices that came or went, and for new breaks. The model's own timer calls it while
+    /// watching.
+    void lookAtSound();
+    [[nodiscard]] QString device() const { return QString::fromStdString(machine_.soundDevice); }
+    void setDevice(const QString& id);
+    [[nodiscard]] int offsetMillis() const { return machine_.offsetMillis; }
+    void setOffsetMillis(int millis);
+    [[nodiscard]] QVariantList voices() const;
+    [[nodiscard]] QString voice() const { return QString::fromStdString(machine_.voice); }
+    void setVoice(const QString& voice);
+
+signals:
+    void devicesChanged();
+    void watchingChanged();
+    void soundLineChanged();
+    /// Something that is saved with the machine's settings.
+    void machineChanged();
+    /// Voice, a level or a mute: the engine wants mix() again.
+    void mixChanged();
+
+private:
+    practice::SoundPort& sound_;
+    journal::MachineSettings& machine_;
+    MixModel layers_;
+    QTimer watching_;
+    QVariantList seenDevices_; // at the last look
+    std::uint64_t seenBreaks_ = 0;
+};
+
+} // namespace piolo::models

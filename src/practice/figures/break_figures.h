@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where a passage breaks: its misses, bar by bar.
+#pragma once
+
+#include "core/history/misses.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace piolo::practice {
+
+/// How often a bar was missed, by its beats, or whole as its only column.
+struct BreakBar {
+    std::int32_t number = 0; ///< the part's own
+    std::vector<int> columns;
+
+    [[nodiscard]] int total() const;
+};
+
+/// Plain values.
+struct BreakFigures {
+    std::vector<BreakBar> bars; ///< in their order; those of the context, too, when they were missed
+    bool byBeat = true;         ///< up to eight bars; longer and open-ended passages are counted by bar
+    int most = 0;               ///< the highest of all columns
+
+    /// Of the highest column, 0…1.
+    [[nodiscard]] double share(int count) const;
+    /// At least half as many misses as the worst has.
+    [[nodiscard]] bool isWorst(int count) const { return most > 1 && 2 * count >= most; }
+};
+
+[[nodiscard]] BreakFigures breaksOf(const Music& music, const Misses& misses);
+
+} // namespace piolo::practice

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "practice/figures/scale_figures.h"
+
+#include "core/passage/difference.h"
+
+#include <algorithm>
+#include <span>
+
+namespace piolo::practice {
+
+const ScaleGrid& ScaleFigures::grid() const {
+    if (!grid_) grid_ = gridOf(book_.notebook(), settings().view, settings().instrument);
+    return *grid_;
+}
+
+const ScaleCell& ScaleFigures::at(ScalePlace place) const { return grid().at(place.notesPerBeat, place.key); }
+
+std::array<int, keyCount> ScaleFigures::order() const {
+    return keysInOrder(settings().order, static_cast<std::uint32_t>(settings().seed));
+}
+
+int ScaleFigures::columnOf(int key) const {
+    const auto keys = order();
+    return static_cast<int>(std::ranges::find(keys, key) - keys.begin());
+}
+
+Tonic ScaleFigures::tonic(int key) const { return settings().spelling.tonic(key, settings().view.kind); }
+
+CellProposal ScaleFigures::proposal() const {
+    const NoteRange range = playerOf(settings()).range;
+    const auto all = order();
+    std::vector<int> keys;
+    for (const int key : all)
+        if (hasTonic(range, tonic(key))) keys.push_back(key);
+    return nextCell(grid(), keys.empty() ? std::span<const int>(all) : keys, book_.today());
+}
+
+StartProposal ScaleFigures::start(ScalePlace place) const {
+    return startFor(grid(), place.notesPerBeat, place.key);
+}
+
+Tempo ScaleFigures::goesOnAt(ScalePlace place) const {
+    const ScaleCell& cell = at(place);
+    return book_.notebook().opening(cell.passage, book_.today()).value_or(cell.tempo);
+}
+
+double ScaleFigures::shareOfTarget(ScalePlace place) const {
+    const ScaleCell& cell = at(place);
+    const PassageRecord* const record = book_.notebook().passage(cell.passage);
+    if (record == nullptr || !cell.best) return 0;
+    const double target = record->passage.tempi.rule.target.thousandths();
+    return std::min(1.0, cell.best->thousandths() / target);
+}
+
+std::vector<ScaleWeek> ScaleFigures::weeks(int count) const {
+    return scaleWeeks(book_.notebook(), settings().instrument, book_.today(), count);
+}
+
+Scale ScaleFigures::scale(ScalePlace place) const {
+    const ScaleView& view = settings().view;
+    return {tonic(place.key), view.kind, view.range, view.pattern, place.notesPerBeat, settings().instrument};
+}
+
+std::optional<ScalePart> ScaleFigures::part(ScalePlace place) const {
+    const Player player = playerOf(settings());
+    return scalePart(scale(place), player.instrument->transposition, player.range);
+}
+
+bool ScaleFigures::canDrill(ScalePlace place) const {
+    if (settings().instrument.empty()) return false;
+    return !at(place).passage.isNone() || (!book_.readOnly() && part(place).has_value());
+}
+
+Id ScaleFigures::passage(ScalePlace place) {
+    if (!canDrill(place)) return {};
+    const Id known = at(place).passage;
+    const PassageRecord* const record = book_.notebook().passage(known);
+    const auto played = part(place);
+    if (!played) return record == nullptr ? Id{} : known;
+    if (record == nullptr) return makePassage(place, *played);
+    if (!book_.readOnly()) bringUpToDate(*record, scale(place), *played);
+    return known;
+}
+
+Id ScaleFigures::makePassage(ScalePlace place, const ScalePart& part) {
+    const Id id = book_.newId();
+    const Passage made = scalePassage(id, scale(place), part, start(place));
+    book_.record(factOf(made, makingGroups(made)));
+    return id;
+}
+
+// A key that is spelled otherwise now than when it was made, or played in another range, is another part on
+// the stand: it keeps its passage, and with it its record, and gets the other notes.
+void ScaleFigures::bringUpToDate(const PassageRecord& record, const Scale& scale, const ScalePart& part) {
+    if (record.passage.scale == scale && record.passage.notes == part.notes) return;
+    Passage renamed = record.passage;
+    if (renamed.title.name == textOf(*renamed.scale)) renamed.title.name = textOf(scale);
+    renamed.scale = scale;
+    renamed.music.bars = part.music.bars;
+    renamed.music.landing = part.music.landing;
+    renamed.notes = part.notes;
+    book_.record(factOf(renamed, differingGroups(record.passage, renamed)));
+}
+
+} // namespace piolo::practice

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a beat and a run's end touch, and what they leave alone.
+#include "../practice_fixture.h"
+#include "core/time/fraction_sum.h"
+#include "models/staff/staff_item.h"
+
+#include <QSignalSpy>
+
+using namespace piolo;
+using piolo::models::DrillModel;
+using piolo::test::PracticeFixture;
+using Kind = engine::Event::Kind;
+
+namespace {
+
+/// The usual passage with its notes, and a staff that follows the bar as the screen's does.
+struct StaffedDesk : PracticeFixture {
+    StaffedDesk() {
+        PassageFact fact;
+        fact.passage = passageId;
+        std::vector<Note> notes;
+        for (int quarter = 0; quarter < 16; ++quarter) {
+            Note note;
+            note.onset = *reducedFraction(quarter, 4);
+            note.length = {1, 4};
+            notes.push_back(note);
+        }
+        fact.notes = notes;
+        book->record(fact);
+        staff.setProperty("span", 800.0);
+        staff.setProperty("room", 400.0);
+        staff.setView(drill->staff());
+        QObject::connect(drill->beats(), &models::BeatView::sounded, &staff,
+                         [this] { staff.setProperty("bar", drill->beats()->barNumber()); });
+    }
+    models::StaffItem staff;
+};
+
+/// How often anything but the beat row changed.
+struct Changes {
+    explicit Changes(StaffedDesk& desk)
+        : passage(desk.drill, &DrillModel::passageChanged), state(desk.drill, &DrillModel::stateChanged),
+          standing(desk.drill, &DrillModel::standingChanged), rest(desk.drill, &DrillModel::restChanged),
+          title(desk.drill->text(), &models::DrillText::passageChanged),
+          tempo(desk.drill->text(), &models::DrillText::standingChanged),
+          reason(desk.drill->text(), &models::DrillText::reasonChanged),
+          ladder(desk.drill->ladder(), &models::LadderModel::climbed),
+          today(desk.drill->today(), &models::TodayFigures::changed),
+          stages(desk.drill->stages(), &models::StageFigures::changed),
+          playedAs(desk.drill->playedAs(), &models::PlayedAs::changed),
+          listening(desk.drill->listening(), &models::Listening::activeChanged),
+          music(desk.drill->staff(), &models::StaffView::changed),
+          bar(desk.drill->beats(), &models::BeatView::barChanged),
+          sizes(&desk.staff, &models::StaffItem::sizesChanged),
+          shown(&desk.staff, &models::StaffItem::shownChanged) {}
+    [[nodiscard]] qsizetype all() const {
+        return passage.count() + state.count() + standing.count() + rest.count() + title.count() +
+               tempo.count() + reason.count() + ladder.count() + today.count() + stages.count() +
+               playedAs.count() + listening.count() + bar.count() + staffRebuilds();
+    }
+    [[nodiscard]] qsizetype staffRebuilds() const { return music.count() + sizes.count() + shown.count(); }
+
+    QSignalSpy passage, state, standing, rest, title, tempo, reason, ladder, today, stages, playedAs,
+        listening, music, bar, sizes, shown;
+};
+
+} // namespace
+
+TEST_CASE("a beat changes the beat row and nothing else: the staff is not laid out again") {
+    StaffedDesk desk;
+    REQUIRE(desk.drill->staff()->known());
+    REQUIRE(desk.staff.systems() > 0);
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::runBegan));
+    desk.play(1.2); // longer than the feedback of what was before
+    const Changes changes(desk);
+    const QSignalSpy beats(desk.drill->beats(), &models::BeatView::sounded);
+    desk.play(9); // three bars at 84 to the minute
+    CHECK(beats.count() > 40);
+    CHECK(changes.all() == 0);
+}
+
+TEST_CASE("many runs change the figures and leave the staff alone") {
+    StaffedDesk desk;
+    desk.press();
+    REQUIRE(desk.playUntil(Kind::runBegan));
+    const Changes changes(desk);
+    for (int run = 0; run < 6; ++run) REQUIRE(desk.playUntil(Kind::runEnded));
+    desk.play(0.2);
+    CHECK(desk.standing() == Standing{Tempo::bpm(86), 1});
+    CHECK(changes.standing.count() > 0);
+    CHECK(changes.today.count() >= 6);
+    CHECK(changes.staffRebuilds() == 0);
+    CHECK(changes.bar.count() == 0);
+}
