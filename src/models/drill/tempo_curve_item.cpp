@@ -31,7 +31,7 @@ void TempoCurveItem::redraw() {
 }
 
 void TempoCurveItem::paint(QPainter* painter) {
-    const PassageRecord* record = drill_ == nullptr ? nullptr : drill_->control().record();
+    const PassageRecord* record = drill_ == nullptr ? nullptr : drill_->record();
     if (record == nullptr) return;
     plots::CurveStyle style = dark_ ? plots::darkCurveStyle() : plots::lightCurveStyle();
     style.paper = Qt::transparent;

@@ -9,7 +9,7 @@ KeyDispatch::KeyDispatch(practice::DrillControl& drill, Listening& listening, Ru
 
 KeyScope KeyDispatch::scope() const {
     const KeyScope scope = screen_ == nullptr ? KeyScope::none : screen_->keys;
-    if (scope == KeyScope::drill && drill_.control().record() == nullptr) return KeyScope::none;
+    if (scope == KeyScope::drill && drill_.record() == nullptr) return KeyScope::none;
     // What was played is looked over with the keys of its fields and buttons.
     if (scope == KeyScope::runThrough && runThrough_.state() == RunThroughModel::State::Review)
         return KeyScope::none;
@@ -23,16 +23,16 @@ bool KeyDispatch::isUrgent() const {
 
 bool KeyDispatch::marksAtOnce() const {
     return scope() == KeyScope::runThrough ? runThrough_.state() == RunThroughModel::State::Playing
-                                           : drill_.control().marksAtOnce();
+                                           : drill_.marksAtOnce();
 }
 
 void KeyDispatch::act(KeyAction action, qint64 nanos) {
     if (scope() == KeyScope::runThrough) return actInRunThrough(action);
     switch (action) {
     case KeyAction::mark:
-        return drill_.control().strike(nanos);
+        return drill_.strike(nanos);
     case KeyAction::clean:
-        return drill_.control().markClean(nanos);
+        return drill_.markClean(nanos);
     case KeyAction::back:
         return drill_.takeBack();
     case KeyAction::faster:
@@ -73,7 +73,7 @@ void KeyDispatch::actInRunThrough(KeyAction action) {
 
 void KeyDispatch::actByPedal(const practice::PedalAct& act) {
     if (scope() == KeyScope::runThrough) return runThrough_.pedal(act);
-    if (scope() == KeyScope::drill) return drill_.control().pedal(act);
+    if (scope() == KeyScope::drill) return drill_.pedal(act);
 }
 
 } // namespace piolo::models

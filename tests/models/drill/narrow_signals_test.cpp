@@ -18,14 +18,14 @@ struct StaffedDesk : PracticeFixture {
     StaffedDesk() {
         PassageFact fact;
         fact.passage = passageId;
-        std::vector<Note> notes;
+        std::vector<Note> written;
         for (int quarter = 0; quarter < 16; ++quarter) {
             Note note;
             note.onset = *reducedFraction(quarter, 4);
             note.length = {1, 4};
-            notes.push_back(note);
+            written.push_back(note);
         }
-        fact.notes = notes;
+        fact.notes = written;
         book->record(fact);
         staff.setProperty("span", 800.0);
         staff.setProperty("room", 400.0);

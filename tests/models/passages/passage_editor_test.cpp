@@ -184,10 +184,12 @@ TEST_CASE_FIXTURE(EditorFixture, "where the rule settles is told in plain words"
 
 TEST_CASE_FIXTURE(EditorFixture, "the time of a run and of the whole way follow what is typed") {
     // Four bars of 4/4 and the landing beat at 60: 17 beats of a second.
-    CHECK(editor.outlook()->timeSentence().startsWith("17 s per run · at 60, about 7 runs to the next climb"));
+    CHECK(
+        editor.outlook()->timeSentence().startsWith("17 s per run · at 60, about 7 runs to the next climb"));
     const QString whole = editor.outlook()->timeSentence();
     editor.set("start", "80");
-    CHECK(editor.outlook()->timeSentence().startsWith("13 s per run · at 80, about 7 runs to the next climb"));
+    CHECK(
+        editor.outlook()->timeSentence().startsWith("13 s per run · at 80, about 7 runs to the next climb"));
     CHECK(editor.outlook()->timeSentence() != whole);
     editor.set("openEnded", true);
     CHECK(editor.outlook()->timeSentence().startsWith("You end each run yourself"));

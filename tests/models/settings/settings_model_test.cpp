@@ -10,6 +10,7 @@
 using namespace piolo;
 using models::MixModel;
 using models::SettingsModel;
+using models::SoundSettings;
 using test::BookFixture;
 
 namespace {
