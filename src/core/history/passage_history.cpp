@@ -51,7 +51,7 @@ PassageHistory::PassageHistory(std::shared_ptr<const StoredHistory> stored, std:
     first_ = digest.first;
     last_ = digest.last;
     summary_ = digest.record;
-    if (digest.entries == 0) return;
+    if (!summary_ || digest.entries == 0) return;
     summary_->entries = Entries(digest.entries, digest.newest,
                                 [history = stored_, place] { return entriesOf(*history, place); });
 }
