@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Opens a practice log and folds it: `open_journal journal|bytes FOLDER` or `open_journal
-// sqlite|fill|checkpoint|keep FOLDER BASE`. `fill` puts the folder's facts into a new SQLite database, `sqlite`
-// opens that database; `keep` writes a checkpoint, `checkpoint` opens the folder with it; `bytes` only reads the
-// journal's bytes. Prints the number of facts (or bytes) and the nanoseconds.
+// sqlite|fill|checkpoint|keep FOLDER BASE`. `fill` puts the folder's facts into a new SQLite database,
+// `sqlite` opens that database; `keep` writes a checkpoint, `checkpoint` opens the folder with it; `bytes`
+// only reads the journal's bytes. Prints the number of facts (or bytes) and the nanoseconds.
 #include "core/history/notebook.h"
 #include "journal/checkpoint/checkpoint.h"
 #include "journal/folder/own_file.h"

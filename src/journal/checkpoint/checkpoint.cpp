@@ -20,10 +20,10 @@ namespace piolo::journal {
 
 namespace {
 
-constexpr std::string_view ending = ".checkpoint";
+constexpr std::string_view checkpointEnding = ".checkpoint";
 
 /// What must be the same in front of all else. The number shows the byte order.
-std::string headOf(const std::string& program, const std::string& device) {
+std::string stampOf(const std::string& program, const std::string& device) {
     Packer packer;
     constexpr std::uint64_t order = 0x0102'0304'0506'0708;
     packer.raw({reinterpret_cast<const char*>(&order), sizeof order});
@@ -55,7 +55,7 @@ bool isWhole(const FolderContents& contents) {
 
 std::string checkpointFile(const std::string& folder, const std::string& device,
                            const std::string& cacheDir) {
-    return cacheDir + "/" + FolderLock::name(folder, device) + std::string(ending);
+    return cacheDir + "/" + FolderLock::name(folder, device) + std::string(checkpointEnding);
 }
 
 std::optional<KnownFolder> loadCheckpoint(const std::string& file, const std::string& device) {
@@ -63,7 +63,7 @@ std::optional<KnownFolder> loadCheckpoint(const std::string& file, const std::st
     if (program.empty() || !std::filesystem::is_regular_file(file)) return std::nullopt;
     auto bytes = files::wholeFile(file);
     if (!bytes) return std::nullopt;
-    const std::string head = headOf(program, device);
+    const std::string head = stampOf(program, device);
     std::uint64_t sum = 0;
     if (!bytes->starts_with(head) || bytes->size() < head.size() + sizeof sum) return std::nullopt;
     const std::string_view rest = std::string_view(*bytes).substr(head.size());
@@ -96,7 +96,7 @@ bool writeCheckpoint(const std::string& file, const std::string& folder, const s
     packer(inFolder.bytes());
     packer.raw(*facts);
     const std::uint64_t sum = files::contentSum(packer.bytes());
-    std::string all = headOf(program, device);
+    std::string all = stampOf(program, device);
     all.append(reinterpret_cast<const char*>(&sum), sizeof sum).append(packer.bytes());
     if (stop.stop_requested() || folderMade(std::filesystem::path(file).parent_path().string()) != 0)
         return false;

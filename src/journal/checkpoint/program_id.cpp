@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/checkpoint/program_id.h"
 
+#include <algorithm>
 #include <cstring>
 #include <elf.h>
 #include <link.h>
@@ -10,7 +11,7 @@ namespace piolo::journal {
 
 namespace {
 
-std::size_t padded(std::size_t size) { return (size + 3) / 4 * 4; }
+std::size_t wordAligned(std::size_t size) { return (size + 3) / 4 * 4; }
 
 /// The build id among the notes of a segment.
 std::string idAmong(std::string_view notes) {
@@ -19,11 +20,11 @@ std::string idAmong(std::string_view notes) {
     while (notes.size() >= sizeof head) {
         std::memcpy(&head, notes.data(), sizeof head);
         notes.remove_prefix(sizeof head);
-        const std::size_t name = padded(head.n_namesz);
+        const std::size_t name = wordAligned(head.n_namesz);
         if (name + head.n_descsz > notes.size()) break;
         if (head.n_type == NT_GNU_BUILD_ID && notes.substr(0, head.n_namesz) == gnu)
             return std::string(notes.substr(name, head.n_descsz));
-        notes.remove_prefix(std::min(name + padded(head.n_descsz), notes.size()));
+        notes.remove_prefix(std::min(name + wordAligned(head.n_descsz), notes.size()));
     }
     return {};
 }
