@@ -9,6 +9,7 @@
 #include <cerrno>
 #include <fcntl.h>
 #include <limits>
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace piolo::files {
@@ -21,6 +22,9 @@ Result<std::string> wholeFile(const std::string& path, std::size_t most) {
     const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
     if (!file.isOpen()) return readFault(path, errno);
     std::string text;
+    struct stat found {};
+    if (::fstat(file.number(), &found) == 0 && S_ISREG(found.st_mode))
+        text.reserve(std::min(most, static_cast<std::size_t>(found.st_size)));
     std::array<char, 65'536> block{};
     for (;;) {
         const auto count = ::read(file.number(), block.data(), std::min(block.size(), most - text.size()));

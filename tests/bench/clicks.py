@@ -12,6 +12,7 @@ BEATS_PER_BAR = 4
 MINUTES = (1, 2, 4, 8, 16)
 WHOLE = 8  # minutes, for the ratios
 OURS, COPY, CSOUND, TIMIDITY, FLUIDSYNTH = "Piolo", "copy loop", "Csound", "TiMidity", "FluidSynth"
+BYTES = "writing as many bytes, nothing computed"
 
 
 class Track:
@@ -54,6 +55,7 @@ class Track:
         ours = self.where.path("ours.wav")
         return {OURS: [self.where.program("piolo"), "click", "--tempo", TEMPO, "--subdivision", PARTS, "--bars", self.bars,
                        "--voice", VOICE, "--out", ours],
+                BYTES: [self.where.program("write_bytes"), round(self.seconds * RATE), self.where.path("bytes.wav")],
                 "cp of that file": ["cp", ours, self.where.path("copy.wav")],
                 CSOUND: self.csound("-W", "-f", "-o", self.where.path("csound.wav")),
                 TIMIDITY: self.timidity(self.where.path("timidity.wav")),

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Opens a practice log and folds it: `open_journal journal|bytes FOLDER` or `open_journal sqlite|fill FOLDER
-// BASE`. `fill` puts the folder's facts into a new SQLite database, `sqlite` opens that database, `bytes`
+// Opens a practice log and folds it: `open_journal journal|bytes FOLDER` or `open_journal
+// sqlite|fill|checkpoint|keep FOLDER BASE`. `fill` puts the folder's facts into a new SQLite database,
+// `sqlite` opens that database; `keep` writes a checkpoint, `checkpoint` opens the folder with it; `bytes`
 // only reads the journal's bytes. Prints the number of facts (or bytes) and the nanoseconds.
 #include "core/history/notebook.h"
+#include "journal/checkpoint/checkpoint.h"
 #include "journal/folder/own_file.h"
 #include "journal/folder/practice_folder.h"
 #include "sqlite_log.h"
@@ -25,16 +27,17 @@ using namespace piolo;
     std::exit(1);
 }
 
+constexpr std::int64_t farAhead = 4'000'000'000'000; // no order in the folder counts as too far ahead
+const std::string device = "be0000000000000000000000000000ac";
+
 std::vector<Fact> factsOf(const std::string& folder) {
-    constexpr std::int64_t farAhead = 4'000'000'000'000; // no order in the folder counts as too far ahead
-    auto read = journal::readFolder(folder, {}, farAhead);
+    auto read = journal::readFolder(folder, device, farAhead);
     if (!read || !read->faults.empty()) fail("the folder has faults");
     return std::move(std::move(read).value().facts);
 }
 
 /// The work that the window does when it opens: the records of all passages.
-std::size_t folded(const std::vector<Fact>& facts) {
-    const Notebook notebook = fold(facts);
+std::size_t entriesOf(const Notebook& notebook) {
     std::size_t entries = 0;
     for (const Id& id : notebook.passages(true))
         if (const auto* record = notebook.passage(id)) entries += record->entries.size();
@@ -55,8 +58,18 @@ std::uint64_t bytesOf(const std::filesystem::path& path) {
 template <typename Load>
 void openAndFold(Load load) {
     std::size_t entries = 0;
-    bench::timed(1, [&] { entries = folded(load()); });
+    bench::timed(1, [&] { entries = entriesOf(load()); });
     std::printf("%zu entries\n", entries);
+}
+
+Notebook withCheckpoint(const std::string& folder, const std::string& file) {
+    const auto known = journal::loadCheckpoint(file, device);
+    if (!known) fail("no checkpoint");
+    auto found = journal::readOn(folder, device, farAhead, *known);
+    if (!found) fail("the checkpoint does not fit");
+    Notebook notebook(found->stored);
+    notebook.addAll(std::move(found->facts));
+    return notebook;
 }
 
 void fill(const std::string& folder, const std::string& base) {
@@ -73,8 +86,10 @@ int main(int argc, char** argv) {
     const std::string_view who = argv[1];
     const std::string folder = argv[2];
     const std::string base = argc > 3 ? argv[3] : "";
-    if (who == "journal") openAndFold([&] { return factsOf(folder); });
-    if (who == "sqlite") openAndFold([&] { return bench::SqliteLog(base, "wal").all(); });
+    if (who == "journal") openAndFold([&] { return fold(factsOf(folder)); });
+    if (who == "sqlite") openAndFold([&] { return fold(bench::SqliteLog(base, "wal").all()); });
+    if (who == "checkpoint") openAndFold([&] { return withCheckpoint(folder, base); });
+    if (who == "keep" && !journal::writeCheckpoint(base, folder, device, farAhead)) fail("keep");
     if (who == "fill") fill(folder, base);
     if (who == "bytes")
         bench::timed(1, [&] {

@@ -22,7 +22,9 @@
 #include <QQuickWindow>
 #include <QThread>
 #include <QThreadPool>
+#include <QTimer>
 
+#include <chrono>
 #include <cstdlib>
 #include <future>
 
@@ -31,6 +33,8 @@ Q_IMPORT_QML_PLUGIN(PioloPlugin)
 namespace piolo::app {
 
 namespace {
+
+constexpr std::chrono::milliseconds whenAllIsUp{3000};
 
 bool hasDisplay() {
     const auto set = [](const char* name) { return !qEnvironmentVariableIsEmpty(name); };
@@ -87,7 +91,7 @@ int openWindow(const WindowOptions& options) {
 
     models::speak(QString::fromStdString(options.language.empty() ? settings->language : options.language));
     const std::string folder = options.folder.empty() ? places.data : options.folder;
-    auto opening = openingBook({folder, settings->device, places.state});
+    auto opening = openingBook({folder, settings->device, places.state, places.cache});
     Screens screens;
     auto engine = std::make_shared<engine::DrillEngine>();
     device::SoundOut sound(engine);
@@ -102,6 +106,7 @@ int openWindow(const WindowOptions& options) {
         room.openDrill(QString::fromStdString(passage->text()));
     }
     if (!options.screen.empty()) room.setScreen(QString::fromStdString(options.screen));
+    QTimer::singleShot(whenAllIsUp, &room.book(), [&] { room.book().keepCheckpoint(); });
     return screens.show(room, midi, options);
 }
 

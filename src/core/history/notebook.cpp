@@ -3,6 +3,7 @@
 
 #include "core/base/id_index.h"
 #include "core/history/passage_history.h"
+#include "core/history/stored_history.h"
 #include "core/passage/piece_shelf.h"
 
 #include <algorithm>
@@ -52,9 +53,10 @@ int PassageRecord::secureDays() const {
 }
 
 struct Notebook::Body {
-    IdIndex known;
-    std::deque<Fact> own;                 ///< what passages look at: where facts never move
-    std::vector<std::vector<Fact>> whole; ///< the same, as they were given
+    std::shared_ptr<const StoredHistory> stored; ///< may be none
+    IdIndex known;                               ///< of the others
+    std::deque<Fact> own;                        ///< what passages look at: where facts never move
+    std::vector<std::vector<Fact>> whole;        ///< the same, as they were given
     std::unordered_map<Id, PassageHistory> passages;
     PieceShelf shelf;
     Removals removals;
@@ -72,9 +74,27 @@ struct Notebook::Body {
         if (record != nullptr) record->removed = removals.removed(id);
         return record;
     }
+    bool isNew(Id fact) { return !(stored && stored->knows(fact)) && known.keep(fact, 0).second; }
+    void open(const std::shared_ptr<const StoredHistory>& history);
+    void keep(Fact&& fact);
     /// True when a passage looks at the fact from now on, which then must stay where it is.
     bool add(const Fact& fact);
 };
+
+void Notebook::Body::open(const std::shared_ptr<const StoredHistory>& history) {
+    stored = history;
+    const auto& digests = stored->passages();
+    passages.reserve(digests.size());
+    for (std::size_t place = 0; place < digests.size(); ++place)
+        passages.try_emplace(digests[place].passage, stored, place);
+    for (const Id retracted : stored->retracted()) runThroughs.retract(retracted);
+    for (Fact& fact : stored->otherFacts()) keep(std::move(fact));
+}
+
+void Notebook::Body::keep(Fact&& fact) {
+    own.push_back(std::move(fact));
+    if (!add(own.back())) own.pop_back();
+}
 
 bool Notebook::Body::add(const Fact& fact) {
     if (const auto* piece = std::get_if<PieceFact>(&fact.body))
@@ -95,14 +115,16 @@ bool Notebook::Body::add(const Fact& fact) {
 }
 
 Notebook::Notebook() : body_(std::make_unique<Body>()) {}
+Notebook::Notebook(std::shared_ptr<const StoredHistory> stored) : Notebook() {
+    if (stored) body_->open(stored);
+}
 Notebook::~Notebook() = default;
 Notebook::Notebook(Notebook&&) noexcept = default;
 Notebook& Notebook::operator=(Notebook&&) noexcept = default;
 
 bool Notebook::add(Fact fact) {
-    if (!body_->known.keep(fact.id, 0).second) return false;
-    body_->own.push_back(std::move(fact));
-    if (!body_->add(body_->own.back())) body_->own.pop_back();
+    if (!body_->isNew(fact.id)) return false;
+    body_->keep(std::move(fact));
     return true;
 }
 
@@ -110,10 +132,12 @@ void Notebook::addAll(std::vector<Fact>&& facts) {
     const std::vector<Fact>& kept = body_->whole.emplace_back(std::move(facts));
     body_->known.reserve(body_->known.size() + kept.size());
     for (const Fact& fact : kept)
-        if (body_->known.keep(fact.id, 0).second) body_->add(fact);
+        if (body_->isNew(fact.id)) body_->add(fact);
 }
 
-std::size_t Notebook::factCount() const { return body_->known.size(); }
+std::size_t Notebook::factCount() const {
+    return body_->known.size() + (body_->stored ? body_->stored->factCount() : 0);
+}
 
 std::size_t Notebook::foldAhead(std::size_t part, std::size_t of) {
     std::size_t index = 0;

@@ -3,7 +3,7 @@
 // notebook; duplicates (by id) count once.
 #pragma once
 
-#include "core/history/fact.h"
+#include "core/history/entries.h"
 #include "core/history/run_through.h"
 #include "core/passage/group_marks.h"
 
@@ -16,48 +16,11 @@
 
 namespace piolo {
 
-/// One thing that happened to a passage's tempo, as it counts now (late misses and doubts applied, retracted
-/// facts gone).
-struct Entry {
-    /// The kinds of runs, as in RunKind, and a tempo that was set.
-    enum class Kind : std::uint8_t { run, attempt, silent, context, aside, tempo };
-    Id id;
-    Timestamp at;
-    Kind kind = Kind::run;
-    Tempo tempo = Tempo::bpm(60); ///< the run's tempo, or the tempo set
-    Mark mark = Mark::clean;      ///< of a run of any kind
-    Reason reason = Reason::none;
-    std::int64_t millis = 0;
-    bool late = false; ///< missed by a late miss
-    bool fullStreak = false;
-    Standing before;
-    Standing after;
-    std::vector<Spot> spots;
-    Articulation articulation = Articulation::written; ///< as the passage said then
-    Rhythm rhythm = Rhythm::written;
-    bool entered = false; ///< ticked on paper, and entered later
-};
-
-[[nodiscard]] constexpr Entry::Kind entryKind(RunKind kind) noexcept {
-    return static_cast<Entry::Kind>(kind);
-}
-static_assert(entryKind(RunKind::aside) == Entry::Kind::aside &&
-              static_cast<std::size_t>(Entry::Kind::tempo) == runKindTable.size());
-
-/// None: a tempo that was set.
-[[nodiscard]] constexpr std::optional<RunKind> runKindOf(Entry::Kind kind) noexcept {
-    return kind == Entry::Kind::tempo ? std::nullopt : std::optional(static_cast<RunKind>(kind));
-}
-
-/// "run", "try" … as nameOf(RunKind) has it, or "tempo".
-[[nodiscard]] constexpr std::string_view nameOf(Entry::Kind kind) noexcept {
-    return kind == Entry::Kind::tempo ? "tempo" : nameOf(static_cast<RunKind>(kind));
-}
-
 /// A full streak at or above the target.
 struct Secure {
     Date day;
     Tempo tempo = Tempo::bpm(60);
+    bool operator==(const Secure&) const = default;
 };
 
 /// Everything known of one passage.
@@ -71,14 +34,17 @@ struct PassageRecord {
     std::optional<Tempo> lastFullStreak;                       ///< the tempo of the newest full streak
     std::optional<Date> lastDay;     ///< local date of the newest run or tempo, retracted ones not counted
     std::vector<Secure> secures;     ///< oldest first; those below a raised target are gone
-    std::vector<Entry> entries;      ///< oldest first
+    Entries entries;                 ///< oldest first
     Stage stage = Stage::slow;       ///< as the player said last
     std::optional<Picture> picture;  ///< of its music
     std::map<Id, std::string> notes; ///< by the entry they are about
 
     /// Different days with a secure.
     [[nodiscard]] int secureDays() const;
+    bool operator==(const PassageRecord&) const = default;
 };
+
+class StoredHistory;
 
 /// A day's figures for one passage or many.
 struct DayFigures {
@@ -106,6 +72,9 @@ struct DayFigures {
 class Notebook {
 public:
     Notebook();
+    /// Of the facts that are stored there, to which others can be added: none of them is looked at before it
+    /// is needed.
+    explicit Notebook(std::shared_ptr<const StoredHistory> stored);
     ~Notebook();
     Notebook(Notebook&&) noexcept;
     Notebook& operator=(Notebook&&) noexcept;

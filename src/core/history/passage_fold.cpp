@@ -129,7 +129,7 @@ void PassageFold::feel(const FeltBeatFact& felt) {
     convertKnown(record_.lastFullStreak);
     for (auto& best : record_.bests) convertKnown(best);
     for (Secure& secure : record_.secures) convert(secure.tempo);
-    for (Entry& entry : record_.entries) {
+    for (Entry& entry : record_.entries.list()) {
         convert(entry.tempo);
         convert(entry.before.tempo);
         convert(entry.after.tempo);

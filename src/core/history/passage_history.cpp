@@ -2,6 +2,7 @@
 #include "core/history/passage_history.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace piolo {
 
@@ -35,9 +36,59 @@ bool isOpening(const FactBody& body) {
     return tempo != nullptr && tempo->reason == Reason::newDay;
 }
 
+std::vector<Entry> entriesOf(const StoredHistory& stored, std::size_t place) {
+    const std::vector<Fact> facts = stored.facts(place);
+    PassageHistory history(stored.passages()[place].passage);
+    for (const Fact& fact : facts) history.add(fact);
+    return std::move(history.record()->entries.list());
+}
+
 } // namespace
 
+PassageHistory::PassageHistory(std::shared_ptr<const StoredHistory> stored, std::size_t place)
+    : passage_(stored->passages()[place].passage), stored_(std::move(stored)), place_(place) {
+    const PassageDigest& digest = stored_->passages()[place];
+    first_ = digest.first;
+    last_ = digest.last;
+    summary_ = digest.record;
+    if (!summary_ || digest.entries == 0) return;
+    summary_->entries = Entries(digest.entries, digest.newest,
+                                [history = stored_, place] { return entriesOf(*history, place); });
+}
+
+PassageDigest PassageHistory::digest() {
+    fetch();
+    fold();
+    PassageDigest digest;
+    digest.passage = passage_;
+    digest.first = first_;
+    digest.last = last_;
+    if (!fold_) return digest;
+    digest.record = fold_->record();
+    digest.record->entries = {};
+    digest.defining.id = facts_[defining_]->id;
+    digest.defining.device = facts_[defining_]->device;
+    digest.defining.seq = facts_[defining_]->seq;
+    digest.defining.order = facts_[defining_]->order;
+    digest.entries = fold_->record().entries.size();
+    if (digest.entries > 0) digest.newest = fold_->record().entries.back();
+    return digest;
+}
+
+void PassageHistory::fetch() {
+    if (stored_ == nullptr) return;
+    fetched_ = stored_->facts(place_);
+    stored_ = nullptr;
+    summary_.reset();
+    for (const Fact& fact : fetched_) remember(fact);
+}
+
 void PassageHistory::add(const Fact& fact) {
+    fetch();
+    remember(fact);
+}
+
+void PassageHistory::remember(const Fact& fact) {
     const bool last = facts_.empty() || standsBefore(*facts_.back(), fact);
     stale_ = stale_ || !last || !fold_ || corrects(fact.body);
     if (happened(fact)) {
@@ -68,16 +119,19 @@ void PassageHistory::fold() {
 }
 
 PassageRecord* PassageHistory::record() {
+    if (stored_ != nullptr) return summary_ ? &*summary_ : nullptr;
     fold();
     return fold_ ? &fold_->record() : nullptr;
 }
 
 const Fact* PassageHistory::definition() {
+    if (stored_ != nullptr) return summary_ ? &stored_->passages()[place_].defining : nullptr;
     fold();
     return fold_ ? facts_[defining_] : nullptr;
 }
 
 Id PassageHistory::backTarget(std::string_view device) {
+    fetch();
     fold();
     for (auto at = facts_.rbegin(); at != facts_.rend(); ++at) {
         const Fact& fact = **at;
@@ -87,10 +141,12 @@ Id PassageHistory::backTarget(std::string_view device) {
 }
 
 bool PassageHistory::opened(Date date) {
+    if (!reaches(date)) return false;
+    fetch();
     fold();
-    return reaches(date) && std::any_of(facts_.begin(), facts_.end(), [&](const Fact* fact) {
-               return happened(*fact) && fact->at.date() == date && (stands(*fact) || isOpening(fact->body));
-           });
+    return std::any_of(facts_.begin(), facts_.end(), [&](const Fact* fact) {
+        return happened(*fact) && fact->at.date() == date && (stands(*fact) || isOpening(fact->body));
+    });
 }
 
 } // namespace piolo

@@ -23,7 +23,7 @@ std::string base(const char* name, const char* usual) {
 
 Directories systemDirectories() {
     return {base("XDG_CONFIG_HOME", "/.config"), base("XDG_STATE_HOME", "/.local/state"),
-            base("XDG_DATA_HOME", "/.local/share")};
+            base("XDG_DATA_HOME", "/.local/share"), base("XDG_CACHE_HOME", "/.cache")};
 }
 
 } // namespace piolo::journal

@@ -30,20 +30,24 @@ std::string canonical(const std::string& folder) {
 
 } // namespace
 
+std::string FolderLock::name(const std::string& folder, const std::string& device) {
+    return Id{0, fnv1a(canonical(folder))}.text().substr(16) + "-" + device;
+}
+
 std::string FolderLock::path(const std::string& folder, const std::string& device,
                              const std::string& stateDir) {
-    return stateDir + "/locks/" + Id{0, fnv1a(canonical(folder))}.text().substr(16) + "-" + device + ".lock";
+    return stateDir + "/locks/" + name(folder, device) + ".lock";
 }
 
 Result<std::optional<FolderLock>> FolderLock::take(const std::string& folder, const std::string& device,
                                                    const std::string& stateDir) {
     if (auto made = makeFolder(stateDir + "/locks"); !made) return made.fault();
-    const std::string name = path(folder, device, stateDir);
-    files::Descriptor file(::open(name.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666));
-    if (!file.isOpen()) return files::writeFault(name, errno);
+    const std::string lock = path(folder, device, stateDir);
+    files::Descriptor file(::open(lock.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666));
+    if (!file.isOpen()) return files::writeFault(lock, errno);
     if (::flock(file.number(), LOCK_EX | LOCK_NB) == 0) return std::optional(FolderLock(std::move(file)));
     if (errno == EWOULDBLOCK) return std::optional<FolderLock>();
-    return files::writeFault(name, errno);
+    return files::writeFault(lock, errno);
 }
 
 } // namespace piolo::journal

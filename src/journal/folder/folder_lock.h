@@ -18,8 +18,10 @@ public:
     /// Nothing if another process holds the lock. Faults: cannotMakeFolder, cannotWrite.
     static Result<std::optional<FolderLock>> take(const std::string& folder, const std::string& device,
                                                   const std::string& stateDir);
-    /// STATEDIR/locks/HASH-DEVICE.lock; HASH is the 64-bit FNV-1a hash of the folder's path with symbolic
-    /// links resolved.
+    /// HASH-DEVICE, the folder's name outside itself; HASH is the 64-bit FNV-1a hash of the folder's path
+    /// with symbolic links resolved.
+    [[nodiscard]] static std::string name(const std::string& folder, const std::string& device);
+    /// STATEDIR/locks/HASH-DEVICE.lock.
     [[nodiscard]] static std::string path(const std::string& folder, const std::string& device,
                                           const std::string& stateDir);
 

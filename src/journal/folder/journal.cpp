@@ -1,13 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/folder/journal.h"
 
+#include "journal/checkpoint/checkpoint.h"
 #include "journal/folder/fact_writer.h"
 #include "journal/folder/made_folder.h"
 #include "journal/folder/own_file.h"
 #include "journal/lines/fact_line.h"
 #include "journal/lines/sequence.h"
 
+#include <malloc.h>
 #include <mutex>
+#include <sys/resource.h>
+#include <thread>
+#include <unistd.h>
 #include <utility>
 
 namespace piolo::journal {
@@ -20,6 +25,9 @@ Timestamp endOf(Date day, std::int16_t offsetMinutes) {
     return {(day.daysSince1970() + 1) * dayMillis - 1 - offsetMinutes * minuteMillis, offsetMinutes};
 }
 
+/// The click comes first.
+void yieldToOthers() { ::setpriority(PRIO_PROCESS, static_cast<id_t>(::gettid()), 10); }
+
 } // namespace
 
 struct Journal::Body {
@@ -29,15 +37,29 @@ struct Journal::Body {
     std::mutex mutex; ///< makes numbering, timestamp and queueing one step
     Sequence sequence;
     std::unique_ptr<FactWriter> writer; ///< null if read-only
+    std::size_t readByLine = 0;         ///< the number of facts that no checkpoint held
+    std::jthread checkpointing;
 
     Body(JournalLocation where, JournalPorts with) : place(std::move(where)), ports(std::move(with)) {}
 
     Done read() {
-        auto found = readFolder(place.folder, place.device, ports.clock->now().utcMillis);
+        const std::int64_t now = ports.clock->now().utcMillis;
+        auto known = readWithCheckpoint(now);
+        auto found = known ? Result(*std::move(known)) : readFolder(place.folder, place.device, now);
         if (!found) return found.fault();
         contents = std::move(found).value();
         sequence = Sequence(contents);
+        readByLine = contents.facts.size();
         return done();
+    }
+
+    [[nodiscard]] std::string checkpoint() const {
+        return checkpointFile(place.folder, place.device, place.cacheDir);
+    }
+    [[nodiscard]] std::optional<FolderContents> readWithCheckpoint(std::int64_t now) const {
+        if (place.cacheDir.empty()) return std::nullopt;
+        const auto known = loadCheckpoint(checkpoint(), place.device);
+        return known ? readOn(place.folder, place.device, now, *known) : std::nullopt;
     }
 };
 
@@ -62,6 +84,18 @@ Result<std::unique_ptr<Journal>> Journal::open(JournalLocation place, JournalHea
         if (!unclosed.empty()) body->writer->flush(body->ports.pauses.farewell);
     }
     return std::unique_ptr<Journal>(new Journal(std::move(body)));
+}
+
+void Journal::keepCheckpoint() {
+    const Body& own = *body_;
+    if (own.place.cacheDir.empty() || readOnly() || own.readByLine < worthACheckpoint) return;
+    if (own.checkpointing.joinable()) return;
+    body_->checkpointing = std::jthread([place = own.place, file = own.checkpoint(),
+                                         now = this->now().utcMillis](const std::stop_token& stop) {
+        yieldToOthers();
+        writeCheckpoint(file, place.folder, place.device, now, stop);
+        ::malloc_trim(0); // all facts were in memory a second time
+    });
 }
 
 const FolderContents& Journal::contents() const { return body_->contents; }

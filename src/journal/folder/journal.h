@@ -16,9 +16,10 @@
 namespace piolo::journal {
 
 struct JournalLocation {
-    std::string folder;   ///< the practice folder; created if missing
-    std::string device;   ///< this device's id: 32 hexadecimal digits
-    std::string stateDir; ///< where locks are kept, outside the folder; created if missing
+    std::string folder;     ///< the practice folder; created if missing
+    std::string device;     ///< this device's id: 32 hexadecimal digits
+    std::string stateDir;   ///< where locks are kept, outside the folder; created if missing
+    std::string cacheDir{}; ///< where checkpoints are kept, outside the folder; empty: nowhere
 };
 
 struct JournalPorts {
@@ -50,6 +51,10 @@ public:
     ~Journal();
     Journal(const Journal&) = delete;
     Journal& operator=(const Journal&) = delete;
+
+    /// Starts writing a checkpoint on a thread of its own if many facts had to be read line by line. Failing
+    /// has no effect but a slower next open(); the destructor stops it early.
+    void keepCheckpoint();
 
     [[nodiscard]] const FolderContents& contents() const;
     /// Moves the facts out of contents(), so that ten years of them are not in memory twice.

@@ -31,15 +31,19 @@ public:
         place_.file = page_.path = path;
     }
 
-    JournalPage read() && {
+    JournalPage read(const std::optional<ReadExtent>& known) && {
         auto source = LineSource::open(place_.file, longestLine);
         if (!source) {
+            page_.changed = known.has_value();
             page_.faults.push_back(source.fault());
             return std::move(page_);
         }
-        expect();
+        page_.changed = known && !source.value().skip(*known);
+        if (page_.changed) return std::move(page_);
+        if (!known) expect();
         while (const auto line = source.value().next()) take(*line);
         if (source.value().fault()) page_.faults.push_back(*source.value().fault());
+        page_.extent = source.value().extent();
         return std::move(page_);
     }
 
@@ -68,7 +72,7 @@ private:
 
     void note(const LineHead& head) {
         HighestPlaces seen;
-        if (head.order <= latestOrder_) seen.order = head.order;
+        (head.order <= latestOrder_ ? seen.order : seen.leastAhead) = head.order;
         if (head.device == device_) {
             seen.ownOrder = head.order;
             seen.ownSeq = head.seq;
@@ -88,10 +92,12 @@ void HighestPlaces::raiseTo(const HighestPlaces& other) noexcept {
     order = std::max(order, other.order);
     ownOrder = std::max(ownOrder, other.ownOrder);
     ownSeq = std::max(ownSeq, other.ownSeq);
+    leastAhead = std::min(leastAhead, other.leastAhead);
 }
 
-JournalPage readPage(const std::string& path, const std::string& device, std::int64_t latestOrder) {
-    return PageReader(path, device, latestOrder).read();
+JournalPage readPage(const std::string& path, const std::string& device, std::int64_t latestOrder,
+                     const std::optional<ReadExtent>& known) {
+    return PageReader(path, device, latestOrder).read(known);
 }
 
 } // namespace piolo::journal

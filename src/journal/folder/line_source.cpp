@@ -29,14 +29,17 @@ Result<LineSource> LineSource::open(const std::string& path, std::size_t longest
     return LineSource(path, longest, std::move(file));
 }
 
-bool LineSource::fill() {
-    block_.resize(blockBytes);
+bool LineSource::fill(std::size_t most) {
+    block_.resize(most);
     at_ = 0;
     ssize_t count = 0;
     do count = ::read(file_.number(), block_.data(), block_.size());
     while (count < 0 && errno == EINTR);
     if (count < 0) fault_ = files::readFault(path_, errno);
     block_.resize(static_cast<std::size_t>(std::max<ssize_t>(count, 0)));
+    bytes_ += block_.size();
+    sum_.add(block_);
+    if (!block_.empty()) closed_ = block_.back() == '\n';
     return !block_.empty();
 }
 
@@ -50,10 +53,24 @@ bool LineSource::take(SourceLine& line) {
     return end != std::string::npos;
 }
 
+bool LineSource::skip(const ReadExtent& known) {
+    const auto left = [&] { return std::min<std::uint64_t>(known.bytes - bytes_, blockBytes); };
+    while (left() > 0 && fill(left())) {
+    }
+    number_ = known.lines;
+    bool same = !fault_ && extent() == known;
+    if (same && !closed_) same = !fill(1) && !fault_;
+    block_.clear();
+    at_ = 0;
+    return same;
+}
+
+ReadExtent LineSource::extent() const { return {bytes_, number_, closed_, sum_.value()}; }
+
 std::optional<SourceLine> LineSource::next() {
     SourceLine line;
     while (!fault_) {
-        if (at_ == block_.size() && !fill()) {
+        if (at_ == block_.size() && !fill(blockBytes)) {
             if (line.text.empty() || fault_) return std::nullopt;
             line.closed = false;
             line.number = number_ + 1;

@@ -4,6 +4,7 @@
 #include "core/base/id_index.h"
 #include "files/file_fault.h"
 #include "journal/folder/journal_page.h"
+#include "journal/folder/known_folder.h"
 #include "journal/folder/line_source.h"
 #include "journal/folder/own_file.h"
 #include "journal/lines/fact_line.h"
@@ -39,8 +40,14 @@ public:
         byId_.reserve(facts);
     }
 
-    void add(JournalPage page) {
+    /// The page of a file, behind the faults that are known of it.
+    void add(JournalPage page, const std::vector<Fault>& known = {}) {
         highest_.raiseTo(page.highest);
+        contents_.files.push_back({page.path, page.extent});
+        for (Fault fault : known) {
+            fault.place.file = page.path;
+            contents_.faults.push_back(std::move(fault));
+        }
         if (page.unclosed) contents_.unclosed.push_back(page.path);
         for (std::size_t i = 0; i < page.facts.size(); ++i) {
             byId_.expect(page.facts[std::min(i + ahead, page.facts.size() - 1)].id);
@@ -54,7 +61,13 @@ public:
         std::move(page.faults.begin(), page.faults.end(), std::back_inserter(contents_.faults));
     }
 
+    void add(const KnownFolder& known) {
+        highest_.raiseTo(known.highest);
+        contents_.stored = known.history;
+    }
+
     FolderContents contents() && {
+        contents_.highest = highest_;
         contents_.highestOrder = highest_.order;
         contents_.highestOwnOrder = highest_.ownOrder;
         contents_.highestSeq = highest_.ownSeq;
@@ -82,12 +95,16 @@ private:
 class PagesAhead {
 public:
     PagesAhead(std::vector<std::string> paths, std::string device, std::int64_t latestOrder)
-        : paths_(std::move(paths)), device_(std::move(device)), latestOrder_(latestOrder) {}
+        : paths_(std::move(paths)), known_(paths_.size()), device_(std::move(device)),
+          latestOrder_(latestOrder) {}
+
+    /// Before the first next().
+    void setKnown(std::size_t file, const ReadExtent& extent) { known_[file] = extent; }
 
     /// Nothing after the last.
     std::optional<JournalPage> next() {
         const auto atOnce = std::max<std::size_t>(std::thread::hardware_concurrency(), 1);
-        while (begun_ < paths_.size() && pages_.size() < atOnce) begin(paths_[begun_++]);
+        while (begun_ < paths_.size() && pages_.size() < atOnce) begin(begun_++);
         if (pages_.empty()) return std::nullopt;
         auto page = pages_.front().get();
         pages_.pop_front();
@@ -95,21 +112,42 @@ public:
     }
 
 private:
-    void begin(const std::string& path) {
+    void begin(std::size_t file) {
+        const std::string& path = paths_[file];
         std::error_code missing;
         const auto bytes = fs::file_size(path, missing);
         const bool large = !missing && bytes >= worthAThread;
         // With both allowed, a machine that has no thread left reads the page when it is asked for.
         const auto when = large ? std::launch::async | std::launch::deferred : std::launch::deferred;
-        pages_.push_back(std::async(when, readPage, path, std::cref(device_), latestOrder_));
+        pages_.push_back(std::async(when, readPage, path, std::cref(device_), latestOrder_, known_[file]));
     }
 
     std::vector<std::string> paths_;
+    std::vector<std::optional<ReadExtent>> known_;
     std::string device_;
     std::int64_t latestOrder_;
     std::size_t begun_ = 0;
     std::deque<std::future<JournalPage>> pages_;
 };
+
+/// For each path the known file of its name, or nothing.
+std::vector<const KnownFile*> inTheirPlaces(const std::vector<KnownFile>& files,
+                                            const std::vector<std::string>& paths) {
+    std::vector<const KnownFile*> found;
+    for (const auto& path : paths) {
+        const auto name = fs::path(path).filename().string();
+        const auto file = std::find_if(files.begin(), files.end(),
+                                       [&](const KnownFile& known) { return known.name == name; });
+        found.push_back(file == files.end() ? nullptr : &*file);
+    }
+    return found;
+}
+
+/// Only all facts together say what comes of an id that comes again.
+bool repeats(const JournalPage& page, const StoredHistory& history) {
+    return std::any_of(page.facts.begin(), page.facts.end(),
+                       [&](const Fact& fact) { return history.knows(fact.id); });
+}
 
 std::uintmax_t bytesOf(const std::vector<std::string>& paths) {
     std::uintmax_t bytes = 0;
@@ -136,7 +174,7 @@ Result<std::vector<std::string>> journalFiles(const std::string& folder) {
 }
 
 Result<FolderContents> readFolder(const std::string& folder, const std::string& device,
-                                  std::int64_t nowMillis) {
+                                  std::int64_t nowMillis, const std::stop_token& stop) {
     std::error_code error;
     const auto status = fs::status(folder, error);
     if (!fs::exists(status)) return files::readFault(folder, error ? error.value() : ENOENT);
@@ -146,7 +184,33 @@ Result<FolderContents> readFolder(const std::string& folder, const std::string& 
     Gathering gathering;
     gathering.expect(bytesOf(*paths));
     PagesAhead pages(*paths, device, nowMillis + dayMillis);
-    while (auto page = pages.next()) gathering.add(*std::move(page));
+    while (auto page = stop.stop_requested() ? std::nullopt : pages.next()) gathering.add(*std::move(page));
+    return std::move(gathering).contents();
+}
+
+std::optional<FolderContents> readOn(const std::string& folder, const std::string& device,
+                                     std::int64_t nowMillis, const KnownFolder& known) {
+    const std::int64_t latestOrder = nowMillis + dayMillis;
+    // What counted then must count now, and what did not must not.
+    if (known.highest.order > latestOrder || known.highest.leastAhead <= latestOrder) return std::nullopt;
+    const auto paths = journalFiles(journalFolder(folder));
+    if (!paths) return std::nullopt;
+    const std::vector<const KnownFile*> files = inTheirPlaces(known.files, *paths);
+    PagesAhead pages(*paths, device, latestOrder);
+    std::size_t found = 0;
+    for (std::size_t i = 0; i < files.size(); ++i)
+        if (files[i] != nullptr) {
+            pages.setKnown(i, files[i]->extent);
+            ++found;
+        }
+    if (found != known.files.size()) return std::nullopt;
+    Gathering gathering;
+    gathering.add(known);
+    for (const KnownFile* file : files) {
+        auto page = pages.next();
+        if (!page || page->changed || repeats(*page, *known.history)) return std::nullopt;
+        gathering.add(*std::move(page), file == nullptr ? std::vector<Fault>{} : file->faults);
+    }
     return std::move(gathering).contents();
 }
 

@@ -57,6 +57,7 @@ struct Directories {
     std::string config;
     std::string state;
     std::string data;
+    std::string cache;
 };
 Directories systemDirectories();
 

@@ -15,9 +15,11 @@ namespace {
 constexpr std::size_t manyFacts = 20'000;
 constexpr unsigned mostFolders = 8;
 
-Notebook folded(std::vector<Fact>&& facts) {
-    Notebook notebook = fold(std::move(facts));
-    if (notebook.factCount() < manyFacts) return notebook;
+Notebook folded(const std::shared_ptr<const StoredHistory>& stored, std::vector<Fact>&& facts) {
+    const bool many = facts.size() >= manyFacts;
+    Notebook notebook(stored);
+    notebook.addAll(std::move(facts));
+    if (!many) return notebook;
     const unsigned threads = std::clamp(std::thread::hardware_concurrency(), 1U, mostFolders);
     std::vector<std::future<std::size_t>> others;
     for (unsigned part = 1; part < threads; ++part)
@@ -52,7 +54,7 @@ Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalLocatio
     auto opened = journal::Journal::open(std::move(place), std::move(hearer), std::move(ports));
     if (!opened) return opened.fault();
     book->journal_ = std::move(opened).value();
-    book->notebook_ = folded(book->journal_->takeFacts());
+    book->notebook_ = folded(book->journal_->contents().stored, book->journal_->takeFacts());
     return book;
 }
 
@@ -60,6 +62,7 @@ const std::string& PracticeBook::device() const { return journal_->device(); }
 bool PracticeBook::readOnly() const { return journal_->readOnly(); }
 const std::vector<Fault>& PracticeBook::readFaults() const { return journal_->contents().faults; }
 Date PracticeBook::today() const { return journal_->now().date(); }
+void PracticeBook::keepCheckpoint() { journal_->keepCheckpoint(); }
 Id PracticeBook::newId() const { return randomness_->id(); }
 bool PracticeBook::flush(int millis) { return journal_->flush(millis); }
 

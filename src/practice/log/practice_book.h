@@ -50,6 +50,8 @@ public:
     [[nodiscard]] std::optional<Fault> trouble() const { return trouble_; }
     /// A fresh random id for a new passage or piece.
     [[nodiscard]] Id newId() const;
+    /// As Journal::keepCheckpoint(): once the window is up.
+    void keepCheckpoint();
     /// Waits up to `millis` until all is on disk.
     bool flush(int millis);
 

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The members of what is packed, each type once. A binding names every member: one that is added and not
+// packed does not compile.
+#pragma once
+
+#include "core/history/entry.h"
+#include "core/history/notebook.h"
+#include "journal/checkpoint/packed.h"
+#include "journal/folder/known_folder.h"
+
+// Found where the types are: packed() is called by argument-dependent lookup.
+namespace piolo {
+
+template <typename P, journal::Either<Date> T>
+void packed(P& with, T& date) {
+    auto& [year, month, day] = date;
+    with(year, month, day);
+}
+template <typename P, journal::Either<Timestamp> T>
+void packed(P& with, T& at) {
+    auto& [utcMillis, offsetMinutes] = at;
+    with(utcMillis, offsetMinutes);
+}
+template <typename P, journal::Either<Spot> T>
+void packed(P& with, T& spot) {
+    auto& [bar, beat, part] = spot;
+    with(bar, beat, part);
+}
+template <typename P, journal::Either<Standing> T>
+void packed(P& with, T& standing) {
+    auto& [tempo, streak, spared] = standing;
+    with(tempo, streak, spared);
+}
+template <typename P, journal::Either<Secure> T>
+void packed(P& with, T& secure) {
+    auto& [day, tempo] = secure;
+    with(day, tempo);
+}
+template <typename P, journal::Either<Picture> T>
+void packed(P& with, T& picture) {
+    auto& [file, left, top, width, height] = picture;
+    with(file, left, top, width, height);
+}
+template <typename P, journal::Either<GroupMarks> T>
+void packed(P& with, T& marks) {
+    auto& [title, music, tempi, click, manner, notes, scale] = marks;
+    with(title, music, tempi, click, manner, notes, scale);
+}
+template <typename P, journal::Either<Entry> T>
+void packed(P& with, T& entry) {
+    auto& [id, at, kind, tempo, mark, reason, millis, late, fullStreak, before, after, spots, articulation,
+           rhythm, entered] = entry;
+    with(id, at, kind, tempo, mark, reason, millis, late, fullStreak, before, after, spots, articulation,
+         rhythm, entered);
+}
+/// The passage of a record is packed apart, as the fact that would make it; its entries are made from the
+/// facts.
+template <typename P, journal::Either<PassageRecord> T>
+void packed(P& with, T& record) {
+    auto& [passage, removed, editedHere, standing, best, bests, lastFullStreak, lastDay, secures, entries,
+           stage, picture, notes] = record;
+    with(editedHere, standing, best, bests, lastFullStreak, lastDay, secures, stage, picture, notes);
+}
+/// The passage of a run is the one under whose facts it is found, as is that of the three below.
+template <typename P, journal::Either<RunFact> T>
+void packed(P& with, T& run) {
+    auto& [passage, tempo, mark, reason, kind, millis, spots, entered] = run;
+    with(tempo, mark, reason, kind, millis, spots, entered);
+}
+template <typename P, journal::Either<TempoFact> T>
+void packed(P& with, T& set) {
+    auto& [passage, tempo, reason] = set;
+    with(tempo, reason);
+}
+template <typename P, journal::Either<LateMissFact> T>
+void packed(P& with, T& late) {
+    auto& [passage, run] = late;
+    with(run);
+}
+template <typename P, journal::Either<BackFact> T>
+void packed(P& with, T& back) {
+    auto& [passage, retracts] = back;
+    with(retracts);
+}
+
+/// The file of a fault's place is the one under whose faults it is found.
+template <typename P, journal::Either<Fault> T>
+void packed(P& with, T& fault) {
+    auto& [number, place, arguments] = fault;
+    with(number, place.line, arguments);
+}
+
+} // namespace piolo
+
+namespace piolo::journal {
+
+template <typename P, Either<ReadExtent> T>
+void packed(P& with, T& extent) {
+    auto& [bytes, lines, closed, sum] = extent;
+    with(bytes, lines, closed, sum);
+}
+template <typename P, Either<KnownFile> T>
+void packed(P& with, T& file) {
+    auto& [name, extent, faults] = file;
+    with(name, extent, faults);
+}
+template <typename P, Either<HighestPlaces> T>
+void packed(P& with, T& highest) {
+    auto& [order, ownOrder, ownSeq, leastAhead] = highest;
+    with(order, ownOrder, ownSeq, leastAhead);
+}
+
+} // namespace piolo::journal

@@ -1,0 +1,294 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Whatever happens to a checkpoint, or to the journal under it: the notebook is that of a plain fold.
+#include "journal/checkpoint/checkpoint.h"
+
+#include "journal/folder/journal.h"
+#include "journal/lines/fact_line.h"
+#include "random_folder.h"
+#include "same_notebook.h"
+
+#include <doctest/doctest.h>
+
+using namespace piolo;
+using namespace piolo::journal;
+using namespace piolo::test;
+
+namespace {
+
+/// A random folder and its checkpoint.
+struct Kept {
+    explicit Kept(unsigned seed, int passages = 3, int facts = 60) : folder(seed, passages, facts) {
+        REQUIRE(keep());
+    }
+
+    [[nodiscard]] std::string file() const { return checkpointFile(folder.path(), deskDevice, cache.path()); }
+    [[nodiscard]] bool keep() const { return writeCheckpoint(file(), folder.path(), deskDevice, readAt); }
+
+    /// From the checkpoint; nothing when it is not used.
+    [[nodiscard]] std::optional<FolderContents> readOn(std::int64_t now = readAt) const {
+        const auto known = loadCheckpoint(file(), deskDevice);
+        return known ? journal::readOn(folder.path(), deskDevice, now, *known) : std::nullopt;
+    }
+    [[nodiscard]] FolderContents plain(std::int64_t now = readAt) const {
+        auto read = readFolder(folder.path(), deskDevice, now);
+        REQUIRE(read.ok());
+        return std::move(read).value();
+    }
+    /// It is used, and gives what reading everything gives.
+    [[nodiscard]] bool agrees() const {
+        auto found = readOn();
+        REQUIRE(found.has_value());
+        auto all = plain();
+        return sameReading(*found, all) &&
+               sameNotebook(notebookOf(*std::move(found)), notebookOf(std::move(all)));
+    }
+
+    RandomFolder folder;
+    ScratchFolder cache;
+};
+
+/// The same folder opened by two journals, of which one has no cache, gives the same.
+bool opensAsWithout(const Kept& kept) {
+    const ScratchFolder state;
+    auto with = Journal::open({kept.folder.path(), deskDevice, state.path(), kept.cache.path()}, {});
+    REQUIRE(with.ok());
+    auto found = with.value()->contents();
+    with.value().reset();
+    auto without = Journal::open({kept.folder.path(), deskDevice, state.path()}, {});
+    REQUIRE(without.ok());
+    auto all = without.value()->contents();
+    return sameReading(found, all) && sameNotebook(notebookOf(std::move(found)), notebookOf(std::move(all)));
+}
+
+std::string flipped(std::string bytes, std::size_t bit) {
+    bytes[bit / 8] = static_cast<char>(static_cast<unsigned char>(bytes[bit / 8]) ^ (1U << (bit % 8)));
+    return bytes;
+}
+
+} // namespace
+
+TEST_CASE("a notebook opened from a checkpoint is that of a plain fold, over random histories") {
+    for (unsigned seed = seedOfTest(); seed < seedOfTest() + 25; ++seed) {
+        CAPTURE(seed);
+        const Kept kept(seed);
+        const auto found = kept.readOn();
+        REQUIRE(found.has_value());
+        CHECK(found->facts.empty());
+        CHECK(kept.agrees());
+    }
+}
+
+TEST_CASE("what was appended since is folded on top, by whichever device and of whichever passage") {
+    for (unsigned seed = seedOfTest(); seed < seedOfTest() + 25; ++seed) {
+        CAPTURE(seed);
+        Kept kept(seed);
+        for (int times = 0; times < 3; ++times) {
+            kept.folder.append(kept.folder.more());
+            CHECK(kept.agrees());
+        }
+        const Fact elsewhere = kept.folder.more().front();
+        kept.folder.appendBytes(std::string(32, 'c') + "-2026.jsonl", toLine(elsewhere) + "\n");
+        CHECK(kept.agrees());
+        CHECK(kept.keep());
+        CHECK(kept.agrees());
+    }
+}
+
+TEST_CASE("facts that are added to a notebook from a checkpoint count as in any other, known ones once") {
+    for (unsigned seed = seedOfTest(); seed < seedOfTest() + 10; ++seed) {
+        CAPTURE(seed);
+        Kept kept(seed, 2, 40);
+        Notebook notebook = notebookOf(*kept.readOn());
+        Notebook plain = notebookOf(kept.plain());
+        for (const Fact& fact : kept.folder.facts()) CHECK_FALSE(notebook.add(fact));
+        for (const Fact& fact : kept.folder.more()) {
+            CHECK(notebook.add(fact) == plain.add(fact));
+            const Id passage = passageOf(fact.body);
+            CHECK(notebook.backTarget(passage, fact.device) == plain.backTarget(passage, fact.device));
+        }
+        CHECK(sameNotebook(notebook, plain));
+    }
+}
+
+TEST_CASE("lines that are no facts are the same faults, before and behind the checkpoint") {
+    Kept kept(seedOfTest());
+    const std::string name = pitDevice + "-2026.jsonl";
+    const std::string line = toLine(kept.folder.more().front());
+    const std::vector<std::string> odd{"nonsense\n",
+                                       "{\"v\":1}\n",
+                                       "\n\n",
+                                       "\r\n",
+                                       "{\"v\":2,\"id\":\"" + std::string(32, 'e') + "\",\"device\":\"" +
+                                           pitDevice +
+                                           "\",\"seq\":9999,\"order\":1999999999000,\"kind\":\"new\"}\n",
+                                       line.substr(0, 50) + "\n",
+                                       std::string(longestLine + 5, 'x') + "\n"};
+    for (int round = 0; round < 2; ++round) {
+        for (const auto& bytes : odd) {
+            kept.folder.appendBytes(name, bytes);
+            CHECK(kept.agrees());
+        }
+        CHECK(kept.plain().faults.size() >= 5);
+        REQUIRE(kept.keep());
+        CHECK(kept.agrees());
+    }
+    // Another device's line that has no end yet: it is read again once it has grown.
+    kept.folder.appendBytes(name, line.substr(0, 70));
+    CHECK(kept.agrees());
+    REQUIRE(kept.keep());
+    CHECK(kept.agrees());
+    kept.folder.appendBytes(name, line.substr(70));
+    CHECK_FALSE(kept.readOn().has_value());
+    CHECK(opensAsWithout(kept));
+    REQUIRE(kept.keep());
+    CHECK(kept.agrees());
+    kept.folder.appendBytes(name, "\n");
+    CHECK_FALSE(kept.readOn().has_value());
+    CHECK(opensAsWithout(kept));
+}
+
+TEST_CASE("a checkpoint cut off anywhere, or with anything behind its end, is not used") {
+    const Kept kept(seedOfTest(), 2, 30);
+    const std::string whole = contentOf(kept.file());
+    for (std::size_t size = 0; size < whole.size(); size += size < 200 ? 1 : 41) {
+        put(kept.file(), std::string_view(whole).substr(0, size));
+        CHECK_FALSE(loadCheckpoint(kept.file(), deskDevice).has_value());
+    }
+    put(kept.file(), whole + '\0');
+    CHECK_FALSE(loadCheckpoint(kept.file(), deskDevice).has_value());
+    CHECK(opensAsWithout(kept));
+    put(kept.file(), whole);
+    CHECK(kept.agrees());
+}
+
+TEST_CASE("a checkpoint with a flipped bit anywhere is not used") {
+    const Kept kept(seedOfTest(), 2, 30);
+    const std::string whole = contentOf(kept.file());
+    for (std::size_t bit = 0; bit < whole.size() * 8; bit += bit < 1000 ? 1 : 7) {
+        put(kept.file(), flipped(whole, bit));
+        REQUIRE_FALSE(loadCheckpoint(kept.file(), deskDevice).has_value());
+    }
+    CHECK(opensAsWithout(kept));
+}
+
+TEST_CASE("a checkpoint of another program, another device or of nothing is not used") {
+    const Kept kept(seedOfTest());
+    const std::string whole = contentOf(kept.file());
+    CHECK_FALSE(loadCheckpoint(kept.file(), pitDevice).has_value());
+    CHECK_FALSE(loadCheckpoint(kept.file() + ".old", deskDevice).has_value());
+    CHECK_FALSE(loadCheckpoint(kept.cache.path(), deskDevice).has_value());
+    // Behind the byte order: the length of the build's id, and the id.
+    std::string foreign = whole;
+    foreign[9] = static_cast<char>(foreign[9] + 1);
+    put(kept.file(), foreign);
+    CHECK_FALSE(loadCheckpoint(kept.file(), deskDevice).has_value());
+    std::string swapped = whole;
+    std::reverse(swapped.begin(), swapped.begin() + 8);
+    put(kept.file(), swapped);
+    CHECK_FALSE(loadCheckpoint(kept.file(), deskDevice).has_value());
+    put(kept.file(), "piolo checkpoint 2\n");
+    CHECK(opensAsWithout(kept));
+}
+
+TEST_CASE("the checkpoint of another folder is not used") {
+    const Kept one(seedOfTest());
+    const Kept two(seedOfTest() + 1);
+    put(one.file(), contentOf(two.file()));
+    CHECK(loadCheckpoint(one.file(), deskDevice).has_value());
+    CHECK_FALSE(one.readOn().has_value());
+    CHECK(opensAsWithout(one));
+}
+
+TEST_CASE("a folder that was moved is opened from its checkpoint, if that is moved too, with its own paths") {
+    const Kept kept(seedOfTest());
+    kept.folder.appendBytes(pitDevice + "-2026.jsonl", "nonsense\n");
+    REQUIRE(kept.keep());
+    const ScratchFolder away;
+    std::filesystem::copy(kept.folder.path(), away / "moved", std::filesystem::copy_options::recursive);
+    const auto known = loadCheckpoint(kept.file(), deskDevice);
+    REQUIRE(known.has_value());
+    const auto found = readOn(away / "moved", deskDevice, readAt, *known);
+    REQUIRE(found.has_value());
+    CHECK(found->faults == readFolder(away / "moved", deskDevice, readAt)->faults);
+}
+
+TEST_CASE("a journal that was edited anywhere under its checkpoint is read whole") {
+    const Kept kept(seedOfTest(), 2, 30);
+    for (const auto& name : kept.folder.files()) {
+        const std::string path = kept.folder.journal(name);
+        const std::string whole = contentOf(path);
+        for (std::size_t bit = 0; bit < whole.size() * 8; bit += 997) {
+            put(path, flipped(whole, bit));
+            REQUIRE_FALSE(kept.readOn().has_value());
+        }
+        CHECK(opensAsWithout(kept));
+        for (std::size_t size = 0; size < whole.size(); size += 331) {
+            put(path, std::string_view(whole).substr(0, size));
+            REQUIRE_FALSE(kept.readOn().has_value());
+        }
+        put(path, whole.substr(0, whole.find('\n') + 1));
+        CHECK(opensAsWithout(kept));
+        std::filesystem::remove(path);
+        CHECK_FALSE(kept.readOn().has_value());
+        CHECK(opensAsWithout(kept));
+        put(kept.folder.journal("x" + name), whole);
+        CHECK_FALSE(kept.readOn().has_value());
+        CHECK(opensAsWithout(kept));
+        std::filesystem::remove(kept.folder.journal("x" + name));
+        // The same time of change and size tell nothing.
+        put(path, flipped(whole, 8 * (whole.size() / 2)));
+        std::filesystem::last_write_time(path, std::filesystem::last_write_time(kept.file()) -
+                                                   std::chrono::hours(9));
+        CHECK_FALSE(kept.readOn().has_value());
+        put(path, whole);
+        CHECK(kept.agrees());
+    }
+}
+
+TEST_CASE("conflict copies, merged files and ids that come again with another content are read whole") {
+    for (const bool changed : {false, true}) {
+        Kept kept(seedOfTest());
+        Fact again = kept.folder.facts().front();
+        if (changed) again.at.utcMillis += 1000;
+        SUBCASE("in a conflict copy") { kept.folder.appendBytes("copy.jsonl", toLine(again) + "\n"); }
+        SUBCASE("in a file that is read first") { kept.folder.appendBytes("0.jsonl", toLine(again) + "\n"); }
+        SUBCASE("in a known file") {
+            kept.folder.appendBytes(deskDevice + "-2026.jsonl", toLine(again) + "\n");
+        }
+        CHECK_FALSE(kept.readOn().has_value());
+        CHECK(kept.plain().faults.empty() != changed);
+        CHECK(opensAsWithout(kept));
+        REQUIRE(kept.keep());
+        CHECK(kept.agrees());
+    }
+}
+
+TEST_CASE("an order that counts at one time of the clock and not at another has the journal read whole") {
+    constexpr std::int64_t day = 86'400'000;
+    Kept kept(seedOfTest());
+    Fact far = kept.folder.more().front();
+    far.device = pitDevice;
+    far.order = readAt + 3 * day;
+    kept.folder.append({far});
+    REQUIRE(kept.keep());
+    CHECK(kept.agrees());
+    for (const std::int64_t now : {readAt + 3 * day, readAt - 9 * day, std::int64_t{0}}) {
+        const auto found = kept.readOn(now);
+        if (found) CHECK(sameReading(*found, kept.plain(now)));
+    }
+    CHECK(kept.readOn(readAt + day).has_value());
+    CHECK_FALSE(kept.readOn(readAt + 2 * day).has_value());
+    CHECK_FALSE(kept.readOn(0).has_value());
+}
+
+TEST_CASE(
+    "a folder whose own last line has no end yet, or with a file that cannot be read, has no checkpoint") {
+    const Kept kept(seedOfTest());
+    kept.folder.appendBytes(deskDevice + "-2026.jsonl", "{\"v\":1");
+    CHECK_FALSE(kept.keep());
+    CHECK(opensAsWithout(kept));
+    CHECK(kept.keep()); // opening has closed it
+    std::filesystem::create_directory(kept.folder.journal("folder.jsonl"));
+    CHECK_FALSE(kept.keep());
+    CHECK(opensAsWithout(kept));
+}
