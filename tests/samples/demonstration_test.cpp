@@ -114,7 +114,7 @@ TEST_CASE("a difference between engine, log and fold is reported") {
     other.saved = false;
     CHECK_FALSE(disagreement(other, record, noon.date()).empty());
     PassageRecord altered = record;
-    altered.entries.back().tempo = Tempo::bpm(10);
+    altered.entries.list().back().tempo = Tempo::bpm(10);
     CHECK_FALSE(disagreement(drill, altered, noon.date()).empty());
 }
 

@@ -52,6 +52,12 @@ struct Places {
     ScratchFolder cache;
 };
 
+RunFact aRun() {
+    RunFact run;
+    run.passage = {0, 1};
+    return run;
+}
+
 } // namespace
 
 TEST_CASE("a long journal writes its checkpoint in the cache, and the next one opens from it and goes on as "
@@ -71,7 +77,7 @@ TEST_CASE("a long journal writes its checkpoint in the cache, and the next one o
     REQUIRE(journal->contents().stored != nullptr);
     CHECK(journal->contents().stored->factCount() == worthACheckpoint);
     CHECK(journal->contents().facts.empty());
-    const Fact next = journal->record(RunFact{{0, 1}});
+    const Fact next = journal->record(aRun());
     CHECK(next.seq == worthACheckpoint + 1);
     CHECK(next.order == readAt);
     CHECK(journal->flush(60'000));
@@ -90,7 +96,7 @@ TEST_CASE("a checkpoint that lacks few facts, and one of a short journal, are no
     REQUIRE(writeCheckpoint(places.file(), places.folder.path(), deskDevice, readAt));
     const std::string first = contentOf(places.file());
     const auto journal = places.open();
-    journal->record(RunFact{{0, 1}});
+    journal->record(aRun());
     journal->keepCheckpoint();
     CHECK(journal->flush(60'000));
     CHECK(contentOf(places.file()) == first);
@@ -103,7 +109,7 @@ TEST_CASE("a cache that cannot be written, a journal closed at once, and one wit
     for (const auto& cacheDir : {places.cache / "file", places.cache / "file/below", std::string()}) {
         const auto journal = places.open(cacheDir);
         journal->keepCheckpoint();
-        journal->record(RunFact{{0, 1}});
+        journal->record(aRun());
         CHECK(journal->flush(60'000));
     }
     CHECK(readFolder(places.folder.path(), deskDevice, readAt)->facts.size() == worthACheckpoint + 3);

@@ -96,9 +96,9 @@ TEST_CASE("a full streak is secure at the target, not below it, and not below a 
     PassageRecord record = freshRecord();
     set(record, 18, Tempo::bpm(94));
     play(record, 18, "cc");
-    record.entries.back().fullStreak = true; // climbs to 96
+    record.entries.list().back().fullStreak = true; // climbs to 96
     play(record, 18, "cc");
-    record.entries.back().fullStreak = true;
+    record.entries.list().back().fullStreak = true;
     const CurveSeries series = seriesOf(record, CurveBy::runs);
     CHECK(!series.points[1].secure);
     CHECK(series.points[3].secure);
