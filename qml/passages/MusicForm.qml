@@ -53,7 +53,7 @@ GridLayout {
         Layout.preferredWidth: 9
         name: "groups"
         label: qsTrId("form.groups")
-        placeholder: form.editor.usualGroups === "" ? qsTrId("form.none") : form.editor.usualGroups
+        placeholder: form.editor.usualGroups === "" ? qsTrId("form.groups.none") : form.editor.usualGroups
     }
     Choice {
         objectName: "field-beat"

@@ -112,7 +112,7 @@
     </message>
     <message id="breaks.told">
         <source>%1 in %2, %3</source>
-        <translation>%1 in %2, %3</translation>
+        <translation>%1 auf %2, %3</translation>
     </message>
     <message id="breaks.told-elsewhere">
         <source>%1; the place of %2 is unknown</source>
@@ -742,8 +742,8 @@
         <translation>%1 · nur Anhören: zählt nicht</translation>
     </message>
     <message id="drill.other-ways">
-        <source>Other ways to play</source>
-        <translation>Andere Spielweisen</translation>
+        <source>Other ways</source>
+        <translation>Andere Arten</translation>
     </message>
     <message id="drill.rhythm">
         <source>Rhythm</source>
@@ -1331,7 +1331,7 @@
     </message>
     <message id="form.breath">
         <source>Breath (beats)</source>
-        <translation>Atem (Schläge)</translation>
+        <translation>Atem, Schläge</translation>
     </message>
     <message id="form.clean-runs">
         <source>Clean in a row</source>
@@ -1351,7 +1351,7 @@
     </message>
     <message id="form.count-in">
         <source>Count-in (bars)</source>
-        <translation>Einzähler (Takte)</translation>
+        <translation>Einzähltakte</translation>
     </message>
     <message id="form.discard">
         <source>Discard changes</source>
@@ -1448,6 +1448,10 @@
     <message id="form.groups">
         <source>Groups</source>
         <translation>Gruppen</translation>
+    </message>
+    <message id="form.groups.none">
+        <source>none</source>
+        <translation>keine</translation>
     </message>
     <message id="form.landing">
         <source>Landing note</source>
@@ -2622,8 +2626,8 @@
         <translation>sauber: %1</translation>
     </message>
     <message id="log.mark.clean-unmarked">
-        <source>clean: automatic at the last bar</source>
-        <translation>sauber: von selbst mit dem letzten Takt</translation>
+        <source>clean: automatic</source>
+        <translation>sauber: automatisch</translation>
     </message>
     <message id="log.mark.missed">
         <source>miss: %1</source>
@@ -3253,8 +3257,8 @@
         <translation>Ja, weiter</translation>
     </message>
     <message id="pedal.hint">
-        <source>%1 starts the click, and marks a miss while it runs. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
-        <translation>%1 startet den Klick und markiert einen Fehler, solange er läuft. Hast du ein Blätterpedal? Drück hier den Knopf, dann das Pedal. Ein MIDI-Schalter geht auch; mehr steht in den Einstellungen.</translation>
+        <source>Press %1 to start the click and, while it runs, to mark a miss. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
+        <translation>Mit %1 startest du den Klick und markierst, solange er läuft, einen Fehler. Hast du ein Blätterpedal? Drück hier den Knopf, dann das Pedal. Ein MIDI-Schalter geht auch; mehr steht in den Einstellungen.</translation>
     </message>
     <message id="pedal.press">
         <source>Press the pedal now (Esc to cancel)</source>
@@ -3541,8 +3545,8 @@
         <translation>−2 für eine Klarinette in B</translation>
     </message>
     <message id="playing.spoken">
-        <source>The click is running. %1 marks a miss, %2 stops.</source>
-        <translation>Der Klick läuft. %1 markiert einen Fehler, %2 hält an.</translation>
+        <source>The click is running. Press %1 to mark a miss, %2 to stop.</source>
+        <translation>Der Klick läuft. Mit %1 markierst du einen Fehler, mit %2 hältst du an.</translation>
     </message>
     <message id="playing.stop">
         <source>Stop</source>
@@ -3975,20 +3979,20 @@
         <translation>Ganzton ab %1</translation>
     </message>
     <message id="scale.order.fifths">
-        <source>By fifths</source>
-        <translation>In Quinten</translation>
+        <source>by fifths</source>
+        <translation>in Quinten</translation>
     </message>
     <message id="scale.order.fourths">
-        <source>By fourths</source>
-        <translation>In Quarten</translation>
+        <source>by fourths</source>
+        <translation>in Quarten</translation>
     </message>
     <message id="scale.order.random">
-        <source>Random</source>
-        <translation>Zufällig</translation>
+        <source>random</source>
+        <translation>zufällig</translation>
     </message>
     <message id="scale.order.semitones">
-        <source>By semitones</source>
-        <translation>In Halbtönen</translation>
+        <source>by semitones</source>
+        <translation>in Halbtönen</translation>
     </message>
     <message id="scale.pattern.fourths">
         <source>In fourths</source>
@@ -4197,7 +4201,7 @@
         <translation>%1, klingt als %2</translation>
     </message>
     <message id="scales.keys">
-        <source>keys</source>
+        <source>Keys</source>
         <translation>Tonarten</translation>
     </message>
     <message id="scales.keys-hint">
@@ -4476,8 +4480,8 @@
         <translation>%1, bis %2 · %3</translation>
     </message>
     <message id="sound.delay">
-        <source>For wireless headphones, which are late: delay the picture of the beat, and the marks, by</source>
-        <translation>Für Funkkopfhörer, die spät sind: Bild des Schlags und Markierungen verzögern um</translation>
+        <source>For wireless headphones: delay the picture of the beat and the marks by</source>
+        <translation>Für Funkkopfhörer: Bild des Schlags und Markierungen verzögern um</translation>
     </message>
     <message id="sound.dropouts">
         <source>The sound has dropped out %1 since you opened Piolo: the computer was too busy. Closing other programs helps.</source>
@@ -4608,7 +4612,7 @@
     </message>
     <message id="stage.next">
         <source>Next stage: %1</source>
-        <translation>Nächste Etappe: %1</translation>
+        <translation>Weiter zu: %1</translation>
     </message>
     <message id="stage.run-throughs">
         <source>in run-throughs</source>

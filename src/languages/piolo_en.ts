@@ -745,7 +745,7 @@
     </message>
     <message id="drill.other-ways">
         <source></source>
-        <translation>Other ways to play</translation>
+        <translation>Other ways</translation>
     </message>
     <message id="drill.rhythm">
         <source></source>
@@ -1085,6 +1085,10 @@
     <message id="form.groups">
         <source></source>
         <translation>Groups</translation>
+    </message>
+    <message id="form.groups.none">
+        <source></source>
+        <translation>none</translation>
     </message>
     <message id="form.landing">
         <source></source>
@@ -2265,7 +2269,7 @@
     </message>
     <message id="log.mark.clean-unmarked">
         <source></source>
-        <translation>clean: automatic at the last bar</translation>
+        <translation>clean: automatic</translation>
     </message>
     <message id="log.mark.missed">
         <source></source>
@@ -2902,7 +2906,7 @@
     </message>
     <message id="pedal.hint">
         <source></source>
-        <translation>%1 starts the click, and marks a miss while it runs. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</translation>
+        <translation>Press %1 to start the click and, while it runs, to mark a miss. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</translation>
     </message>
     <message id="pedal.press">
         <source></source>
@@ -3192,7 +3196,7 @@
     </message>
     <message id="playing.spoken">
         <source></source>
-        <translation>The click is running. %1 marks a miss, %2 stops.</translation>
+        <translation>The click is running. Press %1 to mark a miss, %2 to stop.</translation>
     </message>
     <message id="playing.stop">
         <source></source>
@@ -3631,19 +3635,19 @@
     </message>
     <message id="scale.order.fifths">
         <source></source>
-        <translation>By fifths</translation>
+        <translation>by fifths</translation>
     </message>
     <message id="scale.order.fourths">
         <source></source>
-        <translation>By fourths</translation>
+        <translation>by fourths</translation>
     </message>
     <message id="scale.order.random">
         <source></source>
-        <translation>Random</translation>
+        <translation>random</translation>
     </message>
     <message id="scale.order.semitones">
         <source></source>
-        <translation>By semitones</translation>
+        <translation>by semitones</translation>
     </message>
     <message id="scale.pattern.fourths">
         <source></source>
@@ -3858,7 +3862,7 @@
     </message>
     <message id="scales.keys">
         <source></source>
-        <translation>keys</translation>
+        <translation>Keys</translation>
     </message>
     <message id="scales.keys-hint">
         <source></source>
@@ -4142,7 +4146,7 @@
     </message>
     <message id="sound.delay">
         <source></source>
-        <translation>For wireless headphones, which are late: delay the picture of the beat, and the marks, by</translation>
+        <translation>For wireless headphones: delay the picture of the beat and the marks by</translation>
     </message>
     <message id="sound.dropouts">
         <source></source>

@@ -655,7 +655,7 @@
     </message>
     <message id="drill.count-in">
         <source>%1-bar count-in</source>
-        <translation>%1 battute di conteggio</translation>
+        <translation>%1 battute prima</translation>
     </message>
     <message id="drill.curve">
         <source>Tempo, last 14 days</source>
@@ -735,14 +735,14 @@
     </message>
     <message id="drill.one-bar-count-in">
         <source>one-bar count-in</source>
-        <translation>una battuta di conteggio</translation>
+        <translation>una battuta prima</translation>
     </message>
     <message id="drill.only-heard">
         <source>%1 · just listening: nothing counts</source>
         <translation>%1 · solo ascolto: non conta</translation>
     </message>
     <message id="drill.other-ways">
-        <source>Other ways to play</source>
+        <source>Other ways</source>
         <translation>Altri modi</translation>
     </message>
     <message id="drill.rhythm">
@@ -1448,6 +1448,10 @@
     <message id="form.groups">
         <source>Groups</source>
         <translation>Gruppi</translation>
+    </message>
+    <message id="form.groups.none">
+        <source>none</source>
+        <translation>nessuno</translation>
     </message>
     <message id="form.landing">
         <source>Landing note</source>
@@ -2622,8 +2626,8 @@
         <translation>pulita: %1</translation>
     </message>
     <message id="log.mark.clean-unmarked">
-        <source>clean: automatic at the last bar</source>
-        <translation>pulita: da sola all&apos;ultima battuta</translation>
+        <source>clean: automatic</source>
+        <translation>pulita: automatica</translation>
     </message>
     <message id="log.mark.missed">
         <source>miss: %1</source>
@@ -3253,8 +3257,8 @@
         <translation>Sì, avanti</translation>
     </message>
     <message id="pedal.hint">
-        <source>%1 starts the click, and marks a miss while it runs. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
-        <translation>%1 avvia il clic, e mentre suona segna un errore. Hai un pedale voltapagine? Premi qui il pulsante, poi il pedale. Va bene anche un interruttore MIDI; per altro vedi le impostazioni.</translation>
+        <source>Press %1 to start the click and, while it runs, to mark a miss. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
+        <translation>Con %1 avvii il clic e, mentre suona, segni un errore. Hai un pedale voltapagine? Premi qui il pulsante, poi il pedale. Va bene anche un interruttore MIDI; per altro vedi le impostazioni.</translation>
     </message>
     <message id="pedal.press">
         <source>Press the pedal now (Esc to cancel)</source>
@@ -3541,8 +3545,8 @@
         <translation>−2 per un clarinetto in Si♭</translation>
     </message>
     <message id="playing.spoken">
-        <source>The click is running. %1 marks a miss, %2 stops.</source>
-        <translation>Il clic suona. %1 segna un errore, %2 ferma.</translation>
+        <source>The click is running. Press %1 to mark a miss, %2 to stop.</source>
+        <translation>Il clic suona. Con %1 segni un errore, con %2 fermi.</translation>
     </message>
     <message id="playing.stop">
         <source>Stop</source>
@@ -3975,20 +3979,20 @@
         <translation>esatonale da %1</translation>
     </message>
     <message id="scale.order.fifths">
-        <source>By fifths</source>
-        <translation>Per quinte</translation>
+        <source>by fifths</source>
+        <translation>per quinte</translation>
     </message>
     <message id="scale.order.fourths">
-        <source>By fourths</source>
-        <translation>Per quarte</translation>
+        <source>by fourths</source>
+        <translation>per quarte</translation>
     </message>
     <message id="scale.order.random">
-        <source>Random</source>
-        <translation>Casuale</translation>
+        <source>random</source>
+        <translation>casuale</translation>
     </message>
     <message id="scale.order.semitones">
-        <source>By semitones</source>
-        <translation>Per semitoni</translation>
+        <source>by semitones</source>
+        <translation>per semitoni</translation>
     </message>
     <message id="scale.pattern.fourths">
         <source>In fourths</source>
@@ -4197,8 +4201,8 @@
         <translation>%1, suona come %2</translation>
     </message>
     <message id="scales.keys">
-        <source>keys</source>
-        <translation>tonalità</translation>
+        <source>Keys</source>
+        <translation>Tonalità</translation>
     </message>
     <message id="scales.keys-hint">
         <source>Keys as written for the %1; the sounding key is below.</source>
@@ -4476,8 +4480,8 @@
         <translation>%1, fino a %2 · %3</translation>
     </message>
     <message id="sound.delay">
-        <source>For wireless headphones, which are late: delay the picture of the beat, and the marks, by</source>
-        <translation>Per le cuffie senza filo, che ritardano: ritarda l&apos;immagine del movimento e i segni di</translation>
+        <source>For wireless headphones: delay the picture of the beat and the marks by</source>
+        <translation>Per le cuffie senza filo: ritarda l&apos;immagine del movimento e i segni di</translation>
     </message>
     <message id="sound.dropouts">
         <source>The sound has dropped out %1 since you opened Piolo: the computer was too busy. Closing other programs helps.</source>

@@ -234,7 +234,7 @@ TEST_CASE("what became of a change of the keys is in sight, in every theme at ev
     shoot("settings-switches", "MIDI is not available", [](KeysScreen& screen) { screen.press("oneMidi"); });
     shoot("settings-set", "Slower, while stopped: Shift+Down",
           [](KeysScreen& screen) { screen.press("set-upDown"); });
-    shoot("settings-keys", "T is taken", [](KeysScreen& screen) {
+    shoot("settings-keys", "T is already used", [](KeysScreen& screen) {
         screen.press("bind-hear");
         screen.key(Qt::Key_T);
     });

@@ -81,9 +81,11 @@ bool lieOver(const Shown& a, const Shown& b) {
     return both.width() > 3 && both.height() > 5;
 }
 
-/// A text that no language has is shown as its id. The ends of file names begin with the stop.
+/// A text that no language has is shown as its id. The ends of file names begin with the dot, and an address
+/// goes on with a slash.
 bool isId(const QString& text) {
-    static const QRegularExpression id(QStringLiteral("(?<![.\\w~/-])[a-z][a-z-]*\\.[a-z][a-z.-]*"));
+    static const QRegularExpression id(
+        QStringLiteral("(?<![.\\w~/-])[a-z][a-z-]*\\.[a-z][a-z.-]*(?![\\w.-]*/)"));
     return id.match(text).hasMatch();
 }
 
