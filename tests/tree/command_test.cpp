@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The command by itself: what it links, and what a further verb takes.
+// The command by itself: what it links, and what another verb takes.
 #include "program_output.h"
 
 #include <doctest/doctest.h>

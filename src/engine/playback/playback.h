@@ -40,7 +40,7 @@ public:
 
     /// Not real-time-safe. Ends the current playback.
     void prepare(SampleRate rate, std::uint64_t now = 0);
-    /// The same, with the clicks of a bank that is prepared for that rate already.
+    /// The same, with the clicks of a bank that is already prepared for that rate.
     void prepare(SampleRate rate, std::uint64_t now, const ClickBank& clicks);
     void setMix(const Mix& mix) noexcept { mix_ = mix; }
     /// Plays `sheet`, which must be taken, starting at sample `now`; ends the current playback.

@@ -32,7 +32,7 @@ Wave waveOf(std::span<const double> turn) {
     return wave;
 }
 
-/// By how many harmonics they have, from 1. Each is the one before and one harmonic more.
+/// By number of harmonics, from 1. Each is the previous one plus one harmonic.
 std::vector<Wave> madeWaves() {
     std::vector<Wave> waves;
     std::vector<double> turn(waveLength);

@@ -44,7 +44,7 @@ public:
 
 private:
     struct Pitch {
-        const float* wave = nullptr; // none: silent
+        const float* wave = nullptr; // null: silent
         std::uint64_t step = 0;      // phase increment per sample; 2^64 is one full turn
     };
     struct Sounding {

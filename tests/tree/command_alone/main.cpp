@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The command without the window: it links all that a verb can need. Without words it lists the verbs.
+// The command without the window: links everything that a verb can need. Without arguments it lists the
+// verbs.
 #include "command/output/telling.h"
 #include "command/verbs/run_verb.h"
 #include "command/verbs/verb_help.h"

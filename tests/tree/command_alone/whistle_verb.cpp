@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A verb that only a test has: this file and one line of the table are all that it takes.
+// A verb that exists only in a test: this file and one line in the table are all it takes.
 #include "command/options/option_reader.h"
 #include "command/output/telling.h"
 #include "command/verbs/verb_list.h"
