@@ -71,7 +71,7 @@ std::set<std::string> filesWith(const std::vector<std::string>& words) {
         for (const auto& entry : fs::recursive_directory_iterator(fs::path(PIOLO_SOURCE_DIR) / root)) {
             const std::string suffix = entry.path().extension().string();
             if (!entry.is_regular_file()) continue;
-            const bool isRead = suffix == ".h" || suffix == ".cpp" || suffix == ".qml" || suffix == ".json";
+            const bool isRead = std::set<std::string>{".h", ".cpp", ".inc", ".qml", ".json"}.contains(suffix);
             const std::string name = fs::relative(entry.path(), PIOLO_SOURCE_DIR).string();
             const std::string text = isRead ? sourceText(name) : std::string();
             for (const std::string& word : words)
@@ -88,10 +88,10 @@ std::string listed(const std::set<std::string>& files) {
 
 } // namespace
 
-TEST_CASE(
-    "what a new screen, key, language, stage, run kind, voice or setting touches is what the page lists") {
+TEST_CASE("what a new verb, screen, key, language, stage, run kind, voice or setting touches is what the "
+          "page lists") {
     const auto list = addings(sourceText("DEVELOPERS.md"));
-    CHECK(list.size() >= 7);
+    CHECK(list.size() >= 8);
     for (const Adding& adding : list) {
         CAPTURE(adding.what);
         CHECK_FALSE(adding.words.empty());
