@@ -2,17 +2,15 @@
 #include "journal/folder/journal.h"
 
 #include "journal/checkpoint/checkpoint.h"
+#include "journal/checkpoint/checkpoint_writer.h"
 #include "journal/folder/fact_writer.h"
 #include "journal/folder/made_folder.h"
 #include "journal/folder/own_file.h"
 #include "journal/lines/fact_line.h"
 #include "journal/lines/sequence.h"
 
-#include <malloc.h>
 #include <mutex>
-#include <sys/resource.h>
-#include <thread>
-#include <unistd.h>
+#include <optional>
 #include <utility>
 
 namespace piolo::journal {
@@ -25,9 +23,6 @@ Timestamp endOf(Date day, std::int16_t offsetMinutes) {
     return {(day.daysSince1970() + 1) * dayMillis - 1 - offsetMinutes * minuteMillis, offsetMinutes};
 }
 
-/// The click comes first.
-void yieldToOthers() { ::setpriority(PRIO_PROCESS, static_cast<id_t>(::gettid()), 10); }
-
 } // namespace
 
 struct Journal::Body {
@@ -38,7 +33,7 @@ struct Journal::Body {
     Sequence sequence;
     std::unique_ptr<FactWriter> writer; ///< null if read-only
     std::size_t readByLine = 0;         ///< the number of facts that no checkpoint held
-    std::jthread checkpointing;
+    std::optional<CheckpointWriter> checkpointing;
 
     Body(JournalLocation where, JournalPorts with) : place(std::move(where)), ports(std::move(with)) {}
 
@@ -87,15 +82,12 @@ Result<std::unique_ptr<Journal>> Journal::open(JournalLocation place, JournalHea
 }
 
 void Journal::keepCheckpoint() {
-    const Body& own = *body_;
-    if (own.place.cacheDir.empty() || readOnly() || own.readByLine < worthACheckpoint) return;
-    if (own.checkpointing.joinable()) return;
-    body_->checkpointing = std::jthread([place = own.place, file = own.checkpoint(),
-                                         now = this->now().utcMillis](const std::stop_token& stop) {
-        yieldToOthers();
-        writeCheckpoint(file, place.folder, place.device, now, stop);
-        ::malloc_trim(0); // all facts were in memory a second time
-    });
+    Body& own = *body_;
+    const bool useful = !own.place.cacheDir.empty() && own.readByLine >= worthACheckpoint;
+    if (readOnly() || !useful || own.checkpointing) return;
+    own.checkpointing.emplace(
+        CheckpointTask{own.checkpoint(), own.place.folder, own.place.device, now().utcMillis},
+        own.ports.pauses.farewell);
 }
 
 const FolderContents& Journal::contents() const { return body_->contents; }

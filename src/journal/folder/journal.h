@@ -53,7 +53,8 @@ public:
     Journal& operator=(const Journal&) = delete;
 
     /// Starts writing a checkpoint on a thread of its own if many facts had to be read line by line. Failing
-    /// has no effect but a slower next open(); the destructor stops it early.
+    /// has no effect but a slower next open(). The destructor stops it early, and waits for it no longer than
+    /// Pauses::farewell.
     void keepCheckpoint();
 
     [[nodiscard]] const FolderContents& contents() const;
