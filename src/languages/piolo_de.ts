@@ -4787,7 +4787,7 @@
     </message>
     <message id="today.log">
         <source>Practice log</source>
-        <translation>Übetagebuch</translation>
+        <translation>Tagebuch</translation>
     </message>
     <message id="today.none">
         <source>none yet</source>
@@ -4799,7 +4799,7 @@
     </message>
     <message id="today.played">
         <source>Played today</source>
-        <translation>Heute gespielt</translation>
+        <translation>Gespielt</translation>
     </message>
     <message id="today.read-only">
         <source>not recorded</source>
