@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Qt 6.4's linter does not see the ids around a component.
+// Qt 6.4's linter does not see ids outside a component.
 // qmllint disable unqualified
 import QtQuick
 import Piolo
@@ -31,7 +31,7 @@ Window {
 
     Loader {
         id: body
-        // Known before the window is shown, as its content's size is not.
+        // Set before the window is shown, unlike the size of its content.
         width: window.width
         height: window.height
         focus: true
@@ -48,11 +48,11 @@ Window {
 
     Timer {
         id: anew
-        interval: 0 // the choice of a language has to end before it is taken away
+        interval: 0 // the language menu must close before it is destroyed
         onTriggered: window.layAnew()
     }
 
-    /// The screens in another language; what had the focus has it again.
+    /// Recreates the screens in another language and restores the focus.
     function layAnew() {
         const place = window.activeFocusItem ? window.activeFocusItem.objectName : "";
         body.active = false;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the window holds: the navigation, a line of notice, and the screen. Sizes are bound, not anchored, so that
-// what is made is laid out once: anchors follow only when everything inside them is there.
-// Qt 6.4's linter does not see the ids around a delegate.
+// The content of the window: the navigation, a notice line, and the screen. Sizes are bound, not anchored, so
+// that new items are laid out only once: anchors take effect only when everything inside exists.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo
@@ -17,7 +17,7 @@ Item {
         else
             PracticeRoom.screen = screen;
     }
-    /// The help at the chapter of the screen that is shown.
+    /// Opens the help at the chapter of the current screen.
     function openHelp() {
         if (PracticeRoom.screen === "help")
             return;

@@ -25,7 +25,7 @@ FocusScope {
     onPassagesWanted: PracticeRoom.screen = "passages"
     onEditWanted: PracticeRoom.edit(drill.passage, false)
 
-    // Has the keyboard while no control was chosen: the drill's keys go their own way.
+    // Has the focus while no control was chosen: the drill's keys do not need it.
     Item {
         id: ground
         focus: true

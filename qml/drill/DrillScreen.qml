@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drill while the click is stopped: where the passage stands, and how to go on.
+// The drill while the click is stopped: the passage's standing, and how to continue.
 import QtQuick
 import QtQuick.Layouts
 import Piolo
@@ -13,7 +13,7 @@ Item {
     property int unsaved: 0
     property bool recorded: true
 
-    /// There is another passage.
+    /// True if there is another passage.
     property bool more: false
 
     signal editWanted()
@@ -21,17 +21,17 @@ Item {
 
     readonly property bool roomy: height > 640
     readonly property real ladderWidth: Math.max(270, width * 0.24)
-    /// The music stands beside the ladder, over the desk, which then takes less room.
+    /// The music is next to the ladder, above the controls, which then take less room.
     readonly property bool withMusic: withStaff || (picture.known && !music.missing)
-    /// Notes that are known are drawn where there is no picture of them.
+    /// Notes that are known are drawn if there is no picture of them.
     readonly property bool withStaff: drill.staff.known && !picture.known
     readonly property real besides: width - ladderWidth - 3 * Theme.margin
     readonly property real musicRoom: height - (roomy ? 495 : 425) - (drill.listening.possible ? 64 : 0)
     readonly property real musicHeight: withStaff ? staff.wantedHeight : Math.min(besides / music.shape, musicRoom)
 
-    /// About what is left for the desk below the title and the music.
+    /// The approximate height left for the controls below the title and the music.
     readonly property real deskHeight: height - 2 * Theme.margin - 60 - (withMusic ? musicHeight + Theme.gap : 0)
-    /// Lower than a hand, the curve says nothing; it stands in the log, too.
+    /// If it is too low, the curve shows nothing useful; it is also in the log.
     readonly property bool withCurve: deskHeight > 560
 
     ColumnLayout {
@@ -119,7 +119,7 @@ Item {
             ColumnLayout {
                 spacing: screen.roomy ? Theme.gap : Theme.gap / 2
 
-                // The music is what the eyes look for before the first note; the curve stands in the log, too.
+                // The music is what players look for before the first note; the curve is also in the log.
                 PagePart {
                     id: music
                     objectName: "musicReady"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What became of the last run: a shape, a word and a colour.
+// The result of the last run: a shape, a word and a colour.
 import QtQuick
 import Piolo
 

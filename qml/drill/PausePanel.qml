@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drill has paused and asks.
+// The drill has paused and asks a question.
 import QtQuick
 import QtQuick.Layouts
 import Piolo

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drill while the click runs: readable from the music stand, nothing else to look at.
+// The drill while the click runs: readable from the music stand, with nothing else to look at.
 import QtQuick
 import Piolo
 
@@ -10,18 +10,18 @@ Item {
     required property KeyBindings keys
     required property MusicPicture picture
 
-    /// Nothing is smaller than this.
+    /// The smallest size of anything shown.
     readonly property real least: height / 25
     readonly property real margin: height / 16
 
-    /// The music has most of the room; the figures stand above it.
+    /// The music takes most of the room; the figures are above it.
     readonly property bool withMusic: withStaff || (picture.known && !music.missing)
-    /// Notes that are known are drawn where there is no picture of them.
+    /// Notes that are known are drawn if there is no picture of them.
     readonly property bool withStaff: drill.staff.known && !picture.known
     readonly property real musicHeight: withStaff ? staff.wantedHeight : column.width / music.shape
     readonly property real beatsHeight: column.height * 0.11
     readonly property int barRows: bar.rows
-    /// A wide strip of music leaves more for the figures.
+    /// A wide strip of music leaves more room for the figures.
     readonly property real head: Math.max(column.height * 0.2, Math.min(column.height * 0.4,
         column.height - beatsHeight * bar.rows - margin - musicHeight))
 
@@ -142,7 +142,7 @@ Item {
         property bool here: false
         property point resting
 
-        // A hand that moves, not one that lay there when the click began.
+        // A hand that moves, not one that was already there when the click began.
         onPointChanged: {
             const place = point.position;
             const moved = Math.abs(place.x - resting.x) + Math.abs(place.y - resting.y);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A piece from start to finish: one key for each stop.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo
@@ -16,7 +16,7 @@ FocusScope {
     readonly property bool review: run.state === RunThroughModel.Review
 
     focus: true
-    // Its keys are there at once, and again when a button that had the focus is gone.
+    // Its keys work at once, and again after a focused button disappears.
     Component.onCompleted: forceActiveFocus()
     onPlayingChanged: forceActiveFocus()
     onReviewChanged: forceActiveFocus()

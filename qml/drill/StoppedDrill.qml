@@ -9,18 +9,19 @@ ColumnLayout {
 
     required property DrillModel drill
     required property KeyBindings keys
-    /// The tempo stands beside the beats, so that the music has its room.
+    /// The tempo is beside the beats to leave room for the music.
     property bool compact: false
-    /// There is height for what the keys do while the click runs.
+    /// There is room to explain what the keys do while the click runs.
     property bool told: true
-    /// There is height for large buttons. Said from outside: a layout that asked for its own height would go round.
+    /// There is room for large buttons. Set from outside: a layout that depends on its own height would loop.
     property bool roomy: false
 
     function inOneLine(a, b) {
         return a === "" || b === "" ? a + b : qsTrId("drill.figures").arg(a).arg(b);
     }
 
-    /// A long name of a key takes a second line. By the desk's width: by the button's own it would go round.
+    /// A long key name takes a second line. Computed from the width of the controls: using the button's own
+    /// width would loop.
     readonly property int otherHeight: (width - 24) * backShare / (2 + backShare) < back.implicitWidth - 24 ? 68 : 56
     readonly property real backShare: Theme.narrow ? 1 : 1.15
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What else can be played than the drill: each choice begins at once.
+// What else can be played besides the drill: each choice starts at once.
 import QtQuick
 import Piolo
 

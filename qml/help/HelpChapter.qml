@@ -1,19 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the help says of one screen: data only, in qml/help a file each.
+// The help on one screen: data only, one file each in qml/help.
 import QtQuick
 
 QtObject {
-    /// As the table of screens or HelpTarget.part has it.
+    /// As in the table of screens or HelpTarget.part.
     required property string name
     required property string title
     /// Paragraphs.
     property var purpose: []
     /// [keys, what they do]
     property var keys: []
-    /// Paragraphs: why the tool does what it does, and what that stands on.
+    /// Paragraphs: why the program works the way it does, and the evidence for it.
     property var why: []
-    /// Authors, year, title and place, as they are cited everywhere.
+    /// Authors, year, title and place, in the usual citation format.
     property var sources: []
-    /// The cautions stand first.
+    /// True if the cautions come first.
     property bool careful: false
 }

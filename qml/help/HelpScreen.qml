@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A chapter for each screen: what it is for, its keys, and why it does what it does, with sources.
+// A chapter for each screen: what it is for, its keys, and why it works the way it does, with sources.
 import QtQuick
 import Piolo
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where a passage breaks, and what can be made of that.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Where a passage breaks, and the passages that can be made from that.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo

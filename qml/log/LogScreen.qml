@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Everything that happened, by day, narrowed as the player likes.
+// Everything that happened, by day, with filters.
 import QtQuick
 import Piolo
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the player marks while the click runs, and with which key.
+// What the player marks while the click runs, and with which keys.
 import QtQuick
 import Piolo
 
-// One text that wraps between its parts: its height follows its width at once, as a layout wants it.
+// A single text that wraps between its parts: its height follows its width at once, as layouts need.
 InkText {
     id: legend
 

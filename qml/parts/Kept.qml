@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Something that is made when it is first shown, and kept from then on.
+// An item that is created when it is first shown, and kept from then on.
 import QtQuick
 
 Loader {

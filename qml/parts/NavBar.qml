@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The way from screen to screen.
-// Qt 6.4's linter does not see the ids around a delegate.
+// The navigation between screens.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Templates as T
@@ -9,9 +9,9 @@ import Piolo
 Rectangle {
     id: bar
 
-    /// The screens that can be chosen: a list of {name, text}.
+    /// The screens to choose from: a list of {name, text}.
     property var screens: []
-    /// The name of the one that is shown.
+    /// The name of the current one.
     property string screen: ""
     property int minutes: 0
 

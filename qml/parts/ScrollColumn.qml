@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A column that scrolls when it is longer than its place, by keyboard too, and follows the focus.
+// A column that scrolls if it is longer than its space, also by keyboard, and follows the focus.
 import QtQuick
 import QtQuick.Templates as T
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How it is played: articulation, rhythm and a word on fingering.
+// How the passage is played: articulation, rhythm and a note on fingering.
 import QtQuick
 import QtQuick.Layouts
 import Piolo

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Everything a passage has, checked as it is typed. What is typed and not saved is kept by the editor.
+// Everything about a passage, checked while typing. The editor keeps unsaved input.
 import QtQuick
 import Piolo
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the rule typed means: where it settles, how long it takes, and a proposal for long runs.
+// What the rule in the form means: where it settles, how long it takes, and a suggestion for long runs.
 import QtQuick
 import Piolo
 

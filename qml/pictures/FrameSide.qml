@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One side of the frame on a page; dark enough for white paper in both themes.
+// One side of the frame on a page; dark enough on white paper in both themes.
 import QtQuick
 
 Rectangle {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Bars from a MusicXML file for the form of a new passage: its path is typed, or the file dropped here.
+// Bars from a MusicXML file for the form of a new passage: type its path or drop the file here.
 import QtQuick
 import Piolo
 

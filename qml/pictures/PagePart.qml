@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The part of a page that shows a passage, as large as its room allows. Paper stays white in both themes.
+// The part of a page that shows a passage, as large as its space allows. Paper stays white in both themes.
 import QtQuick
 import Piolo
 
@@ -7,7 +7,7 @@ Item {
     id: part
 
     required property MusicPicture picture
-    /// Of the line that stands here when the picture cannot be shown.
+    /// The text size of the line shown instead if the picture is missing.
     property real size: Theme.body
 
     readonly property bool missing: page.status === Image.Error
@@ -15,8 +15,8 @@ Item {
         ? page.implicitWidth * picture.width / (page.implicitHeight * picture.height) : 1
     readonly property real paperHeight: Math.min(height, width / shape)
 
-    /// The page is read in steps of size, the same everywhere in the window: it is decoded once, and not
-    /// again when the click starts. 4096 is what every graphics card takes.
+    /// The page is read in steps of size, the same everywhere in the window, so that it is decoded once and
+    /// not again when the click starts. Every graphics card supports 4096.
     readonly property real wanted: Math.max(640, Window.width) * Screen.devicePixelRatio * 1.5 / picture.width
     readonly property int detail: Math.min(4096, Math.round(Math.pow(2, Math.ceil(Math.log2(wanted) * 2) / 2)))
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The picture of a passage's music, in the place of the form: taken in, cropped, removed.
+// The picture of a passage's music, shown instead of the form: added, cropped, removed.
 import QtQuick
 import Piolo
 
@@ -11,7 +11,7 @@ Card {
 
     signal done()
 
-    /// Another picture is to be taken in place of the one there is.
+    /// The existing picture is to be replaced.
     property bool changing: false
     readonly property bool cropping: picture.known && !changing
 

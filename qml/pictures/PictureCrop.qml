@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A page with the frame around the passage: dragged by its edges and corners, or moved by the arrow keys.
+// A page with the frame around the passage: dragged by its edges and corners, or moved with the arrow keys.
 import QtQuick
 import Piolo
 
@@ -7,7 +7,7 @@ Item {
     id: crop
 
     required property MusicPicture picture
-    /// A sum of PictureFrame's edges: what the arrow keys move.
+    /// The edges that the arrow keys move: a sum of PictureFrame's edges.
     property int edges: PictureFrame.All
 
     readonly property PictureFrame frame: picture.frame
@@ -16,10 +16,10 @@ Item {
     readonly property var order: [PictureFrame.All, PictureFrame.Top, PictureFrame.Right, PictureFrame.Bottom, PictureFrame.Left]
     readonly property var names: [qsTrId("picture.edge.frame"), qsTrId("picture.edge.top"), qsTrId("picture.edge.right"), qsTrId("picture.edge.bottom"), qsTrId("picture.edge.left")]
 
-    /// How near to an edge it is taken hold of, and the room for that around the page.
+    /// How close to an edge it can be grabbed, and the margin for that around the page.
     readonly property int reach: 14
 
-    /// What is moved is in sight.
+    /// Keeps what is being moved visible.
     function reveal() {
         const top = edges & PictureFrame.Bottom && edges !== PictureFrame.All ? frame.bottom : frame.top;
         const bottom = edges & PictureFrame.Top && edges !== PictureFrame.All ? frame.top : frame.bottom;
@@ -51,7 +51,7 @@ Item {
         reveal();
         return true;
     }
-    /// The edges within reach of a point; the whole frame inside of it; 0 outside.
+    /// The edges within reach of a point; the whole frame if inside it; 0 outside.
     function edgesAt(x, y) {
         const near = (a, b) => Math.abs(a - b) <= reach;
         if (x < hold.x - reach || x > hold.x + hold.width + reach || y < hold.y - reach || y > hold.y + hold.height + reach)
@@ -109,7 +109,7 @@ Item {
                 mipmap: true
                 Accessible.ignored: true
             }
-            // What lies outside the frame is dimmed.
+            // Everything outside the frame is dimmed.
             component Shade: Rectangle {
                 color: "#80302c26"
             }
@@ -175,7 +175,7 @@ Item {
                 property real pressedY: 0
                 property int dragged: 0
 
-                // The handles reach a little over the page.
+                // The handles extend slightly beyond the page.
                 anchors.fill: parent
                 anchors.margins: -crop.reach
                 hoverEnabled: true

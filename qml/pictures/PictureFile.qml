@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where the picture of the music comes from: a file, a page of a PDF, or the page that the piece has already.
-// Qt 6.4's linter does not see the ids around a delegate.
+// Where the picture of the music comes from: a file, a page of a PDF, or a page that the piece already has.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The picture of the music in the form of a passage: what there is, and the way to its own card.
+// The picture of the music in the form of a passage: what there is, and the button to its own card.
 import QtQuick
 import Piolo
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One key in one subdivision: its best tempo over its streak, filled as far as the target is reached.
+// One key in one subdivision: its best tempo above its streak, filled as far as the target is reached.
 import QtQuick
 import Piolo
 

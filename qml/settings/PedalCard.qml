@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Offers to press a pedal: both hands are on the instrument.
+// Invites the player to press a pedal: both hands are on the instrument.
 import QtQuick
 import Piolo
 

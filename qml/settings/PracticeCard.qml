@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How the drill goes: these settings travel with the practice folder.
+// How the drill works: these settings are stored in the practice folder.
 import QtQuick
 import Piolo
 

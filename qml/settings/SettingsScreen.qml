@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sound, practice, looks and keys.
+// Sound, practice, appearance and keys.
 import QtQuick
 import Piolo
 
@@ -8,7 +8,7 @@ FocusScope {
 
     property SettingsModel settings: PracticeRoom.settings
     property KeyBindings keys: PracticeRoom.keys
-    /// Where the keys were changed last: what came of it is told there.
+    /// Where the keys were last changed: the result is shown there.
     property string touched: ""
 
     ScrollColumn {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The sound of this machine: where it comes out, its voice, its layers.
-// Qt 6.4's linter does not see the ids around a delegate.
+// The sound of this machine: its output, its voice, its layers.
+// Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
 import Piolo

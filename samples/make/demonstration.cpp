@@ -17,7 +17,7 @@ namespace piolo::samples {
 
 namespace {
 
-// Five clean runs climb; a miss drops; a late miss counts from where its run began; and on.
+// Five clean runs climb; a miss drops; a late miss counts from where its run began; and so on.
 constexpr const char* script = "cccccccmcccclcc";
 const std::string demonstrationDevice = "d0d0d0d0d0d0d0d0d0d0d0d0d0d0d0d0";
 constexpr QSize curveSize(900, 480);
@@ -29,8 +29,8 @@ struct Places {
           curve(out + "/curve.png"), passage(out + "/passage") {}
 };
 
-/// Takes away what an earlier demonstration wrote: the files of the sample's devices and of its own. With
-/// anything else there, all is left as it is.
+/// Removes what an earlier demonstration wrote: the files of the sample's devices and its own. If there is
+/// anything else, everything is left alone.
 Done clearEarlier(const std::string& sampleDir, const std::string& folder) {
     std::set<std::string> devices{demonstrationDevice};
     const auto sample = journal::readFolder(sampleDir, {}, 0);

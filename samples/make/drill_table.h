@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A drill run by run, for people to read, and whether all who kept count agree.
+// A drill as a table of runs, and whether all counts agree.
 #pragma once
 
 #include "core/history/notebook.h"
@@ -9,11 +9,11 @@
 
 namespace piolo::samples {
 
-/// A line a run: number, tempo, mark, clean in a row, next tempo. Ends in a newline.
+/// One line per run: number, tempo, mark, clean in a row, next tempo. Ends with a newline.
 [[nodiscard]] std::string drillTable(const practice::VirtualDrillResult& drill);
 
-/// Holds what the engine told against a fold of what is on disk: every run's tempo, mark and standing, the
-/// number of runs on that day, and where the passage stands. Empty when they agree, else the first
+/// Compares the engine's results with a fold of the facts on disk: the tempo, mark and standing of every run,
+/// the number of runs on that day, and the passage's standing. Empty if they agree, otherwise the first
 /// difference in one line.
 [[nodiscard]] std::string disagreement(const practice::VirtualDrillResult& drill, const PassageRecord& record,
                                        Date day);

@@ -31,7 +31,7 @@ bool holdsPractice(const std::string& folder) {
     return files && !files->empty();
 }
 
-/// The facts as lines, by the path of the file they belong in.
+/// The facts as lines, by the path of the file to which they belong.
 std::map<std::string, std::string> filesOf(const std::vector<Fact>& facts, const std::string& folder) {
     std::map<std::string, std::string> files;
     for (const Fact& fact : facts) {

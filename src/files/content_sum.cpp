@@ -8,7 +8,7 @@ namespace piolo::files {
 
 namespace {
 
-// Each step can be undone, so that two different words never come to the same.
+// Each step is reversible, so that two different words never give the same result.
 std::uint64_t mixed(std::uint64_t sum, std::uint64_t word) noexcept {
     sum = (sum ^ word) * 0x9E37'79B9'7F4A'7C15ULL;
     return sum ^ (sum >> 29U);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A 64-bit sum of a content, as fast as memory is read.
+// A 64-bit checksum of content, computed as fast as memory is read.
 #pragma once
 
 #include <array>
@@ -9,8 +9,8 @@
 
 namespace piolo::files {
 
-/// A change inside any eight bytes at a multiple of eight always changes the sum, any other change with near
-/// certainty. It finds damage, not intent. The same bytes give the same sum however they are cut.
+/// A change within any eight bytes at a multiple of eight always changes the sum, any other change almost
+/// certainly. It detects damage, not intent. The same bytes give the same sum however they are split.
 class ContentSum {
 public:
     void add(std::string_view bytes) noexcept;
@@ -23,7 +23,7 @@ private:
     void mix(const char* bytes) noexcept;
 
     std::array<std::uint64_t, lanes> lanes_{1, 2, 3, 4};
-    std::array<char, stripe> begun_{}; ///< of a stripe that is not whole yet
+    std::array<char, stripe> begun_{}; ///< of an incomplete stripe
     std::uint64_t length_ = 0;
 };
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Words that stand in for numbers: small counts, and the trade's names of subdivisions.
+// Words instead of numbers: small counts, and the musical names of subdivisions.
 #pragma once
 
 #include "core/time/subdivision.h"
@@ -8,7 +8,7 @@
 
 namespace piolo::text {
 
-/// "one" … "twelve", figures beyond; figures also below one.
+/// "one" … "twelve", digits beyond; also digits below one.
 [[nodiscard]] QString numberWord(int count);
 /// "no stop", "1 stop", "2 stops".
 [[nodiscard]] QString stopsWord(int stops);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Text from outside, fit for one line of a screen or a terminal.
+// Text from outside, made fit for one line of a screen or a terminal.
 #pragma once
 
 #include <QString>
@@ -8,7 +8,7 @@
 
 namespace piolo::text {
 
-/// The text with a mark in place of every character that would break the line or control a terminal. Any
+/// The text with a replacement for every character that would break the line or control a terminal. Any
 /// thread.
 [[nodiscard]] QString onOneLine(const std::string& raw);
 

@@ -13,7 +13,7 @@ namespace piolo::text {
 
 namespace {
 
-// Languages name notes in their own ways: a B flat is a B in German, and Si bemolle in Italian.
+// Languages name notes differently: a B flat is a B in German and Si bemolle in Italian.
 constexpr std::array<std::array<const char*, 3>, 7> keys{
     {{QT_TRID_NOOP("note.a-flat"), QT_TRID_NOOP("note.a"), QT_TRID_NOOP("note.a-sharp")},
      {QT_TRID_NOOP("note.b-flat"), QT_TRID_NOOP("note.b"), QT_TRID_NOOP("note.b-sharp")},
@@ -77,7 +77,7 @@ constexpr std::array<const char*, keyOrderCount> orders{
     QT_TRID_NOOP("scale.order.semitones"), QT_TRID_NOOP("scale.order.random")};
 
 struct InstrumentWords {
-    std::string_view name; ///< as instruments() has it
+    std::string_view name; ///< as in instruments()
     const char* id;
 };
 constexpr std::array<InstrumentWords, 22> instrumentWords{

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Scales, keys and notes in the words of the player's language.
+// Scales, keys and notes in the player's language.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QString>
 
 #include "core/scales/scale_part.h"
@@ -12,9 +12,9 @@ namespace piolo::text {
 
 /// "E♭".
 [[nodiscard]] QString keyName(Tonic tonic);
-/// "E♭4": as written, the octave as in scientific pitch notation.
+/// "E♭4": as written, with the octave in scientific pitch notation.
 [[nodiscard]] QString noteName(WrittenPitch pitch);
-/// What is left of a note's name without a double sharp or flat: F sharp of F with three sharps.
+/// A note's name without a double sharp or flat: F sharp for F with three sharps.
 [[nodiscard]] Tonic withoutDouble(WrittenPitch pitch);
 /// "E♭ major", "C harmonic minor" …: the key and the kind.
 [[nodiscard]] QString scaleName(Tonic tonic, ScaleKind kind);
@@ -26,13 +26,13 @@ namespace piolo::text {
 /// "By fourths".
 [[nodiscard]] QString orderName(KeyOrder order);
 [[nodiscard]] QString instrumentName(std::string_view name);
-/// "quintuplets", of so many notes to a quarter beat.
+/// "quintuplets": for that many notes per quarter beat.
 [[nodiscard]] QString subdivisionOf(std::int32_t notesPerBeat);
 /// "E♭ major in thirds, two octaves, quintuplets".
 [[nodiscard]] QString scaleTitle(const Scale& scale);
-/// How a scale comes to end on a beat; "" when it comes out even.
+/// How a scale is made to end on a beat; "" if it needs no change.
 [[nodiscard]] QString endingText(const ScaleEnding& ending);
-/// "3 flats", "no sharps or flats"; for none: that its accidentals stand at the notes.
+/// "3 flats", "no sharps or flats"; without a signature, that accidentals are written before the notes.
 [[nodiscard]] QString signatureText(std::optional<int> fifths);
 
 } // namespace piolo::text

@@ -75,7 +75,7 @@ TEST_CASE("a passage file made of picked bars is one that can be imported") {
     CHECK(runPiolo({"check", out}).out == "");
 }
 
-TEST_CASE("parts and bars that are not there are told with those that are") {
+TEST_CASE("missing parts and bars are reported with the existing ones") {
     CHECK(told(bars({"--part", "Oboe"})) ==
           "E130: --part: \"Oboe\" is not a part of this score; write the number or the name of one of its 1 "
           "(piolo bars FILE lists them)");
@@ -91,7 +91,7 @@ TEST_CASE("parts and bars that are not there are told with those that are") {
     CHECK(bars({"--from", "0"}).code == 1);
 }
 
-TEST_CASE("piolo check tells every fault of a score, and nothing of a good one") {
+TEST_CASE("piolo check reports every fault of a score, and nothing for a good one") {
     CHECK(runPiolo({"check", ferrywake}).out == "");
     const Scratch scratch;
     const std::string bad = scratch.put(

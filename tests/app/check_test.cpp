@@ -25,7 +25,7 @@ Ended check(const std::string& path) { return runPiolo({"check", path}); }
 
 } // namespace
 
-TEST_CASE("a whole folder has nothing to tell") {
+TEST_CASE("a valid folder has nothing to report") {
     const Scratch scratch;
     const std::string good = lines({defined(1, letterC, "Letter C"), run(2, letterC, 60, Mark::clean),
                                     fact(3, LateMissFact{letterC, {9, 2}}),
@@ -41,13 +41,13 @@ TEST_CASE("a whole folder has nothing to tell") {
     }
 }
 
-TEST_CASE("an empty folder has nothing to tell, and nothing is made in it") {
+TEST_CASE("an empty folder has nothing to report, and nothing is created in it") {
     const Scratch scratch;
     CHECK(check(scratch.path()).code == 0);
     CHECK(scratch.names().empty());
 }
 
-TEST_CASE("every fault of a line is told with its file and line on standard output") {
+TEST_CASE("every fault of a line is reported with its file and line on standard output") {
     const Scratch scratch;
     const Fact good = run(2, letterC, 60, Mark::clean);
     const std::string passage = letterC.text();
@@ -75,7 +75,7 @@ TEST_CASE("every fault of a line is told with its file and line on standard outp
               "been copied\n");
 }
 
-TEST_CASE("a passage on a line with a wrong sum is not known, whichever way the line ends") {
+TEST_CASE("a passage on a line with a wrong checksum is unknown, however the line ends") {
     const Scratch scratch;
     std::string passage = journal::toLine(defined(1, letterC, "Letter C"));
     passage.replace(passage.find("Letter C"), 8, "Letter D");
@@ -88,7 +88,7 @@ TEST_CASE("a passage on a line with a wrong sum is not known, whichever way the 
     }
 }
 
-TEST_CASE("one id for two facts is told, also across files; an identical copy is not") {
+TEST_CASE("one id for two facts is reported, even across files; an identical copy is not") {
     const Scratch scratch;
     const Fact first = run(2, letterC, 60, Mark::clean);
     scratch.put("journal/a.jsonl", lines({defined(1, letterC, "Letter C"), first, first}));
@@ -104,7 +104,7 @@ TEST_CASE("one id for two facts is told, also across files; an identical copy is
     CHECK(alone.out == end.out);
 }
 
-TEST_CASE("passages and runs that are named and recorded nowhere are told") {
+TEST_CASE("passages and runs that are named but recorded nowhere are reported") {
     const Scratch scratch;
     const std::string path = scratch.put(
         "journal/a.jsonl", lines({run(1, letterC, 60, Mark::clean), fact(2, LateMissFact{{1, 2}, {9, 8}})}));
@@ -119,7 +119,7 @@ TEST_CASE("passages and runs that are named and recorded nowhere are told") {
     CHECK(check(path).out == others);
 }
 
-TEST_CASE("what cannot be read is told on standard error, and the rest is checked") {
+TEST_CASE("unreadable files are reported on standard error, and the rest is checked") {
     const Scratch scratch;
     const std::string bad = scratch.put("a.jsonl", "{\n");
     const std::string missing = scratch.path("missing.jsonl");

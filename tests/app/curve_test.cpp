@@ -55,7 +55,7 @@ TEST_CASE("the CSV has every run, try and set tempo with the streak after it") {
     }
 }
 
-TEST_CASE("the pictures are drawn without a display, in the size asked for, the same each time") {
+TEST_CASE("the pictures are drawn without a display, in the requested size, the same each time") {
     const Scratch scratch;
     const std::string folder = practice(scratch);
     for (const char* name : {"c.svg", "d.svg", "c.png", "d.png"}) {
@@ -75,7 +75,7 @@ TEST_CASE("the pictures are drawn without a display, in the size asked for, the 
     CHECK(png == bytesOf(scratch.path("d.png")));
 }
 
-TEST_CASE("several passages stand in one picture, along runs or days, also as a PDF") {
+TEST_CASE("several passages are in one picture, by runs or days, also as a PDF") {
     const Scratch scratch;
     const std::string folder = practice(scratch);
     const char* const other = "00000000000000010000000000000002";
@@ -116,7 +116,7 @@ TEST_CASE("a title of two passages lists their ids, with exit 2") {
     CHECK(scratch.names() == std::vector<std::string>{"folder"});
 }
 
-TEST_CASE("an unknown passage or folder is told and nothing is written") {
+TEST_CASE("an unknown passage or folder is reported and nothing is written") {
     const Scratch scratch;
     const std::string folder = practice(scratch);
     const Ended passage = curve("Letter D", folder, scratch.path("c.csv"));
@@ -136,7 +136,7 @@ TEST_CASE("an unknown passage or folder is told and nothing is written") {
     CHECK(scratch.names() == std::vector<std::string>{"folder"});
 }
 
-TEST_CASE("a damaged line is told and the rest is drawn") {
+TEST_CASE("a damaged line is reported and the rest is drawn") {
     const Scratch scratch;
     const std::string folder = practice(scratch);
     const std::string damaged = scratch.put("folder/journal/b-2026.jsonl", "{\n");

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The numbers in src/core/base/fault.h, their sentences, and docs/errors.md are held against each other.
+// Compares the numbers in src/core/base/fault.h, their sentences, and docs/errors.md.
 #include "command.h"
 #include "practice/faults/fault_text.h"
 
@@ -13,7 +13,7 @@ using namespace piolo::test;
 
 namespace {
 
-// Name by number, read from the header itself.
+// Names by number, read from the header itself.
 std::map<int, std::string> declared() {
     const std::string header = bytesOf(PIOLO_SOURCE_DIR "/src/core/base/fault.h");
     const std::regex line("\n    ([a-zA-Z0-9]+) = ([0-9]{3}),");
@@ -29,7 +29,7 @@ Fault sample(int number) {
 
 } // namespace
 
-TEST_CASE("every fault number has a sentence of two halves: what, and what to do") {
+TEST_CASE("every fault number has a sentence with two parts: what, and what to do") {
     const auto numbers = declared();
     CHECK(numbers.size() >= 40);
     for (const auto& [number, name] : numbers) {
@@ -42,7 +42,7 @@ TEST_CASE("every fault number has a sentence of two halves: what, and what to do
     }
 }
 
-TEST_CASE("docs/errors.md has a paragraph for every number, under its very sentence, and no other") {
+TEST_CASE("docs/errors.md has a paragraph for every number, under its exact sentence, and no other") {
     const std::string page = bytesOf(PIOLO_SOURCE_DIR "/docs/errors.md");
     const std::regex heading("\n### E([0-9]{3}) ([a-zA-Z0-9]+)\n\n> ([^\n]+)\n\n[^\n#][^\n]{30,}");
     std::set<int> told;
@@ -59,7 +59,7 @@ TEST_CASE("docs/errors.md has a paragraph for every number, under its very sente
     CHECK(told.size() == numbers.size());
 }
 
-TEST_CASE("a stretch in brackets is left out with its argument, and an argument is never read as a place") {
+TEST_CASE("text in brackets is left out with its argument, and an argument is never read as a placeholder") {
     CHECK(practice::faultSentence({FaultNumber::cannotRead, {}, {}}) ==
           "cannot be read; check the name and its permissions");
     CHECK(practice::faultLine({FaultNumber::cannotRead, {"a.jsonl"}, {"%1 [gone]"}}) ==

@@ -89,7 +89,7 @@ TEST_CASE("--version prints name and version") {
     CHECK(version.find_first_of("0123456789") == 6);
 }
 
-TEST_CASE("help that cannot be written is told") {
+TEST_CASE("help that cannot be written is reported") {
     Around full;
     full.outputPath = "/dev/full";
     const Ended end = runPiolo({"click", "--help"}, full);

@@ -38,7 +38,7 @@ TEST_CASE("a miss after four of five goes from 84 to 80, and each back undoes on
           "back,84,84,3\nmiss,84,80,0\n");
 }
 
-TEST_CASE("five clean runs in a row climb, and the streak begins again") {
+TEST_CASE("five clean runs in a row climb, and the streak starts again") {
     CHECK(rows(ladder("72", "96", "4", "2", "5"), "clean\nclean\nclean\nclean\nclean\nclean\n") ==
           "clean,72,72,1\nclean,72,72,2\nclean,72,72,3\nclean,72,72,4\nclean,72,74,0\nclean,74,74,1\n");
 }
@@ -55,12 +55,12 @@ TEST_CASE("a miss at the floor still ends the streak; below the floor the tempo 
           "30,42,30,0\nclean,30,30,1\nmiss,30,30,0\n");
 }
 
-TEST_CASE("the floor is 40, or the start when that is lower") {
+TEST_CASE("the floor is 40, or the start if that is lower") {
     CHECK(rows(ladder("42", "96", "4", "2", "5"), "miss\n") == "miss,42,40,0\n");
     CHECK(rows(ladder("36.25", "96", "4", "2", "5"), "miss\n") == "miss,36.25,36.25,0\n");
 }
 
-TEST_CASE("above the target a clean run moves nothing up and a miss drops") {
+TEST_CASE("above the target, a clean run does not climb and a miss drops") {
     CHECK(rows(ladder("80", "84", "4", "2", "2"), "tempo 100\nclean\nclean\nmiss\n") ==
           "tempo 100,80,100,0\nclean,100,100,1\nclean,100,100,0\nmiss,100,96,0\n");
 }
@@ -86,7 +86,7 @@ TEST_CASE("in notches a step goes to the next value of the scale") {
           "miss,40,38,0\ntempo 208,38,208,0\nclean,208,216,0\n");
 }
 
-TEST_CASE("blanks, blank lines, carriage returns and a last line without an end are taken") {
+TEST_CASE("blanks, blank lines, carriage returns and a last line without a line end are accepted") {
     CHECK(rows(ladder("80", "96", "4", "2", "5"), "\n  clean \r\n\t\r\n\ntempo \t 72.50\r\nmiss") ==
           "clean,80,80,1\ntempo 72.5,80,72.5,0\nmiss,72.5,68.5,0\n");
     CHECK(rows(ladder("80", "96", "4", "2", "5"), "") == "");
@@ -127,7 +127,7 @@ TEST_CASE("a bad line ends it with exit 1 after the rows before it") {
     }
 }
 
-TEST_CASE("what was typed is shown on one line, however odd it is") {
+TEST_CASE("input is shown on one line, however strange it is") {
     Args words = ladder("80", "96", "4", "2", "5");
     words.insert(words.begin(), "ladder");
     Around around;
@@ -137,7 +137,7 @@ TEST_CASE("what was typed is shown on one line, however odd it is") {
                      "back, or tempo and a number\n");
 }
 
-TEST_CASE("standard input that cannot be read and standard output that is full are told") {
+TEST_CASE("unreadable standard input and full standard output are reported") {
     Args words = ladder("80", "96", "4", "2", "5");
     words.insert(words.begin(), "ladder");
     Around folder;

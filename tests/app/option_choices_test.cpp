@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The words that options take, beside the pages that list them.
+// Compares the words that options accept with the pages that list them.
 #include "command.h"
 
 #include <doctest/doctest.h>
@@ -12,7 +12,7 @@ using namespace piolo::test;
 
 namespace {
 
-/// What the fault of a wrong choice offers: "a, b or c".
+/// The choices offered by the fault for a wrong one: "a, b or c".
 std::string offered(const Args& words) {
     const Ended end = runPiolo(words);
     CHECK(end.code == 2);
@@ -21,7 +21,7 @@ std::string offered(const Args& words) {
     return found.str();
 }
 
-/// The file with each run of white space as one space.
+/// The file with each run of white space as a single space.
 std::string page(const std::string& name) {
     std::ifstream in(PIOLO_SOURCE_DIR "/" + name);
     std::string text;

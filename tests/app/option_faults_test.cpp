@@ -20,7 +20,7 @@ const std::string tempoWords =
 const std::string meterWords = "is not a valid meter; write 1 to 32 over 1, 2, 4, 8 or 16, for example 7/8";
 const std::string beatWords = "is not a valid beat; write 1/2, 1/4, 3/8, 1/8 or 3/4";
 
-// A good call of the verb with `more` behind it: the last of two options counts.
+// A valid call of the verb followed by `more`: the last of two equal options counts.
 Args with(const Args& good, const Args& more) {
     Args words = good;
     words.insert(words.end(), more.begin(), more.end());
@@ -59,7 +59,7 @@ const Args goodLadder{"ladder", "--start", "72", "--target",     "96", "--drop",
 
 } // namespace
 
-TEST_CASE("an unknown word is told, with what can be written") {
+TEST_CASE("an unknown argument is reported with the possible ones") {
     const Scratch scratch;
     check(
         {{{"klick"},
@@ -115,7 +115,7 @@ TEST_CASE("click refuses wrong options, one line each, and writes nothing") {
         scratch);
 }
 
-TEST_CASE("a click pattern that cannot be is refused where it stands") {
+TEST_CASE("an invalid click pattern is refused at its option") {
     const Scratch scratch;
     const Args good = with(goodClick(scratch), {"--bars", "8"});
     const std::string accents =
@@ -156,7 +156,7 @@ TEST_CASE("a click pattern that cannot be is refused where it stands") {
     check(wrongs, scratch);
 }
 
-TEST_CASE("a tempo out of 10 to 400, with a fourth decimal or no number is refused") {
+TEST_CASE("a tempo out of 10 to 400, with a fourth decimal or not a number is refused") {
     const Scratch scratch;
     std::vector<Wrong> wrongs;
     for (const char* tempo :
@@ -166,7 +166,7 @@ TEST_CASE("a tempo out of 10 to 400, with a fourth decimal or no number is refus
     check(wrongs, scratch);
 }
 
-TEST_CASE("a meter, beat or grouping that does not fit is refused where it stands") {
+TEST_CASE("a meter, beat or grouping that does not fit is refused at its option") {
     const Scratch scratch;
     const Args good = goodClick(scratch);
     const std::string groupWords =
@@ -193,8 +193,8 @@ TEST_CASE("more than 4 GiB is refused before anything is written, with exit 1") 
     const Scratch scratch;
     const std::string words = "E304: " + scratch.path("x.wav") +
                               ": the sound would be larger than 4 GiB; ask for fewer bars or a lower rate";
-    // 58 bytes of header and 4 a sample: at 60 BPM and 192 kHz a bar of 4/4 is 3072000 bytes, and 1398 of
-    // them 4294656058.
+    // 58 bytes of header and 4 per sample: at 60 BPM and 192 kHz, a bar of 4/4 has 3072000 bytes, and 1398 of
+    // them have 4294656058.
     check({{with(goodClick(scratch), {"--rate", "192000", "--bars", "1399"}), words, 1},
            {with(goodClick(scratch), {"--bars", "1000000000000", "--meter", "32/4", "--tempo", "10"}), words,
             1},

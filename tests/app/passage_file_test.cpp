@@ -75,7 +75,7 @@ std::string journalOf(const std::string& folder) {
 
 } // namespace
 
-TEST_CASE("export, import into a folder that is not there yet, export: the same bytes") {
+TEST_CASE("export, import into a new folder, export: the same bytes") {
     const Scratch scratch;
     const std::string file = exported(scratch, teacher(scratch), "a.piolo.json");
     const Ended end = import(scratch, file);
@@ -124,7 +124,7 @@ TEST_CASE("what differs is listed and left alone unless --replace is given") {
         import(scratch, file).out.starts_with("left alone: passage \"Letter C\": tempi.target 72.5 -> 64\n"));
 }
 
-TEST_CASE("passages named by title or id come with their own pieces alone") {
+TEST_CASE("passages named by title or id come with only their own pieces") {
     const Scratch scratch;
     const std::string folder = teacher(scratch);
     const std::string trio = bytesOf(exported(scratch, folder, "a.piolo.json", {"Trio"}));
@@ -142,7 +142,7 @@ TEST_CASE("passages named by title or id come with their own pieces alone") {
     CHECK_FALSE(std::filesystem::exists(scratch.path("d.piolo.json")));
 }
 
-TEST_CASE("a fault in the file is told with its line by import and check alike, and no folder is made") {
+TEST_CASE("import and check report a fault in the file with its line, and no folder is created") {
     const Scratch scratch;
     const std::string file = exported(scratch, teacher(scratch), "a.piolo.json");
     const std::string bad = scratch.put("b.piolo.json", changed(file, R"("drop":4)", R"("drop":0)"));
@@ -163,7 +163,7 @@ TEST_CASE("a fault in the file is told with its line by import and check alike, 
     CHECK_FALSE(std::filesystem::exists(scratch.path("student")));
 }
 
-TEST_CASE("a folder that a window has open is told, and nothing is written") {
+TEST_CASE("a folder that a window has open is reported, and nothing is written") {
     const Scratch scratch;
     const std::string file = exported(scratch, teacher(scratch), "a.piolo.json");
     REQUIRE(import(scratch, file).code == 0);
@@ -185,7 +185,7 @@ TEST_CASE("a folder that a window has open is told, and nothing is written") {
     CHECK(journalOf(scratch.path("student")) == before);
 }
 
-TEST_CASE("a name that holds control characters cannot steer the terminal or break its line") {
+TEST_CASE("a name with control characters cannot control the terminal or break its line") {
     const Scratch scratch;
     const std::string file = exported(scratch, teacher(scratch), "a.piolo.json");
     const std::string odd = scratch.put("b.piolo.json", changed(file, "Trio", "\\u001b[2J\\nTrio"));
@@ -194,7 +194,7 @@ TEST_CASE("a name that holds control characters cannot steer the terminal or bre
     CHECK(end.out.find("added: passage \"\uFFFD[2J\uFFFDTrio\"\n") != std::string::npos);
 }
 
-TEST_CASE("an empty folder and a passage without its piece are told, and nothing is written") {
+TEST_CASE("an empty folder and a passage without its piece are reported, and nothing is written") {
     const Scratch scratch;
     const std::string out = scratch.path("a.piolo.json");
     scratch.put("empty/notes.txt", "");

@@ -47,7 +47,7 @@ TEST_CASE("a scale above the range says altissimo; the player's own highest note
               .out.find("to: F#6\n") != std::string::npos);
 }
 
-TEST_CASE("what is no key, kind, instrument, note or file is told in one line, with what would do") {
+TEST_CASE("an invalid key, kind, instrument, note or file is reported in one line with the valid ones") {
     const auto told = [](const Args& words, const char* text) {
         const Ended ended = runPiolo(words);
         CHECK(ended.code == 2);
@@ -67,7 +67,7 @@ TEST_CASE("what is no key, kind, instrument, note or file is told in one line, w
     told({"scale", "--instrument", "oboe"}, "--key");
 }
 
-TEST_CASE("a scale as MIDI has each of its notes where the beat has it") {
+TEST_CASE("a scale as MIDI has each of its notes at its part of the beat") {
     const Scratch scratch;
     const std::string out = scratch.path("scale.mid");
     CHECK(scale({"--subdivision", "5", "--out", out}).code == 0);

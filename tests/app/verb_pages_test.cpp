@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The pages say of the verbs what the verbs say of themselves. PIOLO_WRITE_PAGES=1 rewrites the table.
+// The pages describe the verbs as the verbs describe themselves. PIOLO_WRITE_PAGES=1 rewrites the table.
 #include "command.h"
 
 #include "command/verbs/verb_help.h"
@@ -22,7 +22,7 @@ const std::string commandPage = PIOLO_SOURCE_DIR "/docs/command.md";
 const std::string begins = "<!-- verbs: written by tests/app/verb_pages_test.cpp -->\n";
 const std::string ends = "<!-- verbs end -->\n";
 
-/// The page with the table of the verbs as the program has it.
+/// The page with the table of verbs as the program prints it.
 std::string pageWithTable() {
     std::string page = bytesOf(commandPage);
     const auto begin = page.find(begins);
@@ -33,7 +33,7 @@ std::string pageWithTable() {
     return page.replace(table, end - table, piolo::command::verbTable());
 }
 
-/// All that `pattern` finds in a page, its first group.
+/// Every match of `pattern` in a page, its first group.
 std::set<std::string> foundIn(const std::string& page, const char* pattern) {
     const std::regex wanted(pattern);
     std::set<std::string> found;
@@ -66,7 +66,7 @@ TEST_CASE(
         const auto begin = page.find(heading);
         const std::string section = page.substr(begin, page.find("\n## ", begin + 1) - begin);
         CHECK(section.find("piolo " + std::string(verb.name) + ' ') != std::string::npos);
-        const std::string whole = verb.name == "track" ? page : section; // track says: as in click
+        const std::string whole = verb.name == "track" ? page : section; // track refers to click
         for (const auto& option : verb.options) {
             INFO(verb.name << " has " << option.name);
             CHECK(whole.find(option.name) != std::string::npos);

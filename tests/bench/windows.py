@@ -24,9 +24,9 @@ LONGEST_WAIT = 120  # seconds
 
 
 class Start(typing.NamedTuple):
-    seconds: float    # on the wall, until the first frame
-    processor: float  # seconds of all threads, of the kernel's work for them too
-    resident: int     # bytes, once the window has settled
+    seconds: float  # wall-clock time until the first frame
+    processor: float  # processor seconds of all threads, including the kernel's work for them
+    resident: int  # in bytes, once the window has settled
 
 
 class Desk:

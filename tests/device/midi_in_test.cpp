@@ -151,8 +151,8 @@ TEST_CASE("messages that no switch sends wake nobody and take no room in the que
     listener.in.look();
     for (std::size_t i = 0; i < 2 * MidiIn::mostWaiting; ++i) {
         listener.plugs.send("left", {0xF8});                         // a clock
-        listener.plugs.send("left", {0xF0, 1, 2, 3, 4, 0xF7});       // longer than a switch's
-        listener.plugs.send("left", {0xB0, 64, 127, 0xB0, 64, 127}); // no single message
+        listener.plugs.send("left", {0xF0, 1, 2, 3, 4, 0xF7});       // longer than any switch sends
+        listener.plugs.send("left", {0xB0, 64, 127, 0xB0, 64, 127}); // not a single message
     }
     CHECK(listener.woken == 0);
     listener.plugs.send("left", {0xB0, 64, 127});

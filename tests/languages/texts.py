@@ -18,7 +18,7 @@ class Asked:
     """One place that asks for a text."""
 
     id: str
-    plural: bool  # with a count
+    plural: bool  # true if it has a count
     file: str
 
 

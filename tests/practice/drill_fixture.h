@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A practice folder of its own, the engine in virtual time, and a drill on top of both.
+// A practice folder of its own, the engine in virtual time, and a drill using both.
 #pragma once
 
 #include "../files/kept_files.h"
@@ -19,7 +19,7 @@
 
 namespace piolo::test {
 
-/// The wall clock follows the rendered sound; a test may set it forward.
+/// The wall clock follows the rendered sound; a test may move it forward.
 class TestClock final : public journal::Clock {
 public:
     explicit TestClock(const engine::DrillEngine& engine) : engine_(engine) {}
@@ -34,7 +34,7 @@ private:
 
 inline constexpr const char* deskDevice = "0123456789abcdef0123456789abcdef";
 
-/// That bar and beat, within two blocks of half the beat at 84 to the minute.
+/// True for that bar and beat within two blocks of half the beat at 84 BPM.
 [[nodiscard]] inline bool isInTheMiddleOf(const Spot& spot, std::int32_t bar, std::int32_t beat) {
     return spot.bar == bar && spot.beat == beat && std::abs(spot.part - 500) <= 28;
 }
@@ -51,7 +51,7 @@ public:
         control->open(passageId);
     }
 
-    /// Four bars of 4/4 from 84 to 96, one bar count-in: at 120 to the minute a cycle would take 11 s.
+    /// Four bars of 4/4 from 84 to 96, with one bar of count-in: at 120 BPM a cycle would take 11 s.
     static Passage usual() {
         Passage passage;
         passage.title.name = "River Suite, II";
@@ -63,11 +63,12 @@ public:
         return passage;
     }
 
-    /// Renders, reads and shows, 10 ms at a time.
+    /// Renders, reads and shows in steps of 10 ms.
     void play(double seconds) {
         for (int block = 0; block < static_cast<int>(seconds * 100); ++block) step();
     }
-    /// Plays until an event of that kind was decided, which is then `found`; false after ten minutes without.
+    /// Plays until an event of that kind is decided, which is then `found`; false after ten minutes without
+    /// one.
     bool playUntil(engine::Event::Kind kind) {
         const auto before = notes.size();
         for (int block = 0; block < 60'000; ++block) {
@@ -85,7 +86,7 @@ public:
         session->poll();
         control->tick();
     }
-    /// Starts, and misses so many runs.
+    /// Starts the drill and misses that many runs.
     void missRuns(int misses) {
         press();
         for (int miss = 0; miss < misses; ++miss) {
@@ -96,7 +97,7 @@ public:
         }
         play(1.0);
     }
-    /// The player's key, at what is heard now.
+    /// The player presses the key for a miss now.
     void press() { control->strikeNow(); }
 
     [[nodiscard]] const PassageRecord& record() const { return *book->notebook().passage(passageId); }

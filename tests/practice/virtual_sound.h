@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A sound device in virtual time: it renders when the test says so, and is heard a little later.
+// A sound device in virtual time: it renders on request and is heard a little later.
 #pragma once
 
 #include "engine/drill/drill_engine.h"
@@ -33,7 +33,7 @@ public:
         return static_cast<std::uint64_t>(std::max<std::int64_t>(0, sample - late));
     }
 
-    /// One block of 10 ms.
+    /// Renders one block of 10 ms.
     void render() {
         std::vector<float> block(rate / 100);
         engine_->render(block);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Every text of every screen against its ground, measured on the pictures: WCAG 2.1, success criterion 1.4.3
-// (AA), with its definitions of relative luminance and contrast ratio (w3.org/TR/WCAG21; the numbers from
-// memory).
+// Measures the contrast of every text of every screen with its background on the pictures: WCAG 2.1, success
+// criterion 1.4.3 (AA), with its definitions of relative luminance and contrast ratio (w3.org/TR/WCAG21; the
+// numbers from memory).
 #include "models/room/screen.h"
 #include "screen_fixture.h"
 
@@ -30,7 +30,7 @@ double contrast(QRgb a, QRgb b) {
     return (light + 0.05) / (dark + 0.05);
 }
 
-/// The colour that most pixels have: the ground a text stands on.
+/// The colour of most pixels: the background of a text.
 QRgb groundOf(const QImage& part) {
     QHash<QRgb, int> counts;
     for (int y = 0; y < part.height(); ++y)
@@ -45,7 +45,7 @@ QRgb groundOf(const QImage& part) {
     return most;
 }
 
-/// The strongest contrast of any pixel with the ground: the body of a stroke.
+/// The strongest contrast of any pixel with the background: the middle of a stroke.
 double strongest(const QImage& part) {
     const QRgb ground = groundOf(part);
     double found = 1;
@@ -60,7 +60,7 @@ bool isDimmed(const QQuickItem* item) {
     return false;
 }
 
-/// The part of it that no list or page cuts off.
+/// The part of it that no list or page clips.
 QRect shownPart(const QQuickItem* item, const QRect& picture) {
     QRectF part = item->mapRectToScene(item->boundingRect()) & QRectF(picture);
     for (const QQuickItem* above = item->parentItem(); above != nullptr; above = above->parentItem())
@@ -68,7 +68,7 @@ QRect shownPart(const QQuickItem* item, const QRect& picture) {
     return part.toRect();
 }
 
-/// Large: from 24 px, or from 18.66 px in bold.
+/// Large text: 24 px and up, or 18.66 px and up in bold.
 double wanted(const QQuickItem* text) {
     const auto font = text->property("font").value<QFont>();
     const bool isLarge =
@@ -76,13 +76,13 @@ double wanted(const QQuickItem* text) {
     return isLarge ? 3 : 4.5;
 }
 
-/// Texts with less contrast than is wanted, and how many were measured.
+/// Texts with too little contrast, and how many were measured.
 struct Measured {
     QStringList faint;
     int texts = 0;
 };
 
-/// The texts that are shown, and where.
+/// The visible texts and their positions.
 QHash<const QQuickItem*, QRectF> places(const ScreenFixture& stage) {
     QHash<const QQuickItem*, QRectF> found;
     for (const QQuickItem* item : stage.shown())
@@ -90,7 +90,7 @@ QHash<const QQuickItem*, QRectF> places(const ScreenFixture& stage) {
     return found;
 }
 
-/// A picture in which all texts are where they are: lists take their places while they are drawn.
+/// A picture in which all texts have their final positions: lists are laid out while they are drawn.
 QImage settled(ScreenFixture& stage) {
     for (int turn = 0; turn < 20; ++turn) {
         const auto before = places(stage);
@@ -125,7 +125,7 @@ void checkBothThemes(ScreenFixture& stage, const char* screen, int least) {
         stage.setDark(dark);
         stage.play(0.05);
         Measured measured = measure(stage);
-        // A line of a list may have its place before it is drawn.
+        // A line of a list may have its position before it is drawn.
         for (int turn = 0; turn < 5 && !measured.faint.isEmpty(); ++turn) {
             stage.play(0.1);
             measured = measure(stage);
@@ -135,7 +135,7 @@ void checkBothThemes(ScreenFixture& stage, const char* screen, int least) {
     }
 }
 
-/// So many texts a screen has at least, so that none passes by being empty.
+/// The least number of texts on a screen, so that none passes by being empty.
 int leastTexts(std::string_view screen) {
     if (screen == "drill") return 30;
     if (screen == "runThrough" || screen == "welcome") return 8;
@@ -151,15 +151,15 @@ void checkEveryScreen(ScreenFixture& stage) {
 
 } // namespace
 
-// Black on white is 21, the highest there is, and #767676 on white the lightest grey that passes (both well
-// known).
+// Black on white is 21, the highest possible, and #767676 on white is the lightest grey that passes (both
+// well known).
 TEST_CASE("contrast is measured as the guidelines define it") {
     CHECK(contrast(qRgb(0, 0, 0), qRgb(255, 255, 255)) == doctest::Approx(21));
     CHECK(contrast(qRgb(0x76, 0x76, 0x76), qRgb(255, 255, 255)) == doctest::Approx(4.54).epsilon(0.002));
     CHECK(contrast(qRgb(9, 9, 9), qRgb(9, 9, 9)) == doctest::Approx(1));
 }
 
-TEST_CASE("every text of every screen has the contrast that AA asks for, in both themes") {
+TEST_CASE("every text of every screen has the contrast that AA requires, in both themes") {
     ScreenFixture stage;
     checkEveryScreen(stage);
     stage.open("scales");

@@ -40,7 +40,7 @@ struct Noted {
 
 } // namespace
 
-TEST_CASE("a passage whose notes are not known has no button to hear it") {
+TEST_CASE("a passage without known notes has no button to hear it") {
     Noted noted;
     CHECK(noted.isShown("hear"));
     CHECK(noted.isShown("modelClick"));
@@ -71,7 +71,7 @@ TEST_CASE("H plays the notes, Esc stops them, and another screen does") {
     CHECK_FALSE(noted.drill().listening()->active());
 }
 
-TEST_CASE("with or without the click is kept, and ticked by keyboard") {
+TEST_CASE("playing with or without the click is remembered, and set by keyboard") {
     Noted noted;
     QQuickItem* tick = noted.stage.find("modelClick");
     REQUIRE(tick != nullptr);
@@ -83,7 +83,7 @@ TEST_CASE("with or without the click is kept, and ticked by keyboard") {
     CHECK_FALSE(noted.drill().listening()->withClick());
 }
 
-TEST_CASE("while it is heard every control has a name, and the drill a picture in both themes") {
+TEST_CASE("during the playback every control has a name, and the drill has a picture in both themes") {
     Noted noted;
     noted.stage.tap(Qt::Key_H);
     noted.stage.play(2.5);

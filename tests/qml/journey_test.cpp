@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The main job by keys alone, from the drill screen to the log.
+// The main task with keys alone, from the drill screen to the log.
 #include "screen_fixture.h"
 
 #include <doctest/doctest.h>
@@ -54,13 +54,13 @@ TEST_CASE(
     REQUIRE(drilled.drill().state() == DrillModel::State::Playing);
     drilled.stage.play(6);
     QQuickItem* tab = drilled.stage.find("tab-help");
-    CHECK(tab == nullptr); // nothing to press by mistake is shown
+    CHECK(tab == nullptr); // nothing is shown that could be pressed by mistake
     drilled.stage.tap(Qt::Key_Space);
     drilled.stage.play(0.5);
     CHECK(drilled.drill().feedback() == DrillModel::Feedback::Missed);
 }
 
-TEST_CASE("in another screen the drill's keys do nothing") {
+TEST_CASE("on another screen the drill's keys do nothing") {
     Drilled drilled;
     drilled.stage.room().setScreen("help");
     drilled.stage.play(0.1);
@@ -78,7 +78,7 @@ TEST_CASE("leaving the drill stops the click") {
     CHECK(drilled.drill().state() == DrillModel::State::Stopped);
 }
 
-TEST_CASE("while the click runs no text is smaller than a twenty-fifth of the window's height") {
+TEST_CASE("while the click runs, no text is smaller than a twenty-fifth of the window's height") {
     Drilled drilled;
     drilled.stage.tap(Qt::Key_Space);
     drilled.stage.play(6);
@@ -96,7 +96,7 @@ TEST_CASE("while the click runs no text is smaller than a twenty-fifth of the wi
     }
 }
 
-TEST_CASE("sound that is lost is told in one line, and no longer when it is back") {
+TEST_CASE("lost sound is reported in one line until it is back") {
     Drilled drilled;
     CHECK(drilled.stage.room().notice() == "");
     drilled.stage.sound().become(practice::SoundState::Kind::silent);

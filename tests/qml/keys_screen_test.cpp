@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The keys on the screen: changed by keyboard alone, and heard in every screen that has some.
+// The keys on the screen: changed with the keyboard alone, and effective on every screen that uses them.
 #include "screen_shots.h"
 
 #include <doctest/doctest.h>
@@ -26,17 +26,17 @@ struct KeysScreen {
         QTest::keyClick(&stage.window(), key, with);
         stage.play(0.02);
     }
-    /// Presses the button of that name, by keyboard.
+    /// Presses the button with that name, using the keyboard.
     void press(const QString& name) { stage.press(name, Qt::Key_Return); }
     [[nodiscard]] bool says(const QString& words) const { return telling(words) != nullptr; }
-    /// What says that on the screen, the last of them.
+    /// The last item on the screen with that text.
     [[nodiscard]] QQuickItem* telling(const QString& words) const {
         QQuickItem* found = nullptr;
         for (QQuickItem* item : stage.shown())
             if (item->property("text").toString().contains(words)) found = item;
         return found;
     }
-    /// The button that takes this key away.
+    /// The button that removes this key.
     [[nodiscard]] QQuickItem* chip(const QString& words) const {
         for (QQuickItem* item : stage.shown())
             if (item->property("words").toString() == words) return item;
@@ -47,7 +47,7 @@ struct KeysScreen {
     ScreenFixture stage;
 };
 
-/// The window at every size in both themes, after `act`: what is said then is in sight.
+/// Shows the window at every size in both themes after `act`: `says` is visible each time.
 void shoot(const char* name, const QString& says, const std::function<void(KeysScreen&)>& act) {
     for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)})
         for (const bool dark : {false, true}) {
@@ -87,7 +87,7 @@ TEST_CASE("a key is added, fought over and taken away by keyboard, and each time
     CHECK(screen.keys().shown(KeyAction::hear) == "F9, H");
     CHECK(screen.says("F9 is no longer a key for “Try once at the target”."));
     screen.press("bind-hear");
-    screen.key(Qt::Key_Return); // a key like any other while one is waited for
+    screen.key(Qt::Key_Return); // an ordinary key while the screen waits for one
     CHECK(screen.says("Return is already used"));
     screen.key(Qt::Key_Escape);
     QQuickItem* const chip = screen.chip("F9");
@@ -100,7 +100,7 @@ TEST_CASE("a key is added, fought over and taken away by keyboard, and each time
     CHECK(screen.stage.warnings().join("\n").toStdString() == "");
 }
 
-TEST_CASE("a set of keys by what the pedal sends says what is different, and the usual keys undo it") {
+TEST_CASE("a set of keys by what the pedal sends lists the changes, and the default keys undo it") {
     KeysScreen screen("settings");
     screen.press("set-leftRight");
     CHECK(screen.keys().shown(KeyAction::mark) == "Space, Right");
@@ -110,7 +110,7 @@ TEST_CASE("a set of keys by what the pedal sends says what is different, and the
     CHECK(screen.says("Take back the last mark: Backspace, PgUp"));
 }
 
-TEST_CASE("where the system has no MIDI that is one plain line, once it is asked for") {
+TEST_CASE("a system without MIDI is one line once MIDI is requested") {
     KeysScreen screen("settings");
     CHECK_FALSE(screen.says("MIDI is not available"));
     screen.press("oneMidi");
@@ -130,7 +130,7 @@ TEST_CASE("the help follows the keys in force") {
     CHECK(screen.says("everything: one press starts"));
 }
 
-TEST_CASE("one pedal on the screen: a press starts, held it stops, held again it opens the next passage") {
+TEST_CASE("one pedal on the screen: a press starts, holding stops, holding again opens the next passage") {
     KeysScreen screen("drill");
     screen.stage.room().openDrill(QString::fromStdString(screen.stage.passage().text()));
     screen.keys().useSet("one");
@@ -156,8 +156,7 @@ TEST_CASE("one pedal on the screen: a press starts, held it stops, held again it
     CHECK(drill.passageText() != passage);
 }
 
-TEST_CASE(
-    "the next passage comes in the order of the list, after the last one the first, by key and by button") {
+TEST_CASE("the next passage is the next in the list, after the last one the first, by key and by button") {
     KeysScreen screen("drill");
     auto* const passages = screen.stage.room().passages();
     REQUIRE(passages->count() > 1);
@@ -172,7 +171,7 @@ TEST_CASE(
     }
 }
 
-TEST_CASE("after a scale comes the one that the grid proposes") {
+TEST_CASE("after a scale comes the one that the grid suggests") {
     KeysScreen screen("scales");
     auto& scales = *screen.stage.room().scales();
     scales.choices()->setInstrument("alto saxophone");
@@ -187,7 +186,7 @@ TEST_CASE("after a scale comes the one that the grid proposes") {
     CHECK(next == scales.proposedPassage());
 }
 
-TEST_CASE("a run-through goes by its keys: start, a stop, the stop taken back, the last note") {
+TEST_CASE("a run-through by its keys: start, a stop, the stop taken back, the last note") {
     KeysScreen screen("passages");
     auto& book = screen.stage.room().book();
     const Id piece = book.newId();
@@ -205,12 +204,12 @@ TEST_CASE("a run-through goes by its keys: start, a stop, the stop taken back, t
     CHECK(run.counted() == "1 stop");
     screen.key(Qt::Key_Return);
     CHECK(run.state() == RunThroughModel::State::Review);
-    screen.key(Qt::Key_PageDown); // is a page of the review's again
+    screen.key(Qt::Key_PageDown); // turns the page of the review again
     CHECK(run.state() == RunThroughModel::State::Review);
     CHECK(screen.stage.warnings().join("\n").toStdString() == "");
 }
 
-TEST_CASE("the form's key saves and drills while a name is typed, also when it is another one") {
+TEST_CASE("the form's key saves and drills while a name is typed, even if it is another key") {
     for (const bool another : {false, true}) {
         KeysScreen screen("passages");
         if (another) {
@@ -230,7 +229,7 @@ TEST_CASE("the form's key saves and drills while a name is typed, also when it i
     }
 }
 
-TEST_CASE("what became of a change of the keys is in sight, in every theme at every size") {
+TEST_CASE("the result of changing keys is visible in every theme at every size") {
     shoot("settings-switches", "MIDI is not available", [](KeysScreen& screen) { screen.press("oneMidi"); });
     shoot("settings-set", "Slower, while stopped: Shift+Down",
           [](KeysScreen& screen) { screen.press("set-upDown"); });

@@ -36,7 +36,8 @@ void checkWhole(ScreenFixture& stage, const std::string& place) {
     for (const QSize size : {QSize(1024, 640), QSize(1280, 800), QSize(1920, 1080)}) {
         stage.resize(size.width(), size.height());
         QString cut = "not looked at";
-        for (int frame = 0; frame < 5 && !cut.isEmpty(); ++frame) { // lists are laid out in the first ones
+        for (int frame = 0; frame < 5 && !cut.isEmpty(); ++frame) { // lists are laid out during the first
+                                                                    // frames
             static_cast<void>(stage.shot());
             cut = cutTexts(stage.window(), own).join("\n");
         }
@@ -183,7 +184,7 @@ TEST_CASE("F1 opens the help at the chapter of the screen, and Esc leads back") 
     CHECK(stage.warnings().join("\n").toStdString() == "");
 }
 
-TEST_CASE("while the click runs F1 does nothing") {
+TEST_CASE("while the click runs, F1 does nothing") {
     ScreenFixture stage;
     stage.room().openDrill(QString::fromStdString(stage.passage().text()));
     stage.play(0.1);

@@ -55,7 +55,7 @@ struct LogScreen {
 
 } // namespace
 
-TEST_CASE("an entry made by mistake is taken back by keys, after one question") {
+TEST_CASE("an entry made by mistake is taken back by keys after one question") {
     LogScreen screen;
     const std::size_t before = screen.entries();
     screen.openLine();
@@ -81,7 +81,7 @@ TEST_CASE("a note is typed beside its run") {
     CHECK(screen.stage.room().book().notebook().passage(screen.stage.passage())->notes.size() == 1);
 }
 
-TEST_CASE("only the days in sight are made, however long the log") {
+TEST_CASE("only the visible days are created, however long the log") {
     LogScreen screen;
     QQuickItem* list = screen.stage.find("logList");
     REQUIRE(list != nullptr);
@@ -132,7 +132,7 @@ TEST_CASE("the curves are zoomed, moved and read by keys, and laid out once for 
     CHECK(curves.layouts() > first);
 }
 
-TEST_CASE("narrowed to nothing the log says so, and an empty one what will be here") {
+TEST_CASE("without matches the log says so, and an empty one says what will be here") {
     LogScreen screen;
     screen.log().setKind("silent");
     screen.stage.play(0.05);
@@ -143,8 +143,7 @@ TEST_CASE("narrowed to nothing the log says so, and an empty one what will be he
     keepShot(empty.stage.shot(), "log-empty");
 }
 
-TEST_CASE("one key makes a passage of the bars that break, linked to its parent; typed into a note it is a "
-          "letter") {
+TEST_CASE("one key makes a passage of the bars that break, linked to its parent; in a note it is a letter") {
     LogScreen screen;
     screen.stage.room().keys()->listener().setBounceMillis(0); // a test presses faster than a finger
     screen.log().setPassage(QString::fromStdString(screen.stage.passage().text()));
@@ -174,7 +173,7 @@ TEST_CASE("one key makes a passage of the bars that break, linked to its parent;
           screen.stage.passage());
 }
 
-TEST_CASE("a passage made of the last bars can be drilled at once") {
+TEST_CASE("a passage made from the last bars can be drilled at once") {
     LogScreen screen;
     screen.log().setPassage(QString::fromStdString(screen.stage.passage().text()));
     for (int run = 0; run < 4; ++run)
@@ -194,8 +193,8 @@ TEST_CASE("a passage made of the last bars can be drilled at once") {
     CHECK(screen.stage.room().drill()->text()->title().contains("bar 44"));
 }
 
-TEST_CASE(
-    "the curves are saved as they are seen, by the name's end; another end is told and nothing written") {
+TEST_CASE("the curves are saved as shown, in the format of the name; another ending is reported and nothing "
+          "written") {
     LogScreen screen;
     const QTemporaryDir scratch;
     LogCurvesItem& curves = screen.curves();

@@ -124,7 +124,7 @@ TEST_CASE("by keys alone a picture is added, framed, kept, removed and had back"
     CHECK(screen.recorded()->top == 975);
 }
 
-TEST_CASE("an edge, a corner and the frame are dragged by mouse, and left as they were when asked") {
+TEST_CASE("an edge, a corner and the frame are dragged by mouse, and restored on request") {
     Pictured screen({1754, 900});
     screen.take(Picture{{}, 2000, 2000, 6000, 6000});
     screen.press("pictureOpen");
@@ -189,7 +189,7 @@ TEST_CASE("the drill shows the part that was kept, its shape as on the page, bef
     screen.shoot("picture-missed");
 }
 
-TEST_CASE("with the music there nothing is smaller than a twenty-fifth of the window, and nothing overlaps") {
+TEST_CASE("with the music, nothing is smaller than a twenty-fifth of the window, and nothing overlaps") {
     Pictured screen;
     screen.take(twoStaves);
     screen.openDrill();
@@ -258,7 +258,7 @@ TEST_CASE("a picture whose file is gone is one quiet line, and the drill goes on
     screen.shoot("picture-missing");
 }
 
-TEST_CASE("every control around the picture has a name, and a refused file is told where it was typed") {
+TEST_CASE("every control around the picture has a name, and a refused file is reported where it was typed") {
     Pictured screen;
     test::write(screen.scratch.filePath("notes.txt").toStdString(), "no picture");
     screen.press("pictureOpen");

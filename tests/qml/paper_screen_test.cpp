@@ -92,7 +92,7 @@ struct PaperScreen {
 
 } // namespace
 
-TEST_CASE("a sheet is saved for the chosen passage, or for those that are ticked, by keyboard") {
+TEST_CASE("a sheet is saved for the selected passage, or for the ticked ones, by keyboard") {
     PaperScreen screen;
     screen.press("onPaper");
     screen.checkNamed();
@@ -113,7 +113,7 @@ TEST_CASE("a sheet is saved for the chosen passage, or for those that are ticked
     CHECK(screen.stage.find("save") != nullptr);
 }
 
-TEST_CASE("a sheet is entered by keyboard: what comes of it is seen, kept, and taken back") {
+TEST_CASE("a sheet is entered by keyboard: its outcome is shown, saved, and taken back") {
     PaperScreen screen;
     const Standing before = screen.record().standing;
     const std::size_t entries = screen.record().entries.size();
@@ -166,7 +166,7 @@ TEST_CASE(
     }
 }
 
-TEST_CASE("passages are written into a file and taken from one, after a look at what would change") {
+TEST_CASE("passages are written to a file and imported from one, after a review of the changes") {
     PaperScreen screen;
     screen.press("passageFiles");
     screen.checkNamed();
@@ -196,7 +196,7 @@ TEST_CASE("passages are written into a file and taken from one, after a look at 
     screen.shoot("files-take-same");
 }
 
-TEST_CASE("a file that is none is one line under its name") {
+TEST_CASE("an invalid file is one line under its name") {
     PaperScreen screen;
     screen.press("passageFiles");
     screen.turnTo("Import");

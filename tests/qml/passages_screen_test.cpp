@@ -57,7 +57,7 @@ struct Passages {
 
 } // namespace
 
-TEST_CASE("a fault is told at its field as it is typed, and the passage cannot be saved meanwhile") {
+TEST_CASE("a fault is reported at its field while typing, and the passage cannot be saved meanwhile") {
     Passages screen;
     type(screen.stage, "firstBar", "x9");
     CHECK(textsShown(screen.stage).contains("▲ a whole number from 0 to 9999"));
@@ -94,7 +94,7 @@ TEST_CASE("a removal can be taken back on the spot") {
     CHECK(screen.stage.find("takeBack") == nullptr);
 }
 
-TEST_CASE("the proposal for a long run is taken over by its button") {
+TEST_CASE("the suggestion for a long run is accepted with its button") {
     Passages screen;
     type(screen.stage, "bars", "8");
     QQuickItem* button = screen.stage.find("takeProposal");
@@ -104,7 +104,7 @@ TEST_CASE("the proposal for a long run is taken over by its button") {
     CHECK(screen.editor().draft().value("cleanRuns") == "3");
 }
 
-TEST_CASE("where the click sounds is folded away, and changed by keyboard") {
+TEST_CASE("the click's settings are folded, and changed by keyboard") {
     Passages screen;
     const auto tap = [&](const char* name) {
         QQuickItem* item = screen.stage.find(QString::fromLatin1(name));
@@ -155,7 +155,7 @@ TEST_CASE("an empty folder's list says where the first passage is made") {
     test::shootAll(screen.stage, "passages-empty");
 }
 
-TEST_CASE("the first start: a name, a target, Return, and the drill is there") {
+TEST_CASE("the first start: a name, a target, Return, and the drill opens") {
     ScreenFixture stage(true);
     REQUIRE(stage.room().screen() == "welcome");
     stage.play(0.1);
@@ -169,7 +169,7 @@ TEST_CASE("the first start: a name, a target, Return, and the drill is there") {
     CHECK(stage.warnings().join("\n").toStdString() == "");
 }
 
-TEST_CASE("the first start says the cautions in plain words") {
+TEST_CASE("the first start shows the cautions in plain words") {
     ScreenFixture stage(true);
     const QString all = textsShown(stage).join('\n');
     CHECK(all.contains("If you feel pain, tingling or numbness, stop and see a professional"));

@@ -59,7 +59,7 @@ void ScreenFixture::openWindow() {
     REQUIRE(screens->rootObjects().size() == 1);
     window_ = qobject_cast<QQuickWindow*>(screens->rootObjects().constFirst());
     REQUIRE(window_ != nullptr);
-    room_->attach(window_); // lets go of the window before, which has to be there still
+    room_->attach(window_); // releases the previous window, which must still exist
     screens_ = std::move(screens);
     window_->requestActivate();
     QCoreApplication::processEvents();
@@ -91,7 +91,7 @@ void ScreenFixture::fill(practice::PracticeBook& book) {
     clock_->millis = today;
 }
 
-// Some runs a day, about one in eight missed, always the same.
+// Some runs per day, about one in eight missed, always the same.
 void ScreenFixture::practise(practice::PracticeBook& book, Id passage, int day) {
     if (const auto opening = book.notebook().opening(passage, book.today()))
         book.record(TempoFact{passage, *opening, Reason::newDay});

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The whole window on fake ports: a practice folder with some weeks in it, sound in virtual time.
+// The whole window with fake ports: a practice folder with some weeks in it, sound in virtual time.
 #pragma once
 
 #include "../practice/virtual_sound.h"
@@ -17,7 +17,7 @@
 
 namespace piolo::test {
 
-/// The wall clock of the stage: a fixed day's morning, moved by the test.
+/// The wall clock of the fixture: the morning of a fixed day, moved by the test.
 class StageClock final : public journal::Clock {
 public:
     Timestamp now() override { return {millis, 60}; }
@@ -26,32 +26,32 @@ public:
 
 class ScreenFixture {
 public:
-    /// An empty folder is the first start.
+    /// With an empty folder, it is the first start.
     explicit ScreenFixture(bool emptyFolder = false);
     ~ScreenFixture();
     ScreenFixture(const ScreenFixture&) = delete;
     ScreenFixture& operator=(const ScreenFixture&) = delete;
 
-    /// Closes the window, if one is open, and opens another that shows what is open in the room.
+    /// Closes the window if one is open, and opens another that shows the room's current state.
     void openWindow();
-    /// Shows the screen of that name with something in it: the passage in the drill, the piece to be played
-    /// through, the scales of an instrument.
+    /// Shows the screen with that name with content: the passage in the drill, the piece of a run-through,
+    /// the scales of an instrument.
     void open(std::string_view screen);
     void play(double seconds);
-    /// The key goes the way of a real one, with a timestamp of its own.
+    /// The key takes the way of a real one, with a timestamp of its own.
     void tap(int key);
-    /// Clicks in the middle of the item of that name, which is there.
+    /// Clicks in the middle of the item with that name, which must exist.
     void click(const QString& name);
-    /// Gives that item the focus and presses the key.
+    /// Focuses that item and presses the key.
     void press(const QString& name, Qt::Key key = Qt::Key_Space);
     void resize(int width, int height);
     void setDark(bool dark);
     [[nodiscard]] QImage shot();
-    /// The first item of that objectName below the window; none when there is no such.
+    /// The first item with that objectName below the window; null if there is none.
     [[nodiscard]] QQuickItem* find(const QString& name) const;
-    /// All items below the window that are shown.
+    /// All visible items below the window.
     [[nodiscard]] QList<QQuickItem*> shown() const;
-    /// What QML complained of since the stage was set.
+    /// QML's warnings since the fixture was created.
     [[nodiscard]] QStringList warnings() const { return warnings_; }
     [[nodiscard]] QQuickWindow& window() const { return *window_; }
     [[nodiscard]] models::PracticeRoom& room() { return *room_; }

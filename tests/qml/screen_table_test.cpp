@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The table of screens beside what is made of it.
+// Compares the table of screens with what is made from it.
 #include "models/keys/key_action.h"
 #include "models/room/screen.h"
 #include "screen_fixture.h"
@@ -19,7 +19,7 @@ using piolo::test::ScreenFixture;
 
 namespace {
 
-/// The files of qml/, by their names without ".qml".
+/// The files of qml/ by name, without ".qml".
 QHash<QString, QString> qmlFiles() {
     QHash<QString, QString> texts;
     QDirIterator files(QStringLiteral(PIOLO_QML), {"*.qml"}, QDir::Files, QDirIterator::Subdirectories);
@@ -41,7 +41,7 @@ QSet<QString> filesWith(const QString& word) {
 
 QString textOf(std::string_view word) { return QString::fromStdString(std::string(word)); }
 
-/// The files that the window's own files and the table name: they plug models and screens together.
+/// The files named by the window's own files and by the table: they connect models and screens.
 QSet<QString> rootFiles() {
     QSet<QString> roots{"Main", "WindowBody"};
     for (const Screen& screen : screenTable) roots.insert(textOf(screen.file));
@@ -103,7 +103,7 @@ TEST_CASE("every screen but the help has a chapter in the help") {
     }
 }
 
-// Properties in, signals out: a part is given what it shows and says what it wants.
+// Properties in, signals out: a part gets what it shows and reports what it wants.
 TEST_CASE("only the window and the roots of screens know the practice room") {
     const QSet<QString> found = filesWith("PracticeRoom");
     CHECK(found.contains("WindowBody"));

@@ -19,7 +19,7 @@ int main(int argc, char** argv) {
     const QGuiApplication application(argc, argv);
     piolo::text::loadEnglish();
     QLocale::setDefault(QLocale::c());
-    // Items make their accessible side only when somebody listens before they are loaded.
+    // Items create their accessible interface only if accessibility is active before they are loaded.
     QGuiApplicationPrivate::platformIntegration()->accessibility()->setActive(true);
     return doctest::Context(argc, argv).run();
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Pictures of every screen, to be looked at: in the build folder's shots/.
+// Pictures of every screen for viewing, in the build folder's shots/.
 #include "models/room/screen.h"
 #include "screen_shots.h"
 
@@ -28,7 +28,7 @@ void shoot(ScreenFixture& stage, const QString& name) {
 
 } // namespace
 
-TEST_CASE("every screen has a picture in both themes at every size, and QML has nothing to complain of") {
+TEST_CASE("every screen has a picture in both themes at every size, and QML has no warnings") {
     ScreenFixture stage;
     stage.open("drill");
     shoot(stage, QStringLiteral("drill"));
@@ -51,7 +51,7 @@ TEST_CASE("every screen has a picture in both themes at every size, and QML has 
     stage.tap(Qt::Key_Escape);
     stage.play(1);
     for (const auto& screen : piolo::models::screenTable) {
-        if (screen.name == "drill") continue; // it has its picture
+        if (screen.name == "drill") continue; // it has its picture already
         stage.open(screen.name);
         shoot(stage, QString::fromStdString(std::string(screen.name)));
     }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// DEVELOPERS.md names the files that a new screen, stage, voice … touches: those that an existing one is in.
+// DEVELOPERS.md names the files to touch for a new screen, stage, voice and so on: those that contain an
+// existing one.
 #include "room_table.h"
 
 #include <doctest/doctest.h>
@@ -15,7 +16,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-/// One part of "To add a …": the words of a member that is there, and the files that are said to hold them.
+/// One section of "To add a …": the words of an existing member, and the files that should contain them.
 struct Adding {
     std::string what;
     std::vector<std::string> words;
@@ -30,7 +31,7 @@ std::vector<std::string> codeIn(const std::string& text) {
     return found;
 }
 
-/// Of a bullet the part before its colon: the files.
+/// The part of a bullet before its colon: the files.
 void addBullet(Adding& adding, const std::string& line) {
     for (const std::string& file : codeIn(line.substr(0, line.find(": ")))) adding.files.insert(file);
 }
@@ -64,7 +65,7 @@ bool holds(const std::string& text, const std::string& word) {
     return false;
 }
 
-/// The files of src, qml and the schemas that hold one of the words, or are named by one.
+/// The files of src, qml and the schemas that contain one of the words or are named by one.
 std::set<std::string> filesWith(const std::vector<std::string>& words) {
     std::set<std::string> found;
     for (const auto* root : {"src", "qml", "docs"})

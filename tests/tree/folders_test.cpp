@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Folders that can be read at one look, and names that say what is a test.
+// Folders small enough to read at a glance, and names that show what is a test.
 #include "room_table.h"
 
 #include <doctest/doctest.h>
@@ -17,7 +17,7 @@ namespace {
 
 constexpr std::size_t mostFiles = 25;
 
-/// Folders of data, in which each file is one case: they grow with what was tried.
+/// Folders of data with one case per file: they grow with the cases tried.
 constexpr std::string_view dataFolders[] = {"tests/fuzz/seeds", "tests/fuzz/finds"};
 
 bool isData(const std::string& folder) {

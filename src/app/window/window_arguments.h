@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The words of `piolo` without a verb.
+// The arguments of `piolo` without a verb.
 #pragma once
 
 #include "app/window/window.h"
@@ -24,7 +24,7 @@ struct WindowChoices {
 
 /// The options of the window.
 [[nodiscard]] command::OptionSpecs windowOptions(const WindowChoices& choices);
-/// Reads --folder, --drill, --screen, --language, --shot, --size, --help and --version. Faults of use.
+/// Reads --folder, --drill, --screen, --language, --shot, --size, --help and --version. Faults: wrong use.
 Result<WindowArguments> readWindowArguments(std::span<const std::string> words, const WindowChoices& choices);
 
 } // namespace piolo::app

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What `piolo --help` prints.
+// The output of `piolo --help`.
 #pragma once
 
 #include <string>
 
 namespace piolo::app {
 
-/// The verbs, and the options of the window. Ends in a newline.
+/// The verbs and the options of the window. Ends with a newline.
 [[nodiscard]] std::string windowHelp();
 
 } // namespace piolo::app

@@ -34,7 +34,7 @@ Result<Arguments> Arguments::read(const Syntax& syntax, std::span<const std::str
     return read;
 }
 
-// Leaves `rest` at the last word that belongs to the option.
+// Leaves `rest` at the last argument that belongs to the option.
 Done Arguments::takeOption(std::span<const std::string>& rest) {
     const std::string& word = rest.front();
     help_ = word == "--help";

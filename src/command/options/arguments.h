@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The words after a verb, sorted into options and positionals.
+// The arguments of a verb, split into options and positionals.
 #pragma once
 
 #include "command/options/option_spec.h"
@@ -13,27 +13,28 @@
 
 namespace piolo::command {
 
-/// What may follow a verb (or the program's own name, without a verb).
+/// The arguments that a verb (or the program without a verb) accepts.
 struct Syntax {
     std::string command; ///< "piolo click"
     OptionSpecs options;
-    std::size_t mostPositionals = 0; ///< words that are not options, at most
+    std::size_t mostPositionals = 0; ///< the most arguments that are not options
 
-    /// Null when it is not listed.
+    /// Null if it is not listed.
     [[nodiscard]] const OptionSpec* find(std::string_view option) const;
-    /// "--tempo 137"; just the name for an option that is not listed.
+    /// "--tempo 137"; only the name if the option is not listed.
     [[nodiscard]] std::string exampleOf(std::string_view option) const;
 };
 
-/// `--name value`, `--name=value`, `--help`; after `--` every word is a positional. A repeated option's last
-/// value counts.
+/// `--name value`, `--name=value`, `--help`; after `--` every argument is a positional. If an option is
+/// repeated, its last value counts.
 class Arguments {
 public:
-    /// Faults: unknownOption, missingValue, unexpectedWord. `--help` anywhere before a fault wins.
+    /// Faults: unknownOption, missingValue, unexpectedWord. `--help` takes precedence if it comes before a
+    /// fault.
     static Result<Arguments> read(const Syntax& syntax, std::span<const std::string> words);
 
     [[nodiscard]] bool helpAsked() const { return help_; }
-    /// Nothing when the option was not given; empty for one that takes no value.
+    /// Null if the option was not given; empty for an option without a value.
     [[nodiscard]] const std::string* valueOf(std::string_view option) const;
     [[nodiscard]] const std::vector<std::string>& positionals() const { return positionals_; }
     [[nodiscard]] const Syntax& syntax() const { return syntax_; }

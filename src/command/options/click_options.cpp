@@ -75,7 +75,7 @@ ClickOptions readClickOptions(OptionReader& in) {
     options.subdivision = readSubdivision(in);
     options.rate.hertz = static_cast<std::int32_t>(in.whole("--rate", {8000, 192'000}, 48'000));
     options.mix.voice = readVoice(in);
-    options.mix.level = 1.0F; // a file has no level of its own: the player's volume is set where it is played
+    options.mix.level = 1.0F; // a file has no level of its own: players set the volume when they play it
     return options;
 }
 

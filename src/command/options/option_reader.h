@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Turns the words of options into values and keeps the first fault, so that a verb reads all its options in
-// one go and asks once.
+// Converts the values of options and keeps the first fault, so that a verb can read all its options and then
+// check once.
 #pragma once
 
 #include "command/options/arguments.h"
@@ -14,20 +14,20 @@
 
 namespace piolo::command {
 
-/// Ends of a range of whole numbers, both inside.
+/// A range of integers, both limits inclusive.
 struct WholeRange {
     std::int64_t least = 0;
     std::int64_t most = 0;
 };
 
-/// After a fault every reading gives some value in range; look at fault() before use. An option without a
-/// fallback that was not given is the fault missingOption.
+/// After a fault, every function returns some value in range; check fault() before using them. A missing
+/// option without a fallback is the fault missingOption.
 class OptionReader {
 public:
     explicit OptionReader(const Arguments& arguments) : arguments_(arguments) {}
 
     [[nodiscard]] const std::optional<Fault>& fault() const { return fault_; }
-    /// Keeps `fault` unless there is one already; an empty place becomes `option`.
+    /// Keeps `fault` unless there already is one; an empty location becomes `option`.
     void fail(Fault fault, std::string_view option);
 
     [[nodiscard]] bool isGiven(std::string_view option) const {
@@ -40,13 +40,12 @@ public:
     Tempo tempo(std::string_view option, Tempo fallback);
     /// Faults: badNumber, badRange.
     std::int64_t whole(std::string_view option, WholeRange range, std::optional<std::int64_t> fallback = {});
-    /// The place of the word among `choices`, the first being the fallback. Fault badChoice.
+    /// The index of the value among `choices`, of which the first is the fallback. Fault badChoice.
     std::size_t choice(std::string_view option, std::initializer_list<std::string_view> choices);
     std::size_t choice(std::string_view option, std::span<const std::string_view> choices);
-    /// Fault badOrder when `lower` is above `upper`. The options are named without their dashes in the
-    /// sentence.
+    /// Fault badOrder if `lower` is above `upper`. The sentence names the options without dashes.
     void inOrder(std::string_view lowerOption, Tempo lower, std::string_view upperOption, Tempo upper);
-    /// Fault badFileKind unless the path ends in one of `kinds` (".wav"), in any case of letters.
+    /// Fault badFileKind unless the path ends with one of `kinds` (".wav"), in any case.
     std::size_t fileKind(std::string_view option, const std::string& path,
                          std::initializer_list<std::string_view> kinds);
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// An option: what is written on the command line, and what the help says about it.
+// An option: how it is written on the command line, and its help.
 #pragma once
 
 #include <initializer_list>
@@ -12,18 +12,18 @@ namespace piolo::command {
 
 struct OptionSpec {
     std::string_view name;    ///< "--tempo"
-    std::string_view value;   ///< stands for its value in the help, "N"; "": takes no value
-    std::string_view example; ///< a value, for faults: "137"
-    std::string help;         ///< what it does, in one line or more
+    std::string_view value;   ///< placeholder for its value in the help, "N"; "": takes no value
+    std::string_view example; ///< a value for use in faults: "137"
+    std::string help;         ///< what it does, in one or more lines
     std::string heading = {}; ///< a line above it in the help
 };
 
 using OptionSpecs = std::vector<OptionSpec>;
 
-/// All of them, list after list.
+/// All lists, one after the other.
 [[nodiscard]] OptionSpecs joined(std::initializer_list<OptionSpecs> lists);
 
-/// --folder DIR, as the verbs have it that read a practice folder.
+/// --folder DIR, as in all verbs that read a practice folder.
 [[nodiscard]] OptionSpec folderOption();
 
 /// "a, b or c".

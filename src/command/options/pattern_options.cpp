@@ -42,7 +42,7 @@ std::vector<Accent> readAccents(OptionReader& in, const Meter& meter) {
     return accents;
 }
 
-/// Swing bends eighths or sixteenths, whichever the beat is divided into.
+/// Swing applies to eighths or sixteenths, depending on how the beat is divided.
 void readSwing(OptionReader& in, const ClickOptions& click, ClickPattern& pattern) {
     const std::string text = in.text("--swing", "1:1");
     const auto swing = parseSwing(text);
@@ -64,7 +64,7 @@ void readSilence(OptionReader& in, ClickPattern& pattern) {
         return static_cast<std::int32_t>(in.whole(option, range, usual));
     };
     pattern.barsOn = whole("--bars-on", {1, ClickPattern::mostBarsInTurn}, 1);
-    // How many bars click says nothing without how many do not.
+    // The number of bars that click means nothing without the number of those that do not.
     const auto none = in.isGiven("--bars-on") ? std::nullopt : std::optional<std::int64_t>(0);
     pattern.barsOff = whole("--bars-off", {0, ClickPattern::mostBarsInTurn}, none);
     pattern.silentBars = whole("--silent-bars", {0, 100}, 0);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The options that click and track share for where and how the click sounds.
+// The options shared by click and track for where and how the click sounds.
 #pragma once
 
 #include "command/options/click_options.h"
@@ -13,7 +13,7 @@ namespace piolo::command {
 /// The options that readClickPattern() reads.
 [[nodiscard]] OptionSpecs patternSpecs();
 /// Reads --click, --accents, --swing, --bars-on, --bars-off, --silent-bars, --left-out, --seed, --breath and
-/// --breath-below for a run of `bars` bars. Faults go to the reader.
+/// --breath-below for a run of `bars` bars. Faults are stored in the reader.
 [[nodiscard]] ClickPattern readClickPattern(OptionReader& in, const ClickOptions& click, std::int64_t bars);
 
 } // namespace piolo::command

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The size of a picture, as options give it.
+// The size of a picture, from an option.
 #pragma once
 
 #include "command/options/option_reader.h"

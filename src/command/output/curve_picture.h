@@ -20,14 +20,14 @@ struct CurvePicture {
     plots::CurveView view;
 };
 
-// All draw without a display, through an application of their own where there is none. Empty when that fails.
+// All of these draw without a display, creating an application if there is none. Empty if that fails.
 
-/// One passage, run by run, as on the drill's screen.
+/// One passage, run by run, as on the drill screen.
 [[nodiscard]] std::string curveBytes(PictureKind kind, const PassageRecord& record,
                                      const CurvePicture& picture);
-/// The same as PNG. `scale`: dots of the picture to each of its size.
+/// The same as PNG, with `scale` pixels per unit of its size.
 [[nodiscard]] std::string curvePng(const PassageRecord& record, const CurvePicture& picture, int scale);
-/// Several passages, or one along the days, as on the log's screen: all of them, up to the newest day played.
+/// Several passages, or one by days, as on the log screen: all of them, up to the newest day with a run.
 [[nodiscard]] std::string curvesBytes(PictureKind kind, const std::vector<plots::CurveSeries>& series,
                                       const CurvePicture& picture);
 

@@ -7,7 +7,7 @@ namespace piolo::command {
 
 DrawingApplication::DrawingApplication() {
     if (QCoreApplication::instance() != nullptr) return;
-    // Standard error holds faults alone, not Qt's remarks on a missing session.
+    // Standard error is for faults only, not for Qt's warnings about a missing session.
     qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
     qputenv("QT_QPA_PLATFORM", "offscreen"); // draws without a display
     own_.emplace(count_, arguments_);

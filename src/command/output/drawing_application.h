@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a verb needs to draw text without a display.
+// What a verb needs for drawing text without a display.
 #pragma once
 
 #include <QGuiApplication>
@@ -8,7 +8,7 @@
 
 namespace piolo::command {
 
-/// An application of its own where there is none; stands as long as it draws.
+/// Creates an application if there is none, for as long as this object exists.
 class DrawingApplication {
 public:
     DrawingApplication();

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The exit codes of the program.
+// The exit statuses of the program.
 #pragma once
 
 namespace piolo::command {
 
-/// Done; the input or output is at fault; wrong usage.
+/// Success; the input or output is at fault; wrong usage.
 enum ExitCode : int { exitDone = 0, exitInput = 1, exitUse = 2 };
 
 } // namespace piolo::command

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What an import did, in lines.
+// Reports what an import did.
 #pragma once
 
 #include "core/passage/import_plan.h"
@@ -9,8 +9,8 @@
 
 namespace piolo::command {
 
-/// One line for each piece and passage that is not the same, then one that counts them all. Each ends in a
-/// newline; names that hold line breaks or control characters are shown without them.
+/// One line for each piece and passage that differs, then one with totals. Each ends with a newline; line
+/// breaks and control characters in names are removed.
 [[nodiscard]] std::string importReport(std::span<const ImportItem> plan, Differing differing);
 
 } // namespace piolo::command

@@ -12,27 +12,27 @@
 
 namespace piolo::command {
 
-/// In device-independent pixels, 96 to the inch. The height is what the music takes.
+/// In device-independent pixels, 96 per inch. The height depends on the music.
 struct StaffPictureSize {
     static constexpr int usualWidth = 960;
     static constexpr int usualSpace = 9;
 
     int width = usualWidth;
     int space =
-        usualSpace; ///< of the staff, from line to line; less where one bar alone is wider than the picture
+        usualSpace; ///< pixels per staff space; smaller if even a single bar is wider than the picture
 };
 
 struct StaffPicture {
-    std::string bytes;        ///< empty when nothing could be drawn
-    std::size_t inexact = 0;  ///< notes drawn as the nearest that can be written
-    bool plainShapes = false; ///< the music font is not installed
+    std::string bytes;        ///< empty if nothing could be drawn
+    std::size_t inexact = 0;  ///< number of notes drawn as the nearest value that can be written
+    bool plainShapes = false; ///< true if the music font is not installed
 };
 
-/// Draws without a display, through an application of its own where there is none. `title` is what a screen
-/// reader says of an SVG, and a PDF's title.
+/// Draws without a display, creating an application if there is none. `title` is what a screen reader reads
+/// for an SVG, and the title of a PDF.
 [[nodiscard]] StaffPicture staffPicture(PictureKind kind, const StaffMusic& music, const QString& title,
                                         StaffPictureSize size);
-/// What a player should know of the picture, one line each; "" when there is nothing.
+/// What a player should know about the picture, one line each; "" if there is nothing.
 [[nodiscard]] std::string remarksOn(const StaffPicture& picture);
 
 } // namespace piolo::command

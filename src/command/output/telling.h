@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the command says on standard output and standard error.
+// What the command writes to standard output and standard error.
 #pragma once
 
 #include "command/output/exit_code.h"
@@ -9,10 +9,10 @@
 
 namespace piolo::command {
 
-/// Prints "piolo: E123: FILE:LINE: what; what to do" on standard error and gives the exit code that belongs
-/// to the number.
+/// Writes "piolo: E123: FILE:LINE: what; what to do" to standard error and returns the exit status for that
+/// number.
 ExitCode tell(const Fault& fault);
-/// Writes to standard output and flushes. Faults: cannotWrite, diskFull, with the place "-".
+/// Writes to standard output and flushes it. Faults: cannotWrite, diskFull, with the location "-".
 Done say(std::string_view text);
 /// The same for "E123: FILE:LINE: what; what to do".
 Done sayFault(const Fault& fault);

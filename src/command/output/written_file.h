@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A file written at once, in a folder that may have to be made.
+// Writes a file at once, in a folder that may have to be created.
 #pragma once
 
 #include "core/base/result.h"
@@ -9,7 +9,7 @@
 
 namespace piolo::command {
 
-/// Makes the folders above `path` and puts the file there, whole or not at all. Faults: cannotMakeFolder,
+/// Creates the parent folders of `path` and writes the file, whole or not at all. Faults: cannotMakeFolder,
 /// cannotWrite, diskFull.
 Done writeInFolder(const std::string& path, std::string_view bytes);
 

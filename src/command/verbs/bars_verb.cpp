@@ -13,7 +13,7 @@
 namespace piolo::command {
 namespace {
 
-/// By number, or by the whole name.
+/// By number or by full name.
 Result<std::size_t> partNamed(const score::Score& score, const std::string& name) {
     const auto number = digitsOf(name, 1, 4);
     if (number && *number >= 1 && *number <= std::ssize(score.parts))

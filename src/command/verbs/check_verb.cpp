@@ -11,7 +11,7 @@
 namespace piolo::command {
 namespace {
 
-// A file that cannot be read is the command's own trouble; all else is what was asked for.
+// An unreadable file is a problem of the command itself; all other faults are the requested output.
 Done report(const Fault& fault) {
     if (fault.number == FaultNumber::cannotRead) {
         tell(fault);

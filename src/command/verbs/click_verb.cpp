@@ -7,7 +7,7 @@
 namespace piolo::command {
 namespace {
 
-// More than any file holds: what is too large is told as such.
+// More than fits in any file; if it is too large, the fault says so.
 constexpr std::int64_t mostBars = 1'000'000'000'000;
 
 VerbEnd run(const Arguments& arguments) {

@@ -17,14 +17,14 @@
 namespace piolo::command {
 namespace {
 
-/// More lines cannot be told apart by their dashes and inks.
+/// More lines could not be distinguished by dash and ink.
 constexpr std::size_t mostPassages = 20;
 
 struct CurveOptions {
     std::vector<std::string> passages;
     std::string folder;
     std::string path;
-    std::optional<PictureKind> kind; ///< none: comma-separated values
+    std::optional<PictureKind> kind; ///< nothing: comma-separated values
     std::optional<plots::CurveBy> by;
     PictureSize size;
 };
@@ -60,7 +60,7 @@ std::string bytesOf(const CurveOptions& asked, const Notebook& notebook, const R
     return curvesBytes(*asked.kind, plots::curvesOf(notebook, ids, by), picture);
 }
 
-/// The passages named, each once.
+/// The named passages, each once.
 Result<Records> recordsOf(const Notebook& notebook, const std::vector<std::string>& passages) {
     Records records;
     for (const std::string& wanted : passages) {

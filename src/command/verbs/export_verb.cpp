@@ -13,7 +13,7 @@
 namespace piolo::command {
 namespace {
 
-// A passage named twice is in the set once.
+// A passage named twice is included once.
 Result<PassageSet> namedSet(const Notebook& notebook, const std::vector<std::string>& names) {
     if (names.empty()) return wholeSet(notebook);
     std::vector<Id> ids;
@@ -57,7 +57,7 @@ VerbEnd exportScore(const std::string& name, const std::string& folder, const st
     return exitDone;
 }
 
-/// A score holds one passage.
+/// A score contains a single passage.
 void refuseOthers(OptionReader& in, const std::vector<std::string>& names) {
     if (names.empty()) in.fail({FaultNumber::missingOption, {}, {"\"Letter C, bars 41 to 48\""}}, "PASSAGE");
     if (names.size() > 1) in.fail({FaultNumber::unexpectedWord, {}, {"piolo export"}}, names[1]);

@@ -32,7 +32,7 @@ ImportOptions readOptions(OptionReader& in, const Arguments& arguments) {
     return read;
 }
 
-/// The last trouble with the disk; told on the writer's thread.
+/// The most recent problem with the disk, as reported on the writer thread.
 class Trouble {
 public:
     void hear(const Fault& fault) {
@@ -62,7 +62,7 @@ Result<std::unique_ptr<journal::Journal>> openFolder(const std::string& folder, 
     return opened;
 }
 
-/// All of them on disk, or the fault that kept them from it.
+/// Success when all are on disk; otherwise the fault that prevented it.
 Done record(journal::Journal& journal, std::span<const ImportItem> plan, Differing differing,
             Trouble& trouble) {
     for (const ImportItem& item : plan)

@@ -12,8 +12,8 @@
 namespace piolo::command {
 namespace {
 
-// The standings from the start to the present one. Taking the newest mark back leaves those before it, so
-// there is nothing to compute again.
+// The standings from the start to the current one. Taking back the newest mark leaves the earlier ones, so
+// nothing needs to be computed again.
 class Climb {
 public:
     Climb(Tempo start, const Rule& rule) : rule_(rule), standings_{{start, 0}} {}

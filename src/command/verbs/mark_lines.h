@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The marks that `piolo ladder` reads, one a line.
+// The marks that `piolo ladder` reads, one per line.
 #pragma once
 
 #include "core/base/result.h"
@@ -15,19 +15,19 @@ namespace piolo::command {
 struct MarkLine {
     enum class Kind { clean, miss, back, tempo };
     Kind kind = Kind::clean;
-    Tempo tempo = Tempo::bpm(60); ///< of Kind::tempo
+    Tempo tempo = Tempo::bpm(60); ///< for Kind::tempo
 
     /// "clean", "miss", "back" or "tempo 72.5".
     [[nodiscard]] std::string text() const;
-    /// Reads one mark without blanks around it. Faults, with an empty place: badMark, badMarkTempo.
+    /// Reads one mark without surrounding blanks. Faults, with an empty location: badMark, badMarkTempo.
     static Result<MarkLine> parse(std::string_view line);
 };
 
-/// Lines of a stream, blanks around them taken off (a carriage return too), blank lines passed over.
+/// The lines of a stream without surrounding blanks (including carriage returns); blank lines are skipped.
 class MarkReader {
 public:
     explicit MarkReader(std::FILE* in) : in_(in) {}
-    /// The next mark, or nothing at the end. Faults, all at "-" and its line: badMark, badMarkTempo,
+    /// The next mark, or nothing at the end. Faults, all located at "-" and its line: badMark, badMarkTempo,
     /// lineTooLong, cannotRead.
     Result<std::optional<MarkLine>> next();
 

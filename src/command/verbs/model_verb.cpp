@@ -10,9 +10,9 @@ namespace {
 struct Asked {
     std::string passage;
     std::string folder;
-    std::optional<Tempo> tempo; ///< none: where the passage stands
+    std::optional<Tempo> tempo; ///< nothing: the passage's current tempo
     bool click = true;
-    std::optional<std::int32_t> countIn; ///< none: the passage's own
+    std::optional<std::int32_t> countIn; ///< nothing: the passage's own
     engine::SampleRate rate;
     std::string path;
     bool midi = false;
@@ -34,7 +34,7 @@ Asked readOptions(OptionReader& in, const Arguments& arguments) {
     return asked;
 }
 
-/// A file has no level of its own: the player's volume is set where it is played.
+/// A file has no level of its own: players set the volume when they play it.
 engine::Mix fullMix() {
     engine::Mix mix;
     mix.level = 1.0F;

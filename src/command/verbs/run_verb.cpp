@@ -22,7 +22,7 @@ VerbEnd run(const Verb& verb, std::span<const std::string> words) {
 } // namespace
 
 int runVerb(std::span<const std::string> words) {
-    QLocale::setDefault(QLocale::c()); // what a script reads is the same everywhere
+    QLocale::setDefault(QLocale::c()); // output for scripts is the same in every locale
     const auto verb = verbNamed(words.front());
     if (!verb) return tell({FaultNumber::unknownVerb, {words.front()}, {verbNames()}});
     const VerbEnd end = run(*verb, words.subspan(1));

@@ -24,8 +24,8 @@ struct Asked {
     const Instrument* instrument = nullptr;
     NoteRange range;
     std::optional<Tempo> tempo;
-    std::string path;                   ///< "": the notes are listed
-    std::optional<PictureKind> picture; ///< none: a file that sounds, or a score
+    std::string path;                   ///< "": list the notes
+    std::optional<PictureKind> picture; ///< nothing: a sound file or a score
 };
 
 template <typename Value, std::size_t Count>
@@ -35,7 +35,7 @@ std::vector<std::string_view> namesOf() {
     return names;
 }
 
-/// The value of that name; badChoice, with all names, for any other.
+/// The value with that name; badChoice, with all names, for any other.
 template <typename Value, std::size_t Count>
 Value chosen(OptionReader& in, std::string_view option,
              std::optional<Value> (*read)(std::string_view) noexcept, std::string_view fallback) {

@@ -23,7 +23,7 @@ std::string soundsOf(score::Transposition transposition) {
            (semitones < 0 ? " semitones lower" : " semitones higher");
 }
 
-/// A line for each meter, where it begins.
+/// One line for each meter, with the bar where it begins.
 std::string metersOf(const score::Part& part) {
     std::string text;
     const score::TimeSignature* before = nullptr;

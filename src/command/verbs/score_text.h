@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the command says of scores and of bars picked from them.
+// The command's output about scores and about bars picked from them.
 #pragma once
 
 #include "score/pick/excerpt.h"
@@ -11,8 +11,8 @@ namespace piolo::command {
 
 /// Title, parts, their bars and meters, tempo marks: several lines.
 [[nodiscard]] std::string scoreReport(const score::Score& score);
-/// Meter, tempo, subdivision, then each note with onset, length, written pitch and MIDI number: several
-/// lines.
+/// Meter, tempo and subdivision, then each note with onset, length, written pitch and MIDI note number:
+/// several lines.
 [[nodiscard]] std::string excerptReport(const score::Part& part, const score::Excerpt& made);
 
 } // namespace piolo::command

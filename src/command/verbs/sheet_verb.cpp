@@ -31,7 +31,7 @@ SheetOptions readOptions(OptionReader& in, const Arguments& arguments) {
     return read;
 }
 
-/// The passages named, each once.
+/// The named passages, each once.
 Result<std::vector<Id>> idsOf(const Notebook& notebook, const std::vector<std::string>& passages) {
     std::vector<Id> ids;
     for (const std::string& wanted : passages) {

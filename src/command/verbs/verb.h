@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A verb of the command. Each has one file, NAME_verb.cpp, and one line in verb_table.inc; the help, the
-// faults and the pages are made from what stands here.
+// faults and the pages are generated from its description.
 #pragma once
 
 #include "command/options/arguments.h"
@@ -11,18 +11,18 @@
 
 namespace piolo::command {
 
-/// What a verb returns: the exit code, or the fault that ends it.
+/// The result of a verb: the exit status, or the fault that ended it.
 using VerbEnd = Result<ExitCode>;
 
 /// Main thread. run() reads standard input and writes standard output and error.
 struct Verb {
     std::string_view name;    ///< "click"
-    std::string_view summary; ///< what it does, to follow its name: "writes a click …"
-    std::string_view usage;   ///< one line or more: "piolo click --tempo N …"
-    std::string_view about;   ///< what else there is to know, in lines; may be ""
+    std::string_view summary; ///< what it does, following its name: "writes a click …"
+    std::string_view usage;   ///< one or more lines: "piolo click --tempo N …"
+    std::string_view about;   ///< further information, in lines; may be ""
     std::string_view example; ///< a command line that works as it is
     OptionSpecs options;
-    std::size_t mostPositionals = 0; ///< words that are not options, at most
+    std::size_t mostPositionals = 0; ///< the most arguments that are not options
     VerbEnd (*run)(const Arguments& arguments) = nullptr;
 
     [[nodiscard]] Syntax syntax() const { return {"piolo " + std::string(name), options, mostPositionals}; }

@@ -16,7 +16,7 @@ std::string leftOf(const OptionSpec& option) {
 
 void pad(std::string& text, std::size_t width) { text.append(width - std::min(width, text.size()), ' '); }
 
-/// Every further line of `text` begins `indent` to the right.
+/// Indents every further line of `text` by `indent`.
 std::string indented(std::string text, std::size_t indent) {
     for (auto at = text.find('\n'); at != std::string::npos; at = text.find('\n', at + 1))
         text.insert(at + 1, indent, ' ');

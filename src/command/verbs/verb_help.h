@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What `--help` prints, made from the verbs and their options.
+// The output of `--help`, generated from the verbs and their options.
 #pragma once
 
 #include "command/verbs/verb.h"
@@ -8,13 +8,13 @@
 
 namespace piolo::command {
 
-/// The help of a verb. Ends in a newline.
+/// The help of a verb. Ends with a newline.
 [[nodiscard]] std::string helpOf(const Verb& verb);
-/// A line for each verb: "piolo click    writes …".
+/// One line for each verb: "piolo click    writes …".
 [[nodiscard]] std::string verbLines();
-/// The lines of an option or more for each of them, in two columns.
+/// The lines for each of the options, in two columns.
 [[nodiscard]] std::string optionLines(const OptionSpecs& options);
-/// The table of the verbs in docs/command.md.
+/// The table of verbs in docs/command.md.
 [[nodiscard]] std::string verbTable();
 
 } // namespace piolo::command

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The entries of a passage, oldest first, made when they are first asked for.
+// The entries of a passage, oldest first, made when they are first needed.
 #pragma once
 
 #include "core/history/entry.h"
@@ -10,14 +10,14 @@
 
 namespace piolo {
 
-/// Reads as a vector. Their number and the newest one are known from the start; whatever else is asked for
-/// first makes them all. One thread, as the notebook they belong to.
+/// Reads like a vector. Their number and the newest one are known from the start; any other access makes them
+/// all. One thread, like the notebook they belong to.
 class Entries {
 public:
     using Make = std::function<std::vector<Entry>()>;
 
     Entries() = default;
-    /// `make` gives exactly `count` of them, with `newest` at the end.
+    /// `make` returns exactly `count` of them, with `newest` at the end.
     Entries(std::size_t count, Entry newest, Make make);
 
     [[nodiscard]] std::size_t size() const noexcept { return make_ ? count_ : list_.size(); }
@@ -35,13 +35,13 @@ public:
     operator const std::vector<Entry>&() const { return all(); }
     bool operator==(const Entries& other) const { return all() == other.all(); }
 
-    /// To change them.
+    /// For changing them.
     [[nodiscard]] std::vector<Entry>& list();
     void push_back(Entry entry) { list().push_back(std::move(entry)); }
 
 private:
     std::size_t count_ = 0;
-    mutable std::vector<Entry> list_; ///< while there is still `make_`: the newest alone
+    mutable std::vector<Entry> list_; ///< while `make_` is set: only the newest
     mutable Make make_;
 };
 

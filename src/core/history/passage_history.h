@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// All facts of one passage, and its record, folded again only when it must be.
+// All facts of one passage and its record, which is folded again only if necessary.
 #pragma once
 
 #include "core/history/passage_fold.h"
@@ -11,35 +11,36 @@
 
 namespace piolo {
 
-/// A fact that stands last and corrects nothing is folded on top at the next reading; any other makes the
-/// next reading fold the whole passage again, in time that grows with the number of its facts.
+/// A fact that comes last and corrects nothing is folded on top at the next reading. After any other fact,
+/// the next reading folds the whole passage again, in time proportional to the number of its facts.
 class PassageHistory {
 public:
     explicit PassageHistory(Id passage) : passage_(passage) {}
-    /// The passage at `place` of what is stored. Its facts are fetched only when its digest is not enough.
+    /// The passage at index `place` of the stored ones. Its facts are read only if its digest is not enough.
     PassageHistory(std::shared_ptr<const StoredHistory> stored, std::size_t place);
     PassageHistory(PassageHistory&&) = default;
     PassageHistory& operator=(PassageHistory&&) = default;
     ~PassageHistory() = default;
 
-    /// `fact` outlives this: ten years of them stand in memory once.
+    /// `fact` must outlive this object: ten years of facts are in memory only once.
     void add(const Fact& fact);
-    /// Nothing was added since it was folded last.
+    /// True if nothing was added since the last folding.
     [[nodiscard]] bool isFolded() const noexcept {
         return stored_ != nullptr || (!stale_ && (!fold_ || folded_ == facts_.size()));
     }
-    /// The record, or nothing while no fact with tempi stands. Good until the next add().
+    /// The record; null while there is no valid fact with tempi. Valid until the next add().
     PassageRecord* record();
-    /// The fact that first gave tempi; nothing when record() is nothing. Of a stored passage only its place
-    /// in the order is known. Good until the next add().
+    /// The fact that first gave tempi; null if record() is null. For a stored passage, only its position in
+    /// the order is known. Valid until the next add().
     const Fact* definition();
-    /// What a stored passage is read from.
+    /// The digest from which a stored passage is read.
     PassageDigest digest();
-    /// What `back` on `device` would retract; none when nothing is left.
+    /// What a `back` on `device` would retract; none if nothing is left.
     Id backTarget(std::string_view device);
-    /// Whether `date` needs no opening: a run or tempo of that date stands, or its opening was taken back.
+    /// True if `date` needs no opening: it has a run or tempo, or its opening was taken back.
     bool opened(Date date);
-    /// False: no run and no tempo of that date is among the facts. True: there may be one. Folds nothing.
+    /// False: there is certainly no run or tempo of that date among the facts. True: there may be one. Folds
+    /// nothing.
     [[nodiscard]] bool reaches(Date date) const noexcept { return first_ <= date && date <= last_; }
 
 private:
@@ -49,7 +50,7 @@ private:
     [[nodiscard]] bool stands(const Fact& fact) const { return !corrections_.retracted.contains(fact.id); }
 
     Id passage_;
-    std::shared_ptr<const StoredHistory> stored_; ///< none as soon as the facts are here
+    std::shared_ptr<const StoredHistory> stored_; ///< null once the facts are in memory
     std::size_t place_ = 0;
     std::optional<PassageRecord> summary_; ///< while they are not
     std::vector<Fact> fetched_;
@@ -58,9 +59,9 @@ private:
     Date last_{1, 1, 1};
     Corrections corrections_;
     std::optional<PassageFold> fold_;
-    std::size_t folded_ = 0;   ///< so many of facts_ are in fold_
+    std::size_t folded_ = 0;   ///< number of facts_ that are in fold_
     std::size_t defining_ = 0; ///< index of the fact that first gave tempi
-    bool stale_ = true;        ///< facts_ may be out of order, corrections_ and fold_ are out of date
+    bool stale_ = true;        ///< facts_ may be out of order; corrections_ and fold_ are out of date
 };
 
 } // namespace piolo

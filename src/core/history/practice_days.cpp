@@ -7,7 +7,7 @@ namespace piolo {
 
 namespace {
 
-/// The days of a range, found by their date.
+/// The days of a range, by date.
 class Calendar {
 public:
     Calendar(Date from, Date to) : first_(from.daysSince1970()) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What was practised on each day, and the days that were missed.
+// What was practised on each day, and which days were missed.
 #pragma once
 
 #include "core/history/notebook.h"
@@ -10,7 +10,7 @@
 
 namespace piolo {
 
-/// What the minutes of a day went to: the kinds of runs, as in RunKind, and run-throughs.
+/// What the practice time of a day was spent on: the kinds of runs, as in RunKind, and run-throughs.
 enum class PracticeKind : std::uint8_t { run, attempt, silent, context, aside, runThrough };
 inline constexpr std::size_t practiceKinds = runKindTable.size() + 1;
 
@@ -22,9 +22,9 @@ static_assert(practiceKind(RunKind::aside) == PracticeKind::aside &&
 
 struct PracticeDay {
     Date date;
-    std::array<std::int64_t, practiceKinds> millis{}; ///< by kind, void runs included
-    std::int32_t runs = 0;                            ///< clean and missed, of those that move the rule
-    std::int32_t clean = 0;                           ///< of these
+    std::array<std::int64_t, practiceKinds> millis{}; ///< by kind, including void runs
+    std::int32_t runs = 0;                            ///< clean and missed, only those that affect the rule
+    std::int32_t clean = 0;                           ///< of those runs
     bool practised = false;                           ///< anything was played
 
     [[nodiscard]] std::int64_t totalMillis() const noexcept;
@@ -33,19 +33,19 @@ struct PracticeDay {
     }
 };
 
-/// Every date from `from` to `to`, both included, in order. One pass over the notebook; what was played of
-/// passages and pieces that are removed by now counts as well.
+/// Every date from `from` to `to`, both inclusive, in order. One pass over the notebook; passages and pieces
+/// that have since been removed count as well.
 [[nodiscard]] std::vector<PracticeDay> practiceDays(const Notebook& notebook, Date from, Date to);
 
-/// Days in a row on which nothing was played.
+/// Consecutive days on which nothing was played.
 struct MissedDays {
     Date first;
     std::int32_t days = 1;
     bool operator==(const MissedDays&) const = default;
 };
 
-/// The gaps between the first day with practice and `today`, which is not missed before it is over. One
-/// missed day is fine; two in a row are what a player wants to be told.
+/// The gaps between the first day with practice and `today`, which is not missed until it is over. One missed
+/// day is fine; two in a row are worth a reminder.
 [[nodiscard]] std::vector<MissedDays> missedDays(std::span<const PracticeDay> days, Date today);
 
 } // namespace piolo

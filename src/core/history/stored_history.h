@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A history whose facts are kept elsewhere until they are needed, and what is known of it without them.
+// A history whose facts are stored elsewhere until they are needed, and what is known about it without them.
 #pragma once
 
 #include "core/history/notebook.h"
@@ -10,18 +10,18 @@
 
 namespace piolo {
 
-/// What the facts of one passage come to. Most of what is asked about a passage is answered from this.
+/// The result of one passage's facts. It answers most queries about a passage.
 struct PassageDigest {
     Id passage;
     Date first{9999, 12, 31}; ///< of the runs and tempi
     Date last{1, 1, 1};
-    std::optional<PassageRecord> record; ///< its entries left out; nothing: no fact gives tempi
-    Fact defining;           ///< the fact that first gave tempi, by id, device, seq and order only
-    std::size_t entries = 0; ///< so many are in the record
+    std::optional<PassageRecord> record; ///< without its entries; nothing: no fact gives tempi
+    Fact defining;           ///< the fact that first gave tempi, only its id, device, seq and order
+    std::size_t entries = 0; ///< the number of entries in the record
     Entry newest;            ///< the last of them
 };
 
-/// Does not change. Any thread.
+/// Never changes. Any thread.
 class StoredHistory {
 public:
     StoredHistory() = default;
@@ -34,11 +34,11 @@ public:
     [[nodiscard]] virtual bool knows(Id fact) const = 0;
     /// One for each passage that any fact is about.
     [[nodiscard]] virtual const std::vector<PassageDigest>& passages() const = 0;
-    /// The facts about the passage at `place` of passages(), in their order.
+    /// The facts about the passage at index `place` of passages(), in order.
     [[nodiscard]] virtual std::vector<Fact> facts(std::size_t place) const = 0;
-    /// The facts about no passage.
+    /// The facts that are not about a passage.
     [[nodiscard]] virtual std::vector<Fact> otherFacts() const = 0;
-    /// What any back takes back.
+    /// Everything retracted by a back.
     [[nodiscard]] virtual std::vector<Id> retracted() const = 0;
 };
 

@@ -7,7 +7,8 @@ namespace piolo {
 
 namespace {
 
-/// The newest runs of that kind that are clean at the target, back to the first that is not, on one day.
+/// The number of newest runs of that kind that are clean at the target on one day, back to the first that is
+/// not.
 std::int32_t cleanInARow(const PassageRecord& record, Entry::Kind kind) {
     std::int32_t count = 0;
     std::optional<Date> day;

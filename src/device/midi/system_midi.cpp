@@ -14,7 +14,7 @@ namespace piolo::device {
 
 namespace {
 
-/// RtMidi, from the first moment at which there is something to hear.
+/// RtMidi, loaded only once there is something to listen to.
 class SystemMidi final : public MidiBackend {
 public:
     bool isThere() override { return hasSequencer() && backend() != nullptr; }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the program asks of RtMidi, which is loaded when the system's MIDI inputs are first listed.
+// The functions of RtMidi that the program uses; it is loaded when the system's MIDI inputs are first listed.
 #pragma once
 
 #include "device/midi/midi_backend.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The voices of the click, of our own synthesis: the one table.
+// The voices of the click, all of our own synthesis: the only table.
 #pragma once
 
 #include <algorithm>
@@ -15,13 +15,13 @@ namespace piolo::engine {
 /// `impulse` is one sample per pulse, for measurement.
 enum class Voice : std::uint8_t { impulse, wood, metal, reed, dry };
 
-/// A part of a tone: its pitch and its gain, beside the tone's own.
+/// A partial of a tone: its pitch and gain relative to the tone's.
 struct Partial {
     double ratio;
     double gain;
 };
 
-/// What a tone is made of: partials that decay together.
+/// The partials of a tone, which decay together.
 struct Recipe {
     double beatHertz;    ///< the pitch of a beat; the other strokes are multiples of it
     double decaySeconds; ///< time to decay to 1/e
@@ -44,7 +44,7 @@ inline constexpr std::array dryPartials{Partial{1.0, 1.0}, Partial{1.31, 0.75}, 
 struct VoiceInfo {
     Voice voice;
     std::string_view name; ///< in the machine's settings and after `--voice`
-    Recipe recipe;         ///< without partials: one sample
+    Recipe recipe;         ///< empty: a single sample
 };
 
 /// In the order of Voice.
@@ -56,7 +56,7 @@ inline constexpr std::array voiceTable{
     VoiceInfo{Voice::dry, "dry", {2200.0, 0.003, 0.018, dryPartials}},
 };
 
-/// Real-time-safe, as are all below.
+/// Real-time-safe, like all functions below.
 [[nodiscard]] constexpr const VoiceInfo& infoOf(Voice voice) noexcept {
     return voiceTable[static_cast<std::size_t>(voice)];
 }

@@ -22,7 +22,7 @@ namespace {
 
 constexpr std::string_view checkpointEnding = ".checkpoint";
 
-/// What must be the same in front of all else. The number shows the byte order.
+/// What must match before anything else. The number reveals the byte order.
 std::string stampOf(const std::string& program, const std::string& device) {
     Packer packer;
     constexpr std::uint64_t order = 0x0102'0304'0506'0708;
@@ -44,7 +44,7 @@ std::vector<KnownFile> filesOf(const FolderContents& contents) {
     return files;
 }
 
-/// What can be packed has been read to its end, and is not about to be written on.
+/// The content can be packed if it was read to its end and nothing is about to be appended.
 bool isWhole(const FolderContents& contents) {
     return contents.unclosed.empty() &&
            std::none_of(contents.faults.begin(), contents.faults.end(),

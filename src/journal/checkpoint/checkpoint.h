@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a practice folder came to when it was read, kept in the machine's cache for a fast start. It may be
-// deleted at any time, and is used only when nothing leaves a doubt: docs/journal.md.
+// What a practice folder amounted to when it was read, kept in the machine's cache for a fast start. It may
+// be deleted at any time, and is used only if there is no doubt about it: docs/journal.md.
 #pragma once
 
 #include "journal/folder/known_folder.h"
@@ -11,16 +11,16 @@
 
 namespace piolo::journal {
 
-/// From so many facts that must be read line by line a new checkpoint is worth its while.
+/// From this many facts that must be read line by line, a new checkpoint is worthwhile.
 inline constexpr std::size_t worthACheckpoint = 5000;
 
 /// Its file: one for each folder and device.
 [[nodiscard]] std::string checkpointFile(const std::string& folder, const std::string& device,
                                          const std::string& cacheDir);
-/// Nothing when there is none, when another build or device wrote it, or when a single bit of it has changed.
+/// Nothing if there is none, if another build or device wrote it, or if a single bit of it has changed.
 [[nodiscard]] std::optional<KnownFolder> loadCheckpoint(const std::string& file, const std::string& device);
-/// Reads the folder and puts its checkpoint in place, complete or not at all. False when that fails, is not
-/// possible, or is asked to stop: then the old one stays. Any thread; takes as long as reading the folder.
+/// Reads the folder and writes its checkpoint, whole or not at all. False if that fails, is not possible, or
+/// is stopped on request: then the old one stays. Any thread; takes as long as reading the folder.
 bool writeCheckpoint(const std::string& file, const std::string& folder, const std::string& device,
                      std::int64_t nowMillis, const std::stop_token& stop = {});
 

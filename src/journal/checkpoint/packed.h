@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Values as few bytes, for this program alone: what is written is read by the very build that wrote it.
+// Values in few bytes, for this program only: they are read by the same build that wrote them.
 #pragma once
 
 #include "core/base/id.h"
@@ -17,14 +17,14 @@
 
 namespace piolo::journal {
 
-/// `T` or, to be read from, `const T`: one list of members serves both ways.
+/// `T`, or `const T` for reading from it: one list of members serves both directions.
 template <typename Given, typename T>
 concept Either = std::same_as<std::remove_const_t<Given>, T>;
 
 template <typename T>
 concept WholeNumber = std::integral<T> || std::is_enum_v<T>;
 
-/// Appends values. A type that is not listed here has a function packed(packer, value) that hands on its
+/// Appends values. A type that is not listed here has a function packed(packer, value) that passes on its
 /// members.
 class Packer {
 public:
@@ -86,7 +86,7 @@ private:
     std::string bytes_;
 };
 
-/// Takes them off again. After the first that does not fit, nothing that was read counts.
+/// Reads them back. After the first value that does not fit, nothing that was read is valid.
 class Unpacker {
 public:
     explicit Unpacker(std::string_view bytes) : rest_(bytes) {}
@@ -122,7 +122,7 @@ private:
         failed();
         return 0;
     }
-    /// How many values follow; each takes a byte or more.
+    /// The number of values that follow; each takes at least one byte.
     std::size_t count() {
         const auto count = number();
         if (count > rest_.size()) failed();

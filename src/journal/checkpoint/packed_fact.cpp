@@ -12,14 +12,14 @@ namespace piolo::journal {
 
 namespace {
 
-constexpr std::size_t asLine = 0; ///< else: 1 + the kind's place in FactBody
+constexpr std::size_t asLine = 0; ///< otherwise 1 + the kind's index in FactBody
 
 template <typename Body>
 concept Packable = requires(Packer& packer, const Body& body) {
     packed(packer, body);
 };
 
-/// Reads the body whose kind stands at `kind`, and is packable.
+/// Reads the body of the kind at index `kind`, if it can be packed.
 template <std::size_t index = 0>
 bool unpackBody(Unpacker& unpacker, std::size_t kind, FactBody& body) {
     if constexpr (index < std::variant_size_v<FactBody>) {

@@ -13,12 +13,12 @@
 
 namespace piolo::journal {
 
-/// Ids in their order, in a piece of memory of their own or elsewhere: a fact names its id by its place here.
+/// Sorted ids, in memory of their own or elsewhere: a fact refers to its id by index.
 class SortedIds {
 public:
     SortedIds() = default;
     explicit SortedIds(std::vector<Id> ids);
-    /// Of ids that another one packed and that stay where they are.
+    /// Ids that another object packed and that stay where they are.
     explicit SortedIds(std::string_view bytes) : there_(bytes) {}
 
     [[nodiscard]] std::string_view bytes() const noexcept { return own_.empty() ? there_ : own_; }
@@ -31,7 +31,7 @@ private:
     std::string_view there_;
 };
 
-/// The devices that facts come from, numbered.
+/// The devices of the facts, numbered.
 class DeviceNames {
 public:
     DeviceNames() = default;
@@ -44,10 +44,9 @@ private:
     std::vector<std::string> names_;
 };
 
-/// False when the fact would not come back as it is. Its id is one of `ids`.
+/// False if the fact would not be read back unchanged. Its id is one of `ids`.
 [[nodiscard]] bool packFact(Packer& packer, const Fact& fact, const SortedIds& ids, DeviceNames& devices);
-/// `passage`: the one that the fact is about, none for a fact about no passage. Nothing when no fact is
-/// there.
+/// `passage` is the one that the fact is about, or none. Nothing if there is no fact.
 [[nodiscard]] std::optional<Fact> unpackFact(Unpacker& unpacker, Id passage, const SortedIds& ids,
                                              const DeviceNames& devices);
 

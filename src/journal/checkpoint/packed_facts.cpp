@@ -15,10 +15,10 @@ namespace piolo::journal {
 
 namespace {
 
-/// The facts about one passage, packed one behind the other.
+/// The facts about one passage, packed one after the other.
 struct Chunk {
     PassageDigest digest;
-    std::string definition; ///< the line of a fact that makes the passage as it is now
+    std::string definition; ///< the line of a fact that creates the passage as it is now
     std::size_t facts = 0;
     std::size_t bytes = 0;
     std::size_t from = 0; ///< in all chunks
@@ -32,7 +32,7 @@ void packed(P& with, T& chunk) {
     with(chunk.definition, chunk.facts, chunk.bytes);
 }
 
-/// The fact that would make the passage as it is now: it has the place of the one that made it first.
+/// The fact that would create the passage as it is now, at the position of the one that first created it.
 std::string definitionOf(const PassageDigest& digest) {
     if (!digest.record) return {};
     Fact fact = digest.defining;
@@ -40,7 +40,7 @@ std::string definitionOf(const PassageDigest& digest) {
     return toLine(fact);
 }
 
-/// The passage that such a line makes; nothing when it makes none.
+/// The passage that such a line creates; nothing if it creates none.
 std::optional<Passage> madeBy(const std::string& definition) {
     const auto fact = fromLine(definition, {});
     const auto* const edit = fact ? std::get_if<PassageFact>(&fact->body) : nullptr;
@@ -52,7 +52,7 @@ std::optional<Passage> madeBy(const std::string& definition) {
 
 class Packing {
 public:
-    /// False: they cannot be packed, or it shall stop.
+    /// False: they cannot be packed, or a stop was requested.
     bool add(const std::vector<Fact>& facts, const std::stop_token& stop) {
         std::unordered_map<Id, std::vector<const Fact*>> passages;
         sort(facts, passages);
@@ -113,8 +113,8 @@ private:
     std::vector<Chunk> chunks_;
     std::vector<Id> retracted_;
     std::size_t others_ = 0;
-    Packer other_; ///< the facts about no passage
-    Packer bytes_; ///< those about each
+    Packer other_; ///< the facts that are not about a passage
+    Packer bytes_; ///< the facts about each passage
     bool fits_ = true;
 };
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The members of what is packed, each type once. A binding names every member: one that is added and not
+// The members of what is packed, each type once. A binding names every member: one that is added but not
 // packed does not compile.
 #pragma once
 
@@ -8,7 +8,7 @@
 #include "journal/checkpoint/packed.h"
 #include "journal/folder/known_folder.h"
 
-// Found where the types are: packed() is called by argument-dependent lookup.
+// In the namespace of the types, because packed() is found by argument-dependent lookup.
 namespace piolo {
 
 template <typename P, journal::Either<Date> T>
@@ -53,15 +53,15 @@ void packed(P& with, T& entry) {
     with(id, at, kind, tempo, mark, reason, millis, late, fullStreak, before, after, spots, articulation,
          rhythm, entered);
 }
-/// The passage of a record is packed apart, as the fact that would make it; its entries are made from the
-/// facts.
+/// The passage of a record is packed separately, as the fact that would create it; its entries are made from
+/// the facts.
 template <typename P, journal::Either<PassageRecord> T>
 void packed(P& with, T& record) {
     auto& [passage, removed, editedHere, standing, best, bests, lastFullStreak, lastDay, secures, entries,
            stage, picture, notes] = record;
     with(editedHere, standing, best, bests, lastFullStreak, lastDay, secures, stage, picture, notes);
 }
-/// The passage of a run is the one under whose facts it is found, as is that of the three below.
+/// The passage of a run is the one under whose facts it is stored; the same for the three below.
 template <typename P, journal::Either<RunFact> T>
 void packed(P& with, T& run) {
     auto& [passage, tempo, mark, reason, kind, millis, spots, entered] = run;
@@ -83,7 +83,7 @@ void packed(P& with, T& back) {
     with(retracts);
 }
 
-/// The file of a fault's place is the one under whose faults it is found.
+/// The file of a fault's location is the one under whose faults it is stored.
 template <typename P, journal::Either<Fault> T>
 void packed(P& with, T& fault) {
     auto& [number, place, arguments] = fault;

@@ -13,7 +13,7 @@ namespace {
 
 std::size_t wordAligned(std::size_t size) { return (size + 3) / 4 * 4; }
 
-/// The build id among the notes of a segment.
+/// The build id in the notes of a segment.
 std::string idAmong(std::string_view notes) {
     constexpr std::string_view gnu("GNU", 4);
     ElfW(Nhdr) head{};
@@ -29,7 +29,7 @@ std::string idAmong(std::string_view notes) {
     return {};
 }
 
-/// Called for the program itself first; ends there.
+/// Called for the program itself first; stops there.
 int readNotes(dl_phdr_info* object, std::size_t, void* id) {
     for (int i = 0; i < object->dlpi_phnum; ++i) {
         const auto& segment = object->dlpi_phdr[i];

@@ -32,7 +32,7 @@ struct Journal::Body {
     std::mutex mutex; ///< makes numbering, timestamp and queueing one step
     Sequence sequence;
     std::unique_ptr<FactWriter> writer; ///< null if read-only
-    std::size_t readByLine = 0;         ///< the number of facts that no checkpoint held
+    std::size_t readByLine = 0;         ///< the number of facts that were not in a checkpoint
     std::optional<CheckpointWriter> checkpointing;
 
     Body(JournalLocation where, JournalPorts with) : place(std::move(where)), ports(std::move(with)) {}

@@ -16,14 +16,14 @@ namespace {
 
 constexpr std::uintmax_t mostExpectedInPage = 100'000;
 
-/// A line that breaks off in the middle is torn; one that is whole JSON has its own fault.
+/// A line that ends in the middle is torn; if it is complete JSON, it has a fault of its own.
 Fault asTorn(Fault fault) {
     const auto broken = {FaultNumber::badJson, FaultNumber::notUtf8, FaultNumber::lineTooLong};
     if (std::find(broken.begin(), broken.end(), fault.number) == broken.end()) return fault;
     return {FaultNumber::tornLine, fault.place, {}};
 }
 
-/// Reads one file, line by line, into its page.
+/// Reads one file line by line into its page.
 class PageReader {
 public:
     PageReader(const std::string& path, const std::string& device, std::int64_t latestOrder)
@@ -48,7 +48,7 @@ public:
     }
 
 private:
-    /// Room for what the file usually holds.
+    /// Reserves room for the usual content of the file.
     void expect() {
         std::error_code unknown;
         const auto bytes = std::filesystem::file_size(place_.file, unknown);
@@ -82,7 +82,7 @@ private:
 
     const std::string& device_;
     std::int64_t latestOrder_;
-    Place place_; ///< of the line that is being read
+    Place place_; ///< of the current line
     JournalPage page_;
 };
 

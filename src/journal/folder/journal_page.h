@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What one journal file holds, read by itself: several can be read at the same time.
+// The content of one journal file. Files are read independently, so several can be read concurrently.
 #pragma once
 
 #include "core/base/result.h"
@@ -14,15 +14,15 @@
 
 namespace piolo::journal {
 
-/// Bytes that a line takes as a rule.
+/// The usual length of a line in bytes.
 inline constexpr std::uintmax_t usualLine = 270;
 
-/// The highest places that were given out.
+/// The highest positions assigned so far.
 struct HighestPlaces {
-    std::int64_t order = 0;    ///< values after the latest plausible one ignored
+    std::int64_t order = 0;    ///< ignoring values after the latest plausible one
     std::int64_t ownOrder = 0; ///< of this device, whatever the clock says
     std::uint64_t ownSeq = 0;  ///< of this device
-    std::int64_t leastAhead = std::numeric_limits<std::int64_t>::max(); ///< the lowest of those ignored
+    std::int64_t leastAhead = std::numeric_limits<std::int64_t>::max(); ///< the lowest of the ignored ones
 
     void raiseTo(const HighestPlaces& other) noexcept;
 };
@@ -30,16 +30,16 @@ struct HighestPlaces {
 struct JournalPage {
     std::string path;
     std::vector<Fact> facts;
-    std::vector<long> lines;   ///< of each fact, from 1
-    std::vector<Fault> faults; ///< in the order of their lines; one of the file itself stands last
+    std::vector<long> lines;   ///< the line number of each fact, counted from 1
+    std::vector<Fault> faults; ///< in order of lines; a fault of the file itself comes last
     HighestPlaces highest;
-    bool unclosed = false; ///< this device's own, and its last line has no newline yet
+    bool unclosed = false; ///< it belongs to this device, and its last line has no newline yet
     ReadExtent extent;
-    bool changed = false; ///< it does not begin with what was known of it: nothing else here counts
+    bool changed = false; ///< it does not begin with what was known about it: nothing else here is valid
 };
 
-/// Any thread. A file that cannot be read gives a page with that fault. With `known` only what follows that
-/// is taken; a file that cannot be read has then changed.
+/// Any thread. For an unreadable file, returns a page with that fault. With `known`, reads only what follows
+/// it; an unreadable file then counts as changed.
 [[nodiscard]] JournalPage readPage(const std::string& path, const std::string& device,
                                    std::int64_t latestOrder,
                                    const std::optional<ReadExtent>& known = std::nullopt);

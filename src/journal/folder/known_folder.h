@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is known of a practice folder from an earlier reading of it.
+// What is known about a practice folder from an earlier reading.
 #pragma once
 
 #include "core/history/stored_history.h"
@@ -14,11 +14,11 @@ namespace piolo::journal {
 struct KnownFile {
     std::string name; ///< in journal/
     ReadExtent extent;
-    std::vector<Fault> faults; ///< in the order of their lines; their places have no file
+    std::vector<Fault> faults; ///< in order of lines; their locations have no file
 };
 
 struct KnownFolder {
-    std::vector<KnownFile> files; ///< all of them, in the order of their names
+    std::vector<KnownFile> files; ///< all of them, in order of name
     HighestPlaces highest;
     std::shared_ptr<const StoredHistory> history; ///< the facts of these files
 };

@@ -20,7 +20,7 @@ LineSource::LineSource(std::string path, std::size_t longest, files::Descriptor 
     : path_(std::move(path)), longest_(longest), file_(std::move(file)) {}
 
 Result<LineSource> LineSource::open(const std::string& path, std::size_t longest) {
-    // Without O_NONBLOCK a named pipe would hold the reader until someone writes to it.
+    // Without O_NONBLOCK, a named pipe would block the reader until someone writes to it.
     files::Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
     struct stat found {};
     if (!file.isOpen() || ::fstat(file.number(), &found) != 0) return files::readFault(path, errno);

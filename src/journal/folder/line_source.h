@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The lines of a file, one at a time, in bounded memory.
+// Reads the lines of a file one at a time, in bounded memory.
 #pragma once
 
 #include "core/base/result.h"
@@ -13,19 +13,19 @@
 
 namespace piolo::journal {
 
-/// One line without its end ("\n" or "\r\n").
+/// A line without its ending ("\n" or "\r\n").
 struct SourceLine {
     std::string text;
     long number = 0;      ///< from 1
-    bool tooLong = false; ///< `text` is then its beginning only
+    bool tooLong = false; ///< `text` then has only its beginning
     bool closed = true;   ///< false: the file ends without a newline
 };
 
-/// How much of a file was read, and what it was.
+/// How much of a file was read, and its checksum.
 struct ReadExtent {
     std::uint64_t bytes = 0;
-    long lines = 0;        ///< closed by a newline
-    bool closed = true;    ///< no line was begun and not ended
+    long lines = 0;        ///< those closed by a newline
+    bool closed = true;    ///< no line was left incomplete
     std::uint64_t sum = 0; ///< files::ContentSum of these bytes
     bool operator==(const ReadExtent&) const noexcept = default;
 };
@@ -33,23 +33,23 @@ struct ReadExtent {
 /// Reads a regular file. One thread.
 class LineSource {
 public:
-    /// Fault cannotRead, also for what is no regular file.
+    /// Fault cannotRead, also for anything that is not a regular file.
     static Result<LineSource> open(const std::string& path, std::size_t longest);
-    /// The next line that is not empty; nothing at the end or after a fault.
+    /// The next non-empty line; nothing at the end or after a fault.
     std::optional<SourceLine> next();
-    /// Goes on behind what was read at another time, before the first next(). False when the file does not
-    /// begin with that, or when its last line has grown: then nothing can be read any more.
+    /// Continues after what was read at another time; call before the first next(). False if the file does
+    /// not begin with that, or if its last line has grown: then nothing more can be read.
     [[nodiscard]] bool skip(const ReadExtent& known);
-    /// Of all that was read. At the end of the file: of the file.
+    /// Of everything read so far; at the end of the file, of the whole file.
     [[nodiscard]] ReadExtent extent() const;
-    /// The fault that ended the reading early.
+    /// The fault that stopped reading early.
     [[nodiscard]] const std::optional<Fault>& fault() const { return fault_; }
 
 private:
     LineSource(std::string path, std::size_t longest, files::Descriptor file);
     /// Reads at most `most` bytes. False at the end.
     bool fill(std::size_t most);
-    /// Adds what the block holds of the present line; true when its newline was there.
+    /// Adds the part of the current line that is in the block; true if it included the newline.
     bool take(SourceLine& line);
 
     std::string path_;

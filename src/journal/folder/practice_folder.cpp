@@ -30,17 +30,17 @@ constexpr std::int64_t dayMillis = 86'400'000;
 constexpr std::uintmax_t mostExpected = 1'000'000;
 constexpr std::uintmax_t worthAThread = 1'000'000; ///< bytes
 
-/// Gathers what several pages hold, in the order in which they are added.
+/// Collects the content of several pages in the order in which they are added.
 class Gathering {
 public:
-    /// Room for what so many bytes usually hold.
+    /// Reserves room for the usual content of that many bytes.
     void expect(std::uintmax_t bytes) {
         const auto facts = static_cast<std::size_t>(std::min(bytes / usualLine, mostExpected));
         contents_.facts.reserve(facts);
         byId_.reserve(facts);
     }
 
-    /// The page of a file, behind the faults that are known of it.
+    /// The page of a file, after its known faults.
     void add(JournalPage page, const std::vector<Fault>& known = {}) {
         highest_.raiseTo(page.highest);
         contents_.files.push_back({page.path, page.extent});
@@ -75,7 +75,7 @@ public:
     }
 
 private:
-    static constexpr std::size_t ahead = 8; ///< look-ups under way while one fact is kept
+    static constexpr std::size_t ahead = 8; ///< look-ups in progress while one fact is processed
 
     void keep(JournalPage& page, std::size_t i) {
         Fact& fact = page.facts[i];
@@ -91,17 +91,17 @@ private:
     IdIndex byId_;
 };
 
-/// Pages in the order of their paths. Large files are read at the same time, as many as there are processors.
+/// Pages in order of path. Large files are read concurrently, as many as there are processors.
 class PagesAhead {
 public:
     PagesAhead(std::vector<std::string> paths, std::string device, std::int64_t latestOrder)
         : paths_(std::move(paths)), known_(paths_.size()), device_(std::move(device)),
           latestOrder_(latestOrder) {}
 
-    /// Before the first next().
+    /// Call before the first next().
     void setKnown(std::size_t file, const ReadExtent& extent) { known_[file] = extent; }
 
-    /// Nothing after the last.
+    /// Nothing after the last page.
     std::optional<JournalPage> next() {
         const auto atOnce = std::max<std::size_t>(std::thread::hardware_concurrency(), 1);
         while (begun_ < paths_.size() && pages_.size() < atOnce) begin(begun_++);
@@ -117,7 +117,7 @@ private:
         std::error_code missing;
         const auto bytes = fs::file_size(path, missing);
         const bool large = !missing && bytes >= worthAThread;
-        // With both allowed, a machine that has no thread left reads the page when it is asked for.
+        // With both policies allowed, a machine without free threads reads the page on demand.
         const auto when = large ? std::launch::async | std::launch::deferred : std::launch::deferred;
         pages_.push_back(std::async(when, readPage, path, std::cref(device_), latestOrder_, known_[file]));
     }
@@ -130,7 +130,7 @@ private:
     std::deque<std::future<JournalPage>> pages_;
 };
 
-/// For each path the known file of its name, or nothing.
+/// For each path, the known file with its name, or null.
 std::vector<const KnownFile*> inTheirPlaces(const std::vector<KnownFile>& files,
                                             const std::vector<std::string>& paths) {
     std::vector<const KnownFile*> found;
@@ -143,7 +143,7 @@ std::vector<const KnownFile*> inTheirPlaces(const std::vector<KnownFile>& files,
     return found;
 }
 
-/// Only all facts together say what comes of an id that comes again.
+/// Only all facts together decide the fate of a repeated id.
 bool repeats(const JournalPage& page, const StoredHistory& history) {
     return std::any_of(page.facts.begin(), page.facts.end(),
                        [&](const Fact& fact) { return history.knows(fact.id); });

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drill of one passage as the screen shows it and drives it.
+// The drill of one passage as the screen shows and controls it.
 #pragma once
 
 // Qt comes first: moc cannot read the standard headers before it.
@@ -20,8 +20,8 @@
 
 namespace piolo::models {
 
-/// Window's thread. What is shown while the click runs is what can be heard now, not what was rendered. Each
-/// signal says what changed: a beat is the business of `beats` alone, and a run's end leaves the staff alone.
+/// Window thread. While the click runs, it shows what is audible now, not what was rendered. Each signal says
+/// what changed: a beat concerns only `beats`, and the end of a run does not affect the staff.
 class DrillModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -31,14 +31,14 @@ class DrillModel : public QObject {
     Q_PROPERTY(bool openEnded READ openEnded NOTIFY passageChanged)
     Q_PROPERTY(int cleanRuns READ cleanRuns NOTIFY passageChanged)
     Q_PROPERTY(State state READ state NOTIFY stateChanged)
-    /// The runs move nothing, for they are played for something else than the rule.
+    /// The runs do not change the standing, because they are played outside the rule.
     Q_PROPERTY(bool apart READ apart NOTIFY stateChanged)
     Q_PROPERTY(PauseKind pauseKind READ pauseKind NOTIFY stateChanged)
-    /// How many runs in a row went by without a key.
+    /// How many runs in a row ended without a key press.
     Q_PROPERTY(int unheardRuns READ unheardRuns NOTIFY stateChanged)
     Q_PROPERTY(int streak READ streak NOTIFY standingChanged)
     Q_PROPERTY(Feedback feedback READ feedback NOTIFY feedbackChanged)
-    /// Time to rest ears and lip.
+    /// It is time to rest ears and lip.
     Q_PROPERTY(bool restDue READ restDue NOTIFY restChanged)
     Q_PROPERTY(piolo::models::DrillText* text READ text CONSTANT)
     Q_PROPERTY(piolo::models::Listening* listening READ listening CONSTANT)
@@ -47,10 +47,10 @@ class DrillModel : public QObject {
     Q_PROPERTY(piolo::models::TodayFigures* today READ today CONSTANT)
     Q_PROPERTY(piolo::models::StageFigures* stages READ stages CONSTANT)
     Q_PROPERTY(piolo::models::PlayedAs* playedAs READ playedAs CONSTANT)
-    /// The passage's notes, when they are known.
+    /// The passage's notes, if they are known.
     Q_PROPERTY(piolo::models::StaffView* staff READ staff CONSTANT)
 public:
-    // In the order of the control's own.
+    // In the order of the control's own enumerators.
     enum class State { Stopped, Playing, Paused };
     Q_ENUM(State)
     enum class PauseKind { NoKey, ThreeMisses, BelowStart };
@@ -58,7 +58,7 @@ public:
     enum class Feedback { None, Clean, Climbed, Secure, Missed, Found, TakenBack, NothingToTakeBack };
     Q_ENUM(Feedback)
 
-    /// Both outlive this.
+    /// Both must outlive this object.
     DrillModel(practice::PracticeBook& book, practice::DrillControl& control, QObject* parent = nullptr);
 
     [[nodiscard]] bool isOpen() const { return control_.record() != nullptr; }
@@ -81,24 +81,24 @@ public:
     [[nodiscard]] PlayedAs* playedAs() { return &playedAs_; }
     [[nodiscard]] StaffView* staff() { return &staff_; }
 
-    /// What is known of the passage; none when none is open. Good until the notebook changes.
+    /// The record of the passage; null if none is open. Valid until the notebook changes.
     [[nodiscard]] const PassageRecord* record() const { return control_.record(); }
     [[nodiscard]] Date date() const { return book_.today(); }
 
-    /// Shows that passage (id of 32 digits); stops what runs.
+    /// Shows that passage (id of 32 digits); stops whatever runs.
     Q_INVOKABLE void open(const QString& passage);
 
     Q_INVOKABLE void start() { control_.begin(RunKind::run); }
-    /// One run at the target that moves nothing.
+    /// One run at the target that does not change the standing.
     Q_INVOKABLE void attempt() { control_.begin(RunKind::attempt); }
-    /// At the target, run after run, all apart from the rule: without the click from the first note on, and
-    /// with some bars before and after.
+    /// Runs at the target, one after the other, outside the rule: without the click from the first note on,
+    /// or with a few bars before and after.
     Q_INVOKABLE void playSilent() { control_.begin(RunKind::silent); }
     Q_INVOKABLE void playInContext() { control_.begin(RunKind::context); }
-    /// At half the present tempo, run after run, apart from the rule.
+    /// Runs at half the current tempo, one after the other, outside the rule.
     Q_INVOKABLE void playAtHalf() { control_.begin(RunKind::aside); }
     Q_INVOKABLE void seek() { control_.seek(); }
-    /// The player says which stage the passage is in: a place in StageFigures::names.
+    /// The player chooses the stage of the passage: an index into StageFigures::names.
     Q_INVOKABLE void setStage(int stage);
     /// The mark button: a miss now.
     Q_INVOKABLE void missNow() { control_.strikeNow(); }
@@ -107,7 +107,7 @@ public:
     Q_INVOKABLE void faster() { control_.faster(); }
     Q_INVOKABLE void slower() { control_.slower(); }
 
-    // In a pause.
+    // During a pause.
     Q_INVOKABLE void goOn() { control_.goOn(); }
     Q_INVOKABLE void doubt() { control_.doubt(); }
     Q_INVOKABLE void halveTempo() { control_.halveTempo(); }
@@ -119,7 +119,7 @@ public:
     void tick() { control_.tick(); }
 
 signals:
-    /// Another passage is open, or what is known of it changed.
+    /// Another passage is open, or its record has changed.
     void passageChanged();
     void stateChanged();
     void standingChanged();

@@ -54,7 +54,7 @@ QString DrillText::about() const {
             .arg(QString::fromStdString(music.meter.text()), Formatter::bars(music),
                  countInWords(music.countInBars), Formatter::rule(known->passage.tempi.rule));
     QStringList parts{line};
-    // A passage named by its bars alone is known by its piece.
+    // A passage titled only by its bars is identified by its piece.
     const auto piece = book_.notebook().piece(known->passage.title.piece);
     if (piece && !title().contains(QString::fromStdString(piece->name)))
         parts.prepend(QString::fromStdString(piece->name));

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the drill's screen says in words and figures.
+// What the drill screen says in words and figures.
 #pragma once
 
 // Qt comes first: moc cannot read the standard headers before it.
@@ -11,7 +11,7 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class DrillText : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -25,16 +25,16 @@ class DrillText : public QObject {
     Q_PROPERTY(QString tempoLine READ tempoLine NOTIFY standingChanged)
     Q_PROPERTY(QString halfTempo READ halfTempo NOTIFY standingChanged)
     Q_PROPERTY(QString streak READ streak NOTIFY standingChanged)
-    /// Why the tempo is not where the last run left it; "" when it is.
+    /// Why the tempo is not where the last run left it; otherwise "".
     Q_PROPERTY(QString opening READ opening NOTIFY reasonChanged)
-    /// "Looking for your tempo: you named 92", "Found today: 84; you named 92"; "" when none was looked for
+    /// "Looking for your tempo: you named 92", "Found today: 84; you named 92"; "" if there was no search
     /// today.
     Q_PROPERTY(QString search READ search NOTIFY reasonChanged)
-    /// "a try: moves nothing"; "" for runs that move the rule.
+    /// "a try: moves nothing"; "" for runs that affect the rule.
     Q_PROPERTY(QString apart READ apart NOTIFY reasonChanged)
     Q_PROPERTY(QString feedback READ feedback NOTIFY feedbackChanged)
 public:
-    /// Both outlive this.
+    /// Both must outlive this object.
     DrillText(const practice::PracticeBook& book, const practice::DrillControl& control,
               QObject* parent = nullptr);
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A passage's notes, heard before they are played.
+// Hearing a passage's notes before playing them.
 #pragma once
 
 // Qt comes first: moc cannot read the standard headers before it.
@@ -10,19 +10,19 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class Listening : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the drill")
-    /// The notes are known: there is something to hear.
+    /// True if the notes are known, so that there is something to hear.
     Q_PROPERTY(bool possible READ possible NOTIFY passageChanged)
-    /// They are heard now.
+    /// They are being played now.
     Q_PROPERTY(bool active READ active NOTIFY activeChanged)
-    /// With the click, or with the count-in alone.
+    /// With the click, or with the count-in only.
     Q_PROPERTY(bool withClick READ withClick WRITE setWithClick NOTIFY withClickChanged)
 public:
-    /// `control` outlives this.
+    /// `control` must outlive this object.
     explicit Listening(practice::DrillControl& control, QObject* parent = nullptr);
 
     [[nodiscard]] bool possible() const { return control_.canHear(); }
@@ -30,7 +30,8 @@ public:
     [[nodiscard]] bool withClick() const { return withClick_; }
     void setWithClick(bool withClick);
 
-    /// Plays the notes once at the present tempo, or stops them: nothing is logged and nothing moves.
+    /// Plays the notes once at the current tempo, or stops them. Nothing is logged and the standing does not
+    /// change.
     Q_INVOKABLE void toggle() { control_.hearFirst(withClick_); }
 
 signals:

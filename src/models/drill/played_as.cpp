@@ -42,7 +42,7 @@ QString PlayedAs::fingering() const { return QString::fromStdString(passage_.man
 
 void PlayedAs::show(const PassageRecord& record, Tempo tempo, bool open) {
     open_ = open && !book_.readOnly();
-    if (!open) return; // nothing of it changes while the click runs
+    if (!open) return; // none of it changes while the click runs
     passage_ = record.passage;
     beats_ = beatsOf(record, tempo);
     bests_ = bestsOf(record);

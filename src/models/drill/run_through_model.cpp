@@ -21,7 +21,7 @@ QString minutesText(std::int64_t millis) {
     return QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QLatin1Char('0'));
 }
 
-/// 0 for a bar that is not known; nothing for what is no bar.
+/// 0 for an unknown bar; nothing for an invalid one.
 std::optional<int> barTyped(const QString& bar) {
     return bar.trimmed().isEmpty() ? 0 : readCount(bar, 0, Piece::mostBars);
 }
@@ -57,7 +57,7 @@ std::int64_t RunThroughModel::played() const {
 
 QString RunThroughModel::clock() const { return minutesText(played()); }
 
-// Whole bars gone by at the piece's tempo; a pick-up is not known of a piece.
+// The number of whole bars that have passed at the piece's tempo; pieces do not state a pick-up.
 std::optional<std::int32_t> RunThroughModel::barAt(std::int64_t millis) const {
     const auto known = piece();
     if (!known || !known->music.tempo) return std::nullopt;
@@ -138,7 +138,7 @@ void RunThroughModel::pedal(const practice::PedalAct& act) {
     using Act = practice::PedalAct::Kind;
     if (act.kind == Act::press) return start();
     if (act.kind == Act::mark) return markStop();
-    if (act.marked) takeBackStop(); // the press that marked it was none
+    if (act.marked) takeBackStop(); // the press that marked it is void
     if (act.kind == Act::held) return finish(true);
     takeBackStop();
 }

@@ -10,12 +10,12 @@ namespace piolo::models {
 
 namespace {
 
-/// The ids of a stage's texts: %1 is what the player has of what leads out of it, %2 or %n what it takes.
+/// The ids of a stage's texts: %1 is the player's progress towards the next stage, %2 or %n what it takes.
 struct StageTexts {
     Stage stage;
     const char* name;
     const char* evidence;
-    const char* reached = nullptr; ///< in place of `evidence` once it is all there; nullptr: the same
+    const char* reached = nullptr; ///< instead of `evidence` once the progress is complete; null: the same
     bool counts = false;           ///< `evidence` has forms for singular and plural
 };
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The stage a passage is in, and what the practice log says for the next one.
+// The stage of a passage, and the log's evidence for the next one.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QStringList>
@@ -15,18 +15,18 @@ namespace piolo::models {
 /// "without the click"
 [[nodiscard]] QString stageName(Stage stage);
 
-/// Window's thread. The player decides: nothing here moves a passage by itself.
+/// Window thread. The player decides: nothing here changes the stage by itself.
 class StageFigures : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the drill")
-    /// All stages, in the order in which a passage goes through them.
+    /// All stages in order.
     Q_PROPERTY(QStringList names READ names CONSTANT)
-    /// The place of the present stage in `names`.
+    /// The index of the current stage in `names`.
     Q_PROPERTY(int stage READ stage NOTIFY changed)
     /// "Secure on 2 of 3 days; then without the click."
     Q_PROPERTY(QString evidence READ evidence NOTIFY changed)
-    /// The next stage, once the log speaks for it; "" before, and in the last one.
+    /// The next stage once the log supports it; "" before that, and in the last stage.
     Q_PROPERTY(QString proposed READ proposed NOTIFY changed)
 public:
     using QObject::QObject;

@@ -2,7 +2,7 @@
 // What was done today with one passage: figures only, no forecasts.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -11,14 +11,14 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class TodayFigures : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the drill")
     /// "11 of 14"; "none yet" before the first run.
     Q_PROPERTY(QString cleanText READ cleanText NOTIFY changed)
-    /// The best tempo ever with a full streak; "none yet".
+    /// The best tempo ever with a full streak; or "none yet".
     Q_PROPERTY(QString bestText READ bestText NOTIFY changed)
     Q_PROPERTY(QString timeText READ timeText NOTIFY changed)
     /// "on 1 of 3 days", or "yes".

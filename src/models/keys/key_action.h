@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What keys and switches do: the one table. room/key_dispatch does it.
+// What keys and switches do: the only table. room/key_dispatch carries it out.
 #pragma once
 
 #include "models/keys/key_scope.h"
@@ -22,13 +22,13 @@ struct KeyActionInfo {
     std::string_view name; ///< in the machine's settings, and in QML
     const char* text;      ///< the id of its text
     KeyScope scopes;
-    std::array<const char*, 2> usual{}; ///< its keys, in portable text; nullptr: it has fewer
-    /// The id of the text for how the one pedal does it, %1 being its keys; "": by a press; nullptr: not at
-    /// all.
+    std::array<const char*, 2> usual{}; ///< its keys as portable text; null: fewer keys
+    /// The id of the text for how the single pedal does it, with %1 for its keys; "": by a press; null: not
+    /// at all.
     const char* byPedal = nullptr;
 };
 
-/// In the order of KeyAction, which is that of the settings' screen.
+/// In the order of KeyAction, which is that of the settings screen.
 inline constexpr std::array keyActions{
     KeyActionInfo{KeyAction::mark,
                   "mark",

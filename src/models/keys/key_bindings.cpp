@@ -134,7 +134,7 @@ void KeyBindings::takeOver() {
     change(before, lines);
 }
 
-// What was said before is in another language, and the screen that waited for a key is made anew.
+// Earlier messages are in the previous language, and the screen that was waiting for a key is created again.
 void KeyBindings::reword() {
     beginResetModel();
     giveUp();
@@ -173,7 +173,7 @@ void KeyBindings::changeTo(const KeyTable& changed) {
     change(before, lines);
 }
 
-// Rows stay what they are: what was focused keeps the focus.
+// Keeps the rows, so that the focused item keeps the focus.
 void KeyBindings::change(const KeyTable& before, const QStringList& lines) {
     for (const KeyActionInfo& info : keyActions) {
         if (table_.triggers(info.action) == before.triggers(info.action)) continue;

@@ -2,7 +2,7 @@
 // The keys as the screens show and change them.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QAbstractListModel>
 #include <QString>
 #include <QStringList>
@@ -20,35 +20,35 @@
 
 namespace piolo::models {
 
-/// A row for each action, which QML knows by its name. Window's thread.
+/// One row per action, which QML knows by name. Window thread.
 class KeyBindings : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the practice room")
-    /// The action that waits for its new key; "" when none does.
+    /// The action that is waiting for a new key; "" if none is.
     Q_PROPERTY(QString capturing READ capturing NOTIFY capturingChanged)
-    /// Why the last key pressed for `capturing` was not taken; "" when it was.
+    /// Why the last key pressed for `capturing` was not accepted; "" if it was.
     Q_PROPERTY(QString conflict READ conflict NOTIFY capturingChanged)
-    /// That key can be taken over: by takeOver(), or by pressing it again.
+    /// True if that key can be taken over, with takeOver() or by pressing it again.
     Q_PROPERTY(bool contested READ isContested NOTIFY capturingChanged)
-    /// The player is at the button for that: its keys are the button's.
+    /// True while the player is at that button: its keys go to the button.
     Q_PROPERTY(bool deciding READ isDeciding WRITE setDeciding NOTIFY decidingChanged)
-    /// What the last change did, line by line; "" when nothing was changed yet.
+    /// What the last change did, line by line; "" if nothing was changed yet.
     Q_PROPERTY(QString saying READ saying NOTIFY sayingChanged)
-    /// What a MIDI switch is waited for with; "" when none is.
+    /// The MIDI status while waiting for a switch; "" while not waiting.
     Q_PROPERTY(QString midiLine READ midiLine NOTIFY midiLineChanged)
-    /// Keys by what a pedal sends: a list of {value, text}.
+    /// Sets of keys by what a pedal sends: a list of {value, text}.
     Q_PROPERTY(QVariantList sets READ sets CONSTANT)
-    /// The keys of each action under its name, as people read them, what the one pedal does of it too:
+    /// The keys of each action by its name, as people read them, including what the single pedal does for it:
     /// `shown.mark` is "Space, PgDown", `shown.stop` "Esc, F5 held".
     Q_PROPERTY(QVariant shown READ shown NOTIFY keysChanged)
 public:
-    /// `chips`: a list of {trigger, text}, one for each key.
+    /// `chips`: a list of {trigger, text}, one entry for each key.
     enum Role { actionRole = Qt::UserRole + 1, wordsRole, keysRole, chipsRole };
     using Keys = KeyTable::Saved;
 
-    /// `saved`: as MachineSettings.keys. `save` is called with all keys that differ from the usual ones.
-    /// `clock` gives the present moment in nanoseconds of the monotonic clock.
+    /// `saved`: as MachineSettings.keys. `save` is called with all keys that differ from the defaults.
+    /// `clock` returns the current time in nanoseconds of the monotonic clock.
     KeyBindings(const Keys& saved, std::function<void(const Keys&)> save, std::function<std::int64_t()> clock,
                 QObject* parent = nullptr);
 
@@ -56,7 +56,7 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
-    /// Where the keys of the window and of MIDI are heard.
+    /// Handles the keys of the window and of MIDI.
     [[nodiscard]] KeyListener& listener() { return listener_; }
     [[nodiscard]] QString capturing() const;
     [[nodiscard]] QString conflict() const { return capture_.conflict(); }
@@ -69,22 +69,23 @@ public:
     [[nodiscard]] QVariant shown() const;
     [[nodiscard]] QString shown(KeyAction action) const;
 
-    /// The next key or MIDI switch pressed is added to the action (four at most, the oldest gives way). Esc
-    /// gives up.
+    /// Adds the next key or MIDI switch pressed to the action (at most four; the oldest is removed). Esc
+    /// cancels.
     Q_INVOKABLE void capture(const QString& action);
-    /// The same, and what MIDI is listened to is told.
+    /// The same, and midiLine reports which MIDI inputs are open.
     Q_INVOKABLE void captureMidi(const QString& action);
-    /// The contested key leaves the action that has it.
+    /// Removes the contested key from the other action.
     Q_INVOKABLE void takeOver();
     Q_INVOKABLE void giveUp();
-    /// That key does nothing any more. Not the last one that marks, nor the last one that stops.
+    /// Unbinds that key. Not the last one that marks, nor the last one that stops.
     Q_INVOKABLE void takeAway(const QString& action, const QString& trigger);
     Q_INVOKABLE void useSet(const QString& set);
-    /// The usual keys again.
+    /// Restores the default keys.
     Q_INVOKABLE void restore();
-    /// Another language is spoken from here on.
+    /// Call after the language has changed.
     void reword();
-    /// Listens to MIDI switches, while any is bound or a key is waited for. `switches` outlives this.
+    /// Handles MIDI switches while any is bound or a key is being captured. `switches` must outlive this
+    /// object.
     void watch(MidiSwitches& switches);
 
 signals:

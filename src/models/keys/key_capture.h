@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A key that is being chosen for an action: who waits for it, and who has it already.
+// A key being chosen for an action: which action waits for it, and which one already has it.
 #pragma once
 
 #include "models/keys/key_table.h"
@@ -11,25 +11,25 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class KeyCapture {
 public:
-    /// `table` outlives this.
+    /// `table` must outlive this object.
     explicit KeyCapture(KeyTable& table) : table_(table) {}
 
-    /// The action that waits for its key.
+    /// The action that is waiting for its key.
     [[nodiscard]] std::optional<KeyAction> action() const { return action_; }
-    /// Why the last key was not taken; "" when it was.
+    /// Why the last key was not accepted; "" if it was.
     [[nodiscard]] const QString& conflict() const { return conflict_; }
-    /// Another action has that key, and can do without it.
+    /// True if another action has that key and does not need it.
     [[nodiscard]] bool isContested() const { return !contested_.isEmpty(); }
 
     void begin(KeyAction action);
     void giveUp();
-    /// Binds the key, or contests it when another action has it; offered again, it is taken over. Returns
-    /// what changed in the table, line by line; nothing when nothing did.
+    /// Binds the key, or contests it if another action has it; if it is offered again, it is taken over.
+    /// Returns the changes to the table line by line; empty if there are none.
     QStringList offer(const QString& trigger);
-    /// The contested key leaves the action that has it. Returns what changed, as above.
+    /// Removes the contested key from the other action. Returns the changes, as above.
     QStringList takeOver();
 
 private:

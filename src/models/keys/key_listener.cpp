@@ -9,7 +9,7 @@ namespace {
 
 constexpr std::int64_t nanosPerMilli = 1'000'000;
 
-/// Keys have codes from 0 up, so switches have them from -1 down.
+/// Keys have codes from 0 up, so switches get codes from -1 down.
 int contactOf(const MidiSwitch& which) { return -1 - which.code(); }
 
 } // namespace
@@ -94,8 +94,8 @@ void KeyListener::lift(int contact, std::int64_t nanos) {
     if (pedal_ == contact) emit pedalUp(nanos);
 }
 
-// A text field types, a list that dropped down is moved in, and while nothing runs a focused button is
-// pressed.
+// Text fields need keys for typing and open lists for moving; while nothing runs, a focused button is pressed
+// by its key.
 bool KeyListener::leftToControl(const QKeyEvent& event) const {
     const QQuickItem* focused = window_ == nullptr ? nullptr : window_->activeFocusItem();
     if (focused == nullptr) return false;
@@ -108,8 +108,8 @@ bool KeyListener::leftToControl(const QKeyEvent& event) const {
     return presses && types && focused->inherits("QQuickAbstractButton");
 }
 
-// X11 and Wayland stamp keys in milliseconds of the same monotonic clock, cut to 32 bits. Where the age that
-// comes of it is not plausible (another clock), the key was pressed now.
+// X11 and Wayland stamp key events in milliseconds of the same monotonic clock, truncated to 32 bits. If the
+// resulting age is not plausible (another clock), the key counts as pressed now.
 std::int64_t KeyListener::momentOf(const QKeyEvent& event) const {
     constexpr std::uint32_t oldest = 500;
     const std::int64_t now = clock_();

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How keys and switches reach what they do.
+// How keys and switches reach their actions.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QKeyEvent>
 #include <QObject>
 #include <QQuickWindow>
@@ -18,44 +18,45 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class KeyListener : public QObject {
     Q_OBJECT
 public:
-    /// `table` outlives this. `clock` gives the present moment in nanoseconds of the monotonic clock.
+    /// `table` must outlive this object. `clock` returns the current time in nanoseconds of the monotonic
+    /// clock.
     KeyListener(const KeyTable& table, std::function<std::int64_t()> clock, QObject* parent = nullptr);
 
-    /// Where the player is: the keys of that scope are heard, all others are left to the controls.
+    /// Where the player is: the keys of that scope are handled, all others are left to the controls.
     void setScope(KeyScope scope) { scope_ = scope; }
-    /// The click runs: keys come before those of any focused control.
+    /// While the click runs, keys take precedence over any focused control.
     void setUrgent(bool urgent) { urgent_ = urgent; }
     void setBounceMillis(int millis) { watch_.setBounce(millis); }
-    /// Every key is offered, and does nothing.
+    /// While capturing, every key is offered and has no other effect.
     void setCapturing(bool capturing) { capturing_ = capturing; }
-    /// The player is at a button: Space and Return are the button's.
+    /// While the player is at a button, Space and Return go to the button.
     void setDeciding(bool deciding) { deciding_ = deciding; }
 
-    /// Listens to the keys of that window.
+    /// Handles the keys of that window.
     void watch(QQuickWindow* window);
-    /// Listens to those switches, too. `switches` outlives this.
+    /// Handles those switches, too. `switches` must outlive this object.
     void watch(MidiSwitches& switches);
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 signals:
-    /// A key of that action was pressed, at that moment (nanoseconds of the monotonic clock).
+    /// A key of that action was pressed at that time (nanoseconds of the monotonic clock).
     void pressed(piolo::models::KeyAction action, qint64 nanos);
     /// A key was pressed while capturing.
     void offered(const QString& trigger);
-    /// The one pedal, which is read by when it moves.
+    /// The single pedal, whose timing matters.
     void pedalDown(qint64 nanos);
     void pedalUp(qint64 nanos);
-    /// The pedal's last release was none.
+    /// The pedal's last release was not real.
     void pedalStillDown();
-    /// The keyboard went away.
+    /// The keyboard focus was lost.
     void pedalLost();
 
 private:
-    /// A key or switch on its way: its contact is its own, whatever the modifiers.
+    /// A key or switch being handled. Its contact is the same whatever the modifiers.
     struct Hit {
         QString trigger;
         int contact = 0;
@@ -78,7 +79,7 @@ private:
     bool urgent_ = false;
     bool capturing_ = false;
     bool deciding_ = false;
-    std::optional<int> pedal_; // the contact that moved the one pedal last
+    std::optional<int> pedal_; // the contact that last moved the single pedal
 };
 
 } // namespace piolo::models

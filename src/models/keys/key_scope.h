@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where the keys of the screens are heard.
+// Where on the screens keys are handled.
 #pragma once
 
 namespace piolo::models {
 
-/// Bits, to be combined for a key that works in several of them. A key does one thing in each.
+/// Bits, combined for a key that works in several of them. In each, a key does one thing.
 enum class KeyScope : unsigned { none = 0, drill = 1, runThrough = 2, log = 4, form = 8 };
 
 [[nodiscard]] constexpr KeyScope operator|(KeyScope a, KeyScope b) {

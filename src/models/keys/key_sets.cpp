@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Keys by what a pedal sends.
+// Sets of keys by what a pedal sends.
 #include "models/keys/key_table.h"
 #include "models/settings/setting_choices.h"
 
@@ -42,7 +42,7 @@ bool variesBySet(KeyAction action) {
     return std::ranges::any_of(keySets(), [&](const KeySet& set) { return set.keys.contains(action); });
 }
 
-/// The player's own keys stay where no set has anything to say, and MIDI switches everywhere.
+/// The player's own keys remain where the set defines nothing; MIDI switches always remain.
 QStringList underSet(KeyAction action, const QStringList& present, const ActionKeys& keys) {
     if (!variesBySet(action)) return present;
     const auto own = keys.find(action);
@@ -68,7 +68,7 @@ void KeyTable::use(const QString& name) {
         QStringList& triggers = triggers_[rowOf(info.action)];
         triggers = underSet(info.action, triggers, set->keys);
     }
-    // What the set took for itself does nothing else in the same scope.
+    // Keys used by the set are removed from other actions in the same scope.
     for (const KeyActionInfo& info : keyActions) {
         if (variesBySet(info.action)) continue;
         const QStringList own = triggers(info.action);

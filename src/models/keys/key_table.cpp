@@ -47,7 +47,7 @@ std::optional<KeyAction> KeyTable::rival(KeyAction action, const QString& trigge
     return std::nullopt;
 }
 
-// One pedal for all starts, marks and stops.
+// A single pedal starts, marks and stops.
 bool KeyTable::isNeeded(KeyAction action, const QString& trigger) const {
     const auto rest = [&](KeyAction which) {
         QStringList left = triggers(which);

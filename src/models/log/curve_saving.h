@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The log's curves as a file.
+// Saves the log's curves as a file.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QString>
 
 #include "plots/curve/curves_plot.h"
@@ -11,7 +11,7 @@
 
 namespace piolo::models {
 
-/// What is saved: the picture as it is seen, and all entries of its passages as comma-separated values.
+/// What to save: the picture as shown, and all entries of its passages as comma-separated values.
 struct SavedCurves {
     const std::vector<plots::CurveSeries>& series;
     plots::CurvesView view;
@@ -19,8 +19,8 @@ struct SavedCurves {
     std::vector<const PassageRecord*> records;
 };
 
-/// Writes .svg, .png, .pdf or .csv, by the name's end; "~/" is the home folder. The file appears whole or not
-/// at all. "" when it is there, else one plain sentence.
+/// Writes .svg, .png, .pdf or .csv, depending on the file name; "~/" is the home folder. The file appears
+/// whole or not at all. Returns "" on success, otherwise one sentence.
 [[nodiscard]] QString saveCurves(const QString& path, const SavedCurves& saved);
 
 } // namespace piolo::models

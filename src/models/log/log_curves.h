@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The curves that stand beside the log, and what a point on one of them says.
+// The curves beside the log, and the text for a point on one of them.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QString>
 
 #include "plots/curve/curve_series.h"

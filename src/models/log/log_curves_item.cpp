@@ -13,7 +13,7 @@ namespace piolo::models {
 
 namespace {
 
-/// So many days or runs are always in sight.
+/// At least this many days or runs are always visible.
 constexpr double leastSeen = 4;
 constexpr double pointerReach = 24;
 
@@ -53,7 +53,7 @@ void LogCurvesItem::read() {
     if (by_ == plots::CurveBy::days && log_->filter().from)
         all_.from = std::min(static_cast<double>(log_->filter().from->daysSince1970()), all_.to - 1);
     pointed_.reset();
-    if (!(all_ == before)) view_ = all_; // an entry less does not lose the player's place
+    if (!(all_ == before)) view_ = all_; // losing an entry does not lose the player's position
     emit curvesChanged();
     emit pointedChanged();
     emit viewChanged();
@@ -177,7 +177,7 @@ QString LogCurvesItem::save(const QString& path) const {
     return saveCurves(path, {curves_, view_, size().toSize(), log_->records(curves_)});
 }
 
-// The pointed place is kept in sight.
+// Keeps the pointed position visible.
 void LogCurvesItem::follow(double x) {
     const double width = view_.to - view_.from;
     if (x < view_.from) seeing({x, x + width});

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The log's curves on the screen: zoomed, moved, and pointed at.
+// The log's curves on the screen: they can be zoomed, moved and pointed at.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QQuickPaintedItem>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -15,8 +15,8 @@
 
 namespace piolo::models {
 
-/// Window's thread. The log is read when it changes, the picture laid out when what is seen changes: a frame
-/// only draws it.
+/// Window thread. Reads the log when it changes and lays out the picture when the view changes; a frame only
+/// draws.
 class LogCurvesItem : public QQuickPaintedItem {
     Q_OBJECT
     QML_NAMED_ELEMENT(LogCurves)
@@ -25,13 +25,13 @@ class LogCurvesItem : public QQuickPaintedItem {
     Q_PROPERTY(QString by READ by WRITE setBy NOTIFY byChanged)
     Q_PROPERTY(bool dark MEMBER dark_ NOTIFY looksChanged)
     Q_PROPERTY(QString family MEMBER family_ NOTIFY looksChanged)
-    /// There is nothing to draw.
+    /// True if there is nothing to draw.
     Q_PROPERTY(bool empty READ empty NOTIFY curvesChanged)
-    /// All of it is in sight.
+    /// True if all of it is visible.
     Q_PROPERTY(bool whole READ whole NOTIFY viewChanged)
     /// The picture in words.
     Q_PROPERTY(QString words READ words NOTIFY curvesChanged)
-    /// What the pointed run or day says; "" when none is pointed at.
+    /// The text for the pointed run or day; "" if there is none.
     Q_PROPERTY(QString pointedText READ pointedText NOTIFY pointedChanged)
     Q_PROPERTY(QPointF pointedAt READ pointedAt NOTIFY pointedChanged)
 public:
@@ -47,25 +47,26 @@ public:
     [[nodiscard]] QString pointedText() const;
     [[nodiscard]] QPointF pointedAt() const;
     [[nodiscard]] const plots::CurvesView& view() const { return view_; }
-    /// How often the picture was laid out so far.
+    /// How often the picture has been laid out so far.
     [[nodiscard]] int layouts() const { return layouts_; }
 
     void paint(QPainter* painter) override;
 
-    /// Shows `factor` times as much of the axis (below 1: less of it), what stands at x staying where it is.
+    /// Shows `factor` times as much of the axis (below 1: less), keeping what is at x in place.
     Q_INVOKABLE void zoom(double factor, double x);
     Q_INVOKABLE void zoomMiddle(double factor);
-    /// Moves the curves by so many pixels to the right, never past their ends.
+    /// Moves the curves to the right by that many pixels, never past their ends.
     Q_INVOKABLE void pan(double pixels);
     Q_INVOKABLE void showAll();
-    /// Points at the run or day nearest to that place, or at none.
+    /// Points at the run or day nearest to that position, or at none.
     Q_INVOKABLE void point(double x, double y);
-    /// Points at the next run or day of the same passage (-1: the one before), at the last seen one first.
+    /// Points at the next run or day of the same passage (-1: the previous one), starting with the last
+    /// visible one.
     Q_INVOKABLE void step(int by);
-    /// Points at the next passage, at about the same place.
+    /// Points at the next passage, at about the same position.
     Q_INVOKABLE void turn();
     Q_INVOKABLE void unpoint();
-    /// Saves what is seen; see saveCurves(). "" when it is saved, else one plain sentence.
+    /// Saves what is visible; see saveCurves(). Returns "" on success, otherwise one sentence.
     Q_INVOKABLE QString save(const QString& path) const;
 
 signals:

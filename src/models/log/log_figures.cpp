@@ -86,7 +86,7 @@ void LogFigures::buildUp() { make(std::vector(buildUp_)); }
 void LogFigures::make(const std::vector<BuildUpPart>& parts) {
     const PassageRecord* const record = book_.notebook().passage(passage_);
     if (record == nullptr || parts.empty() || book_.readOnly()) return;
-    const Passage whole = record->passage; // the record goes with the first fact
+    const Passage whole = record->passage; // copied, because recording the first fact invalidates the record
     QString first, name;
     for (const BuildUpPart& part : parts) {
         Passage made = passageOfBars(whole, part);

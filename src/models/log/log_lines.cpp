@@ -60,7 +60,7 @@ QString runWords(const practice::LogLine& line) {
                                                          : apartWords(line.entries.back()->kind);
 }
 
-/// The places of the first misses, as many as a line has room for.
+/// The places of the first misses, as many as fit in a line.
 QStringList spotWords(const practice::LogLine& line) {
     constexpr qsizetype most = 2;
     QStringList places;

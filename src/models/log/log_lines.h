@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a line of the log says, in words; for lines of entries.
+// The text of a line of the log that consists of entries.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QString>
 
 #include "practice/figures/log_lines.h"
@@ -14,10 +14,10 @@ namespace piolo::models {
 [[nodiscard]] QString effectWords(const practice::LogLine& line);
 /// "clean", "missed", "not counted: stopped"; empty for a tempo that was set.
 [[nodiscard]] QString markWords(const Entry& entry);
-/// "●●▼": a dot for each clean run, a triangle for a miss, a ring for a void one. Too many for a glance are
-/// counted: "23 ● 2 ▼".
+/// "●●▼": a dot for each clean run, a triangle for a miss, a ring for a void one. If there are too many to
+/// take in at a glance, they are counted: "23 ● 2 ▼".
 [[nodiscard]] QString markShapes(const practice::LogLine& line);
-/// The same for a reader: "2 clean, 1 missed".
+/// The same for a screen reader: "2 clean, 1 missed".
 [[nodiscard]] QString markCounts(const practice::LogLine& line);
 
 } // namespace piolo::models

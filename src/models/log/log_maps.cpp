@@ -25,13 +25,13 @@ QString stopWords(const RunThroughFact& played) {
     return count == 0 && !played.finished ? qtTrId("log.line.given-up") : text::stopsWord(count);
 }
 
-/// "bars 31 and 58"; many are told by the first of them.
+/// "bars 31 and 58"; if there are many, only the first ones.
 QString stopPlaces(const RunThroughFact& played) {
     constexpr qsizetype most = 3;
     QStringList bars;
     qsizetype known = 0;
     for (const Stop& stop : played.stops) {
-        if (stop.bar == 0) continue; // not known
+        if (stop.bar == 0) continue; // unknown
         if (++known <= most) bars << QString::number(stop.bar);
     }
     const QString length = Formatter::duration(played.millis);
@@ -61,7 +61,7 @@ QString tempoOf(const practice::LogLine& line) {
     return line.through->played.tempo ? Formatter::tempo(*line.through->played.tempo) : QString();
 }
 
-/// When it was played; the time of what was ticked on paper is not known.
+/// When it was played; the time is unknown for runs ticked on paper.
 QString timeOf(const practice::LogLine& line) {
     const bool onPaper = !line.through && line.entries.front()->entered;
     return onPaper ? qtTrId("log.line.paper") : Formatter::timeOfDay(line.at());

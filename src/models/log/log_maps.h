@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The log's lines and entries as QML reads them.
+// The lines and entries of the log in a form for QML.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QVariantMap>
 
 #include "models/log/log_lines.h"
 
 namespace piolo::models {
 
-/// {time, title, tempo, marks, effect, note, spoken}: `note` holds the players' words on any of its entries.
+/// {time, title, tempo, marks, effect, note, spoken}: `note` has the player's notes on any of its entries.
 [[nodiscard]] QVariantMap lineMap(const practice::LogLine& line);
-/// The line's entries one by one: {entry, passage, time, marks, mark, detail, note, canNote}. `passage` is a
-/// run-through's piece.
+/// The entries of the line: {entry, passage, time, marks, mark, detail, note, canNote}. For a run-through,
+/// `passage` is its piece.
 [[nodiscard]] QVariantList entryMaps(const practice::LogLine& line);
 
 } // namespace piolo::models

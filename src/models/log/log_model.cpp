@@ -18,7 +18,7 @@ namespace {
 
 Id idOf(const QString& text) { return Id::parse(text.toStdString()).value_or(Id{}); }
 
-/// In UTF-8, cut before the letter that would not fit.
+/// In UTF-8, cut before the first character that does not fit.
 std::string shortened(QString text, std::size_t longest) {
     while (static_cast<std::size_t>(text.toUtf8().size()) > longest)
         text.chop(text.back().isLowSurrogate() ? 2 : 1);
@@ -84,7 +84,7 @@ void LogModel::setPiece(const QString& piece) {
     practice::LogFilter wanted = filter_;
     wanted.piece = idOf(piece);
     const PassageRecord* const record = book_.notebook().passage(filter_.passage);
-    // A passage of another piece would leave nothing to see.
+    // A passage of another piece would leave nothing to show.
     if (record != nullptr && !wanted.piece.isNone() && record->passage.title.piece != wanted.piece)
         wanted.passage = {};
     filterBy(wanted);
@@ -116,7 +116,7 @@ void LogModel::filterBy(const practice::LogFilter& filter) {
     follow();
 }
 
-// While it is not shown the log costs nothing.
+// While the log is not shown, it costs nothing.
 void LogModel::follow() {
     if (shown_) refresh();
 }
@@ -128,7 +128,7 @@ void LogModel::refresh() {
     const bool sameDays =
         std::equal(wanted.begin(), wanted.end(), days_.begin(), days_.end(),
                    [](const practice::LogDay& a, const practice::LogDay& b) { return a.date == b.date; });
-    // Days that stay where they are keep their place on the screen.
+    // Unchanged days keep their position on the screen.
     if (sameDays && !wanted.empty()) {
         days_ = std::move(wanted);
         emit dataChanged(index(0), index(count() - 1));

@@ -82,7 +82,7 @@ void PaperRuns::layRungs() {
     emit changed();
 }
 
-// An edited rule makes another ladder; what was entered on the old one has no place on it.
+// Editing the rule changes the ladder; what was entered for the old one no longer fits.
 void PaperRuns::follow() {
     const bool sameRule = isOpen() == rule_.has_value() && (!rule_ || *rule_ == record()->passage.tempi.rule);
     if (sameRule)

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the form of a passage offers, and what it says of the passage typed.
+// The choices in a passage's form, and its description of the passage typed so far.
 #include "core/rule/usual_floor.h"
 #include "models/passages/passage_editor.h"
 #include "models/settings/setting_choices.h"

@@ -49,7 +49,7 @@ PassageEditor::Typed PassageEditor::recorded() const {
     const Passage passage = record != nullptr ? record->passage : freshPassage();
     const Id piece = passage.title.piece;
     Typed typed{draftOf(passage), idText(piece), piece_.recorded(piece), passage.music, passage.notes};
-    // A new passage's floor and beat follow what is typed beside them.
+    // The floor and beat of a new passage follow the other fields.
     if (record == nullptr) typed.values.insert("floor", QString());
     return typed;
 }
@@ -109,7 +109,7 @@ void PassageEditor::open(Id passage) {
     unsaved_.erase(id_);
 }
 
-// The name is left to the form: the bars. A piece of that title is taken, or a new one is begun.
+// Leaves the name to the form (the bars). Uses a piece with that title, or begins a new one.
 void PassageEditor::takeMusic() {
     const score::Excerpt& picked = *music_.excerpt();
     startNew();
@@ -156,8 +156,7 @@ void PassageEditor::show(const Typed& typed) {
 
 void PassageEditor::check() { check_ = checkDraft(typed_.values); }
 
-// The book changed elsewhere (a run, another window's facts): what is typed stays, what was not touched
-// follows.
+// The book changed elsewhere (a run, facts of another window): input stays, untouched fields are updated.
 void PassageEditor::follow() {
     emit piecesChanged();
     const bool touched = changed();
@@ -174,7 +173,7 @@ QString PassageEditor::save() {
     wanted.id = id_.isNone() ? book_.newId() : id_;
     if (const PassageRecord* known = book_.notebook().passage(id_))
         wanted.title.origin = known->passage.title.origin;
-    // The piece goes first, so that no passage ever names a piece that is not recorded.
+    // The piece is recorded first, so that no passage ever names an unrecorded piece.
     const Typed kept = typed();
     if (!kept.piece.isEmpty()) wanted.title.piece = piece_.save();
     if (sameBars(kept.notedMusic, wanted.music)) wanted.notes = kept.notes;

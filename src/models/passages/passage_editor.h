@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The form of a passage: checked as it is typed, told what it means in time and in clean runs.
+// The form of a passage: checked while typing, with what it means in time and in clean runs.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QVariantList>
@@ -23,47 +23,47 @@ class PracticeBook;
 
 namespace piolo::models {
 
-/// Window's thread. What was typed and not saved is kept when another passage is loaded, and is there again
-/// when its passage comes back, until the program ends.
+/// Window thread. Unsaved input is kept when another passage is loaded and is back when its passage is loaded
+/// again, until the program ends.
 class PassageEditor : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by PracticeRoom")
-    /// The passage that is edited, "" for a new one.
+    /// The passage being edited, "" for a new one.
     Q_PROPERTY(QString passage READ passage NOTIFY loaded)
-    /// A map: what is typed, by field (the fields are those of models/passage_draft.h).
+    /// A map of the input by field (the fields of passage_draft.h).
     Q_PROPERTY(QVariant draft READ draft NOTIFY edited)
-    /// A map: one plain line by faulty field.
+    /// A map: one line for each invalid field.
     Q_PROPERTY(QVariant faults READ faults NOTIFY edited)
     Q_PROPERTY(bool valid READ valid NOTIFY edited)
-    /// There is something to save.
+    /// True if there is something to save.
     Q_PROPERTY(bool changed READ changed NOTIFY edited)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
 
-    /// "" on its own, "new" for a new piece, or the piece's id.
+    /// "" for a separate exercise, "new" for a new piece, or the piece's id.
     Q_PROPERTY(QString pieceChoice READ pieceChoice WRITE setPieceChoice NOTIFY edited)
     Q_PROPERTY(piolo::models::PieceEditor* piece READ piece CONSTANT)
-    /// Bars from a MusicXML file: once they are taken they stand in the form of a new passage.
+    /// Bars from a MusicXML file: once taken, they are in the form of a new passage.
     Q_PROPERTY(piolo::models::MusicImport* music READ music CONSTANT)
     /// Lists of {value, text}.
     Q_PROPERTY(QVariantList pieces READ pieces NOTIFY piecesChanged)
     Q_PROPERTY(QVariantList beats READ beats NOTIFY edited)
     Q_PROPERTY(QVariantList subdivisions READ subdivisions NOTIFY edited)
-    /// The beat in force, also when none was chosen.
+    /// The current beat, even if none was chosen.
     Q_PROPERTY(QString beat READ beat NOTIFY edited)
-    /// What stands for an empty field: the passage's bars, the usual groups, the usual floor.
+    /// The defaults for empty fields: the passage's bars, the usual groups, the usual floor.
     Q_PROPERTY(QString usualTitle READ usualTitle NOTIFY edited)
     Q_PROPERTY(QString usualGroups READ usualGroups NOTIFY edited)
     Q_PROPERTY(QString usualFloor READ usualFloor NOTIFY edited)
 
-    /// What clicks, and what swings: lists of {value, text}. One entry for each beat of the bar: its accent.
+    /// What clicks and what swings: lists of {value, text}. And the accent of each beat of the bar.
     Q_PROPERTY(QVariantList clickPlaces READ clickPlaces CONSTANT)
     Q_PROPERTY(QVariantList swungNotes READ swungNotes CONSTANT)
     Q_PROPERTY(QVariantList accents READ accents NOTIFY edited)
     /// How it is played: lists of {value, text}.
     Q_PROPERTY(QVariantList articulations READ articulations CONSTANT)
     Q_PROPERTY(QVariantList rhythms READ rhythms CONSTANT)
-    /// "Made of bars 41 to 48 of “March”"; "" for a passage of its own.
+    /// "Made of bars 41 to 48 of “March”"; "" if it was not made from another passage.
     Q_PROPERTY(QString originText READ originText NOTIFY loaded)
     /// Where the click sounds, in one line.
     Q_PROPERTY(QString clickSentence READ clickSentence NOTIFY edited)
@@ -98,20 +98,21 @@ public:
     [[nodiscard]] QString clickSentence() const;
     [[nodiscard]] RunOutlookText* outlook() { return &outlook_; }
 
-    /// Types into a field. Unknown fields are not taken.
+    /// Sets a field. Unknown fields are ignored.
     Q_INVOKABLE void set(const QString& field, const QVariant& value);
-    /// The next accent for that beat (from 0): strong, half strong, plain, silent, and again.
+    /// Selects the next accent for that beat (counted from 0): strong, half strong, plain, silent, then
+    /// strong again.
     Q_INVOKABLE void turnAccent(int beat);
-    /// Takes the proposal over.
+    /// Accepts the suggestion.
     Q_INVOKABLE void takeProposal();
-    /// The form of that passage; of a new one for an unknown id.
+    /// Loads the form of that passage; of a new one if the id is unknown.
     Q_INVOKABLE void load(const QString& id);
     Q_INVOKABLE void startNew();
-    /// A new passage of that one's first half, for the player to name and to cut otherwise.
+    /// Loads a new passage from the first half of that one, for the player to name and adjust.
     void loadFirstHalf(const QString& id);
-    /// Throws away what is typed and not saved.
+    /// Discards unsaved input.
     Q_INVOKABLE void revert();
-    /// Records the groups that changed, and the piece. The passage's id; "" when something is at fault.
+    /// Records the groups that changed, and the piece. Returns the passage's id; "" if something is invalid.
     Q_INVOKABLE QString save();
 
 signals:
@@ -126,12 +127,12 @@ private:
         QVariantMap values;
         QString piece;
         PieceDraft pieceDraft;
-        Music notedMusic{};        ///< what `notes` are notes of
-        std::vector<Note> notes{}; ///< saved as long as the bars stay these
+        Music notedMusic{};        ///< the music to which `notes` belong
+        std::vector<Note> notes{}; ///< saved as long as the bars stay the same
         bool operator==(const Typed&) const = default;
     };
     void open(Id passage);
-    /// What is typed has these notes, as long as its bars are those of `music`.
+    /// Gives the input these notes as long as its bars are those of `music`.
     void giveNotes(const Music& music, std::vector<Note> notes);
     void takeMusic();
     void choosePiece(const score::Score& score, const score::Part& part);

@@ -20,7 +20,7 @@ bool isAsked(const ImportItem& item) {
     return item.state == ImportState::differs || item.state == ImportState::removedHere;
 }
 
-/// A pipe or a device may never end.
+/// Reading a pipe or device might never end.
 Result<PassageSet> setIn(const QString& path) {
     const QFileInfo info(path);
     if (info.exists() && !info.isFile()) return Fault{FaultNumber::notAPassageFile, {path.toStdString()}, {}};

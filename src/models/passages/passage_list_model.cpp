@@ -181,7 +181,7 @@ std::vector<PassageRow> PassageListModel::wantedRows() {
         if (record == nullptr) continue;
         const bool isScale = record->passage.scale.has_value();
         if (!isScale && !record->removed) ++total_;
-        if (isScale && search_.isEmpty()) continue; // they stand in their own grid
+        if (isScale && search_.isEmpty()) continue; // they have a grid of their own
         const auto piece = pieces.find(record->passage.title.piece);
         PassageRow row = models::rowOf(*record, piece == pieces.end() ? nullptr : &piece->second,
                                        notebook.settings(), book_.today());
@@ -192,7 +192,7 @@ std::vector<PassageRow> PassageListModel::wantedRows() {
     return rows;
 }
 
-// Rows that stay where they are keep their delegates, and with them the keyboard's place in the list.
+// Unchanged rows keep their delegates, and so the keyboard position in the list.
 void PassageListModel::refresh() {
     std::vector<PassageRow> wanted = wantedRows();
     if (!sameOrder(wanted, rows_)) {

@@ -35,7 +35,7 @@ QString standingWords(const PassageRecord& record, const PracticeSettings& setti
     return qtTrId("passages.secure-so-far", settings.secureDays).arg(Formatter::countWord(days));
 }
 
-// Dates first, then what has none.
+// Pieces with a date first.
 auto dueKey(const PassageRow& row) {
     return std::tuple(row.piece.isNone(), !row.due.has_value(), row.due.value_or(Date{}), row.pieceName,
                       row.piece, row.firstBar, row.title, row.id);

@@ -11,18 +11,18 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class RunOutlookText : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the form")
     /// "About 92 of 100 runs will be clean where this settles."
     Q_PROPERTY(QString settleSentence READ settleSentence NOTIFY changed)
-    /// A run's seconds, the runs to the next climb, the time to the target, in one line.
+    /// The seconds of a run, the runs to the next climb, and the time to the target, in one line.
     Q_PROPERTY(QString timeSentence READ timeSentence NOTIFY changed)
-    /// What is proposed for a long run, or "".
+    /// The suggestion for a long run, or "".
     Q_PROPERTY(QString proposal READ proposal NOTIFY changed)
-    /// Fewer clean runs that the proposal would take over, 0 for none.
+    /// The smaller number of clean runs that the suggestion would set, or 0.
     Q_PROPERTY(int proposedCleanRuns READ proposedCleanRuns NOTIFY changed)
 public:
     using QObject::QObject;
@@ -39,7 +39,7 @@ signals:
 
 private:
     practice::RunOutlook outlook_;
-    Tempo tempo_ = Tempo::bpm(60); ///< where the passage stands
+    Tempo tempo_ = Tempo::bpm(60); ///< the current tempo of the passage
 };
 
 } // namespace piolo::models

@@ -29,7 +29,7 @@ bool MusicPicture::isOpen() const {
     return !book_.readOnly() && book_.notebook().passage(passage_) != nullptr;
 }
 
-// One line for each page, named by the first passage that has it.
+// One line for each page, named after the first passage that has it.
 QVariantList MusicPicture::offers() const {
     QVariantList list;
     const PassageRecord* own = book_.notebook().passage(passage_);
@@ -70,7 +70,7 @@ void MusicPicture::takeOffered(const QString& name) {
     if (hasChoice(offers(), name)) take(name.toStdString());
 }
 
-// The same page again keeps its frame.
+// If it is the same page, it keeps its frame.
 void MusicPicture::take(const std::string& name) {
     if (picture_ && picture_->file == name) return;
     record(Picture{name});

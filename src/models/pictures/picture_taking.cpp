@@ -52,7 +52,7 @@ PictureTaking::Outcome PictureTaking::pageIn(const std::string& folder, const Pd
 }
 
 void PictureTaking::work(std::function<Outcome(const Dropped&)> task) {
-    if (worker_.joinable()) worker_.join(); // it has handed its outcome over
+    if (worker_.joinable()) worker_.join(); // it has already passed on its result
     busy_ = true;
     fault_.clear();
     dropped_ = std::make_shared<std::atomic<bool>>(false);

@@ -10,7 +10,7 @@ KeyDispatch::KeyDispatch(practice::DrillControl& drill, Listening& listening, Ru
 KeyScope KeyDispatch::scope() const {
     const KeyScope scope = screen_ == nullptr ? KeyScope::none : screen_->keys;
     if (scope == KeyScope::drill && drill_.record() == nullptr) return KeyScope::none;
-    // What was played is looked over with the keys of its fields and buttons.
+    // During the review, keys go to its fields and buttons.
     if (scope == KeyScope::runThrough && runThrough_.state() == RunThroughModel::State::Review)
         return KeyScope::none;
     return scope;
@@ -54,11 +54,11 @@ void KeyDispatch::act(KeyAction action, qint64 nanos) {
         emit formToBeDrilled();
         return;
     case KeyAction::pedal:
-        return; // it is read by when it moves: actByPedal()
+        return; // its timing matters: see actByPedal()
     }
 }
 
-// Once, and only what the log offers.
+// Only once, and only if the log offers it.
 void KeyDispatch::makeStretch() {
     if (!figures_.stretchText().isEmpty() && figures_.madeText().isEmpty()) figures_.makeStretch();
 }

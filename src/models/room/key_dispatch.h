@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What keys and the one pedal do, by where the player is.
+// What keys and the single pedal do, depending on where the player is.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 
 #include "models/drill/listening.h"
@@ -17,20 +17,20 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class KeyDispatch : public QObject {
     Q_OBJECT
 public:
-    /// All of them outlive this.
+    /// All of them must outlive this object.
     KeyDispatch(practice::DrillControl& drill, Listening& listening, RunThroughModel& runThrough,
                 LogFigures& figures, QObject* parent = nullptr);
 
     void setScreen(const Screen* screen) { screen_ = screen; }
-    /// Whose keys are heard now.
+    /// Whose keys are handled now.
     [[nodiscard]] KeyScope scope() const;
-    /// Something is played: its keys come before those of any focused control.
+    /// While something is played, its keys take precedence over any focused control.
     [[nodiscard]] bool isUrgent() const;
-    /// A press of the one pedal marks now, and does not wait for a second one.
+    /// True if a press of the single pedal marks now and does not wait for a second one.
     [[nodiscard]] bool marksAtOnce() const;
 
     /// `nanos`: when the key was pressed, on the monotonic clock.
@@ -39,7 +39,7 @@ public:
 
 signals:
     void nextWanted();
-    /// Save what the passage's form holds, and drill it.
+    /// Save the content of the passage's form, and drill it.
     void formToBeDrilled();
 
 private:

@@ -77,7 +77,7 @@ PracticeRoom* PracticeRoom::create(QQmlEngine*, QJSEngine*) {
     return present_;
 }
 
-// While something is played the keys come before all else.
+// While something is played, the drill's keys take precedence.
 void PracticeRoom::hearKeys() {
     dispatch_.setScreen(screenNamed(screen_.toStdString()));
     keys_.listener().setScope(dispatch_.scope());
@@ -91,8 +91,7 @@ void PracticeRoom::timePedal() {
                       machine_.bounceMillis * nanosInMilli});
 }
 
-// The models put their texts together anew, as after a change of the practice folder; the screens are made
-// anew.
+// The models make their texts again, as after a change of the practice folder; the screens are created again.
 void PracticeRoom::tellAgain() {
     keys_.reword();
     emit book_->changed({});
@@ -151,8 +150,8 @@ void PracticeRoom::plugIn(practice::MidiPort& port) {
     keys_.watch(*midi_);
 }
 
-// What comes after the present passage: after a scale the one that the grid proposes, else the next of the
-// list. "" when there is no other.
+// What follows the current passage: after a scale, the one that the grid suggests; otherwise the next in the
+// list. "" if there is no other.
 QString PracticeRoom::nextPassage() {
     const PassageRecord* const record = control_.record();
     if (record != nullptr && record->passage.scale) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Everything behind the window's screens, in one place.
+// Everything behind the screens of the window.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -38,7 +38,7 @@ class QQuickWindow;
 
 namespace piolo::models {
 
-/// Window's thread. One at a time; made in C++ before the screens are loaded, and outlives them.
+/// Window thread. One at a time; created in C++ before the screens are loaded, and outlives them.
 class PracticeRoom : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -59,11 +59,11 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(piolo::models::MusicPicture* formPicture READ formPicture CONSTANT)
     Q_PROPERTY(piolo::models::MusicPicture* drillPicture READ drillPicture CONSTANT)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
-    /// One line; "" when all is well.
+    /// One line; "" if all is well.
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
-    /// Marks that are not on disk yet.
+    /// The number of marks that are not on disk yet.
     Q_PROPERTY(int unsaved READ unsaved NOTIFY unsavedChanged)
-    /// The name of the screen that is shown, one of the table in room/screen.h.
+    /// The name of the current screen, one of the table in room/screen.h.
     Q_PROPERTY(QString screen READ screen WRITE setScreen NOTIFY screenChanged)
     Q_PROPERTY(int minutesToday READ minutesToday NOTIFY minutesTodayChanged)
 public:
@@ -72,7 +72,7 @@ public:
                  std::string configDir,
                  practice::DrillSession::Reading reading = practice::DrillSession::Reading::ownThread);
     ~PracticeRoom() override;
-    /// For the QML engine: the room that was made in C++.
+    /// For the QML engine: the room that was created in C++.
     static PracticeRoom* create(QQmlEngine* engine, QJSEngine* scripts);
 
     [[nodiscard]] DrillModel* drill() { return &drill_; }
@@ -98,32 +98,33 @@ public:
     void setScreen(const QString& screen);
     [[nodiscard]] int minutesToday() const;
 
-    /// Shows the drill at that passage (id of 32 digits).
+    /// Shows the drill with that passage (id of 32 digits).
     Q_INVOKABLE void openDrill(const QString& passage);
-    /// Shows the drill at the scale chosen in the grid; `hear`: its model is heard first.
+    /// Shows the drill with the scale chosen in the grid; `hear`: its notes are played first.
     Q_INVOKABLE void drillScale(bool hear);
-    /// Shows the piece (id of 32 digits) to be played from start to finish.
+    /// Shows the run-through screen for that piece (id of 32 digits).
     Q_INVOKABLE void openRunThrough(const QString& piece);
-    /// Loads the passage into the editor and shows its form; `shorter`: a new passage of its first half.
+    /// Loads the passage into the editor and shows its form; `shorter`: a new passage from its first half.
     Q_INVOKABLE void edit(const QString& passage, bool shorter);
-    /// Takes the keys of the window that shows the screens, and opens the sound device after its first frame.
+    /// Handles the keys of the window that shows the screens, and opens the sound device after its first
+    /// frame.
     void attach(QQuickWindow* window);
-    /// MIDI switches are keys, too. `port` outlives this.
+    /// MIDI switches act as keys, too. `port` must outlive this object.
     void plugIn(practice::MidiPort& port);
-    /// Shows the drill at the passage after the present one: in the order of the list, after the last the
-    /// first; after a scale the one that the grid proposes.
+    /// Shows the drill with the next passage: in the order of the list, after the last one the first; after a
+    /// scale, the one that the grid suggests.
     Q_INVOKABLE void openNext();
 
 signals:
     void noticeChanged();
-    /// The editor holds what the player wants to edit: show its form.
+    /// The editor has what the player wants to edit: show its form.
     void formWanted();
-    /// The key for it was pressed: save what the form holds, and drill it.
+    /// The key for it was pressed: save the content of the form and drill it.
     void formToBeDrilled();
     void unsavedChanged();
     void screenChanged();
     void minutesTodayChanged();
-    /// Every model speaks the new language.
+    /// All models use the new language.
     void languageChanged();
 
 private:

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The one line that says what is wrong, on every screen.
+// The one line on every screen that says what is wrong.
 #pragma once
 
 // Qt comes first: moc cannot read the standard headers before it.
@@ -16,16 +16,16 @@ namespace piolo::models {
 
 class SettingsModel;
 
-/// Window's thread.
+/// Window thread.
 class RoomNotice : public QObject {
     Q_OBJECT
 public:
-    /// All outlive this.
+    /// All must outlive this object.
     RoomNotice(practice::PracticeBook& book, practice::SoundPort& sound,
                const practice::DrillSession& session, const SettingsModel& settings);
     ~RoomNotice() override;
 
-    /// The most urgent trouble; "" when all is well.
+    /// The most urgent problem; "" if all is well.
     [[nodiscard]] QString text() const;
 
 signals:

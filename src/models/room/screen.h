@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The screens of the window: the one table.
+// The screens of the window: the only table.
 #pragma once
 
 #include "models/keys/key_scope.h"
@@ -14,12 +14,12 @@ namespace piolo::models {
 
 /// Plain values; any thread may read them.
 struct Screen {
-    std::string_view name;    ///< as PracticeRoom.screen and `--screen` have it
-    std::string_view file;    ///< in qml/, without ".qml"
-    std::string_view chapter; ///< of the help, for F1; the help itself has none: ""
-    const char* tab;          ///< the id of its text in the navigation; nullptr: it is not reached from there
-    KeyScope keys = KeyScope::none; ///< whose keys are heard while it is shown
-    bool kept = false;              ///< stays alive while another screen is shown
+    std::string_view name;          ///< as in PracticeRoom.screen and `--screen`
+    std::string_view file;          ///< in qml/, without ".qml"
+    std::string_view chapter;       ///< of the help, for F1; "" for the help itself
+    const char* tab;                ///< the id of its text in the navigation; null: not reached from there
+    KeyScope keys = KeyScope::none; ///< whose keys are handled while it is shown
+    bool kept = false;              ///< is kept while another screen is shown
 };
 
 /// In the order of the navigation.
@@ -34,7 +34,7 @@ inline constexpr std::array screenTable{
     Screen{"welcome", "WelcomeScreen", "start", nullptr},
 };
 
-/// Nothing when there is none of that name.
+/// Null if there is no screen with that name.
 [[nodiscard]] constexpr const Screen* screenNamed(std::string_view name) {
     const auto* const found =
         std::ranges::find_if(screenTable, [&](const Screen& screen) { return name == screen.name; });

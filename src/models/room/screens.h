@@ -2,7 +2,7 @@
 // The table of screens, for QML.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QVariantList>
@@ -10,21 +10,21 @@
 
 namespace piolo::models {
 
-/// Window's thread.
+/// Window thread.
 class Screens : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
     /// Every screen: a list of {name, source, kept}.
     Q_PROPERTY(QVariantList all READ all CONSTANT)
-    /// Those of the navigation: a list of {name, text}, in the language that is spoken when it is read.
+    /// The screens of the navigation: a list of {name, text}, in the language at the time of reading.
     Q_PROPERTY(QVariantList tabs READ tabs CONSTANT)
 public:
     using QObject::QObject;
 
     [[nodiscard]] static QVariantList all();
     [[nodiscard]] static QVariantList tabs();
-    /// The chapter of the help on that screen; "" when it has none.
+    /// The chapter of the help on that screen; "" if it has none.
     Q_INVOKABLE static QString chapterOf(const QString& name);
 };
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The grid of twelve keys by seven subdivisions, the cell chosen in it, and the weeks.
+// The grid of twelve keys by seven subdivisions, its selected cell, and the weeks.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QVariantList>
@@ -16,37 +16,37 @@
 
 namespace piolo::models {
 
-/// Window's thread. Computed anew when it is read the first time after the notebook changed.
+/// Window thread. Computed when first read after the notebook has changed.
 class ScaleBoard : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by PracticeRoom")
     Q_PROPERTY(piolo::models::ScaleChoices* choices READ choices CONSTANT)
-    /// The columns: {name, concert, spoken}, as written and as it sounds.
+    /// The columns: {name, concert, spoken}, as written and as sounding.
     Q_PROPERTY(QVariantList keys READ keys NOTIFY changed)
     /// The rows, quarters to septuplets: {words, detail, cells}; a cell is {best, share, below, spoken,
-    /// secure}: its best tempo, its share of the target (0…1), streak and days in a line.
+    /// secure}: its best tempo, its share of the target (0…1), streak and days in one line.
     Q_PROPERTY(QVariantList rows READ rows NOTIFY changed)
-    /// The last weeks, the present one last: {label, runs}, runs by column.
+    /// The last weeks, the current one last: {label, runs}, with runs by column.
     Q_PROPERTY(QVariantList weeks READ weeks NOTIFY changed)
-    /// The cell chosen; the one proposed until the player chooses another.
+    /// The selected cell; the suggested one until the player selects another.
     Q_PROPERTY(int row READ row NOTIFY chosen)
     Q_PROPERTY(int column READ column NOTIFY chosen)
     Q_PROPERTY(int proposedRow READ proposedRow NOTIFY changed)
     Q_PROPERTY(int proposedColumn READ proposedColumn NOTIFY changed)
-    /// Of the cell chosen. "E♭ major in quintuplets".
+    /// For the selected cell: "E♭ major in quintuplets".
     Q_PROPERTY(QString title READ title NOTIFY chosen)
-    /// Why it is proposed, or what was played of it.
+    /// Why it is suggested, or what was played of it.
     Q_PROPERTY(QString whyText READ whyText NOTIFY chosen)
-    /// At what tempo it begins, and why.
+    /// The tempo at which it starts, and why.
     Q_PROPERTY(QString startText READ startText NOTIFY chosen)
     Q_PROPERTY(piolo::models::StaffView* staff READ staff CONSTANT)
     Q_PROPERTY(QString notesText READ notesText NOTIFY chosen)
     /// How it ends on a beat, and its key signature.
     Q_PROPERTY(QString endText READ endText NOTIFY chosen)
-    /// "Goes up to A6, above your range."; "" inside it.
+    /// "Goes up to A6, above your range."; "" within the range.
     Q_PROPERTY(QString rangeText READ rangeText NOTIFY chosen)
-    /// The other name of its key; "" where there is none.
+    /// The other name of its key; "" if there is none.
     Q_PROPERTY(QString otherName READ otherName NOTIFY chosen)
     Q_PROPERTY(bool canDrill READ canDrill NOTIFY chosen)
 public:
@@ -69,18 +69,18 @@ public:
     [[nodiscard]] QString rangeText() const;
     [[nodiscard]] QString otherName() const;
     [[nodiscard]] bool canDrill() const;
-    /// The scale of the cell chosen, and its notes; none where the range has no tonic of it.
+    /// The scale of the selected cell and its notes; no notes if the range does not contain its tonic.
     [[nodiscard]] Scale scale() const;
     [[nodiscard]] std::optional<ScalePart> part() const;
 
     Q_INVOKABLE void choose(int row, int column);
-    /// To the next cell; the grid has no edges from side to side.
+    /// Moves to another cell; horizontally, the grid wraps around.
     Q_INVOKABLE void move(int columns, int rows);
     Q_INVOKABLE void chooseProposed();
     Q_INVOKABLE void turnSpelling();
-    /// The passage of the cell chosen (32 digits), made when there is none yet; "" when that cannot be.
+    /// The passage of the selected cell (32 digits), created if necessary; "" if it cannot be created.
     Q_INVOKABLE QString passageToDrill();
-    /// That of the cell proposed.
+    /// The passage of the suggested cell.
     QString proposedPassage();
 
 signals:

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The cell chosen in the grid: what it is, why it is proposed, and how it becomes a passage.
+// The selected cell of the grid: what it is, why it is suggested, and how it becomes a passage.
 #include "models/scales/scale_board.h"
 #include "models/text/formatter.h"
 #include "practice/log/practice_book.h"

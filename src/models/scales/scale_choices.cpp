@@ -12,18 +12,18 @@ namespace piolo::models {
 
 namespace {
 
-/// How far a player's instrument may differ from the usual one, in semitones.
+/// How far a player's range may extend beyond the usual one, in semitones.
 constexpr int further = 12;
 constexpr int nearer = 12;
 
-/// The note of that number with one accidental at most, flats below and sharps above as players name them.
+/// The note with that number and at most one accidental, with flats and sharps as players usually name them.
 WrittenPitch simple(int midi) {
     constexpr std::array<int, semitonesOfOctave> letters{0, 0, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6};
     const auto [octave, place] = octavesOf(midi, semitonesOfOctave);
     return spelledAt((octave - 1) * lettersOfOctave + letters.at(static_cast<std::size_t>(place)), midi);
 }
 
-/// The notes from `least` to `most`, the one in force spelled as it is.
+/// The notes from `least` to `most`, with the current one in its own spelling.
 QVariantList notesFrom(int least, int most, WrittenPitch inForce) {
     QVariantList list;
     for (int midi = least; midi <= most; ++midi) {

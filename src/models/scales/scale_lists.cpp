@@ -8,7 +8,7 @@ namespace piolo::models {
 
 namespace {
 
-/// A choice for each value, named as core names it.
+/// A choice for each value, with core's name.
 template <typename Value, typename Text>
 QVariantList choicesOf(std::size_t count, const Text& text) {
     QVariantList list;

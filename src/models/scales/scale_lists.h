@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What can be chosen of scales, as lists of {value, text}; the values are core's names.
+// Choices for scales as lists of {value, text}; the values are core's names.
 #pragma once
 
 #include <QString>
@@ -9,7 +9,7 @@
 
 namespace piolo::models {
 
-// Window's thread.
+// Window thread.
 
 [[nodiscard]] QVariantList scaleKindChoices();
 [[nodiscard]] QVariantList rangeChoices();
@@ -17,7 +17,7 @@ namespace piolo::models {
 [[nodiscard]] QVariantList instrumentChoices();
 [[nodiscard]] QVariantList keyOrderChoices();
 
-/// The value of a choice for a name of core's.
+/// The value of a choice for one of core's names.
 [[nodiscard]] QString wordOf(std::string_view name);
 
 } // namespace piolo::models

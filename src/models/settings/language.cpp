@@ -42,9 +42,9 @@ std::unique_ptr<QTranslator> textsOfQt(const QString& code) {
     return made;
 }
 
-/// A translator leaves the application by itself when it goes.
+/// A translator uninstalls itself from the application when it is destroyed.
 struct Translators {
-    std::unique_ptr<QTranslator> ofQt; // the names of keys
+    std::unique_ptr<QTranslator> ofQt; // names of keys
     std::unique_ptr<QTranslator> own;
 };
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The languages of the window: the one table.
+// The languages of the window: the only table.
 #pragma once
 
 #include <QLocale>
@@ -10,16 +10,16 @@ namespace piolo::models {
 
 /// Plain values; any thread may read them. Its texts are in src/languages/piolo_CODE.ts.
 struct Language {
-    const char* code; ///< as the machine's settings and `--language` have it
+    const char* code; ///< as in the machine's settings and `--language`
     const char* name; ///< in the language itself
     QLocale::Language language;
-    QLocale::Country country; ///< whose numbers and dates it has where the system speaks another language
+    QLocale::Country country; ///< its number and date formats are used if the system uses another language
 };
 
-/// Where the machine's settings and `--language` leave the choice to the system.
+/// The value of the machine's settings and `--language` that leaves the choice to the system.
 inline constexpr const char* systemLanguage = "system";
 
-/// The first is what is spoken where the system has none of them.
+/// The first one is used if the system uses none of them.
 inline constexpr std::array languageTable{
     Language{"en", "English", QLocale::English, QLocale::UnitedKingdom},
     Language{"de", "Deutsch", QLocale::German, QLocale::Germany},

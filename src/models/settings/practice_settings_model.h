@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The practice settings: facts of the practice folder, which travel with it.
+// The practice settings: facts of the practice folder, stored in it.
 #pragma once
 
 // Qt comes first: moc cannot read the standard headers before it.
@@ -16,8 +16,8 @@ class PracticeBook;
 
 namespace piolo::models {
 
-/// Window's thread. A setting is recorded when it changes. Values out of range are clamped, unknown choices
-/// not taken.
+/// Window thread. A setting is recorded when it changes. Values out of range are clamped, unknown choices
+/// ignored.
 class PracticeSettingsModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -33,7 +33,7 @@ class PracticeSettingsModel : public QObject {
     /// "twoRungsBelow", "asLeft" or "start".
     Q_PROPERTY(QString dayOpening READ dayOpening WRITE setDayOpening NOTIFY changed)
 public:
-    /// `book` outlives this.
+    /// `book` must outlive this object.
     explicit PracticeSettingsModel(practice::PracticeBook& book, QObject* parent = nullptr);
 
     [[nodiscard]] bool readOnly() const;

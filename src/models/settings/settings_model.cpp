@@ -19,7 +19,7 @@ SettingsModel::SettingsModel(practice::PracticeBook& book, practice::SoundPort& 
     : QObject(parent), machine_(machine), configDir_(std::move(configDir)), sound_(sound, machine),
       practice_(book) {
     saving_.setSingleShot(true);
-    saving_.setInterval(200); // a slider in motion writes once
+    saving_.setInterval(200); // so that a moving slider saves only once
     connect(&saving_, &QTimer::timeout, this, &SettingsModel::saveNow);
     connect(&sound_, &SoundSettings::machineChanged, this, &SettingsModel::touched);
     QCoreApplication::instance()->installEventFilter(this);

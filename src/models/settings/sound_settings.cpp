@@ -9,7 +9,7 @@ namespace piolo::models {
 
 namespace {
 
-constexpr int firstLookMillis = 200; // the answer to the question that showing the list put
+constexpr int firstLookMillis = 200; // time for the answer to the query that showing the list started
 constexpr int lookEveryMillis = 2'000;
 
 } // namespace
@@ -27,7 +27,7 @@ QVariantList SoundSettings::devices() const {
     QVariantList list{choice(QString(), qtTrId("sound.output.system"))};
     for (const practice::SoundOutput& output : sound_.outputs())
         list << choice(QString::fromStdString(output.id), QString::fromStdString(output.name));
-    // A chosen device that is not plugged in stays chosen.
+    // A chosen device that is not plugged in stays selected.
     if (!hasChoice(list, device())) list << choice(device(), qtTrId("sound.output.unplugged").arg(device()));
     return list;
 }
@@ -41,7 +41,7 @@ void SoundSettings::setWatching(bool watching) {
     emit watchingChanged();
 }
 
-// The system does not tell of a device that is plugged in.
+// The system does not report when a device is plugged in.
 void SoundSettings::lookAtSound() {
     watching_.setInterval(lookEveryMillis);
     if (const QVariantList now = devices(); now != seenDevices_) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The settings of the sound: the device, the click's voice and its layers. They are this machine's.
+// The settings of the sound: the device, the click's voice and its layers. They belong to this machine.
 #pragma once
 
 // Qt comes first: moc cannot read the standard headers before it.
@@ -18,24 +18,24 @@
 
 namespace piolo::models {
 
-/// Window's thread. Values out of range are clamped, unknown choices not taken.
+/// Window thread. Values out of range are clamped, unknown choices ignored.
 class SoundSettings : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the settings")
     Q_PROPERTY(QVariantList devices READ devices NOTIFY devicesChanged)
-    /// The settings are on the screen: devices and soundLine are looked at every two seconds.
+    /// True while the settings are on the screen: devices and soundLine are updated every two seconds.
     Q_PROPERTY(bool watching READ watching WRITE setWatching NOTIFY watchingChanged)
-    /// How often the sound has broken off.
+    /// How often the sound dropped out.
     Q_PROPERTY(QString soundLine READ soundLine NOTIFY soundLineChanged)
-    /// "": the system's own choice.
+    /// "": the system's default device.
     Q_PROPERTY(QString device READ device WRITE setDevice NOTIFY machineChanged)
     Q_PROPERTY(int offsetMillis READ offsetMillis WRITE setOffsetMillis NOTIFY machineChanged)
     Q_PROPERTY(QVariantList voices READ voices CONSTANT)
     Q_PROPERTY(QString voice READ voice WRITE setVoice NOTIFY machineChanged)
     Q_PROPERTY(piolo::models::MixModel* layers READ layers CONSTANT)
 public:
-    /// Both outlive this.
+    /// Both must outlive this object.
     SoundSettings(practice::SoundPort& sound, journal::MachineSettings& machine, QObject* parent = nullptr);
 
     [[nodiscard]] engine::Mix mix() const { return layers_.mix(); }
@@ -45,8 +45,8 @@ public:
     [[nodiscard]] bool watching() const { return watching_.isActive(); }
     void setWatching(bool watching);
     [[nodiscard]] QString soundLine() const;
-    /// Looks for devices that came or went, and for new breaks. The model's own timer calls it while
-    /// watching.
+    /// Looks for devices that were plugged in or unplugged, and for new dropouts. The model's own timer calls
+    /// it while watching.
     void lookAtSound();
     [[nodiscard]] QString device() const { return QString::fromStdString(machine_.soundDevice); }
     void setDevice(const QString& id);
@@ -60,9 +60,9 @@ signals:
     void devicesChanged();
     void watchingChanged();
     void soundLineChanged();
-    /// Something that is saved with the machine's settings.
+    /// Something that is saved with the machine's settings has changed.
     void machineChanged();
-    /// Voice, a level or a mute: the engine wants mix() again.
+    /// Voice, a level or a mute has changed: the engine needs mix() again.
     void mixChanged();
 
 private:

@@ -109,7 +109,7 @@ void StaffItem::choose() {
     }
 }
 
-/// Another bar or note: the layout stays, and mostly the systems, too.
+/// Another bar or note: the layout stays, and usually the systems, too.
 void StaffItem::follow() {
     const auto before = std::pair(first_, count_);
     choose();

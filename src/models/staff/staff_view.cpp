@@ -13,7 +13,7 @@ namespace piolo::models {
 
 namespace {
 
-/// As it is said: "B flat 4", and in other languages by their own names.
+/// As spoken: "B flat 4", with the names used in each language.
 QString pitchWords(WrittenPitch pitch) {
     QString name = text::keyName(text::withoutDouble(pitch));
     name.replace(QChar(0x266D), qtTrId("staff.flat"));
@@ -27,7 +27,7 @@ QString clefWords(Clef clef) { return clef == Clef::treble ? qtTrId("staff.trebl
 
 QString countWords(std::size_t notes) { return qtTrId("staff.notes", static_cast<int>(notes)); }
 
-/// By sound: what is written lowest may be spelled higher.
+/// By sound: the lowest note may be spelled higher than another.
 auto rangeOf(const std::vector<Note>& notes) {
     return std::ranges::minmax(notes, {}, [](const Note& note) { return midiNumber(note.written); });
 }
@@ -58,7 +58,7 @@ int StaffView::noteAt(int bar, int beat, int part, int parts) const {
     const auto bars = reducedFraction(std::int64_t{bar - music.firstBar + 1} * music.meter.numerator(),
                                       music.meter.denominator());
     if (!inBar || !bars) return -1;
-    // The bar before the first whole one ends where the pick-up does.
+    // The bar before the first full one ends where the pick-up ends.
     const Fraction bar0{music.meter.numerator(), music.meter.denominator()};
     const auto moment = sum(*sum(*bars, *inBar), music.pickup);
     const auto place = moment ? difference(*moment, bar0) : std::nullopt;

@@ -14,8 +14,8 @@ namespace {
 struct RunKindTexts {
     RunKind kind;
     const char* word;
-    const char* apartWord; ///< nullptr: the same word
-    const char* apartLine; ///< nullptr: it moves the rule
+    const char* apartWord; ///< null: the same word
+    const char* apartLine; ///< null: it affects the rule
 };
 
 constexpr std::array runKindTexts{

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a run was played for, in words.
+// The purpose of a run, in words.
 #pragma once
 
 #include "core/history/notebook.h"
@@ -8,11 +8,12 @@
 
 namespace piolo::models {
 
-/// "run", "try", "without the click", …, "tempo set": the kind in a word.
+/// "run", "try", "without the click", …, "tempo set": the kind in words.
 [[nodiscard]] QString kindWord(Entry::Kind kind);
-/// "a try", "without the click", …: the kind of a run that moves nothing, in front of those words.
+/// "a try", "without the click", …: the kind of a run that does not change the standing, as the beginning of
+/// that phrase.
 [[nodiscard]] QString apartWord(Entry::Kind kind);
-/// "a try: moves nothing", for the run that is played now; "" for one that moves the rule.
+/// "a try: moves nothing", for the current run; "" for one that affects the rule.
 [[nodiscard]] QString apartLine(RunKind kind);
 
 } // namespace piolo::models

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the program asks of Poppler, which is loaded when a PDF is first read.
+// The functions of Poppler that the program uses; it is loaded when a PDF is first read.
 #pragma once
 
 #include "pictures/pdf_pages.h"
 
 namespace piolo::pictures {
 
-/// The functions of pdf_pages.h, as they are behind the plugin.
+/// The functions of pdf_pages.h, as implemented in the plugin.
 struct PdfFunctions {
     static constexpr const char* plugin = "pdf";
     static constexpr const char* object = "pioloPdf";

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is open, and where it stands.
+// What is open, and its standing.
 #include "practice/drill/drill_control.h"
 
 #include "core/rule/build_up.h"
@@ -43,7 +43,7 @@ void DrillControl::noteBook(const QString& passage) {
     settle();
 }
 
-// While stopped, what is shown is what the next run starts with.
+// While stopped, shows what the next run starts with.
 void DrillControl::settle() {
     if (state_ != State::stopped) return;
     emit barsChanged();
@@ -60,7 +60,7 @@ std::optional<Tempo> DrillControl::opening() const {
     return passage_.isNone() ? std::nullopt : book_.notebook().opening(passage_, book_.today());
 }
 
-// A new date opens at its own tempo; also without that its streak begins at 0.
+// A new date opens at its own tempo, and its streak always begins at 0.
 Standing DrillControl::natural() const {
     const PassageRecord* known = record();
     if (known == nullptr) return {};
@@ -80,7 +80,7 @@ Standing DrillControl::standingFor(RunKind kind) const {
 
 Passage DrillControl::played() const { return played(kind_); }
 
-// A passage of no piece, or of one whose length is not known, has bars after it as far as anybody knows.
+// If a passage has no piece, or one of unknown length, bars are assumed to follow it.
 Passage DrillControl::played(RunKind kind) const {
     const PassageRecord* known = record();
     if (known == nullptr) return {};

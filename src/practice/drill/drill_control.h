@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drill of one passage: what keys and buttons do to it, and what can be heard of it now.
+// The drill of one passage: what keys and buttons do to it, and what is audible of it now.
 #pragma once
 
 // Qt comes first: moc cannot read the standard headers before it.
@@ -19,104 +19,106 @@
 
 namespace piolo::practice {
 
-/// Window's thread. Notes arrive when they are decided; what answers a key takes effect at once, everything
-/// else when it can be heard. Moments are nanoseconds of the port's monotonic clock.
+/// Window thread. Notes arrive when they are decided; the response to a key takes effect at once, everything
+/// else when it is audible. Times are nanoseconds of the port's monotonic clock.
 class DrillControl : public QObject {
     Q_OBJECT
 public:
     enum class State { stopped, playing, paused };
     enum class Feedback { none, clean, climbed, secure, missed, found, takenBack, nothingToTakeBack };
 
-    /// `book`, `sound` and `session` outlive this.
+    /// `book`, `sound` and `session` must outlive this object.
     DrillControl(PracticeBook& book, SoundPort& sound, DrillSession& session, QObject* parent = nullptr);
 
-    /// Turns to that passage; stops what runs.
+    /// Switches to that passage; stops whatever runs.
     void open(Id passage);
     [[nodiscard]] Id passage() const { return passage_; }
-    /// What is known of the passage; none when none is open. Good until the notebook changes.
+    /// The record of the passage; null if none is open. Valid until the notebook changes.
     [[nodiscard]] const PassageRecord* record() const;
-    /// The passage as it is played now, with its context if there is one; while stopped as it is.
+    /// The passage as it is being played, including its context if there is one; while stopped, the passage
+    /// itself.
     [[nodiscard]] Passage played() const;
 
     [[nodiscard]] State state() const { return state_; }
     [[nodiscard]] engine::Pause pauseReason() const { return pause_; }
-    /// Of the runs that are played; `run` while stopped.
+    /// The kind of the runs being played; `run` while stopped.
     [[nodiscard]] RunKind kind() const { return kind_; }
-    /// The runs move nothing: they are played for something other than the rule.
+    /// The runs do not change the standing: they are played outside the rule.
     [[nodiscard]] bool apart() const { return kind_ != RunKind::run; }
-    /// As far as it can be heard; while stopped, where the next run starts.
+    /// As far as it is audible; while stopped, where the next run starts.
     [[nodiscard]] const Standing& standing() const { return shown_; }
-    /// Set by hand while stopped, not journalled yet.
+    /// Set by hand while stopped and not in the journal yet.
     [[nodiscard]] std::optional<Tempo> tempoByHand() const { return hand_; }
-    /// Where a new day opens; none on a day on which the passage was opened already.
+    /// Where a new day opens; nothing if the passage was already opened on that day.
     [[nodiscard]] std::optional<Tempo> opening() const;
     [[nodiscard]] std::optional<TempoSearch> search() const;
     [[nodiscard]] Tempo halfTempo() const;
-    /// The player ends each run.
+    /// True if the player ends each run.
     [[nodiscard]] bool openEnded() const;
-    /// How many runs in a row ended clean without a key.
+    /// How many runs in a row ended clean without a key press.
     [[nodiscard]] std::size_t unheardRuns() const { return unheard_.size(); }
     [[nodiscard]] Feedback feedback() const { return feedback_; }
-    /// Time to rest ears and lip.
+    /// It is time to rest ears and lip.
     [[nodiscard]] bool restDue() const;
-    /// The passage's notes are known: they can be heard before they are played.
+    /// True if the passage's notes are known, so that they can be heard before playing.
     [[nodiscard]] bool canHear() const;
-    /// They are heard now.
+    /// They are being played now.
     [[nodiscard]] bool hearing() const { return playback_ != 0; }
-    /// Something sounds or may go on: call tick() often.
+    /// True if something sounds or may continue: call tick() often.
     [[nodiscard]] bool isBusy() const { return state_ != State::stopped || hearing(); }
 
-    // The keys, at the moment they were pressed.
-    /// Starts; a miss while the click runs; in a pause goes on.
+    // The keys, with the time at which they were pressed.
+    /// Starts the drill; marks a miss while the click runs; continues after a pause.
     void strike(std::int64_t nanos);
     void strikeNow() { strike(sound_.nowNanos()); }
-    /// The one pedal: a press starts, marks a miss or goes on; held it stops, and while nothing runs asks for
-    /// the next passage; twice it takes back.
+    /// The single pedal: a press starts, marks a miss or continues; holding it stops or, while nothing runs,
+    /// asks for the next passage; a double press takes back.
     void pedal(const PedalAct& act);
-    /// A press would mark a miss now: it cannot wait until it is known what it is.
+    /// True if a press would mark a miss now, which cannot wait until it is clear what kind of press it is.
     [[nodiscard]] bool marksAtOnce() const { return state_ == State::playing; }
-    /// The last strike was not a miss: it was held, and the click stops.
+    /// The last strike was not a miss: the pedal was held, and the click stops.
     void strikeHeld();
-    /// The last strike was not a miss: another followed, and what was marked before the two is taken back.
+    /// The last strike was not a miss: another press followed, and the last mark before the two is taken
+    /// back.
     void strikeTwice();
-    /// Clean, in open-ended runs; elsewhere a run is clean by itself.
+    /// Marks the run clean if it is open-ended; other runs are clean by default.
     void markClean(std::int64_t nanos);
 
-    /// Runs of that kind, while stopped: those of the rule at the tempo of its standing, a try, without the
-    /// click and in context at the target, aside at half the present tempo.
+    /// Starts runs of that kind, only while stopped: those of the rule at the tempo of the standing; a try,
+    /// without the click and in context at the target; aside at half the current tempo.
     void begin(RunKind kind);
-    /// The player names the present tempo as the one they think they can play: each miss drops, and the first
-    /// full row stops the click and has found it.
+    /// The player names the current tempo as the one they think they can play: each miss lowers it, and the
+    /// first full streak stops the click and has found it.
     void seek();
-    /// Plays the passage's notes once at the present tempo, or stops them: nothing is logged and nothing
-    /// moves.
+    /// Plays the passage's notes once at the current tempo, or stops them. Nothing is logged and the standing
+    /// does not change.
     void hearFirst(bool withClick);
     void stop();
     void takeBack();
-    /// One BPM or notch, only while stopped. In a pause that offers it, slower() takes the half tempo.
+    /// One BPM or notch, only while stopped. In a pause that suggests it, slower() halves the tempo.
     void faster();
     void slower();
-    /// A tempo set by hand counts no more: the beat it counts is another.
+    /// Discards a tempo set by hand, because its beat has changed.
     void forgetHand();
-    /// The player says which stage the passage is in.
+    /// The player chooses the stage of the passage.
     void setStage(Stage stage);
 
-    // In a pause.
-    /// The runs without a key were clean, or the player does not want what is offered.
+    // During a pause.
+    /// The runs without a key press were clean, or the player declines the suggestion.
     void goOn();
-    /// The runs without a key count for nothing after all.
+    /// The runs without a key press do not count after all.
     void doubt();
     void halveTempo();
 
     void dismissRest();
 
-    /// Takes what has become audible.
+    /// Processes the events that have become audible.
     void tick();
 
 signals:
     /// Another passage is open.
     void opened();
-    /// What the notebook knows of the passage changed, or of what it belongs to.
+    /// The notebook's record of the passage, or of what it belongs to, has changed.
     void recordChanged();
     /// state(), pauseReason(), kind(), unheardRuns() or hearing() changed.
     void stateChanged();
@@ -124,21 +126,21 @@ signals:
     void standingChanged();
     void feedbackChanged();
     void restChanged();
-    /// The bars of played() are those that sound from here on.
+    /// From here on, the bars of played() are the ones that sound.
     void barsChanged();
-    /// A pulse can be heard.
+    /// A pulse is audible.
     void pulsed(const piolo::engine::Event& pulse);
     /// Between two runs: no pulse.
     void breathed();
     /// Nothing sounds any more.
     void fellSilent();
-    /// Each event, as soon as it can be heard.
+    /// Each event, as soon as it is audible.
     void heard(const piolo::engine::Event& event);
     /// The pedal was held while nothing runs.
     void wantsNext();
 
 private:
-    // drill_control.cpp: what is open, and where it stands
+    // drill_control.cpp: what is open, and its standing
     void noteBook(const QString& passage);
     void show(const Standing& standing);
     void settle();
@@ -169,21 +171,21 @@ private:
     SoundPort& sound_;
     DrillSession& session_;
     RestWatch rest_;
-    std::deque<engine::Event> coming_; // decided, not audible yet
+    std::deque<engine::Event> coming_; // decided but not audible yet
     Id passage_;
     State state_ = State::stopped;
     RunKind kind_ = RunKind::run;
     engine::Pause pause_ = engine::Pause::noKey;
     bool stopAsked_ = false;
     std::uint64_t strike_ = 0;    // the number of the last one that marked
-    std::uint64_t backAfter_ = 0; // once that strike is withdrawn, something is taken back
-    bool seeking_ = false;        // the first full row ends it
-    std::uint64_t playback_ = 0;  // the number of the one that is heard; 0: none
+    std::uint64_t backAfter_ = 0; // once that strike is withdrawn, take something back
+    bool seeking_ = false;        // the first full streak ends it
+    std::uint64_t playback_ = 0;  // the number of the current playback; 0: none
     std::optional<Tempo> hand_;
     Standing shown_;
     Feedback feedback_ = Feedback::none;
     std::int64_t feedbackSince_ = 0;
-    std::vector<Id> unheard_; // the runs that ended clean since the last key
+    std::vector<Id> unheard_; // the runs that ended clean since the last key press
 };
 
 } // namespace piolo::practice

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the engine decides: each note comes once, answers a key at once, and is shown when it can be heard.
+// Handles what the engine decides: each note arrives once, is answered at once if it responds to a key, and
+// is shown when it is audible.
 #include "practice/drill/drill_control.h"
 
 namespace piolo::practice {
@@ -12,7 +13,7 @@ constexpr std::int64_t feedbackNanos = 1'000'000'000;
 
 void DrillControl::take(const DrillNote& note) {
     using Kind = engine::Event::Kind;
-    // What came before belongs to the drill or the playback before.
+    // Earlier events belong to the previous drill or playback.
     if (note.event.kind == Kind::started || note.event.kind == Kind::playbackBegan) coming_.clear();
     answer(note);
     if (isBusy()) coming_.push_back(note.event);

@@ -158,7 +158,7 @@ void DrillControl::doubt() {
 }
 
 void DrillControl::halveTempo() {
-    if (state_ != State::paused || apart()) return; // what moves nothing is offered no tempo
+    if (state_ != State::paused || apart()) return; // runs outside the rule get no tempo suggestion
     book_.record(TempoFact{passage_, halfTempo(), Reason::offer});
     session_.reconcile();
     goOn();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Reads the engine's events, journals what they mean, and passes them on.
+// Reads the engine's events, records their meaning in the journal, and passes them on.
 #pragma once
 
 #include "engine/drill/drill_engine.h"
@@ -16,26 +16,26 @@
 
 namespace piolo::practice {
 
-/// What the engine's events do not say: which passage is drilled, and what for.
+/// What the engine's events do not contain: the passage, and the purpose of its runs.
 struct DrilledPassage {
     Id passage;
-    std::int32_t firstBar = 1; ///< the part's own number of the run's first whole bar
+    std::int32_t firstBar = 1; ///< the part's own number of the run's first full bar
     RunKind kind = RunKind::run;
 };
 
-/// poll() belongs to the reader's thread, expect() and forget() to the sender's.
-/// Runs are written by the reader itself, so a stalled window delays no fact.
+/// poll() is for the reader thread, expect() and forget() for the sender's. The reader writes runs itself, so
+/// a blocked window delays no fact.
 class DrillReader {
 public:
-    /// `deliver` is called on the reader's thread for every event, pulses too, in the engine's order.
+    /// `deliver` is called on the reader thread for every event, including pulses, in the engine's order.
     DrillReader(PracticeBook& book, SoundPort& sound, engine::DrillEngine& engine,
                 std::function<void(DrillNote)> deliver);
 
-    /// Before a start is sent: the next `started` speaks of this passage.
+    /// Call before sending a start: the next `started` event refers to this passage.
     void expect(const DrilledPassage& drilled);
-    /// The start that was expected last could not be sent.
+    /// The most recently expected start could not be sent.
     void forget();
-    /// Takes all events that there are. Does not wait for the disk.
+    /// Reads all available events. Does not wait for the disk.
     void poll();
 
 private:
@@ -52,11 +52,12 @@ private:
     std::function<void(DrillNote)> deliver_;
     std::mutex mutex_; // guards expected_
     std::vector<DrilledPassage> expected_;
-    // The reader's own.
+    // Used only by the reader thread.
     DrilledPassage present_;
     std::int64_t runBeganNanos_ = 0;
     std::vector<Spot> spots_;
-    std::unordered_map<std::uint64_t, Id> facts_; // of the runs of this start, by the engine's number
+    std::unordered_map<std::uint64_t, Id> facts_; // the facts of this drill's runs, by the engine's run
+                                                  // number
 };
 
 } // namespace piolo::practice

@@ -31,7 +31,7 @@ DrillSession::DrillSession(PracticeBook& book, SoundPort& sound, std::shared_ptr
       reader_(book, sound, *engine_, [this](DrillNote note) {
           if (notes_.push(std::move(note))) emit notesWait();
       }) {
-    // From the reader's thread the notes wait for the window's; by hand there is one thread only.
+    // With a reader thread, notes are queued for the window thread; by hand there is only one thread.
     connect(this, &DrillSession::notesWait, this, &DrillSession::takeNotes,
             reading == Reading::ownThread ? Qt::QueuedConnection : Qt::DirectConnection);
     if (reading == Reading::ownThread) thread_ = std::thread([this] { readOn(); });
@@ -66,7 +66,7 @@ bool DrillSession::begin(const Passage& passage, Standing standing, RunKind kind
     command.plan.once = kind == RunKind::attempt;
     command.plan.clickless = kind == RunKind::silent;
     reader_.expect({passage.id, passage.music.firstBar, kind});
-    // What waits belongs to the drill before, and goes first.
+    // Waiting commands belong to the previous drill and go first.
     if (!sendWaiting() || !engine_->send(command)) {
         reader_.forget();
         noteWaited();
@@ -164,7 +164,7 @@ void DrillSession::keepMade(const DrillNote& note) {
     if (made_.size() > mostMade) made_.erase(made_.begin());
 }
 
-// The engine answers in order: all that came of the press was heard before.
+// The engine answers in order, so everything that the press caused has already arrived.
 void DrillSession::takeBackMade(std::uint64_t press) {
     const auto made = made_.find(press);
     if (made != made_.end() && !book_.readOnly()) {

@@ -11,20 +11,20 @@
 
 namespace piolo::practice {
 
-/// One thread pushes, one takes; a lock is held for a few instructions. Never touched by the audio thread.
+/// One thread pushes, one takes; a lock is held for a few instructions. Never used by the audio thread.
 class NoteQueue {
 public:
-    /// While so many notes wait, pulses are left out; nothing else ever is.
+    /// While this many notes are waiting, pulses are left out; nothing else ever is.
     static constexpr std::size_t most = 4096;
 
-    /// True when nothing waited: whoever takes wants to be woken.
+    /// True if the queue was empty, so that its reader must be woken.
     bool push(DrillNote note) {
         const std::lock_guard lock(mutex_);
         if (notes_.size() >= most && note.event.kind == engine::Event::Kind::pulse) return false;
         notes_.push_back(std::move(note));
         return notes_.size() == 1;
     }
-    /// All that wait, the oldest first.
+    /// All waiting notes, oldest first.
     [[nodiscard]] std::vector<DrillNote> takeAll() {
         const std::lock_guard lock(mutex_);
         return std::exchange(notes_, {});

@@ -20,7 +20,7 @@ QString argument(const Fault& fault, std::size_t index) {
     return index < fault.arguments.size() ? shortened(text::onOneLine(fault.arguments[index])) : QString();
 }
 
-// Puts the arguments in place of %1 … %9, all in one pass: an argument may itself hold "%1".
+// Replaces %1 … %9 with the arguments in one pass, because an argument may itself contain "%1".
 QString filled(QStringView pattern, const Fault& fault) {
     QString text;
     for (qsizetype i = 0; i < pattern.size(); ++i) {
@@ -36,7 +36,7 @@ QString filled(QStringView pattern, const Fault& fault) {
     return text;
 }
 
-// A stretch in square brackets is left out when its argument is missing.
+// Text in square brackets is left out if its argument is missing.
 QString withoutEmptyBrackets(QString pattern, const Fault& fault) {
     const qsizetype open = pattern.indexOf(u'[');
     const qsizetype close = pattern.indexOf(u']', open + 1);
@@ -47,7 +47,7 @@ QString withoutEmptyBrackets(QString pattern, const Fault& fault) {
     return pattern.remove(close, 1).remove(open, 1);
 }
 
-// The English sentence is in its table only: the command needs it without any translation.
+// The English sentence is only in its table: the command needs it without any translation.
 QString translatedPattern(FaultNumber number) {
     const QByteArray id = "fault.E" + QByteArray::number(static_cast<int>(number));
     const QString translated = qtTrId(id.constData());

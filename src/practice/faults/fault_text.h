@@ -8,9 +8,9 @@
 
 namespace piolo::practice {
 
-/// "what; what to do", without number and place.
+/// "what; what to do", without number and location.
 [[nodiscard]] QString faultSentence(const Fault& fault);
-/// "E123: FILE:LINE: what; what to do" ("FILE: " without a line; nothing for an empty place).
+/// "E123: FILE:LINE: what; what to do" ("FILE: " without a line; no location if it is empty).
 [[nodiscard]] QString faultLine(const Fault& fault);
 
 } // namespace piolo::practice

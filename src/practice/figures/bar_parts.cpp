@@ -15,7 +15,7 @@ Passage passageOfBars(const Passage& whole, const BuildUpPart& part, std::string
     made.title.name = std::move(name);
     made.music = musicOf(part, whole.music);
     made.notes = notesOf(part, whole.music, whole.notes);
-    made.scale.reset(); // some bars of a scale are no scale: they stand in no cell of the grid
+    made.scale.reset(); // some bars of a scale are not a scale: they are not in the grid
     return made;
 }
 

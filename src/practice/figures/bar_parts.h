@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The smaller passages that are made of a passage's bars.
+// The smaller passages that can be made from a passage's bars.
 #pragma once
 
 #include "core/rule/build_up.h"
@@ -13,14 +13,15 @@ namespace piolo::practice {
 /// Longer passages are not built up bar by bar.
 inline constexpr std::int32_t mostBarsToBuildUp = 8;
 
-/// A passage of these bars of `whole`, by that name: its tempi, its click and how it is played; it is linked
-/// to `whole`. Its id is still to come.
+/// A passage of these bars of `whole` with that name: with its tempi, click and manner, and linked to
+/// `whole`. Its id is not set yet.
 [[nodiscard]] Passage passageOfBars(const Passage& whole, const BuildUpPart& part, std::string name);
-/// The parts to build `whole` up from its last bar, the whole left out. None for a passage that is too long,
-/// too short or open-ended.
+/// The parts for building up `whole` from its last bar, without the whole itself. Empty for a passage that is
+/// too long, too short or open-ended.
 [[nodiscard]] std::vector<BuildUpPart> partsFromTheEnd(const Music& whole);
-/// Parts of two bars (of four when there are more than eight, of one when there are two), each landing on the
-/// beat with which the next begins. None for a passage of one bar, of more than 32, or an open-ended one.
+/// Parts of two bars (of four if there are more than eight bars, of one if there are two), each landing on
+/// the beat with which the next begins. Empty for a passage of one bar, of more than 32, or an open-ended
+/// one.
 [[nodiscard]] std::vector<BuildUpPart> partsThatOverlap(const Music& whole);
 
 } // namespace piolo::practice

@@ -9,7 +9,7 @@
 
 namespace piolo::practice {
 
-/// How often a bar was missed, by its beats, or whole as its only column.
+/// How often a bar was missed, by beat, or in total as a single column.
 struct BreakBar {
     std::int32_t number = 0; ///< the part's own
     std::vector<int> columns;
@@ -19,13 +19,13 @@ struct BreakBar {
 
 /// Plain values.
 struct BreakFigures {
-    std::vector<BreakBar> bars; ///< in their order; those of the context, too, when they were missed
+    std::vector<BreakBar> bars; ///< in order, including bars of the context that were missed
     bool byBeat = true;         ///< up to eight bars; longer and open-ended passages are counted by bar
     int most = 0;               ///< the highest of all columns
 
-    /// Of the highest column, 0…1.
+    /// Relative to the highest column, 0…1.
     [[nodiscard]] double share(int count) const;
-    /// At least half as many misses as the worst has.
+    /// True if it has at least half as many misses as the worst bar.
     [[nodiscard]] bool isWorst(int count) const { return most > 1 && 2 * count >= most; }
 };
 

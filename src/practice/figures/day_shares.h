@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Minutes a day as shares of the longest day, and which days were missed.
+// Practice time per day as shares of the longest day, and which days were missed.
 #pragma once
 
 #include "core/history/practice_days.h"
@@ -10,7 +10,7 @@
 
 namespace piolo::practice {
 
-/// The days of the picture: four weeks up to today.
+/// The days shown: four weeks up to today.
 inline constexpr int practiceDaysShown = 28;
 
 /// Shares of the longest day. Plain values.
@@ -18,8 +18,8 @@ struct DayShares {
     double runs = 0;      ///< with the click
     double apart = 0;     ///< other runs
     double throughs = 0;  ///< run-throughs
-    bool missed = false;  ///< a day without practice that is over
-    bool longGap = false; ///< one of two or more of those in a row
+    bool missed = false;  ///< a past day without practice
+    bool longGap = false; ///< one of two or more such days in a row
 };
 
 /// One for each day.
@@ -28,18 +28,18 @@ struct DayShares {
 /// The longest day in minutes, rounded up: the height of the picture.
 [[nodiscard]] int mostMinutes(std::span<const PracticeDay> days);
 
-/// What there is to say of missed days.
+/// What to say about missed days.
 struct GapFigures {
     enum class Kind {
-        nothingPlayed, ///< in all those days
-        longGap,       ///< two days or more in a row; `gap` is the newest
+        nothingPlayed, ///< on all those days
+        longGap,       ///< two or more days in a row; `gap` is the newest
         noneSinceFirst,
         noneAtAll,
         single, ///< one now and then
     };
     Kind kind = Kind::nothingPlayed;
     std::optional<MissedDays> gap;
-    bool open = false; ///< it lasts until yesterday, and today can still end it
+    bool open = false; ///< it extends to yesterday, and today can still end it
 };
 
 /// The last of `days` is today.

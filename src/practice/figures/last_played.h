@@ -6,7 +6,8 @@
 
 namespace piolo::practice {
 
-/// The passage played last; before any was played, the one made last. None in an empty notebook.
+/// The passage played most recently; if none was played, the one created most recently. None in an empty
+/// notebook.
 [[nodiscard]] Id lastPlayed(const Notebook& notebook);
 
 } // namespace piolo::practice

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a passage means in time and in clean runs, before it is played.
+// A passage's expected times and number of clean runs, before it is played.
 #pragma once
 
 #include "core/passage/passage.h"
@@ -11,20 +11,21 @@ namespace piolo::practice {
 
 /// Plain values.
 struct RunOutlook {
-    double cleanShare = 0;                    ///< of the runs, where the rule settles
-    int runsToMove = 0;                       ///< about so many to the next climb or secure, at 9 clean in 10
-    bool climbs = false;                      ///< below the target: what comes next is a climb
-    std::optional<std::int64_t> runMillis;    ///< none for an open-ended passage
+    double cleanShare = 0;                    ///< share of clean runs at which the rule settles
+    int runsToMove = 0;                       ///< approximate number of runs to the next climb or secure if 9
+                                              ///< of 10 are clean
+    bool climbs = false;                      ///< below the target, so a climb comes next
+    std::optional<std::int64_t> runMillis;    ///< nothing for an open-ended passage
     std::optional<std::int64_t> targetMillis; ///< the time to the target
-    /// Clean runs to ask for when a run is this long; 0 when it is too long for any streak.
+    /// The number of clean runs to require for a run of this length; 0 if it is too long for any streak.
     int reasonableCleanRuns = 0;
-    int cleanRuns = 0; ///< asked for now
+    int cleanRuns = 0; ///< the number required now
 
-    /// Fewer clean runs would be better; 0: not, or nothing would do.
+    /// The number of clean runs that would be better; 0 if none would, or if the current one is fine.
     [[nodiscard]] int fewerCleanRuns() const;
 };
 
-/// Of that passage, which stands there.
+/// The outlook of that passage with that standing.
 [[nodiscard]] RunOutlook outlookOf(const Passage& passage, const Standing& standing);
 
 } // namespace piolo::practice

@@ -89,8 +89,8 @@ Id ScaleFigures::makePassage(ScalePlace place, const ScalePart& part) {
     return id;
 }
 
-// A key that is spelled otherwise now than when it was made, or played in another range, is another part on
-// the stand: it keeps its passage, and with it its record, and gets the other notes.
+// A key that is now spelled differently than when it was created, or played in another range, looks different
+// on the page: it keeps its passage, and so its record, and gets the new notes.
 void ScaleFigures::bringUpToDate(const PassageRecord& record, const Scale& scale, const ScalePart& part) {
     if (record.passage.scale == scale && record.passage.notes == part.notes) return;
     Passage renamed = record.passage;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The grid of scales as the notebook and the player's settings have it, and how a cell becomes a passage.
+// The grid of scales from the notebook and the player's settings, and how a cell becomes a passage.
 #pragma once
 
 #include "core/scales/key_order.h"
@@ -16,41 +16,41 @@
 
 namespace piolo::practice {
 
-/// A place in the grid.
+/// A cell of the grid.
 struct ScalePlace {
     std::int32_t notesPerBeat = 1;
     int key = 0; ///< pitch class of the written tonic
 };
 
-/// Window's thread. The grid is computed when it is read for the first time after forget().
+/// Window thread. The grid is computed when it is first read after forget().
 class ScaleFigures {
 public:
-    /// `book` outlives this.
+    /// `book` must outlive this object.
     explicit ScaleFigures(PracticeBook& book) : book_(book) {}
 
-    /// The notebook changed.
+    /// The notebook has changed.
     void forget() { grid_.reset(); }
     [[nodiscard]] const ScaleSettings& settings() const { return book_.notebook().settings().scales; }
     [[nodiscard]] const ScaleCell& at(ScalePlace place) const;
-    /// The keys, in the order of the columns.
+    /// The keys in the order of the columns.
     [[nodiscard]] std::array<int, keyCount> order() const;
     [[nodiscard]] int columnOf(int key) const;
     [[nodiscard]] Tonic tonic(int key) const;
-    /// The cell to play next. Where no key can be played the first one says so.
+    /// The cell to play next. If no key can be played, the first cell says so.
     [[nodiscard]] CellProposal proposal() const;
     [[nodiscard]] StartProposal start(ScalePlace place) const;
-    /// Where a cell that has a passage goes on: its day's opening, or where it stands.
+    /// Where a cell with a passage continues: its opening for the day, or its current tempo.
     [[nodiscard]] Tempo goesOnAt(ScalePlace place) const;
     /// 0…1 of the target; 0 without a best.
     [[nodiscard]] double shareOfTarget(ScalePlace place) const;
     [[nodiscard]] std::vector<ScaleWeek> weeks(int count) const;
 
     [[nodiscard]] Scale scale(ScalePlace place) const;
-    /// Its notes; none where the range has no tonic of it.
+    /// Its notes; nothing if the range does not contain its tonic.
     [[nodiscard]] std::optional<ScalePart> part(ScalePlace place) const;
-    /// It has a passage already, or one can be made.
+    /// True if it already has a passage, or one can be created.
     [[nodiscard]] bool canDrill(ScalePlace place) const;
-    /// The passage of that cell, made when there is none yet; none when that cannot be.
+    /// The passage of that cell, created if necessary; none if it cannot be created.
     [[nodiscard]] Id passage(ScalePlace place);
 
 private:

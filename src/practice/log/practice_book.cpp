@@ -11,7 +11,7 @@ namespace piolo::practice {
 
 namespace {
 
-/// From so many facts on the fold is shared among the cores.
+/// From this many facts on, folding is shared among the cores.
 constexpr std::size_t manyFacts = 20'000;
 constexpr unsigned mostFolders = 8;
 
@@ -40,8 +40,8 @@ Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalLocatio
     auto* self = book.get();
     book->randomness_ = ports.randomness;
     book->folder_ = place.folder;
-    // The writer's thread speaks to the window's thread by queued calls; they are dropped when the book is
-    // gone.
+    // The writer thread notifies the window thread by queued calls; they are dropped when the book is
+    // destroyed.
     journal::JournalHearer hearer{
         [self](Id fact) {
             QMetaObject::invokeMethod(

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The open practice folder as the window knows it: the journal, and the notebook that is its fold.
+// The open practice folder as the window sees it: the journal and the notebook folded from it.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 
@@ -15,7 +15,7 @@
 
 namespace piolo::practice {
 
-/// Window's thread, but for what it says. Models read the notebook, and write only by record().
+/// Window thread, except where stated. Models read the notebook and write only with record().
 class PracticeBook : public QObject {
     Q_OBJECT
 public:
@@ -30,34 +30,34 @@ public:
     [[nodiscard]] bool readOnly() const;
     /// What could not be read when the folder was opened.
     [[nodiscard]] const std::vector<Fault>& readFaults() const;
-    /// The local date now.
+    /// The current local date.
     [[nodiscard]] Date today() const;
 
-    /// Records and folds; changed() follows at once, savedChanged() when it is on disk. Does nothing but give
-    /// back the fact when read-only.
+    /// Records and folds; changed() follows at once, savedChanged() when it is on disk. If read-only, only
+    /// returns the fact.
     Fact record(FactBody body);
-    /// Records all of them as of that day (Journal::recordOn()) and folds them; changed() follows once,
-    /// without a passage. Their ids; none when read-only.
+    /// Records all of them for that day (Journal::recordOn()) and folds them; changed() follows once, without
+    /// a passage. Returns their ids; empty if read-only.
     std::vector<Id> recordAll(Date day, std::vector<FactBody> bodies);
-    /// Any thread: gives the body its place and hands it to the disk; the window folds it when adopt() is
+    /// Any thread. Completes the fact and passes it on to be written; the window folds it when adopt() is
     /// called with it.
     Fact write(FactBody body);
-    /// Folds a fact that write() gave.
+    /// Folds a fact returned by write().
     void adopt(const Fact& fact);
 
     [[nodiscard]] int unsavedCount() const { return static_cast<int>(waiting_.size()); }
-    /// The newest trouble with the disk, while it lasts.
+    /// The most recent problem with the disk, while it lasts.
     [[nodiscard]] std::optional<Fault> trouble() const { return trouble_; }
-    /// A fresh random id for a new passage or piece.
+    /// A new random id for a passage or piece.
     [[nodiscard]] Id newId() const;
-    /// As Journal::keepCheckpoint(): once the window is up.
+    /// As Journal::keepCheckpoint(): call once the window is visible.
     void keepCheckpoint();
-    /// Waits up to `millis` until all is on disk.
+    /// Waits up to `millis` until everything is on disk.
     bool flush(int millis);
 
 signals:
-    /// The notebook changed; `passage` as 32 hexadecimal digits, empty when pieces, settings or many passages
-    /// did.
+    /// The notebook has changed; `passage` is 32 hexadecimal digits, or empty if pieces, settings or many
+    /// passages changed.
     void changed(const QString& passage);
     void savedChanged();
     void troubleChanged();

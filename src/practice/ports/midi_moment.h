@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A switch of a MIDI controller moved.
+// A movement of a switch on a MIDI controller.
 #pragma once
 
 #include "core/base/midi_press.h"

@@ -14,11 +14,11 @@ namespace piolo::practice {
 namespace {
 
 constexpr std::size_t block = 480;
-constexpr std::uint64_t renderedAhead = virtualRate / 10; // as a sound device would have it
+constexpr std::uint64_t renderedAhead = virtualRate / 10; // like a real sound device
 constexpr std::uint64_t mostSamples = std::uint64_t{virtualRate} * 3600;
 constexpr int flushMillis = 30'000;
 
-/// The session and the control of the window, read by hand: one thread renders, reads and plays.
+/// The window's session and control without a reader thread: one thread renders, reads and plays.
 class VirtualDrill {
 public:
     VirtualDrill(PracticeBook& book, const std::shared_ptr<VirtualTime>& time, const std::string& script)

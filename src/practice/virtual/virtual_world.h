@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Time that is counted in rendered samples, as a wall clock and as a sound device.
+// Time counted in rendered samples, as a wall clock and as a sound device.
 #pragma once
 
 #include "journal/folder/ports.h"
@@ -11,7 +11,7 @@
 
 namespace piolo::practice {
 
-/// A wall clock that starts somewhere and goes on with the sound. Any thread.
+/// A wall clock that starts at a given time and advances with the sound. Any thread.
 class VirtualTime final : public journal::Clock {
 public:
     VirtualTime(Timestamp start, std::int32_t rate) : start_(start), rate_(rate) {}
@@ -19,7 +19,7 @@ public:
     Timestamp now() override { return {start_.utcMillis + nanos() / 1'000'000, start_.offsetMinutes}; }
     void advanceTo(std::uint64_t samples) { samples_ = static_cast<std::int64_t>(samples); }
     [[nodiscard]] std::int64_t nanos() const { return nanosOf(static_cast<std::uint64_t>(samples_)); }
-    /// The first nanosecond at which that sample is reached: samplesAt() gives it back.
+    /// The first nanosecond at which that sample is reached: samplesAt() returns the sample again.
     [[nodiscard]] std::int64_t nanosOf(std::uint64_t sample) const {
         return (static_cast<std::int64_t>(sample) * 1'000'000'000 + rate_ - 1) / rate_;
     }
@@ -31,7 +31,7 @@ private:
     std::atomic<std::int64_t> samples_{0};
 };
 
-/// A sound device that plays at once what is rendered, and nobody hears.
+/// A sound device that plays what is rendered at once, to nobody.
 class VirtualSound final : public SoundPort {
 public:
     explicit VirtualSound(std::shared_ptr<VirtualTime> time) : time_(std::move(time)) {}

@@ -25,7 +25,7 @@ Archive open(std::string_view bytes) {
     return archive;
 }
 
-/// What the archive claims about sizes is not believed: bytes are counted as they come.
+/// Sizes stated in the archive are not trusted: bytes are counted as they arrive.
 Result<std::string> entry(std::string_view bytes, const std::string& name, std::size_t most,
                           const Fault& absent) {
     const Archive archive = open(bytes);

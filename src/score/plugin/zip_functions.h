@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the program asks of libzip, which is loaded when a packed score is first read.
+// The functions of libzip that the program uses; it is loaded when a compressed score is first read.
 #pragma once
 
 #include "core/base/result.h"
@@ -14,8 +14,8 @@ struct ZipFunctions {
     static constexpr const char* plugin = "zip";
     static constexpr const char* object = "pioloZip";
 
-    /// The bytes of one file in an archive, at most `most`. Faults, at the place of `absent`: brokenArchive,
-    /// scoreTooLarge, and `absent` itself when there is no such file. Any thread.
+    /// The bytes of one file in an archive, at most `most`. Faults, at the location of `absent`:
+    /// brokenArchive, scoreTooLarge, and `absent` itself if there is no such file. Any thread.
     Result<std::string> (*entry)(std::string_view archive, const std::string& name, std::size_t most,
                                  const Fault& absent);
 };

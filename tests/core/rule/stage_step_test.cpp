@@ -72,9 +72,9 @@ TEST_CASE("three clean runs in a row on one day, at the target, lead on from wit
         scribe.apart(kind, 96, Mark::clean);
         scribe.turnTo("2026-03-02");
         scribe.apart(kind, 96, Mark::clean);
-        CHECK(scribe.step() == StageStep{next, 1, 3}); // another day begins again
+        CHECK(scribe.step() == StageStep{next, 1, 3}); // another day starts again
         scribe.apart(kind, 96, Mark::clean);
-        scribe.miss(); // a run of another kind says nothing here
+        scribe.miss(); // a run of another kind does not count here
         scribe.apart(kind, 96, Mark::voided);
         CHECK(scribe.step() == StageStep{next, 2, 3});
         scribe.apart(kind, 98, Mark::clean);
@@ -98,7 +98,7 @@ TEST_CASE("two run-throughs in a row that stop nowhere in the passage keep it") 
     CHECK(scribe.step().have == 1);
     scribe.through(false, {});
     CHECK(scribe.step().have == 0);
-    scribe.through(true, {{0, 5}}); // it may have been here
+    scribe.through(true, {{0, 5}}); // the stop may have been here
     CHECK(scribe.step().have == 0);
     scribe.through(true, {});
     scribe.through(true, {{41 - 1, 1}});

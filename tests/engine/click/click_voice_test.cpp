@@ -17,7 +17,7 @@ using namespace piolo::engine;
 
 namespace {
 
-/// All but those for measurement.
+/// All except those for measurement.
 const std::vector<Voice> sounding = [] {
     std::vector<Voice> list;
     std::ranges::remove_copy_if(voices, std::back_inserter(list), isForMeasurement);

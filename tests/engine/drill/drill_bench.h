@@ -43,7 +43,7 @@ public:
     void adopt(Standing standing, std::uint64_t runsEnded) {
         send({.kind = Command::Kind::adopt, .runsEnded = runsEnded, .standing = standing});
     }
-    /// The same from a sender who has seen everything.
+    /// The same from a sender that has seen all events.
     void adopt(Standing standing) {
         adopt(standing, count(Event::Kind::runEnded) + count(Event::Kind::lateMiss));
     }

@@ -110,7 +110,7 @@ inline Command anyCommand(Random& random, std::uint64_t now, std::uint64_t rate)
     }
     command.mix = anyMix(random);
     command.standing = {anyTempo(random), 0};
-    command.runsEnded = static_cast<std::uint64_t>(between(random, 0, 3)); // seldom all of them
+    command.runsEnded = static_cast<std::uint64_t>(between(random, 0, 3)); // rarely all of them
     return command;
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Whatever happens to a checkpoint, or to the journal under it: the notebook is that of a plain fold.
+// Whatever happens to a checkpoint, or to the journal under it, the notebook is that of a plain fold.
 #include "journal/checkpoint/checkpoint.h"
 
 #include "journal/folder/journal.h"
@@ -24,7 +24,7 @@ struct Kept {
     [[nodiscard]] std::string file() const { return checkpointFile(folder.path(), deskDevice, cache.path()); }
     [[nodiscard]] bool keep() const { return writeCheckpoint(file(), folder.path(), deskDevice, readAt); }
 
-    /// From the checkpoint; nothing when it is not used.
+    /// Read with the checkpoint; nothing if it is not used.
     [[nodiscard]] std::optional<FolderContents> readOn(std::int64_t now = readAt) const {
         const auto known = loadCheckpoint(file(), deskDevice);
         return known ? journal::readOn(folder.path(), deskDevice, now, *known) : std::nullopt;
@@ -34,7 +34,7 @@ struct Kept {
         REQUIRE(read.ok());
         return std::move(read).value();
     }
-    /// It is used, and gives what reading everything gives.
+    /// True if it is used and gives the same as reading everything.
     [[nodiscard]] bool agrees() const {
         auto found = readOn();
         REQUIRE(found.has_value());
@@ -47,7 +47,7 @@ struct Kept {
     ScratchFolder cache;
 };
 
-/// The same folder opened by two journals, of which one has no cache, gives the same.
+/// True if two journals that open the same folder, one of them without a cache, give the same.
 bool opensAsWithout(const Kept& kept) {
     const ScratchFolder state;
     const ScratchFolder
@@ -138,7 +138,7 @@ TEST_CASE("lines that are no facts are the same faults, before and behind the ch
         REQUIRE(kept.keep());
         CHECK(kept.agrees());
     }
-    // Another device's line that has no end yet: it is read again once it has grown.
+    // Another device's incomplete line: it is read again once it has grown.
     kept.folder.appendBytes(name, line.substr(0, 70));
     CHECK(kept.agrees());
     REQUIRE(kept.keep());
@@ -183,7 +183,7 @@ TEST_CASE("a checkpoint of another program, another device or of nothing is not 
     CHECK_FALSE(loadCheckpoint(kept.file(), pitDevice).has_value());
     CHECK_FALSE(loadCheckpoint(kept.file() + ".old", deskDevice).has_value());
     CHECK_FALSE(loadCheckpoint(kept.cache.path(), deskDevice).has_value());
-    // Behind the byte order: the length of the build's id, and the id.
+    // After the byte order: the length of the build's id, and the id.
     std::string foreign = whole;
     foreign[9] = static_cast<char>(foreign[9] + 1);
     put(kept.file(), foreign);
@@ -241,7 +241,7 @@ TEST_CASE("a journal that was edited anywhere under its checkpoint is read whole
         CHECK_FALSE(kept.readOn().has_value());
         CHECK(opensAsWithout(kept));
         std::filesystem::remove(kept.folder.journal("x" + name));
-        // The same time of change and size tell nothing.
+        // An unchanged modification time and size prove nothing.
         put(path, flipped(whole, 8 * (whole.size() / 2)));
         std::filesystem::last_write_time(path, std::filesystem::last_write_time(kept.file()) -
                                                    std::chrono::hours(9));

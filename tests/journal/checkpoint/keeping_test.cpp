@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// When a journal writes its checkpoint, and that nothing depends on it.
+// When a journal writes its checkpoint; nothing depends on it.
 #include "../fakes.h"
 #include "journal/checkpoint/checkpoint.h"
 #include "journal/folder/journal.h"

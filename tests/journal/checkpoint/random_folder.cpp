@@ -10,7 +10,7 @@ namespace piolo::test {
 
 namespace {
 
-/// Other ids than in any other history: their high half is the history's number.
+/// Different ids than in any other history: their upper half is the history's number.
 void rename(Fact& fact, std::uint64_t number) {
     const auto move = [number](Id& id) { id.high += number << 8U; };
     move(fact.id);
@@ -38,7 +38,7 @@ RandomFolder::RandomFolder(unsigned seed, int passages, int facts) : dice_(seed)
         all.push_back(random_.fact(kind));
         if (all.back().order > readAt) all.back().order %= readAt;
     }
-    // Arrived in any order, and now and then twice.
+    // In any order, with occasional duplicates.
     testing::shuffle(all, dice_);
     all.push_back(all.front());
     append(all);

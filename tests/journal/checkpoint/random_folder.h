@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A practice folder of several devices in which all that can happen has happened.
+// A practice folder of several devices in which everything possible has happened.
 #pragma once
 
 #include "../../core/history/random_history.h"
@@ -15,7 +15,7 @@ namespace piolo::test {
 inline const std::string deskDevice(32, 'a');
 inline const std::string pitDevice(32, 'b');
 inline constexpr std::int64_t readAt =
-    2'000'000'000'000; // behind the random facts' own orders: all of them count
+    2'000'000'000'000; // later than the random facts' own orders: all of them count
 
 /// Random histories of several passages, and facts of every kind. Each fact is in the file of its device.
 class RandomFolder {

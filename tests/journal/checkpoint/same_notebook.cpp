@@ -24,7 +24,7 @@ bool sameThroughs(const Notebook& a, const Notebook& b, Id piece) {
                       });
 }
 
-/// Asked in this order, a passage whose facts are stored answers from its digest as long as it can.
+/// In this order, a passage with stored facts answers from its digest for as long as possible.
 bool samePassage(const Notebook& a, const Notebook& b, Id id) {
     const PassageRecord* const x = a.passage(id);
     const PassageRecord* const y = b.passage(id);

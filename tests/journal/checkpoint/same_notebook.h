@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Whether two readings of a folder say the same about everything that can be asked.
+// Compares two readings of a folder by everything that can be queried.
 #pragma once
 
 #include "core/history/notebook.h"
@@ -8,7 +8,7 @@
 namespace piolo::test {
 
 [[nodiscard]] bool sameNotebook(const Notebook& a, const Notebook& b);
-/// All but the facts themselves.
+/// Everything except the facts themselves.
 [[nodiscard]] bool sameReading(const journal::FolderContents& a, const journal::FolderContents& b);
 [[nodiscard]] Notebook notebookOf(journal::FolderContents contents);
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// docs/journal.schema.json beside the tables of names.
+// Compares docs/journal.schema.json with the tables of names.
 #include "core/history/run_kind.h"
 #include "core/passage/stage.h"
 

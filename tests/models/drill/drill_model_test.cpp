@@ -6,13 +6,13 @@ using piolo::models::DrillModel;
 using piolo::test::PracticeFixture;
 using Kind = engine::Event::Kind;
 
-TEST_CASE("a try plays one run at the target, is logged apart and moves nothing") {
+TEST_CASE("a try plays one run at the target, is logged separately and does not change the standing") {
     PracticeFixture desk;
     desk.drill->attempt();
     CHECK(desk.drill->apart());
     CHECK(desk.drill->text()->apart() == "a try: changes nothing");
     REQUIRE(desk.playUntil(Kind::stopped));
-    CHECK(desk.drill->state() == DrillModel::State::Playing); // its last bar can still be heard
+    CHECK(desk.drill->state() == DrillModel::State::Playing); // its last bar is still audible
     desk.play(0.2);
     CHECK(desk.drill->state() == DrillModel::State::Stopped);
     const auto runs = desk.onDisk<RunFact>();
@@ -23,7 +23,8 @@ TEST_CASE("a try plays one run at the target, is logged apart and moves nothing"
     CHECK(desk.drill->text()->tempo() == "84");
 }
 
-TEST_CASE("without the click: run after run at the target, with its own mark, moving nothing") {
+TEST_CASE(
+    "without the click: run after run at the target, with its own mark, without changing the standing") {
     PracticeFixture desk;
     desk.drill->playSilent();
     CHECK(desk.drill->text()->apart() == "without the click: changes nothing");
@@ -45,7 +46,7 @@ TEST_CASE("without the click: run after run at the target, with its own mark, mo
     CHECK(desk.drill->text()->tempo() == "84");
 }
 
-TEST_CASE("the player says the stage; the log proposes the next one and says why") {
+TEST_CASE("the player chooses the stage; the log suggests the next one and says why") {
     PracticeFixture desk;
     auto* const stages = desk.drill->stages();
     CHECK(stages->stage() == 0);
@@ -61,7 +62,7 @@ TEST_CASE("the player says the stage; the log proposes the next one and says why
     CHECK(stages->evidence() == "Clean in a row without the click, on one day: 3 of 3.");
     CHECK(stages->proposed() == "in context");
     desk.drill->setStage(1);
-    desk.drill->setStage(1); // said once is enough
+    desk.drill->setStage(1); // once is enough
     desk.drill->setStage(9);
     CHECK(desk.onDisk<StageFact>().size() == 2);
     CHECK(stages->stage() == 1);
@@ -78,7 +79,7 @@ TEST_CASE("a new day opens lower, and says so in the log with its reason") {
     desk.drill->open(QString::fromStdString(desk.passageId.text()));
     desk.drill->dismissRest();
     emit desk.book->changed({});
-    // The last full streak was at 86; two rungs below are 82, which is below the start: 84.
+    // The last full streak was at 86; two rungs below is 82, which is below the start: 84.
     CHECK(desk.drill->text()->tempo() == "84");
     CHECK_FALSE(desk.drill->text()->opening().isEmpty());
     desk.press();
@@ -90,7 +91,7 @@ TEST_CASE("a new day opens lower, and says so in the log with its reason") {
     CHECK(set.front().tempo == Tempo::bpm(84));
 }
 
-TEST_CASE("two drops below the start pause and offer; fewer bars ask for the editor and stop") {
+TEST_CASE("two drops below the start cause a pause with suggestions; fewer bars opens the editor and stops") {
     PracticeFixture desk;
     QString wanted;
     QObject::connect(desk.drill, &DrillModel::wantsEdit, [&](const QString& passage, bool shorter) {
@@ -106,7 +107,7 @@ TEST_CASE("two drops below the start pause and offer; fewer bars ask for the edi
     CHECK(desk.drill->state() == DrillModel::State::Stopped);
 }
 
-TEST_CASE("the bar shown is the part's own, and the beat is the one that can be heard") {
+TEST_CASE("the bar shown is the part's own, and the beat is the audible one") {
     PracticeFixture desk;
     desk.play(0.5);
     desk.press();

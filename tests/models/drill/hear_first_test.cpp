@@ -40,7 +40,7 @@ struct NotedPassage : PracticeFixture {
 
 } // namespace
 
-TEST_CASE("only a passage whose notes are known is offered to be heard first") {
+TEST_CASE("only a passage with known notes can be heard first") {
     PracticeFixture unknown;
     CHECK_FALSE(unknown.drill->listening()->possible());
     unknown.drill->listening()->toggle();
@@ -91,7 +91,7 @@ TEST_CASE("what is heard is the count-in, the bars and nothing after them, and t
     CHECK(desk.drill->beats()->beat() == -1);
 }
 
-TEST_CASE("stop ends what is heard, and so does the key that began it") {
+TEST_CASE("stop ends the playback, and so does the key that began it") {
     NotedPassage desk;
     for (const bool byItsKey : {false, true}) {
         desk.drill->listening()->toggle();
@@ -107,7 +107,7 @@ TEST_CASE("stop ends what is heard, and so does the key that began it") {
     CHECK(desk.onDisk<RunFact>().empty());
 }
 
-TEST_CASE("one that is begun right after another was stopped is heard to its end") {
+TEST_CASE("a playback started right after another was stopped is heard to its end") {
     NotedPassage desk;
     desk.drill->listening()->toggle();
     desk.drill->stop();
@@ -118,7 +118,7 @@ TEST_CASE("one that is begun right after another was stopped is heard to its end
     CHECK_FALSE(desk.drill->listening()->active());
 }
 
-TEST_CASE("starting the drill ends what is heard, and its runs count as ever") {
+TEST_CASE("starting the drill ends the playback, and its runs count as always") {
     NotedPassage desk;
     desk.drill->listening()->toggle();
     desk.play(1);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a beat and a run's end touch, and what they leave alone.
+// What a beat and the end of a run change, and what they do not.
 #include "../practice_fixture.h"
 #include "core/time/fraction_sum.h"
 #include "models/staff/staff_item.h"
@@ -13,7 +13,7 @@ using Kind = engine::Event::Kind;
 
 namespace {
 
-/// The usual passage with its notes, and a staff that follows the bar as the screen's does.
+/// The usual passage with notes, and a staff that follows the bar as on the screen.
 struct StaffedDesk : PracticeFixture {
     StaffedDesk() {
         PassageFact fact;
@@ -72,10 +72,10 @@ TEST_CASE("a beat changes the beat row and nothing else: the staff is not laid o
     REQUIRE(desk.staff.systems() > 0);
     desk.press();
     REQUIRE(desk.playUntil(Kind::runBegan));
-    desk.play(1.2); // longer than the feedback of what was before
+    desk.play(1.2); // longer than the feedback on what came before
     const Changes changes(desk);
     const QSignalSpy beats(desk.drill->beats(), &models::BeatView::sounded);
-    desk.play(9); // three bars at 84 to the minute
+    desk.play(9); // three bars at 84 BPM
     CHECK(beats.count() > 40);
     CHECK(changes.all() == 0);
 }

@@ -22,7 +22,7 @@ QString textOf(const QVariantList& choices, const QVariant& value) {
 
 } // namespace
 
-TEST_CASE("the same speed is felt in eighths from the next run on, and the streak goes on") {
+TEST_CASE("the same speed is felt in eighths from the next run on, and the streak continues") {
     PracticeFixture desk;
     desk.drill->start();
     REQUIRE(desk.playUntil(Kind::runEnded));
@@ -45,7 +45,7 @@ TEST_CASE("the same speed is felt in eighths from the next run on, and the strea
     CHECK(desk.found.after == Standing{Tempo::bpm(168), 2});
 }
 
-TEST_CASE("a beat in which the steps would not come out even is not offered") {
+TEST_CASE("a beat in which the steps would not be exact is not offered") {
     Passage passage = PracticeFixture::usual();
     passage.tempi.rule.drop = 3;
     PracticeFixture desk(passage);
@@ -77,7 +77,7 @@ TEST_CASE("another articulation is recorded at once, shown with the passage, and
     CHECK(played.articulation() == static_cast<int>(Articulation::slurred));
 }
 
-TEST_CASE("each miss of a search drops, and its first full row stops the click and has found the tempo") {
+TEST_CASE("each miss of a search drops, and its first full streak stops the click and has found the tempo") {
     Passage passage = PracticeFixture::usual();
     passage.tempi.rule.cleanRuns = 2;
     PracticeFixture desk(passage);
@@ -108,7 +108,7 @@ TEST_CASE("each miss of a search drops, and its first full row stops the click a
     CHECK(desk.drill->state() == DrillModel::State::Playing);
 }
 
-TEST_CASE("at half tempo runs are aside: logged apart, moving nothing") {
+TEST_CASE("at half tempo, runs are aside: logged separately, without changing the standing") {
     PracticeFixture desk;
     desk.drill->playAtHalf();
     CHECK(desk.drill->text()->tempo() == "42");
@@ -125,7 +125,7 @@ TEST_CASE("at half tempo runs are aside: logged apart, moving nothing") {
 }
 
 TEST_CASE(
-    "a gentle rule is gentle in the drill: at the target one miss only ends the streak, the second drops") {
+    "a gentle rule is gentle in the drill: at the target, one miss only ends the streak, the second drops") {
     Passage passage = PracticeFixture::usual();
     passage.tempi.start = passage.tempi.rule.target;
     passage.tempi.rule.gentle = true;

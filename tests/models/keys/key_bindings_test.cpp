@@ -48,7 +48,7 @@ struct Keyboard {
 
 } // namespace
 
-TEST_CASE("the usual keys do what they say, pedals too") {
+TEST_CASE("the default keys do what they say, and so do pedals") {
     Keyboard keyboard;
     const QAbstractItemModelTester tester(&keyboard.bindings,
                                           QAbstractItemModelTester::FailureReportingMode::Fatal);
@@ -66,7 +66,7 @@ TEST_CASE("a screen that does not listen keeps its keys") {
     CHECK(keyboard.actions.isEmpty());
 }
 
-TEST_CASE("a press is dated by its own timestamp when that is the monotonic clock's, else it is now") {
+TEST_CASE("a press has its own timestamp if that is from the monotonic clock, otherwise the current time") {
     Keyboard keyboard;
     keyboard.now = 5'000'040'000'000; // 40 ms after the press
     keyboard.moment = 5'000'000 - 1000;
@@ -105,18 +105,18 @@ TEST_CASE("a key that is taken is not bound twice; the action that has it is tol
         CHECK(keyboard.bindings.shown(KeyAction::attempt) == "T");
         CHECK(keyboard.stored.empty());
     }
-    SUBCASE("pressed again it is taken over, and what left is told") {
+    SUBCASE("pressed again, it is taken over, and the replaced key is reported") {
         keyboard.tap(Qt::Key_T);
         CHECK(keyboard.bindings.shown(KeyAction::back) == "T, Backspace, PgUp");
         CHECK(keyboard.bindings.shown(KeyAction::attempt) == "");
         CHECK(keyboard.bindings.saying().contains("T is no longer a key for “Try once at the target”."));
         CHECK(keyboard.stored == KeyBindings::Keys{{"back", "T, Backspace, PgUp"}, {"try", ""}});
     }
-    SUBCASE("a button takes it over as well") {
+    SUBCASE("a button takes it over, too") {
         keyboard.bindings.takeOver();
         CHECK(keyboard.bindings.shown(KeyAction::back) == "T, Backspace, PgUp");
     }
-    SUBCASE("another key is bound in its place") {
+    SUBCASE("another key is bound instead") {
         keyboard.tap(Qt::Key_F7);
         CHECK(keyboard.bindings.shown(KeyAction::back) == "F7, Backspace, PgUp");
         CHECK(keyboard.bindings.shown(KeyAction::attempt) == "T");
@@ -126,7 +126,7 @@ TEST_CASE("a key that is taken is not bound twice; the action that has it is tol
     CHECK(keyboard.actions.isEmpty());
 }
 
-TEST_CASE("in another language nothing is left of what was said or waited for in the one before") {
+TEST_CASE("in another language, earlier messages and pending captures are gone") {
     Keyboard keyboard;
     keyboard.bindings.useSet("one");
     CHECK(keyboard.bindings.saying() != "");
@@ -166,13 +166,13 @@ TEST_CASE("a key is taken away, but not the last one that marks or stops") {
     keyboard.bindings.takeAway("stop", "Esc");
     CHECK(keyboard.bindings.shown(KeyAction::stop) == "Esc");
     keyboard.bindings.capture("clean");
-    keyboard.tap(Qt::Key_Space); // the last one that marks cannot be taken over either
+    keyboard.tap(Qt::Key_Space); // the last key that marks cannot be taken over, either
     CHECK_FALSE(keyboard.bindings.isContested());
     keyboard.tap(Qt::Key_Space);
     CHECK(keyboard.bindings.shown(KeyAction::mark) == "Space");
     keyboard.bindings.giveUp();
 
-    keyboard.bindings.capture("pedal"); // which marks and stops
+    keyboard.bindings.capture("pedal"); // it marks and stops
     keyboard.tap(Qt::Key_F5);
     keyboard.bindings.takeAway("mark", "Space");
     keyboard.bindings.takeAway("stop", "Esc");
@@ -194,7 +194,7 @@ TEST_CASE("the fifth key of an action drives the oldest out, which is told") {
     CHECK(keyboard.bindings.saying().contains("PgDown was removed: an action has at most"));
 }
 
-TEST_CASE("Tab and bare modifiers are left to the window, also while a key is waited for") {
+TEST_CASE("Tab and modifiers alone are left to the window, even while a key is being captured") {
     Keyboard keyboard;
     keyboard.bindings.capture("mark");
     for (const int key : {Qt::Key_Tab, Qt::Key_Backtab, Qt::Key_Shift, Qt::Key_Control}) keyboard.tap(key);
@@ -237,7 +237,7 @@ TEST_CASE("how soon is a bounce is the player's own") {
     CHECK(keyboard.actions == QStringList{"mark"});
 }
 
-TEST_CASE("the usual keys come back whole") {
+TEST_CASE("the default keys are fully restored") {
     Keyboard keyboard;
     keyboard.bindings.capture("try");
     keyboard.tap(Qt::Key_F9);

@@ -85,7 +85,7 @@ TEST_CASE("a set leaves MIDI switches and the player's own keys, but for a key t
     CHECK(keysOf(table, "mark") == QStringList{"Space", "Right", "midi cc 64 ch 1"});
 }
 
-TEST_CASE("what changed is told by each action's keys") {
+TEST_CASE("changes are reported by each action's keys") {
     const KeyTable before;
     KeyTable table;
     table.use("upDown");
@@ -111,7 +111,7 @@ TEST_CASE("saved keys come back as they were, with what this version does not kn
     CHECK_FALSE(KeyTable().hasMidi());
 }
 
-TEST_CASE("a switch reads as what it is, and a text that is not known as itself") {
+TEST_CASE("a switch is displayed by its kind, and an unknown text as itself") {
     CHECK(triggerWords(QString("midi cc 64 ch 1")) == "MIDI: controller 64, channel 1");
     CHECK(triggerWords(QString("midi note 60 ch 10")) == "MIDI: note 60, channel 10");
     CHECK(triggerWords(QString("midi program 5 ch 16")) == "MIDI: program 5, channel 16");

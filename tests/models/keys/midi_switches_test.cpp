@@ -125,14 +125,14 @@ TEST_CASE("a controller that moves on above the middle, or bounces, marks once; 
     CHECK(feet.told == QStringList{"mark 1000", "mark 2000", "mark 2500"});
 }
 
-TEST_CASE("a MIDI switch can be the one pedal: its moves are told with their moments") {
+TEST_CASE("a MIDI switch can be the single pedal: its moves are reported with their times") {
     Feet feet(bound("pedal", "midi cc 64 ch 1"));
     feet.midi.send(Way::down, 1000);
     feet.midi.send(Way::up, 1900);
     CHECK(feet.told == QStringList{"down 1000", "up 1900"});
 }
 
-TEST_CASE("a system without MIDI is told when MIDI is asked for, and not before") {
+TEST_CASE("a system without MIDI is reported when MIDI is requested, not before") {
     Feet feet(bound("mark", "Space, midi cc 64 ch 1"));
     feet.midi.sequencer = false;
     feet.switches.look();
@@ -144,7 +144,7 @@ TEST_CASE("a system without MIDI is told when MIDI is asked for, and not before"
     CHECK(feet.bindings.capturing().isEmpty());
 }
 
-TEST_CASE("an input that is plugged in later is told, and heard") {
+TEST_CASE("an input that is plugged in later is reported and received") {
     Feet feet(KeyBindings::Keys{});
     feet.midi.plugged.clear();
     feet.bindings.captureMidi("mark");

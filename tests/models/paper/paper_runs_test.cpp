@@ -32,7 +32,7 @@ struct Sheet : BookFixture {
 
 } // namespace
 
-TEST_CASE("a sheet begins where the passage stands, played today, with nothing ticked") {
+TEST_CASE("a sheet begins at the passage's current tempo, played today, with nothing ticked") {
     Sheet sheet;
     CHECK(sheet.runs.isOpen());
     CHECK(sheet.runs.title() == "coda");
@@ -47,7 +47,7 @@ TEST_CASE("a sheet begins where the passage stands, played today, with nothing t
     CHECK(sheet.record().entries.size() == 1);
 }
 
-TEST_CASE("what is kept is what was told before: tempo, streak, best and full streaks at the target") {
+TEST_CASE("the saved result is the one shown before: tempo, streak, best and full streaks at the target") {
     Sheet sheet;
     sheet.runs.setClean(0, 5);
     sheet.runs.setMissed(0, 2);
@@ -120,8 +120,7 @@ TEST_CASE("what was kept can be taken back at once, all of it, and one by one in
     CHECK(sheet.record().entries.size() == 1);
 }
 
-TEST_CASE(
-    "counts stay within the sheet's circles and what a box can hold, and rows that are none do nothing") {
+TEST_CASE("counts stay within the sheet's circles and the limits of a box, and invalid rows are ignored") {
     Sheet sheet;
     sheet.runs.setClean(0, 9);
     sheet.runs.setMissed(0, 1000);
@@ -134,7 +133,7 @@ TEST_CASE(
     CHECK(sheet.runs.counted() == "");
 }
 
-TEST_CASE("another lowest tempo makes another ladder; one that is none is told") {
+TEST_CASE("another lowest tempo makes another ladder; an invalid one is reported") {
     Sheet sheet;
     sheet.runs.setClean(0, 2);
     sheet.runs.setLowest("80");
@@ -145,7 +144,7 @@ TEST_CASE("another lowest tempo makes another ladder; one that is none is told")
     CHECK(sheet.runs.rowCount() == 0);
 }
 
-TEST_CASE("an edited rule makes another ladder, and what is entered stays when another passage changes") {
+TEST_CASE("an edited rule makes another ladder, and input stays when another passage changes") {
     Sheet sheet;
     sheet.runs.setClean(0, 2);
     sheet.addPassage("trio");

@@ -12,8 +12,7 @@ using models::PassagePicks;
 using models::PracticeSheet;
 using test::BookFixture;
 
-TEST_CASE(
-    "a sheet has the rungs from where the passage stands to its target, its bars, meter, tempi and rule") {
+TEST_CASE("a sheet has the rungs from the current tempo to the target, and the bars, meter, tempi and rule") {
     BookFixture fixture;
     const Id piece = fixture.addPiece("Ferrywake Suite");
     const Id id = fixture.addPassage("Letter C", piece, 41);
@@ -45,7 +44,7 @@ TEST_CASE("a passage at its target has one rung, and a gentle rule says so in a 
     CHECK(ladder.lines[3].contains("Near the target"));
 }
 
-TEST_CASE("ticks are kept while passages come, and go with a passage that is removed") {
+TEST_CASE("ticks are kept when passages are added, and removed with a removed passage") {
     BookFixture fixture;
     PassagePicks picks(*fixture.book);
     const QAbstractItemModelTester tester(&picks, QAbstractItemModelTester::FailureReportingMode::Fatal);
@@ -94,7 +93,7 @@ TEST_CASE("a sheet says how many pages it takes, and is saved as PDF, SVG or PNG
     CHECK(sheet.paper() == "letter");
 }
 
-TEST_CASE("more passages than a sheet holds are told") {
+TEST_CASE("more passages than fit on a sheet are reported") {
     BookFixture fixture;
     PassagePicks picks(*fixture.book);
     const PracticeSheet sheet(*fixture.book, picks);

@@ -53,7 +53,7 @@ void edit(Player& player, Id passage, int target) {
 
 } // namespace
 
-TEST_CASE("passages that have a tick are written with their pieces, nothing of what was played") {
+TEST_CASE("ticked passages are written with their pieces, without any runs") {
     Player player;
     const Id piece = player.addPiece("Ferrywake Suite");
     const Id chosen = player.addPassage("Letter C", piece);
@@ -69,7 +69,7 @@ TEST_CASE("passages that have a tick are written with their pieces, nothing of w
     CHECK(set->passages.front() == player.book->notebook().passage(chosen)->passage);
 }
 
-TEST_CASE("a name that is none for a passage file, a place that is none, and no tick are told") {
+TEST_CASE("an invalid file name, an invalid location and no tick are reported") {
     Player player;
     CHECK(player.exchange.write("x.piolo.json") == "Tick the passages to export.");
     player.addPassage("coda");
@@ -148,7 +148,7 @@ TEST_CASE("what differs is told value by value, and stays until it has a tick") 
     CHECK_FALSE(student.book->notebook().passage(ids[1])->removed);
 }
 
-TEST_CASE("what is changed here while a file is looked over is seen at once") {
+TEST_CASE("changes made here while a file is reviewed show at once") {
     Player teacher;
     const std::string path = teachersFile(teacher);
     Player student;
@@ -198,7 +198,7 @@ TEST_CASE("a file dropped on the window is read by its address, and one at a tim
     CHECK(student.exchange.rowCount() == 3);
 }
 
-TEST_CASE("every value that can differ has a word of its own") {
+TEST_CASE("every value that can differ has a name") {
     Passage from;
     Passage to;
     to.title = {"name", {1, 1}, {1, 2}};

@@ -18,7 +18,7 @@ Picture part(int left, int top, int width, int height) { return {name, left, top
 
 } // namespace
 
-TEST_CASE("an edge moves by exactly what it is moved, the others stay") {
+TEST_CASE("an edge moves by exactly the given amount, the others stay") {
     PictureFrame frame;
     frame.show(part(1000, 2000, 6000, 3000));
     frame.move(PictureFrame::Left, 50, 999);
@@ -72,7 +72,7 @@ TEST_CASE("however it is moved, the frame stays on the page, is never too small,
     CHECK(frame.bottom() - frame.top() >= PictureFrame::least);
 }
 
-TEST_CASE("the frame is told when it moves, and only then") {
+TEST_CASE("a moved frame is reported, and only then") {
     PictureFrame frame;
     frame.show(part(1000, 2000, 6000, 3000));
     const QSignalSpy changed(&frame, &PictureFrame::changed);

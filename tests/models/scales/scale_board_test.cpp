@@ -37,11 +37,11 @@ struct Board {
 };
 
 constexpr int quintuplets = 4;
-constexpr int eFlat = 3; // by fourths
+constexpr int eFlat = 3; // index, by fourths
 
 } // namespace
 
-TEST_CASE("the first cell proposed is C in quarters, and the arrow keys go on from there") {
+TEST_CASE("the first suggested cell is C in quarters, and the arrow keys start there") {
     Board at;
     CHECK(at.board.row() == 0);
     CHECK(at.board.column() == 0);
@@ -61,7 +61,7 @@ TEST_CASE("the first cell proposed is C in quarters, and the arrow keys go on fr
     CHECK(at.board.row() == 0);
 }
 
-TEST_CASE("a cell is made a passage once, with its notes, and shows what was played of it") {
+TEST_CASE("a cell becomes a passage once, with its notes, and shows what was played of it") {
     Board at;
     at.board.choose(quintuplets, eFlat);
     CHECK(at.board.startText().contains("48"));
@@ -116,7 +116,7 @@ TEST_CASE("another name for a key keeps its record and gives it its other notes"
     CHECK(at.board.otherName() == "");
 }
 
-TEST_CASE("a scale that was made before the range changed is drilled as the grid shows it now") {
+TEST_CASE("a scale created before the range changed is drilled as the grid shows it now") {
     Board at;
     at.board.choices()->setRange("whole range");
     at.board.choose(1, 0);
@@ -130,7 +130,7 @@ TEST_CASE("a scale that was made before the range changed is drilled as the grid
     CHECK(at.record(id).best == Tempo::bpm(60));
 }
 
-TEST_CASE("a scale above the range is said to be; one without a tonic cannot be drilled") {
+TEST_CASE("a scale above the range says so; one without a tonic cannot be drilled") {
     Board at;
     at.board.choose(0, 11);
     CHECK(at.board.rangeText().startsWith("Altissimo: it goes up to G6, and your highest note is F6."));
@@ -182,7 +182,7 @@ TEST_CASE("choices are practice settings; another instrument has its own range a
     CHECK(at.board.keys() != before);
 }
 
-TEST_CASE("some bars of a scale are a passage of their own, and no cell of the grid") {
+TEST_CASE("some bars of a scale are a passage of their own, not a cell of the grid") {
     Board at;
     at.board.choose(0, 0);
     const Passage whole = at.record(at.board.passageToDrill()).passage;
@@ -192,7 +192,7 @@ TEST_CASE("some bars of a scale are a passage of their own, and no cell of the g
     CHECK(part.title.origin == whole.id);
 }
 
-TEST_CASE("the weeks count runs by key, the present week last") {
+TEST_CASE("the weeks count runs by key, the current week last") {
     Board at;
     at.board.choose(0, 1);
     at.run(at.board.passageToDrill(), 3);
@@ -202,7 +202,7 @@ TEST_CASE("the weeks count runs by key, the present week last") {
     CHECK(weeks.first().toMap().value("runs").toList().at(1) == 0);
 }
 
-TEST_CASE("every kind, range, pattern, order and instrument has words") {
+TEST_CASE("every kind, range, pattern, order and instrument has a name") {
     for (const QVariantList& list :
          {scaleKindChoices(), rangeChoices(), patternChoices(), keyOrderChoices(), instrumentChoices()}) {
         CHECK(list.size() > 2);

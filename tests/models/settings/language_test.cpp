@@ -100,7 +100,7 @@ TEST_CASE("a date is read as it is shown for typing, as the language has it, and
     CHECK(models::readDate("12.05.26") == tuesday);
 }
 
-TEST_CASE("what the language calls no pick-up is read as none") {
+TEST_CASE("the language's word for no pick-up is read as none") {
     for (const models::Language& language : models::languageTable) {
         CAPTURE(language.code);
         const Spoken spoken(language.code);

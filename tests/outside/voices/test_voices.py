@@ -12,7 +12,7 @@ import tempfile
 
 import numpy
 
-sys.path.append(str(pathlib.Path(__file__).resolve().parents[1]))  # what all of tests/outside uses
+sys.path.append(str(pathlib.Path(__file__).resolve().parents[1]))  # the modules shared by tests/outside
 
 import critical_bands
 import saxophone

@@ -6,7 +6,7 @@ using piolo::practice::DrillControl;
 using piolo::test::DrillFixture;
 using Kind = engine::Event::Kind;
 
-TEST_CASE("a tempo set by hand is journalled once, when the next run begins") {
+TEST_CASE("a manual tempo change is recorded once, when the next run begins") {
     DrillFixture desk;
     desk.control->slower();
     desk.control->slower();
@@ -22,7 +22,7 @@ TEST_CASE("a tempo set by hand is journalled once, when the next run begins") {
     CHECK(desk.standing() == Standing{Tempo::bpm(82), 1});
 }
 
-TEST_CASE("a tempo moved away by hand and back again sets nothing, and the streak stays") {
+TEST_CASE("changing the tempo and changing it back sets nothing, and the streak stays") {
     DrillFixture desk;
     desk.press();
     REQUIRE(desk.playUntil(Kind::runEnded));
@@ -36,7 +36,7 @@ TEST_CASE("a tempo moved away by hand and back again sets nothing, and the strea
     CHECK(desk.onDisk<TempoFact>().empty());
 }
 
-TEST_CASE("while the click runs Up and Down do nothing") {
+TEST_CASE("while the click runs, Up and Down do nothing") {
     DrillFixture desk;
     desk.press();
     REQUIRE(desk.playUntil(Kind::runBegan));
@@ -46,7 +46,7 @@ TEST_CASE("while the click runs Up and Down do nothing") {
 
 TEST_CASE("a click stopped before it is heard, and started again, still stops") {
     DrillFixture desk;
-    desk.play(0.5); // what is rendered now is heard 100 ms later
+    desk.play(0.5); // what is rendered now will be heard 100 ms later
     desk.press();
     desk.step();
     desk.control->stop();
@@ -61,7 +61,7 @@ TEST_CASE("a click stopped before it is heard, and started again, still stops") 
     CHECK_FALSE(desk.session->active());
 }
 
-TEST_CASE("back drops a tempo that was set by hand and not played yet") {
+TEST_CASE("back discards a manual tempo change that was not played yet") {
     DrillFixture desk;
     desk.control->faster();
     desk.control->takeBack();
@@ -69,19 +69,19 @@ TEST_CASE("back drops a tempo that was set by hand and not played yet") {
     CHECK(desk.onDisk<BackFact>().empty());
 }
 
-TEST_CASE("with nothing left to take back, back says so and records nothing") {
+TEST_CASE("if nothing is left to take back, back says so and records nothing") {
     DrillFixture desk;
     desk.control->takeBack();
     CHECK(desk.control->feedback() == DrillControl::Feedback::nothingToTakeBack);
     CHECK(desk.onDisk<BackFact>().empty());
 }
 
-TEST_CASE("in context two bars more sound on either side, and a miss there keeps its bar") {
+TEST_CASE("in context, two more bars sound on either side, and a miss there keeps its bar") {
     DrillFixture desk;
     desk.control->begin(RunKind::context);
     REQUIRE(desk.playUntil(Kind::runBegan));
     desk.play(0.5);
-    desk.press(); // in the first bar of the context, two before the passage's own
+    desk.press(); // in the first bar of the context, two before the passage
     REQUIRE(desk.playUntil(Kind::runEnded));
     desk.control->stop();
     desk.play(0.5);
@@ -92,7 +92,7 @@ TEST_CASE("in context two bars more sound on either side, and a miss there keeps
     CHECK(runs.front().spots.front().bar == DrillFixture::usual().music.firstBar - 2);
 }
 
-TEST_CASE("runs that nobody listened to count for nothing after a no, and their climbs are taken back") {
+TEST_CASE("unheard runs do not count after a no, and their climbs are taken back") {
     DrillFixture desk;
     PracticeSettings settings;
     settings.pauseAfterRuns = 7;
@@ -123,7 +123,8 @@ TEST_CASE("runs that nobody listened to count for nothing after a no, and their 
     }
 }
 
-TEST_CASE("three misses in a row pause and offer; half tempo is a tempo fact with its reason") {
+TEST_CASE(
+    "three misses in a row cause a pause with suggestions; half tempo is a tempo fact with its reason") {
     Passage passage = DrillFixture::usual();
     passage.tempi.rule.floor = passage.tempi.start;
     DrillFixture desk(passage);
@@ -169,7 +170,7 @@ TEST_CASE("Return does nothing in a run that ends by itself") {
     CHECK(desk.onDisk<RunFact>().empty());
 }
 
-TEST_CASE("a rest is asked for once after 25 minutes of playing, and only while nothing runs") {
+TEST_CASE("a rest is suggested once after 25 minutes of playing, and only while nothing runs") {
     DrillFixture desk;
     PracticeSettings settings;
     settings.pauseAfterRuns = 0;
@@ -184,7 +185,7 @@ TEST_CASE("a rest is asked for once after 25 minutes of playing, and only while 
     CHECK_FALSE(desk.control->restDue());
 }
 
-TEST_CASE("in a folder that is only read the drill runs and records nothing") {
+TEST_CASE("in a read-only folder, the drill runs and records nothing") {
     DrillFixture desk;
     auto second = practice::PracticeBook::open({desk.folder(), test::deskDevice, desk.state()});
     REQUIRE(second);
@@ -209,7 +210,7 @@ TEST_CASE("in a folder that is only read the drill runs and records nothing") {
     CHECK(desk.onDisk<RunFact>().empty());
 }
 
-TEST_CASE("runs without the click are journalled as such and leave the standing alone") {
+TEST_CASE("runs without the click are recorded as such and leave the standing alone") {
     DrillFixture desk;
     auto engine = std::make_shared<engine::DrillEngine>();
     test::VirtualSound sound(engine);

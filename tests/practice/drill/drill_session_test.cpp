@@ -23,7 +23,7 @@ TEST_CASE("a run that ends by itself is clean, on the screen, in the notebook an
     CHECK(std::abs(runs.front().millis - 11'429) <= 20);
 }
 
-TEST_CASE("the run's end is shown when it can be heard, not when it was rendered") {
+TEST_CASE("the end of a run is shown when it is audible, not when it is rendered") {
     DrillFixture desk;
     desk.press();
     REQUIRE(desk.playUntil(Kind::runEnded));
@@ -79,7 +79,7 @@ TEST_CASE("a press in the breath makes the run that ended clean a miss, and name
     }
 }
 
-TEST_CASE("a run that Esc ends is void and moves nothing") {
+TEST_CASE("a run ended with Esc is void and changes nothing") {
     DrillFixture desk;
     desk.press();
     REQUIRE(desk.playUntil(Kind::runBegan));
@@ -104,7 +104,7 @@ TEST_CASE("Esc in the count-in leaves no run behind") {
     CHECK(desk.onDisk<RunFact>().empty());
 }
 
-TEST_CASE("at midnight the streak begins again, and the engine stands where the notebook stands") {
+TEST_CASE("at midnight the streak starts again, and the engine has the notebook's standing") {
     DrillFixture desk;
     desk.press();
     for (int run = 0; run < 3; ++run) REQUIRE(desk.playUntil(Kind::runEnded));
@@ -118,7 +118,7 @@ TEST_CASE("at midnight the streak begins again, and the engine stands where the 
     CHECK(desk.found.after == desk.standing());
 }
 
-TEST_CASE("playing on, every press is kept with its place and the run drops once") {
+TEST_CASE("when playing on, every press is kept with its place, and the run drops once") {
     DrillFixture desk;
     PracticeSettings settings;
     settings.playOn = true;
@@ -138,7 +138,7 @@ TEST_CASE("playing on, every press is kept with its place and the run drops once
     CHECK(isInTheMiddleOf(runs.front().spots[1], 42, 2));
 }
 
-TEST_CASE("whatever is pressed, the engine and the notebook stand together at the end") {
+TEST_CASE("whatever is pressed, engine and notebook have the same standing at the end") {
     std::uint64_t seed = 20260301;
     if (const char* given = std::getenv("PIOLO_SEED")) seed = std::stoull(given);
     INFO("PIOLO_SEED=" << seed);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The session with its reader's own thread, and the sound rendered by a third.
+// The session with its own reader thread, and the sound rendered by a third thread.
 #include "../drill_fixture.h"
 
 #include <QElapsedTimer>
@@ -12,7 +12,7 @@ using Kind = engine::Event::Kind;
 
 namespace {
 
-/// Renders as fast as it can until it goes.
+/// Renders as fast as it can until it is destroyed.
 class Rendering {
 public:
     explicit Rendering(test::VirtualSound& sound)

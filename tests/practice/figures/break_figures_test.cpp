@@ -8,7 +8,7 @@ using namespace piolo::practice;
 
 namespace {
 
-/// Misses at these places, a bar and a beat each.
+/// Misses at these places, each a bar and a beat.
 Misses missesAt(std::vector<MissedBeat> beats) {
     Misses misses;
     for (const MissedBeat& beat : beats) misses.placed += beat.count;

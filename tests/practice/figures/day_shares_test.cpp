@@ -11,7 +11,7 @@ namespace {
 constexpr std::int64_t minute = 60'000;
 const Date today = Date::fromDaysSince1970(20'000);
 
-/// Days up to today, each with so many minutes of runs.
+/// Days up to today, each with that many minutes of runs.
 std::vector<PracticeDay> daysOf(const std::vector<std::int64_t>& minutes) {
     std::vector<PracticeDay> days;
     const auto first = today.daysSince1970() - static_cast<std::int64_t>(minutes.size()) + 1;

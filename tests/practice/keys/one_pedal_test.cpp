@@ -79,7 +79,7 @@ const Standing dropped{Tempo::bpm(80), 0};
 
 } // namespace
 
-TEST_CASE("one pedal: a press starts, once it is sure that it is no other") {
+TEST_CASE("one pedal: a press starts once it is clear that it is not another kind") {
     Footed desk;
     desk.tap();
     CHECK(desk.control->state() == State::stopped);
@@ -237,7 +237,7 @@ TEST_CASE("one pedal: a double press has the effect of one key that takes back, 
     }
 }
 
-TEST_CASE("one pedal: what two presses took back is told as taken back, and the click goes on") {
+TEST_CASE("one pedal: what two presses took back is reported as taken back, and the click continues") {
     AfterAClean desk;
     desk.toRun();
     desk.twice();
@@ -300,7 +300,7 @@ TEST_CASE("one pedal: in a pause a press goes on, two presses say no, held it st
     }
 }
 
-TEST_CASE("one pedal: held while stopped it asks for the next passage, and starts nothing") {
+TEST_CASE("one pedal: holding it while stopped asks for the next passage and starts nothing") {
     Footed desk;
     int asked = 0;
     QObject::connect(desk.control.get(), &DrillControl::wantsNext, [&] { ++asked; });
