@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// All passages, and the form of the one that is chosen.
-// Qt 6.4's linter does not see the ids around a component.
+// All passages, and the form of the selected one.
+// Qt 6.4's linter does not see ids outside a component.
 // qmllint disable unqualified
 import QtQuick
 import Piolo

@@ -93,7 +93,7 @@ def folders(where):
     shutil.copytree(os.path.join(SOURCE, "samples", "spring-concert"), sample, dirs_exist_ok=True)
     found = {EMPTY: where.new_folder(), SAMPLE: sample}
     found.update({name: ten_years(where, runs) for name, runs in zip(MANY, RUNS)})
-    # Each start ends before the window would write it.
+    # Each start ends before the window would write one.
     found[f"{MANY[-1]}, no checkpoint yet"] = ten_years(where, RUNS[-1], "first")
     return found
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the file system takes: `write_bytes FRAMES PATH` writes a WAV file of so many frames, in the same
-// blocks and as durably as `piolo click`, and computes nothing.
+// The cost of the file system alone: `write_bytes FRAMES PATH` writes a WAV file with that many frames, in
+// the same blocks and as durably as `piolo click`, without computing anything.
 #include "files/wav.h"
 #include "practice/sound_files/rendered_wav.h"
 

@@ -11,11 +11,11 @@ class Text:
     """One text of the program in one language."""
 
     id: str
-    source: str  # the English that it was translated from; of a plural, that of many
+    source: str  # the English text of the translation; for a plural, the form for many
     plural: bool
     state: str  # "": done; unfinished or vanished
     forms: tuple[str, ...]  # one, or one for each plural form
-    comment: str = ""  # what the placeholders are; in the English file
+    comment: str = ""  # describes the placeholders; in the English file
 
 
 def _text(message):

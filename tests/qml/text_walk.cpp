@@ -81,8 +81,8 @@ bool lieOver(const Shown& a, const Shown& b) {
     return both.width() > 3 && both.height() > 5;
 }
 
-/// A text that no language has is shown as its id. The ends of file names begin with the dot, and an address
-/// goes on with a slash.
+/// A text missing in every language is shown as its id. File name endings begin with a full stop, and URLs
+/// contain slashes.
 bool isId(const QString& text) {
     static const QRegularExpression id(
         QStringLiteral("(?<![.\\w~/-])[a-z][a-z-]*\\.[a-z][a-z.-]*(?![\\w.-]*/)"));

@@ -16,7 +16,7 @@ struct WindowArguments {
     bool version = false;
 };
 
-/// The words that may follow an option; the first is the usual one.
+/// The words that may follow an option; the first is the default.
 struct WindowChoices {
     std::vector<std::string_view> screens;
     std::vector<std::string_view> languages;

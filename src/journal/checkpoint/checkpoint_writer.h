@@ -21,8 +21,8 @@ struct CheckpointTask {
 /// Writes one checkpoint, at low priority.
 class CheckpointWriter {
 public:
-    /// `farewellMillis`: the longest that the destructor waits for the thread to stop. A thread that is stuck
-    /// in the disk is left behind; it uses nothing of this object.
+    /// `farewellMillis`: the longest that the destructor waits for the thread to stop. A thread that hangs in
+    /// a disk operation is left behind; it uses nothing of this object.
     CheckpointWriter(CheckpointTask task, int farewellMillis);
     ~CheckpointWriter();
     CheckpointWriter(const CheckpointWriter&) = delete;

@@ -52,8 +52,8 @@ public:
     Journal(const Journal&) = delete;
     Journal& operator=(const Journal&) = delete;
 
-    /// Starts writing a checkpoint on a thread of its own if many facts had to be read line by line. Failing
-    /// has no effect but a slower next open(). The destructor stops it early, and waits for it no longer than
+    /// Starts writing a checkpoint on another thread if many facts had to be read line by line. A failure
+    /// only makes the next open() slower. The destructor stops it early and waits for it no longer than
     /// Pauses::farewell.
     void keepCheckpoint();
 

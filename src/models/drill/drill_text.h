@@ -17,7 +17,7 @@ class DrillText : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the drill")
     Q_PROPERTY(QString title READ title NOTIFY passageChanged)
-    /// "4/4 · one bar count-in · a miss drops 4, five clean in a row climb 2"
+    /// "4/4 · one-bar count-in · a miss drops 4, five clean in a row climb 2"
     Q_PROPERTY(QString about READ about NOTIFY passageChanged)
     Q_PROPERTY(QString target READ target NOTIFY passageChanged)
     Q_PROPERTY(QString tempo READ tempo NOTIFY standingChanged)
@@ -27,10 +27,10 @@ class DrillText : public QObject {
     Q_PROPERTY(QString streak READ streak NOTIFY standingChanged)
     /// Why the tempo is not where the last run left it; otherwise "".
     Q_PROPERTY(QString opening READ opening NOTIFY reasonChanged)
-    /// "Looking for your tempo: you named 92", "Found today: 84; you named 92"; "" if there was no search
+    /// "Finding your tempo, from 92 down.", "Found today: 84, from 92 down."; "" if there was no search
     /// today.
     Q_PROPERTY(QString search READ search NOTIFY reasonChanged)
-    /// "a try: moves nothing"; "" for runs that affect the rule.
+    /// "a try: changes nothing"; "" for runs that affect the rule.
     Q_PROPERTY(QString apart READ apart NOTIFY reasonChanged)
     Q_PROPERTY(QString feedback READ feedback NOTIFY feedbackChanged)
 public:

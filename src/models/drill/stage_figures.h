@@ -24,7 +24,7 @@ class StageFigures : public QObject {
     Q_PROPERTY(QStringList names READ names CONSTANT)
     /// The index of the current stage in `names`.
     Q_PROPERTY(int stage READ stage NOTIFY changed)
-    /// "Secure on 2 of 3 days; then without the click."
+    /// "Secure at the target on 2 of 3 days."
     Q_PROPERTY(QString evidence READ evidence NOTIFY changed)
     /// The next stage once the log supports it; "" before that, and in the last stage.
     Q_PROPERTY(QString proposed READ proposed NOTIFY changed)

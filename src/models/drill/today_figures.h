@@ -21,7 +21,7 @@ class TodayFigures : public QObject {
     /// The best tempo ever with a full streak; or "none yet".
     Q_PROPERTY(QString bestText READ bestText NOTIFY changed)
     Q_PROPERTY(QString timeText READ timeText NOTIFY changed)
-    /// "on 1 of 3 days", or "yes".
+    /// "on 1 of 3 days", or "yes, on 3 days".
     Q_PROPERTY(QString secureText READ secureText NOTIFY changed)
 public:
     using QObject::QObject;

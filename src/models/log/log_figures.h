@@ -36,7 +36,7 @@ class LogFigures : public QObject {
     Q_PROPERTY(QString stretchNote READ stretchNote NOTIFY changed)
     /// "Last bar first"; "" if it is too long or too short.
     Q_PROPERTY(QString buildUpText READ buildUpText NOTIFY changed)
-    /// "In four parts", which overlap by a beat; "" if it has one bar or too many.
+    /// "Split into 4 parts", which overlap by a beat; "" if it has one bar or too many.
     Q_PROPERTY(QString partsText READ partsText NOTIFY changed)
     /// What was last made of it, and the first passage made (32 digits); "" if nothing was.
     Q_PROPERTY(QString madeText READ madeText NOTIFY madeChanged)

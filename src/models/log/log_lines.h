@@ -9,8 +9,8 @@
 
 namespace piolo::models {
 
-/// "climbs to 82", "drops to 80 · bar 43, beat 3", "a try: moves nothing", "set by hand",
-/// "climbs to 82 · on paper".
+/// "climbs to 82", "drops to 80 · bar 43, beat 3", "a try: changes nothing", "set by hand", "climbs to 82 ·
+/// on paper".
 [[nodiscard]] QString effectWords(const practice::LogLine& line);
 /// "clean", "missed", "not counted: stopped"; empty for a tempo that was set.
 [[nodiscard]] QString markWords(const Entry& entry);

@@ -17,8 +17,8 @@ namespace piolo::models {
 /// without practice; `longGap`: one of two or more such days in a row.
 [[nodiscard]] QVariantList practiceMaps(std::span<const PracticeDay> days, std::span<const MissedDays> gaps,
                                         Date today);
-/// "Four weeks, never two days missed in a row." One missed day is fine, and the text says so; two in a row
-/// are mentioned. The last of `days` is today. "" if nothing was played on them.
+/// "You have not missed a day in four weeks." One missed day is fine, and the text says so; two in a row are
+/// mentioned. The last of `days` is today. "" if nothing was played on them.
 [[nodiscard]] QString gapWords(std::span<const PracticeDay> days, std::span<const MissedDays> gaps);
 
 } // namespace piolo::models

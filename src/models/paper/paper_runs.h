@@ -36,7 +36,7 @@ class PaperRuns : public QAbstractListModel {
     /// The outcome: a list of {label, value}.
     Q_PROPERTY(QVariantList outcome READ outcome NOTIFY changed)
     Q_PROPERTY(bool canKeep READ canKeep NOTIFY changed)
-    /// "15 runs are in the log." after keep(), until something is entered again; otherwise "".
+    /// "15 runs were added to the log." after keep(), until something is entered again; otherwise "".
     Q_PROPERTY(QString kept READ kept NOTIFY changed)
 public:
     enum Role { TempoRole = Qt::UserRole + 1, TargetRole, CleanRole, MissedRole };

@@ -19,7 +19,7 @@ class PracticeSheet : public QObject {
     QML_UNCREATABLE("made by PracticeRoom")
     /// "a4" or "letter"; other values are ignored.
     Q_PROPERTY(QString paper READ paper WRITE setPaper NOTIFY changed)
-    /// "2 passages on 1 page", or why there is no sheet.
+    /// "2 passages on one page", or why there is no sheet.
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
     Q_PROPERTY(bool ready READ ready NOTIFY changed)
 public:

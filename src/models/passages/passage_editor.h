@@ -63,7 +63,7 @@ class PassageEditor : public QObject {
     /// How it is played: lists of {value, text}.
     Q_PROPERTY(QVariantList articulations READ articulations CONSTANT)
     Q_PROPERTY(QVariantList rhythms READ rhythms CONSTANT)
-    /// "Made of bars 41 to 48 of “March”"; "" if it was not made from another passage.
+    /// "Made from “March”."; "" if it was not made from another passage.
     Q_PROPERTY(QString originText READ originText NOTIFY loaded)
     /// Where the click sounds, in one line.
     Q_PROPERTY(QString clickSentence READ clickSentence NOTIFY edited)

@@ -44,7 +44,7 @@ class ScaleBoard : public QObject {
     Q_PROPERTY(QString notesText READ notesText NOTIFY chosen)
     /// How it ends on a beat, and its key signature.
     Q_PROPERTY(QString endText READ endText NOTIFY chosen)
-    /// "Goes up to A6, above your range."; "" within the range.
+    /// "Altissimo: it goes up to A6 …"; "" within the range.
     Q_PROPERTY(QString rangeText READ rangeText NOTIFY chosen)
     /// The other name of its key; "" if there is none.
     Q_PROPERTY(QString otherName READ otherName NOTIFY chosen)

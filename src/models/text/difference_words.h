@@ -11,7 +11,7 @@ namespace piolo::models {
 
 /// "target: 96 → 100"; an empty value is "none".
 [[nodiscard]] QString differenceWords(const Difference& difference);
-/// "new", "the same", "differs", "removed here".
+/// "new", "the same", "different", "removed here".
 [[nodiscard]] QString stateWords(ImportState state);
 
 } // namespace piolo::models

@@ -13,7 +13,7 @@ namespace piolo::models {
 /// "a try", "without the click", …: the kind of a run that does not change the standing, as the beginning of
 /// that phrase.
 [[nodiscard]] QString apartWord(Entry::Kind kind);
-/// "a try: moves nothing", for the current run; "" for one that affects the rule.
+/// "a try: changes nothing", for the current run; "" for one that affects the rule.
 [[nodiscard]] QString apartLine(RunKind kind);
 
 } // namespace piolo::models

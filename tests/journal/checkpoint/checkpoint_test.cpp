@@ -51,7 +51,7 @@ struct Kept {
 bool opensAsWithout(const Kept& kept) {
     const ScratchFolder state;
     const ScratchFolder
-        before; // opening ends a line that was cut short, so the second opening gets it back as it was
+        before; // opening ends a truncated line, so the second opening reads it back as it was
     constexpr auto over =
         std::filesystem::copy_options::recursive | std::filesystem::copy_options::overwrite_existing;
     std::filesystem::copy(kept.folder.path(), before.path(), over);
