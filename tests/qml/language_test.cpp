@@ -107,7 +107,7 @@ void walkTheScreens(ScreenFixture& stage) {
 
 TEST_CASE("in every language no text of a screen is cut off in a small window") {
     for (const models::Language& language : models::languageTable) {
-        CAPTURE(language.code);
+        CAPTURE(std::string(language.code));
         const Spoken spoken(language.code);
         ScreenFixture stage;
         walkTheDrill(stage);

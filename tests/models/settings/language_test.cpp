@@ -72,7 +72,7 @@ TEST_CASE("one is one and two are two in every language") {
 
 TEST_CASE("a tempo is read with a point and with a comma in every language") {
     for (const models::Language& language : models::languageTable) {
-        CAPTURE(language.code);
+        CAPTURE(std::string(language.code));
         const Spoken spoken(language.code);
         CHECK(models::readTempo("72,5") == Tempo::clampedThousandths(72'500));
         CHECK(models::readTempo("72.5") == Tempo::clampedThousandths(72'500));
@@ -83,7 +83,7 @@ TEST_CASE("a tempo is read with a point and with a comma in every language") {
 
 TEST_CASE("a date is read as it is shown for typing, as the language has it, and as files have it") {
     for (const models::Language& language : models::languageTable) {
-        CAPTURE(language.code);
+        CAPTURE(std::string(language.code));
         const Spoken spoken(language.code);
         for (std::int8_t month = 1; month <= 12; ++month) {
             const Date date{2027, month, 3};
@@ -102,7 +102,7 @@ TEST_CASE("a date is read as it is shown for typing, as the language has it, and
 
 TEST_CASE("the language's word for no pick-up is read as none") {
     for (const models::Language& language : models::languageTable) {
-        CAPTURE(language.code);
+        CAPTURE(std::string(language.code));
         const Spoken spoken(language.code);
         QVariantMap draft = models::draftOf(models::freshPassage());
         draft["pickup"] = qtTrId("form.none");
