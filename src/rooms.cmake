@@ -88,7 +88,7 @@ set_target_properties(piolo_command PROPERTIES UNITY_BUILD OFF) # each verb has 
 add_room(pictures SEES core files journal OUTSIDE Qt6::Core Qt6::Gui)
 add_plugin(pdf OF pictures SOURCE pdf_functions.cpp OUTSIDE Qt6::Core Qt6::Gui ${PIOLO_POPPLER})
 target_include_directories(piolo_pdf SYSTEM PRIVATE ${PIOLO_POPPLER_HEADERS})
-add_room(models SEES core text engine journal score practice plots pictures OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
+add_room(models SEES core text engine files journal score practice plots pictures OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
   READ_ONCE <QAbstractListModel> <QQuickItem> <QVariantMap> <QtQml/qqmlregistration.h>)
 set_target_properties(piolo_models PROPERTIES AUTOMOC ON)
 set_target_properties(piolo_device PROPERTIES AUTOMOC ON)

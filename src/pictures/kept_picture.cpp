@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pictures/kept_picture.h"
 
-#include "core/passage/passage.h"
+#include "core/passage/picture.h"
 #include "files/atomic_file.h"
 #include "files/whole_file.h"
 #include "journal/folder/made_folder.h"

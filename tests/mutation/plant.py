@@ -17,7 +17,7 @@ from workshop import Workshop
 
 TREE = Path(__file__).resolve().parents[2]
 FILES = (
-    "core/rule/rule.cpp", "core/rule/ladder.cpp", "core/time/metronome_scale.cpp", "core/time/metronome_scale.h",
+    "core/rule/rule.cpp", "core/rule/day_opening.cpp", "core/rule/ladder.cpp", "core/time/metronome_scale.cpp", "core/time/metronome_scale.h",
     "core/history/passage_fold.cpp", "core/history/passage_history.cpp", "core/history/passage_history.h", "core/history/notebook.cpp",
     "core/scales/scale_grid.cpp", "core/scales/scale_proposal.cpp", "core/scales/scale_walk.cpp",
     "engine/time/pulse_grid.cpp",

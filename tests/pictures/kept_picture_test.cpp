@@ -2,7 +2,7 @@
 #include "pictures/kept_picture.h"
 
 #include "../files/scratch_folder.h"
-#include "core/passage/passage.h"
+#include "core/passage/picture.h"
 #include "files/whole_file.h"
 #include "test_sheet.h"
 

@@ -40,6 +40,9 @@ std::vector<Include> allIncludes() {
     return all;
 }
 
+/// Core has the standard calendar in this file, and no clock there or elsewhere.
+const std::string calendarFile = "core/time/date.cpp";
+
 /// What is wrong with an include, or "".
 std::string complaint(const Include& include, const std::map<std::string, std::set<std::string>>& table) {
     static const std::set<std::string> qtRooms{"text",     "practice", "device", "plots",
@@ -65,6 +68,7 @@ std::string complaint(const Include& include, const std::map<std::string, std::s
     if (include.header.starts_with("rtmidi") && include.room != "device")
         return "MIDI ports are the device's alone";
     if (include.header.starts_with("doctest")) return "tests stay in tests";
+    if (include.header == "chrono" && include.file == calendarFile) return "";
     if (noWorld.contains(include.header) && (include.room == "core" || include.room == "engine"))
         return "no threads, files or clocks in core and engine";
     return "";
@@ -95,4 +99,15 @@ TEST_CASE("the scan of includes can fail") {
         CHECK(complaint(found.front(), table) != "");
     }
     CHECK(complaint(includesOf("#include \"core/tempo.h\"", "engine/x.h", "engine").front(), table) == "");
+}
+
+TEST_CASE("core uses the calendar and reads no clock") {
+    const std::string text = sourceText("src/" + calendarFile);
+    REQUIRE(text.find("year_month_day") != std::string::npos);
+    for (const auto* clock : {"_clock", "now(", "current_zone", "time("}) {
+        INFO(clock);
+        CHECK(text.find(clock) == std::string::npos);
+    }
+    const auto found = includesOf("#include <chrono>", "core/time/timestamp.cpp", "core");
+    CHECK(complaint(found.front(), roomTable()) != "");
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Names for the values of an enum, each at the index of its value.
+// The names of an enum's values in files and commands, each at the index of its value.
 #pragma once
 
 #include <array>
@@ -9,17 +9,34 @@
 
 namespace piolo {
 
-template <typename Value, std::size_t Count>
-std::optional<Value> named(const std::array<std::string_view, Count>& names, std::string_view name) noexcept {
-    for (std::size_t i = 0; i < Count; ++i)
-        if (names[i] == name) return static_cast<Value>(i);
-    return std::nullopt;
+/// Specialised beside each enum whose values have names. An empty name is never read or written.
+template <typename Value>
+inline constexpr std::array<std::string_view, 0> valueNames{};
+
+/// Of a table that has one row for each value of an enum, in its order.
+template <typename Row, std::size_t Count>
+[[nodiscard]] constexpr std::array<std::string_view, Count> columnOf(const std::array<Row, Count>& table,
+                                                                     std::string_view Row::*name) noexcept {
+    std::array<std::string_view, Count> names{};
+    for (std::size_t i = 0; i < Count; ++i) names[i] = table[i].*name;
+    return names;
 }
 
-template <std::size_t Count, typename Value>
-std::string_view at(const std::array<std::string_view, Count>& names, Value value) noexcept {
+template <typename Value>
+concept HasValueNames = !valueNames<Value>.empty();
+
+/// Empty for a value without a name.
+template <HasValueNames Value>
+[[nodiscard]] constexpr std::string_view valueName(Value value) noexcept {
     const auto place = static_cast<std::size_t>(value);
-    return place < Count ? names[place] : std::string_view{};
+    return place < valueNames<Value>.size() ? valueNames<Value>[place] : std::string_view{};
+}
+
+template <HasValueNames Value>
+[[nodiscard]] constexpr std::optional<Value> valueNamed(std::string_view name) noexcept {
+    for (std::size_t i = 0; i < valueNames<Value>.size(); ++i)
+        if (valueNames<Value>[i] == name && !name.empty()) return static_cast<Value>(i);
+    return std::nullopt;
 }
 
 } // namespace piolo

@@ -1,9 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One line of a passage's history.
+// One thing that happened to a passage's tempo.
 #pragma once
 
-#include "core/history/fact.h"
+#include "core/base/id.h"
+#include "core/facts/reason.h"
+#include "core/facts/spot.h"
+#include "core/history/run_kind.h"
+#include "core/passage/manner.h"
+#include "core/rule/mark.h"
+#include "core/rule/standing.h"
+#include "core/time/timestamp.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string_view>

@@ -5,6 +5,7 @@
 #include "core/history/passage_history.h"
 #include "core/history/stored_history.h"
 #include "core/passage/piece_shelf.h"
+#include "core/rule/day_opening.h"
 
 #include <algorithm>
 #include <deque>
@@ -97,21 +98,29 @@ void Notebook::Body::keep(Fact&& fact) {
 }
 
 bool Notebook::Body::add(const Fact& fact) {
-    if (const auto* piece = std::get_if<PieceFact>(&fact.body))
-        shelf.add(fact, *piece);
-    else if (const auto* removal = std::get_if<RemovalFact>(&fact.body))
-        removals.add(fact, *removal);
-    else if (const auto* change = std::get_if<SettingsFact>(&fact.body)) {
-        if (newestSettings.offer(fact)) settings = change->settings;
-    } else if (const auto* through = std::get_if<RunThroughFact>(&fact.body))
-        runThroughs.add(fact, *through);
-    else {
-        if (const auto* back = std::get_if<BackFact>(&fact.body)) runThroughs.retract(back->retracts);
-        const Id passage = passageOf(fact.body);
-        passages.try_emplace(passage, passage).first->second.add(fact);
-        return true;
-    }
-    return false;
+    if (const auto* back = std::get_if<BackFact>(&fact.body)) runThroughs.retract(back->retracts);
+    return std::visit(ForKinds{[&](const PieceFact& piece) {
+                                   shelf.add(fact, piece);
+                                   return false;
+                               },
+                               [&](const RemovalFact& removal) {
+                                   removals.add(fact, removal);
+                                   return false;
+                               },
+                               [&](const SettingsFact& change) {
+                                   if (newestSettings.offer(fact)) settings = change.settings;
+                                   return false;
+                               },
+                               [&](const RunThroughFact& through) {
+                                   runThroughs.add(fact, through);
+                                   return false;
+                               },
+                               [&](const OfAPassage auto& ofAPassage) {
+                                   const Id passage = ofAPassage.passage;
+                                   passages.try_emplace(passage, passage).first->second.add(fact);
+                                   return true;
+                               }},
+                      fact.body);
 }
 
 Notebook::Notebook() : body_(std::make_unique<Body>()) {}

@@ -3,12 +3,12 @@
 // notebook; duplicates (by id) count once.
 #pragma once
 
-#include "core/history/entries.h"
+#include "core/history/day_figures.h"
+#include "core/history/fact.h"
+#include "core/history/passage_record.h"
 #include "core/history/run_through.h"
 #include "core/passage/group_marks.h"
 
-#include <array>
-#include <map>
 #include <memory>
 #include <span>
 #include <string_view>
@@ -16,44 +16,7 @@
 
 namespace piolo {
 
-/// A full streak at or above the target.
-struct Secure {
-    Date day;
-    Tempo tempo = Tempo::bpm(60);
-    bool operator==(const Secure&) const = default;
-};
-
-/// Everything known of one passage.
-struct PassageRecord {
-    Passage passage;
-    bool removed = false;
-    GroupMarks editedHere; ///< edited by hand after they had been imported
-    Standing standing;
-    std::optional<Tempo> best;                                 ///< the highest tempo with a full streak
-    std::array<std::optional<Tempo>, articulationCount> bests; ///< the same, by articulation
-    std::optional<Tempo> lastFullStreak;                       ///< the tempo of the newest full streak
-    std::optional<Date> lastDay;     ///< local date of the newest run or tempo, retracted ones not counted
-    std::vector<Secure> secures;     ///< oldest first; those below a raised target are gone
-    Entries entries;                 ///< oldest first
-    Stage stage = Stage::slow;       ///< as the player said last
-    std::optional<Picture> picture;  ///< of its music
-    std::map<Id, std::string> notes; ///< by the entry they are about
-
-    /// Different days with a secure.
-    [[nodiscard]] int secureDays() const;
-    bool operator==(const PassageRecord&) const = default;
-};
-
 class StoredHistory;
-
-/// A day's figures for one passage or many.
-struct DayFigures {
-    int runs = 0; ///< clean and missed, those that move the rule
-    int clean = 0;
-    int voided = 0;
-    std::optional<Tempo> best; ///< the highest tempo of a clean run that day
-    std::int64_t millis = 0;   ///< played, runs of every kind, void ones included
-};
 
 /// Grows by facts; belongs to one thread. A fact that stands last in its passage costs one step at the next
 /// reading; one that arrives late or corrects (back, late miss, doubt) costs a refold of that passage.

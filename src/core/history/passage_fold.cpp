@@ -4,7 +4,6 @@
 #include "core/time/felt_beat.h"
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 namespace piolo {
@@ -41,13 +40,18 @@ PassageFold::PassageFold(Id passage, const Tempi& tempi) {
 }
 
 void PassageFold::add(const Fact& fact, const Corrections& corrections) {
-    if (const auto* played = std::get_if<RunFact>(&fact.body)) run(fact, *played, corrections);
-    if (const auto* set = std::get_if<TempoFact>(&fact.body)) tempo(fact, *set);
-    if (const auto* edited = std::get_if<PassageFact>(&fact.body)) edit(*edited);
-    if (const auto* said = std::get_if<StageFact>(&fact.body)) record_.stage = said->stage;
-    if (const auto* written = std::get_if<NoteFact>(&fact.body)) note(*written);
-    if (const auto* felt = std::get_if<FeltBeatFact>(&fact.body)) feel(*felt);
-    if (const auto* shown = std::get_if<PictureFact>(&fact.body)) record_.picture = shown->picture;
+    const auto gathered = [](const auto& /*correction*/) {};
+    std::visit(
+        ForKinds{
+            [&](const RunFact& played) { run(fact, played, corrections); },
+            [&](const TempoFact& set) { tempo(fact, set); }, [&](const PassageFact& edited) { edit(edited); },
+            [&](const StageFact& said) { record_.stage = said.stage; },
+            [&](const NoteFact& written) { note(written); }, [&](const FeltBeatFact& felt) { feel(felt); },
+            [&](const PictureFact& shown) { record_.picture = shown.picture; },
+            [&](const LateMissFact& late) { gathered(late); },
+            [&](const DoubtFact& doubt) { gathered(doubt); }, [&](const BackFact& back) { gathered(back); },
+            [](const NotOfAPassage auto& /*fact*/) {}},
+        fact.body);
 }
 
 void PassageFold::turnTo(Date date) {
@@ -138,34 +142,23 @@ void PassageFold::feel(const FeltBeatFact& felt) {
 }
 
 void PassageFold::markEdited(const PassageFact& edit) {
-    const auto mark = [&](bool given, bool& imported, bool& editedHere) {
-        if (!given) return;
+    forEachGroup([&](const auto& group) {
+        if (!(edit.*group.given)) return;
+        bool& imported = imported_.*group.mark;
         imported = imported || edit.imported;
-        editedHere = imported && !edit.imported;
-    };
-    mark(edit.title.has_value(), imported_.title, record_.editedHere.title);
-    mark(edit.music.has_value(), imported_.music, record_.editedHere.music);
-    mark(edit.tempi.has_value(), imported_.tempi, record_.editedHere.tempi);
-    mark(edit.click.has_value(), imported_.click, record_.editedHere.click);
-    mark(edit.manner.has_value(), imported_.manner, record_.editedHere.manner);
-    mark(edit.notes.has_value(), imported_.notes, record_.editedHere.notes);
-    mark(edit.scale.has_value(), imported_.scale, record_.editedHere.scale);
+        record_.editedHere.*group.mark = imported && !edit.imported;
+    });
 }
 
 void PassageFold::edit(const PassageFact& edit) {
     markEdited(edit);
     Passage& passage = record_.passage;
-    if (edit.title) passage.title = *edit.title;
-    if (edit.music) passage.music = *edit.music;
-    if (edit.click) passage.click = *edit.click;
-    if (edit.notes) passage.notes = *edit.notes;
-    if (edit.scale) passage.scale = edit.scale;
-    if (edit.manner) {
-        if (!edit.manner->soundsLike(passage.manner)) record_.standing = handSet(record_.standing.tempo);
-        passage.manner = *edit.manner;
-    }
+    if (edit.manner && !edit.manner->soundsLike(passage.manner))
+        record_.standing = handSet(record_.standing.tempo);
+    forEachGroup([&](const auto& group) {
+        if (const auto& given = edit.*group.given) passage.*group.value = *given;
+    });
     if (!edit.tempi) return;
-    passage.tempi = *edit.tempi;
     const Rule& rule = passage.tempi.rule;
     record_.standing = moved_ ? edited(record_.standing, rule) : handSet(passage.tempi.start);
     std::erase_if(record_.secures, [&](const Secure& secure) { return secure.tempo < rule.target; });

@@ -9,8 +9,8 @@ namespace piolo {
 namespace {
 
 bool corrects(const FactBody& body) {
-    return std::holds_alternative<BackFact>(body) || std::holds_alternative<LateMissFact>(body) ||
-           std::holds_alternative<DoubtFact>(body);
+    const FactRole role = roleOf(body);
+    return role == FactRole::corrects || role == FactRole::takesBack;
 }
 
 bool standBefore(const Fact* a, const Fact* b) { return standsBefore(*a, *b); }
@@ -23,13 +23,11 @@ bool givesTempi(const Fact& fact) {
 /// A mark or a hand-set tempo: what the player can take back. Backs and edits are not, nor is a void run.
 bool canGoBack(const FactBody& body) {
     if (const auto* run = std::get_if<RunFact>(&body)) return run->mark != Mark::voided;
-    return std::holds_alternative<TempoFact>(body) || std::holds_alternative<LateMissFact>(body) ||
-           std::holds_alternative<DoubtFact>(body);
+    const FactRole role = roleOf(body);
+    return role == FactRole::plays || role == FactRole::corrects;
 }
 
-bool happened(const Fact& fact) {
-    return std::holds_alternative<RunFact>(fact.body) || std::holds_alternative<TempoFact>(fact.body);
-}
+bool happened(const Fact& fact) { return roleOf(fact.body) == FactRole::plays; }
 
 bool isOpening(const FactBody& body) {
     const auto* tempo = std::get_if<TempoFact>(&body);

@@ -2,6 +2,8 @@
 // What a run is played for: the one table.
 #pragma once
 
+#include "core/base/value_names.h"
+
 #include <algorithm>
 #include <array>
 #include <cstddef>
@@ -45,5 +47,9 @@ inline constexpr std::array runKindTable{
 static_assert(std::ranges::all_of(runKindTable,
                                   [](const RunKindInfo& info) { return &infoOf(info.kind) == &info; }),
               "the table has the order of RunKind");
+
+/// As a run's line has them.
+template <>
+inline constexpr auto valueNames<RunKind> = columnOf(runKindTable, &RunKindInfo::journal);
 
 } // namespace piolo

@@ -2,6 +2,7 @@
 // A written pitch as text.
 #pragma once
 
+#include "core/base/text_form.h"
 #include "core/music/note.h"
 
 #include <optional>
@@ -14,5 +15,11 @@ namespace piolo {
 [[nodiscard]] std::string pitchText(WrittenPitch pitch);
 /// Reads the format of pitchText(): a capital letter, up to three sharps or flats, the octave.
 [[nodiscard]] std::optional<WrittenPitch> pitchNamed(std::string_view text);
+
+template <>
+struct TextForm<WrittenPitch> {
+    static std::string text(const WrittenPitch& value) { return pitchText(value); }
+    static std::optional<WrittenPitch> parse(std::string_view text) { return pitchNamed(text); }
+};
 
 } // namespace piolo

@@ -2,6 +2,8 @@
 // The note after which a key is named.
 #pragma once
 
+#include "core/base/text_form.h"
+
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -24,5 +26,15 @@ struct Tonic {
 [[nodiscard]] std::string spoken(Tonic tonic);
 /// Reads "Eb", "E flat", "F#", "F sharp", "C" and "C natural", with the letter in either case.
 [[nodiscard]] std::optional<Tonic> tonicNamed(std::string_view text) noexcept;
+
+/// As textOf() writes it: what is read is written the same.
+template <>
+struct TextForm<Tonic> {
+    static std::string text(const Tonic& value) { return textOf(value); }
+    static std::optional<Tonic> parse(std::string_view text) {
+        const auto tonic = tonicNamed(text);
+        return tonic && textOf(*tonic) == text ? tonic : std::nullopt;
+    }
+};
 
 } // namespace piolo

@@ -2,7 +2,6 @@
 #include "core/passage/click_pattern.h"
 
 #include "core/base/digits.h"
-#include "core/base/value_names.h"
 
 #include <algorithm>
 #include <array>
@@ -11,11 +10,6 @@
 namespace piolo {
 
 namespace {
-
-// Each name is at the index of its value.
-constexpr std::array<std::string_view, 4> places{"beats", "downbeats", "backbeats", "offbeats"};
-constexpr std::array<std::string_view, 4> strengths{"strong", "group", "plain", "silent"};
-constexpr std::array<std::string_view, 2> notes{"eighths", "sixteenths"};
 
 bool dividesInThree(BeatUnit beat) noexcept {
     return beat == BeatUnit::dottedQuarter || beat == BeatUnit::dottedHalf;
@@ -31,13 +25,13 @@ bool isBefore(const BreathPlace& a, const BreathPlace& b) noexcept {
 
 } // namespace
 
-std::string_view nameOf(ClickOn on) noexcept { return at(places, on); }
-std::string_view nameOf(Accent accent) noexcept { return at(strengths, accent); }
-std::string_view nameOf(SwungNotes swung) noexcept { return at(notes, swung); }
-std::optional<ClickOn> clickOnNamed(std::string_view name) noexcept { return named<ClickOn>(places, name); }
-std::optional<Accent> accentNamed(std::string_view name) noexcept { return named<Accent>(strengths, name); }
+std::string_view nameOf(ClickOn on) noexcept { return valueName(on); }
+std::string_view nameOf(Accent accent) noexcept { return valueName(accent); }
+std::string_view nameOf(SwungNotes swung) noexcept { return valueName(swung); }
+std::optional<ClickOn> clickOnNamed(std::string_view name) noexcept { return valueNamed<ClickOn>(name); }
+std::optional<Accent> accentNamed(std::string_view name) noexcept { return valueNamed<Accent>(name); }
 std::optional<SwungNotes> swungNotesNamed(std::string_view name) noexcept {
-    return named<SwungNotes>(notes, name);
+    return valueNamed<SwungNotes>(name);
 }
 
 bool isSwing(Fraction swing) noexcept {
@@ -61,9 +55,8 @@ std::string swingText(Fraction swing) {
 }
 
 bool isInRange(const BreathPlace& place) noexcept {
-    return place.bar >= -1 && place.bar <= ClickPattern::lastBar && place.beat >= 1 &&
-           place.beat <= static_cast<std::int32_t>(ClickPattern::mostAccents) && place.beats >= 1 &&
-           place.beats <= ClickPattern::mostWait;
+    return place.bar >= ClickPattern::firstBar && place.bar <= ClickPattern::lastBar && place.beat >= 1 &&
+           place.beat <= ClickPattern::lastBeat && place.beats >= 1 && place.beats <= ClickPattern::mostWait;
 }
 
 bool areBreaths(const std::vector<BreathPlace>& list) noexcept {

@@ -2,6 +2,8 @@
 // Where and how the click sounds in a run: a plain value, part of a passage.
 #pragma once
 
+#include "core/base/fields.h"
+#include "core/base/value_names.h"
 #include "core/time/meter.h"
 #include "core/time/tempo.h"
 
@@ -45,7 +47,9 @@ struct ClickPattern {
     static constexpr std::int32_t mostSwingPart = 99;
     static constexpr std::int32_t mostSeed = 999'999'999;
     static constexpr std::int32_t mostWait = 8;
+    static constexpr std::int32_t firstBar = -1;
     static constexpr std::int32_t lastBar = 10'998;
+    static constexpr std::int32_t lastBeat = 32;
 
     ClickOn on = ClickOn::beats;
     std::vector<Accent> accents;            ///< from beat 1 on; a beat without one is accented according to
@@ -84,5 +88,49 @@ struct ClickPattern {
 /// The swing of a beat of `beat` divided into `pulses`, in lowest terms: 1:1 unless its pulses are pairs of
 /// the swung notes.
 [[nodiscard]] Fraction swingOf(const ClickPattern& pattern, BeatUnit beat, int pulses) noexcept;
+
+template <>
+inline constexpr std::array<std::string_view, 4> valueNames<ClickOn>{"beats", "downbeats", "backbeats",
+                                                                     "offbeats"};
+
+template <>
+inline constexpr std::array<std::string_view, 4> valueNames<Accent>{"strong", "group", "plain", "silent"};
+
+template <>
+inline constexpr std::array<std::string_view, 2> valueNames<SwungNotes>{"eighths", "sixteenths"};
+
+template <typename Fields>
+void describeItems(Fields& in, BreathPlace& place) {
+    in.item(place.bar, Range{ClickPattern::firstBar, ClickPattern::lastBar});
+    in.item(place.beat, Range{1, ClickPattern::lastBeat});
+    in.item(place.beats, Range{1, ClickPattern::mostWait});
+}
+
+/// A swing is written "2:1".
+struct SwingForm {
+    static std::string text(const Fraction& swing) { return swingText(swing); }
+    static std::optional<Fraction> parse(std::string_view text) { return parseSwing(text); }
+};
+
+template <typename Fields>
+void describe(Fields& in, ClickPattern& click) {
+    const ClickPattern usual;
+    in.field("on", click.on);
+    unlessUsual(in, "accents", click.accents, {}, Most{ClickPattern::mostAccents});
+    in.unusual("swing", click.swing != usual.swing || click.swung != usual.swung, [&] {
+        in.field("swing", click.swing, SwingForm{});
+        in.field("swung", click.swung);
+    });
+    in.field("barsOn", click.barsOn, Range{1, ClickPattern::mostBarsInTurn});
+    in.field("barsOff", click.barsOff, Range{0, ClickPattern::mostBarsInTurn});
+    in.field("silentBars", click.silentBars, Range{0, 100});
+    in.field("leftOutBeats", click.leftOutBeats, Range{0, 100});
+    in.field("seed", click.seed, Range{0, ClickPattern::mostSeed});
+    in.unusual("breaths", !click.breaths.empty() || click.breathBelow != usual.breathBelow, [&] {
+        in.field("breaths", click.breaths, Most{ClickPattern::mostBreaths});
+        in.check(areBreaths(click.breaths), "breaths");
+        in.field("breathBelow", click.breathBelow);
+    });
+}
 
 } // namespace piolo

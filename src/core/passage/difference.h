@@ -5,6 +5,7 @@
 #include "core/history/fact.h"
 #include "core/passage/group_marks.h"
 #include "core/passage/passage.h"
+#include "core/passage/piece.h"
 
 #include <string>
 #include <vector>
@@ -24,6 +25,8 @@ struct Difference {
 [[nodiscard]] std::vector<Difference> differences(const Passage& from, const Passage& to);
 /// The groups in which they differ.
 [[nodiscard]] GroupMarks differingGroups(const Passage& from, const Passage& to) noexcept;
+/// The groups that a passage must have, and the others that contain something.
+[[nodiscard]] GroupMarks sayingGroups(const Passage& passage) noexcept;
 /// The groups needed to create the passage: the required ones, its click, and other optional ones only if
 /// they contain something.
 [[nodiscard]] GroupMarks makingGroups(const Passage& passage) noexcept;

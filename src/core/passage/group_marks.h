@@ -15,15 +15,9 @@ struct GroupMarks {
     bool scale = false;
     bool operator==(const GroupMarks&) const noexcept = default;
 
-    [[nodiscard]] bool any() const noexcept {
-        return title || music || tempi || click || manner || notes || scale;
-    }
-    /// True if some group is marked in both.
-    [[nodiscard]] bool meets(const GroupMarks& other) const noexcept {
-        return (title && other.title) || (music && other.music) || (tempi && other.tempi) ||
-               (click && other.click) || (manner && other.manner) || (notes && other.notes) ||
-               (scale && other.scale);
-    }
+    [[nodiscard]] bool any() const noexcept { return meets(*this); }
+    /// True when a group is marked in both.
+    [[nodiscard]] bool meets(const GroupMarks& other) const noexcept;
 };
 
 } // namespace piolo

@@ -18,14 +18,9 @@ ImportState stateOf(bool known, bool removed, bool differs) {
 PieceFact edit(const Piece& from, const Piece& to) {
     PieceFact fact;
     fact.piece = to.id;
-    if (from.name != to.name) fact.name = to.name;
-    if (from.instrument != to.instrument) fact.instrument = to.instrument;
-    if (from.due != to.due) fact.due.emplace(to.due);
-    if (from.composer != to.composer) fact.composer = to.composer;
-    if (from.transposition != to.transposition) fact.transposition = to.transposition;
-    if (from.bars != to.bars) fact.bars = to.bars;
-    if (from.music != to.music) fact.music = to.music;
-    if (from.notes != to.notes) fact.notes = to.notes;
+    forEachMember([&](const auto& member) {
+        if (from.*member.value != to.*member.value) fact.*member.given = to.*member.value;
+    });
     return fact;
 }
 
@@ -71,8 +66,7 @@ private:
 
 ImportItem itemOf(const Passage& passage, const PassageRecord* here) {
     ImportItem item{false, passage.id, passage.title.name};
-    GroupMarks groups = makingGroups(passage);
-    groups.click = passage.click != ClickPattern{};
+    GroupMarks groups = sayingGroups(passage);
     if (here != nullptr) {
         item.differences = differences(here->passage, passage);
         groups = differingGroups(here->passage, passage);

@@ -2,6 +2,9 @@
 // How a passage is played: articulation, rhythm variant, fingering.
 #pragma once
 
+#include "core/base/fields.h"
+#include "core/base/value_names.h"
+
 #include <array>
 #include <cstdint>
 #include <optional>
@@ -55,5 +58,21 @@ struct Manner {
 /// "written", "dotted", "reversed", "groups".
 [[nodiscard]] std::string_view nameOf(Rhythm rhythm) noexcept;
 [[nodiscard]] std::optional<Rhythm> rhythmNamed(std::string_view name) noexcept;
+
+template <>
+inline constexpr std::array<std::string_view, articulationCount> valueNames<Articulation>{
+    "written", "slurred", "tongued", "staccato", "twoAndTwo", "threeAndOne", "oneAndThree", "doubleTongued"};
+
+template <>
+inline constexpr std::array<std::string_view, 4> valueNames<Rhythm>{"written", "dotted", "reversed",
+                                                                    "groups"};
+
+template <typename Fields>
+void describe(Fields& in, Manner& manner) {
+    in.field("articulation", manner.articulation);
+    in.field("rhythm", manner.rhythm);
+    unlessUsual(in, "group", manner.group, Manner{}.group, Range{Manner::leastGroup, Manner::mostGroup});
+    unlessUsual(in, "fingering", manner.fingering, {}, Longest{Manner::longestFingering});
+}
 
 } // namespace piolo

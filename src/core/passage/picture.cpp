@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/passage/passage.h"
+#include "core/passage/picture.h"
 
 #include <algorithm>
 

@@ -15,14 +15,12 @@ bool Newest::offer(const Fact& fact) {
 void PieceShelf::add(const Fact& fact, const PieceFact& edit) {
     Slot& slot = slots_[edit.piece];
     slot.piece.id = edit.piece;
-    if (edit.name && slot.name.offer(fact)) slot.piece.name = *edit.name;
-    if (edit.instrument && slot.instrument.offer(fact)) slot.piece.instrument = *edit.instrument;
-    if (edit.due && slot.due.offer(fact)) slot.piece.due = *edit.due;
-    if (edit.composer && slot.composer.offer(fact)) slot.piece.composer = *edit.composer;
-    if (edit.transposition && slot.transposition.offer(fact)) slot.piece.transposition = *edit.transposition;
-    if (edit.bars && slot.bars.offer(fact)) slot.piece.bars = *edit.bars;
-    if (edit.music && slot.music.offer(fact)) slot.piece.music = *edit.music;
-    if (edit.notes && slot.notes.offer(fact)) slot.piece.notes = *edit.notes;
+    auto newest = slot.newest.begin();
+    forEachMember([&](const auto& member) {
+        const auto& given = edit.*member.given;
+        if (given && newest->offer(fact)) slot.piece.*member.value = *given;
+        ++newest;
+    });
 }
 
 std::vector<Piece> PieceShelf::pieces() const {

@@ -4,6 +4,7 @@
 
 #include "core/history/fact.h"
 
+#include <array>
 #include <optional>
 #include <unordered_map>
 #include <vector>
@@ -32,7 +33,7 @@ public:
 private:
     struct Slot {
         Piece piece;
-        Newest name, instrument, due, composer, transposition, bars, music, notes;
+        std::array<Newest, pieceMemberCount> newest{}; ///< for each member
     };
     std::unordered_map<Id, Slot> slots_;
 };

@@ -2,6 +2,8 @@
 // The stages that a passage goes through: the one table. The player decides which it is in, and may go back.
 #pragma once
 
+#include "core/base/value_names.h"
+
 #include <algorithm>
 #include <array>
 #include <cstddef>
@@ -46,5 +48,8 @@ inline constexpr std::array stageTable{
 static_assert(std::ranges::all_of(stageTable,
                                   [](const StageInfo& info) { return nameOf(info.stage) == info.name; }),
               "the table has the order of Stage");
+
+template <>
+inline constexpr auto valueNames<Stage> = columnOf(stageTable, &StageInfo::name);
 
 } // namespace piolo

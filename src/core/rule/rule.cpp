@@ -80,13 +80,4 @@ Tempo stepDown(Tempo from, StepKind kind, std::int32_t size) noexcept {
     return from;
 }
 
-Tempo dayOpens(DayOpening opening, Tempo left, const Tempo* lastFullStreak, Tempo start,
-               const Rule& rule) noexcept {
-    if (opening == DayOpening::asLeft) return left;
-    if (opening == DayOpening::start || lastFullStreak == nullptr) return start;
-    const Tempo oneBelow = stepDown(*lastFullStreak, rule.step, rule.climb);
-    const Tempo twoBelow = stepDown(oneBelow, rule.step, rule.climb);
-    return std::min(std::max({twoBelow, start, rule.floor}), rule.target);
-}
-
 } // namespace piolo

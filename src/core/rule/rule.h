@@ -3,16 +3,19 @@
 // allocation, real-time-safe: the engine applies them on the audio thread.
 #pragma once
 
+#include "core/rule/mark.h"
+#include "core/rule/standing.h"
+#include "core/rule/step_kind.h"
 #include "core/time/tempo.h"
 
 #include <cstdint>
 
 namespace piolo {
 
-enum class StepKind : std::uint8_t { bpm, notches };
-
 /// How the tempo moves. 1 <= drop, climb <= 100; 1 <= cleanRuns <= 100; floor <= target.
 struct Rule {
+    static constexpr std::int32_t mostSteps = 100;
+
     StepKind step = StepKind::bpm;
     std::int32_t drop = 4;
     std::int32_t climb = 2;
@@ -25,14 +28,6 @@ struct Rule {
     constexpr bool operator==(const Rule&) const noexcept = default;
 };
 
-/// The current tempo and streak of a passage.
-struct Standing {
-    Tempo tempo = Tempo::bpm(60);
-    std::int32_t streak = 0;
-    bool spared = false; ///< the last run was a miss at the target that did not drop (gentle rules only)
-    constexpr bool operator==(const Standing&) const noexcept = default;
-};
-
 /// The effect of one run.
 struct Outcome {
     Standing after;
@@ -41,9 +36,6 @@ struct Outcome {
     bool dropped = false;    ///< it lowered the tempo
     bool secure = false;     ///< a full streak at or above the target
 };
-
-/// How a run ended. `voided`: logged, but changes nothing.
-enum class Mark : std::uint8_t { clean, missed, voided };
 
 [[nodiscard]] Outcome afterClean(Standing before, const Rule& rule) noexcept;
 [[nodiscard]] Outcome afterMiss(Standing before, const Rule& rule) noexcept;
@@ -58,14 +50,5 @@ enum class Mark : std::uint8_t { clean, missed, voided };
 /// One step of `size` up or down within 10…400 BPM; ignores floor and target.
 [[nodiscard]] Tempo stepUp(Tempo from, StepKind kind, std::int32_t size) noexcept;
 [[nodiscard]] Tempo stepDown(Tempo from, StepKind kind, std::int32_t size) noexcept;
-
-/// With which tempo a new day opens (a practice setting).
-enum class DayOpening : std::uint8_t { twoRungsBelow, asLeft, start };
-
-/// The tempo with which a new day opens. `lastFullStreak` is the tempo of the newest full streak; if it is
-/// null, twoRungsBelow opens at the start. Rungs are one climb apart. The result is within max(floor,
-/// start)…target for twoRungsBelow, and `left` itself for asLeft.
-[[nodiscard]] Tempo dayOpens(DayOpening opening, Tempo left, const Tempo* lastFullStreak, Tempo start,
-                             const Rule& rule) noexcept;
 
 } // namespace piolo

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/scales/key_order.h"
 
-#include "core/base/value_names.h"
 #include "core/music/key_signature.h"
 #include "core/scales/scale_ladder.h"
 
@@ -14,7 +13,6 @@ namespace piolo {
 
 namespace {
 
-constexpr std::array<std::string_view, keyOrderCount> orders{"fourths", "fifths", "semitones", "drawn"};
 constexpr int tonicOctave = 4;
 
 /// The number of accidentals of all its notes on the way up.
@@ -74,9 +72,7 @@ std::array<int, keyCount> keysInOrder(KeyOrder order, std::uint32_t seed) {
     return keys;
 }
 
-std::string_view nameOf(KeyOrder order) noexcept { return at(orders, order); }
-std::optional<KeyOrder> keyOrderNamed(std::string_view name) noexcept {
-    return named<KeyOrder>(orders, name);
-}
+std::string_view nameOf(KeyOrder order) noexcept { return valueName(order); }
+std::optional<KeyOrder> keyOrderNamed(std::string_view name) noexcept { return valueNamed<KeyOrder>(name); }
 
 } // namespace piolo

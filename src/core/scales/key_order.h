@@ -2,6 +2,7 @@
 // The twelve keys: how each is spelled, and the orders in which they are practised.
 #pragma once
 
+#include "core/base/value_names.h"
 #include "core/scales/scale.h"
 
 #include <array>
@@ -51,5 +52,9 @@ inline constexpr std::size_t keyOrderCount = 4;
 
 [[nodiscard]] std::string_view nameOf(KeyOrder order) noexcept;
 [[nodiscard]] std::optional<KeyOrder> keyOrderNamed(std::string_view name) noexcept;
+
+template <>
+inline constexpr std::array<std::string_view, keyOrderCount> valueNames<KeyOrder>{"fourths", "fifths",
+                                                                                  "semitones", "drawn"};
 
 } // namespace piolo

@@ -2,6 +2,9 @@
 // A scale to practise: its key and kind, its range, and the order of its notes.
 #pragma once
 
+#include "core/base/fields.h"
+#include "core/base/text_form.h"
+#include "core/base/value_names.h"
 #include "core/music/tonic.h"
 
 #include <cstddef>
@@ -62,6 +65,7 @@ inline constexpr std::size_t scalePatternCount = 5;
 
 struct Scale {
     static constexpr std::int32_t mostNotesPerBeat = 7;
+    static constexpr std::size_t longestInstrument = 100; ///< bytes of UTF-8
 
     Tonic tonic; ///< as written for the instrument
     ScaleKind kind = ScaleKind::major;
@@ -84,5 +88,61 @@ struct Scale {
 [[nodiscard]] std::string_view notesName(std::int32_t notesPerBeat) noexcept;
 /// "E flat major, two octaves, quintuplets": the English name with which a scale is stored.
 [[nodiscard]] std::string textOf(const Scale& scale);
+
+template <>
+inline constexpr std::array<std::string_view, scaleKindCount> valueNames<ScaleKind>{
+    "major",
+    "natural minor",
+    "harmonic minor",
+    "melodic minor",
+    "jazz minor",
+    "dorian",
+    "phrygian",
+    "lydian",
+    "mixolydian",
+    "locrian",
+    "chromatic",
+    "whole tone",
+    "whole-half diminished",
+    "half-whole diminished",
+    "major pentatonic",
+    "minor pentatonic",
+    "blues",
+    "altered",
+    "lydian dominant",
+    "bebop dominant",
+    "bebop major",
+    "bebop minor",
+    "major arpeggio",
+    "minor arpeggio",
+    "dominant arpeggio",
+    "diminished arpeggio",
+    "half-diminished arpeggio",
+    "augmented arpeggio"};
+
+template <>
+inline constexpr std::array<std::string_view, scaleRangeCount> valueNames<ScaleRange>{
+    "one octave", "two octaves", "whole range"};
+
+template <>
+inline constexpr std::array<std::string_view, scalePatternCount> valueNames<ScalePattern>{
+    "in order", "in thirds", "in fourths", "in turns of three", "in turns of four"};
+
+/// Files may also have the names under which two modes are taught.
+template <>
+struct TextForm<ScaleKind> {
+    static std::string text(const ScaleKind& value) { return std::string(nameOf(value)); }
+    static std::optional<ScaleKind> parse(std::string_view text) { return scaleKindNamed(text); }
+};
+
+template <typename Fields>
+void describe(Fields& in, Scale& scale) {
+    in.field("tonic", scale.tonic);
+    in.field("kind", scale.kind);
+    in.field("range", scale.range);
+    in.field("pattern", scale.pattern);
+    in.field("notes", scale.notesPerBeat, Range{1, Scale::mostNotesPerBeat});
+    unlessUsual(in, "instrument", scale.instrument, {}, Longest{Scale::longestInstrument});
+}
 
 } // namespace piolo

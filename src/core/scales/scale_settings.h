@@ -2,7 +2,9 @@
 // The player's choices for scales: the instrument, names and order of keys, and what is shown.
 #pragma once
 
+#include "core/base/fields.h"
 #include "core/music/note.h"
+#include "core/music/pitch_text.h"
 #include "core/scales/key_order.h"
 
 #include <cstdint>
@@ -32,5 +34,20 @@ struct ScaleSettings {
     ScaleView view{};
     bool operator==(const ScaleSettings&) const = default;
 };
+
+template <typename Fields>
+void describe(Fields& in, ScaleSettings& settings) {
+    unlessUsual(in, "instrument", settings.instrument, {}, Longest{Scale::longestInstrument});
+    ifKnown(in, "lowest", settings.lowest);
+    ifKnown(in, "highest", settings.highest);
+    std::int32_t spelling = settings.spelling.bits();
+    in.field("spelling", spelling, Range{0, SpellingChoice::most});
+    settings.spelling = SpellingChoice(static_cast<std::uint16_t>(spelling));
+    in.field("order", settings.order);
+    in.field("seed", settings.seed, Range{0, ScaleSettings::mostSeed});
+    in.field("kind", settings.view.kind);
+    in.field("range", settings.view.range);
+    in.field("pattern", settings.view.pattern);
+}
 
 } // namespace piolo

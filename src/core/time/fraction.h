@@ -2,6 +2,8 @@
 // A small non-negative fraction of a whole note, such as a beat unit or a pick-up.
 #pragma once
 
+#include "core/base/text_form.h"
+
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -26,5 +28,11 @@ struct Fraction {
 
 /// How many times `unit` fits into `length`, as a fraction in lowest terms. `unit` must not be zero.
 Fraction ratio(Fraction length, Fraction unit) noexcept;
+
+template <>
+struct TextForm<Fraction> {
+    static std::string text(const Fraction& value) { return value.text(); }
+    static std::optional<Fraction> parse(std::string_view text) { return Fraction::parse(text); }
+};
 
 } // namespace piolo

@@ -2,9 +2,12 @@
 // Meter, the beat in which it is counted, and the groups of its beats.
 #pragma once
 
+#include "core/base/fields.h"
 #include "core/base/result.h"
+#include "core/base/value_names.h"
 #include "core/time/fraction.h"
 
+#include <array>
 #include <cstdint>
 #include <string>
 #include <string_view>
@@ -55,5 +58,28 @@ private:
     int beats_ = 4;
     std::uint32_t groupStarts_ = 1;
 };
+
+/// A beat unit is written as its fraction: "3/8".
+template <>
+inline constexpr std::array<std::string_view, 5> valueNames<BeatUnit>{"1/2", "1/4", "3/8", "1/8", "3/4"};
+
+/// Three keys of the object that the meter is part of.
+template <typename Fields>
+void describe(Fields& in, Meter& meter) {
+    std::string bar = meter.text();
+    std::string beat = fractionOf(meter.beat()).text();
+    std::string groups = meter.groupsText();
+    in.field("meter", bar);
+    in.field("beat", beat);
+    unlessUsual(in, "groups", groups, {});
+    // An empty beat would stand for the usual one; in a file it is spelt out.
+    const auto read = Meter::parse(bar, beat.empty() ? "0/1" : beat, groups);
+    in.check(read.ok() || read.fault().number != FaultNumber::badMeter, "meter");
+    in.check(read.ok() || read.fault().number != FaultNumber::badGroups, "groups");
+    in.check(read.ok() || read.fault().number == FaultNumber::badMeter ||
+                 read.fault().number == FaultNumber::badGroups,
+             "beat");
+    if (read) meter = *read;
+}
 
 } // namespace piolo

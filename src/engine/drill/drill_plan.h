@@ -5,6 +5,7 @@
 #include "core/passage/passage.h"
 #include "engine/click/click_choice.h"
 #include "engine/time/breaths.h"
+#include "core/passage/practice_settings.h"
 
 #include <cstdint>
 #include <type_traits>

@@ -3,10 +3,9 @@
 
 #include "core/base/utf8.h"
 #include "journal/json/json_object.h"
-#include "journal/lines/fact_bodies.h"
+#include "journal/json/json_reading.h"
 #include "journal/lines/line_head.h"
 #include "journal/lines/line_sum.h"
-#include "journal/lines/value_names.h"
 #include "journal/lines/written_line.h"
 
 namespace piolo::journal {
@@ -28,14 +27,14 @@ LineHead headOf(const json& line, const Place& place) {
     return head;
 }
 
-/// The index in FactBody of the line's kind, or a fault: a newer format or an unknown kind.
-std::optional<std::size_t> kindOf(JsonObject& object, FirstFault& first) {
+/// An empty body of the line's kind, or a fault: a newer format, an unknown kind.
+std::optional<FactBody> kindOf(JsonObject& object, FirstFault& first) {
     const auto version = object.integer("v", 1, mostOrder);
     if (version > formatVersion) first.keep(FaultNumber::newerFormat, {std::to_string(version)});
     const auto word = object.text("kind");
-    const auto kind = kindIndex(word);
-    if (!kind) first.keep(FaultNumber::unknownKind, {word.substr(0, longestWord)});
-    return first.fault ? std::nullopt : kind;
+    auto body = bodyOfKind(word);
+    if (!body) first.keep(FaultNumber::unknownKind, {word.substr(0, longestWord)});
+    return first.fault ? std::nullopt : std::move(body);
 }
 
 Timestamp timeOf(JsonObject& object) {
@@ -60,15 +59,17 @@ Result<Fact> readObject(std::string_view line, const Place& place, LineHead& hea
     if (sumOf(line).state == SumState::wrong && isOfThisFormat(*parsed))
         return Fault{FaultNumber::wrongSum, place, {}};
     head = headOf(*parsed, place);
-    const auto kind = kindOf(object, first);
-    if (!kind) return *first.fault;
+    auto body = kindOf(object, first);
+    if (!body) return *first.fault;
     Fact fact;
     fact.id = object.id("id");
     fact.device = object.id("device").text();
     fact.seq = static_cast<std::uint64_t>(object.integer("seq", 0, mostOrder));
     fact.order = object.integer("order", 0, mostOrder);
     fact.at = timeOf(object);
-    fact.body = bodyOf(*kind, object);
+    JsonReading reading(object);
+    std::visit([&](auto& kind) { describe(reading, kind); }, *body);
+    fact.body = *std::move(body);
     if (first.fault) return *first.fault;
     return fact;
 }

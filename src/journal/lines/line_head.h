@@ -2,6 +2,7 @@
 // The values that order a line among the others, even if the rest of it is unusable.
 #pragma once
 
+#include "core/base/fields.h"
 #include "core/base/result.h"
 #include "core/history/fact.h"
 
@@ -11,7 +12,7 @@
 namespace piolo::journal {
 
 /// Order and seq are never written above this: every program reads integers up to 2^53 - 1 exactly.
-inline constexpr std::int64_t mostOrder = 9'007'199'254'740'991;
+inline constexpr std::int64_t mostOrder = exactCount.most;
 
 /// Of a line that is valid JSON; values that are missing or out of range remain empty or 0.
 struct LineHead {

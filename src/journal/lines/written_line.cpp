@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/lines/written_line.h"
 
-#include "journal/lines/fact_bounds.h"
 #include "journal/lines/line_head.h"
 #include "journal/lines/line_sum.h"
-#include "journal/lines/value_names.h"
 
 #include <algorithm>
 #include <charconv>
@@ -82,10 +80,10 @@ std::vector<Spot> spots(Pieces& line) {
     std::vector<Spot> list;
     do {
         line.literal("[");
-        const auto bar = line.integer(leastSpotBar, mostSpotBar);
+        const auto bar = line.integer(Spot::firstBar, Spot::lastBar);
         line.literal(",");
-        const auto beat = line.integer(1, mostSpotBeat);
-        const auto part = line.has(",") ? line.integer(0, mostSpotPart) : 0;
+        const auto beat = line.integer(1, Spot::lastBeat);
+        const auto part = line.has(",") ? line.integer(0, Spot::mostPart) : 0;
         line.literal("]");
         list.push_back({static_cast<std::int32_t>(bar), static_cast<std::int32_t>(beat),
                         static_cast<std::int32_t>(part)});
@@ -100,12 +98,12 @@ RunFact run(Pieces& line, Id passage) {
     line.literal(R"(,"tempo":)");
     fact.tempo = line.tempo();
     line.literal(R"(,"mark":")");
-    fact.mark = line.choice(markOf);
-    if (line.has(R"(,"reason":")")) fact.reason = line.choice(reasonOf);
+    fact.mark = line.choice(valueNamed<Mark>);
+    if (line.has(R"(,"reason":")")) fact.reason = line.choice(valueNamed<Reason>);
     if (line.has(R"(,"try":true)"))
         fact.kind = RunKind::attempt;
     else if (line.has(R"(,"as":")"))
-        fact.kind = line.choice(runKindOf);
+        fact.kind = line.choice(valueNamed<RunKind>);
     line.literal(R"(,"ms":)");
     fact.millis = line.integer(0, mostOrder);
     if (line.has(R"(,"spots":[)")) fact.spots = spots(line);
@@ -119,7 +117,7 @@ TempoFact tempo(Pieces& line, Id passage) {
     line.literal(R"(,"tempo":)");
     fact.tempo = line.tempo();
     line.literal(R"(,"reason":")");
-    fact.reason = line.choice(reasonOf);
+    fact.reason = line.choice(valueNamed<Reason>);
     line.keep(setsTempo(fact.reason));
     return fact;
 }
@@ -137,10 +135,10 @@ std::optional<FactBody> body(Pieces& line) {
     line.literal(R"(","passage":")");
     const Id passage = line.id();
     line.literal("\"");
-    if (kind == "run") return run(line, passage);
-    if (kind == "tempo") return tempo(line, passage);
-    if (kind == "late") return naming<LateMissFact>(line, passage, R"(,"run":")");
-    if (kind == "back") return naming<BackFact>(line, passage, R"(,"retracts":")");
+    if (kind == RunFact::kindName) return run(line, passage);
+    if (kind == TempoFact::kindName) return tempo(line, passage);
+    if (kind == LateMissFact::kindName) return naming<LateMissFact>(line, passage, R"(,"run":")");
+    if (kind == BackFact::kindName) return naming<BackFact>(line, passage, R"(,"retracts":")");
     return std::nullopt;
 }
 

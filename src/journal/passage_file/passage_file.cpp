@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/passage_file/passage_file.h"
 
+#include "core/facts/passage_groups.h"
+#include "core/facts/piece_members.h"
 #include "files/path_ending.h"
 #include "files/whole_file.h"
-#include "journal/groups/click_group.h"
-#include "journal/groups/notes_group.h"
-#include "journal/groups/passage_groups.h"
-#include "journal/groups/scale_group.h"
 #include "journal/json/json_object.h"
+#include "journal/json/json_reading.h"
 #include "journal/json/placed_json.h"
 
-#include <algorithm>
 #include <unordered_set>
 
 namespace piolo::journal {
@@ -18,11 +16,6 @@ namespace piolo::journal {
 namespace {
 
 using nlohmann::json;
-
-std::size_t characters(std::string_view utf8) {
-    return static_cast<std::size_t>(
-        std::count_if(utf8.begin(), utf8.end(), [](char c) { return (c & 0xC0) != 0x80; }));
-}
 
 /// The journal's groups report faults with the numbers for journal lines.
 Fault asPassageFault(Fault fault) {
@@ -75,26 +68,19 @@ private:
         return id;
     }
 
-    std::string name(JsonObject object, const char* key) {
-        std::string text = object.text(key);
-        if (characters(text) > longestName)
+    template <typename Item>
+    void describeItem(JsonObject& object, Item& item) {
+        JsonReading in(object, longestName);
+        describe(in, item);
+        if (in.nameTooLong())
             first_.keep(FaultNumber::passageFileTooLarge,
                         {std::to_string(longestName) + " letters in a name"});
-        return text;
     }
 
     Piece piece(JsonObject& object) {
-        Piece read{ownId(object), name(object, "name"), {}, {}};
-        if (object.has("instrument")) read.instrument = name(object, "instrument");
-        if (object.has("due")) {
-            read.due = Date::parse(object.text("due"));
-            if (!read.due) object.refuse("due");
-        }
-        if (object.has("composer")) read.composer = name(object, "composer");
-        if (object.has("transposition")) read.transposition = transpositionOf(object);
-        if (object.has("bars")) read.bars = pieceBarsOf(object);
-        if (object.has("music")) read.music = pieceMusicOf(object.object("music"));
-        if (object.has("notes")) read.notes = notesOf(object);
+        Piece read;
+        read.id = ownId(object);
+        describeItem(object, read);
         pieces_.insert(read.id);
         return read;
     }
@@ -102,14 +88,7 @@ private:
     Passage passage(JsonObject& object) {
         Passage read;
         read.id = ownId(object);
-        read.title = titleOf(object.object("title"));
-        name(object.object("title"), "name");
-        read.music = musicOf(object.object("music"));
-        read.tempi = tempiOf(object.object("tempi"));
-        if (object.has("click")) read.click = clickOf(object.object("click"));
-        if (object.has("manner")) read.manner = mannerOf(object.object("manner"));
-        if (object.has("notation")) read.notes = notesIn(object);
-        if (object.has("scale")) read.scale = scaleOf(object.object("scale"));
+        describeItem(object, read);
         const Id piece = read.title.piece;
         if (!piece.isNone() && !pieces_.contains(piece))
             first_.keep(FaultNumber::pieceNotInFile, {read.title.name, piece.text()});

@@ -1,37 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/facts/passage_groups.h"
+#include "core/facts/piece_members.h"
 #include "files/atomic_file.h"
-#include "journal/groups/click_group.h"
-#include "journal/groups/notes_group.h"
-#include "journal/groups/passage_groups.h"
-#include "journal/groups/scale_group.h"
+#include "journal/json/json_writing.h"
 #include "journal/passage_file/passage_file.h"
 
 namespace piolo::journal {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
+using Json = JsonWriting::Json;
 
-Json jsonOf(const Piece& piece) {
-    Json object{{"id", piece.id.text()}, {"name", piece.name}, {"instrument", piece.instrument}};
-    if (piece.due) object["due"] = piece.due->text();
-    if (!piece.composer.empty()) object["composer"] = piece.composer;
-    if (piece.transposition != 0) object["transposition"] = piece.transposition;
-    if (piece.bars != 0) object["bars"] = piece.bars;
-    if (piece.music != PieceMusic{}) object["music"] = groupOf(piece.music);
-    if (!piece.notes.empty()) object["notes"] = piece.notes;
-    return object;
-}
-
-Json jsonOf(const Passage& passage) {
-    Json object{{"id", passage.id.text()}};
-    object["title"] = groupOf(passage.title);
-    object["music"] = groupOf(passage.music);
-    object["tempi"] = groupOf(passage.tempi);
-    if (passage.click != ClickPattern{}) object["click"] = groupOf(passage.click);
-    if (passage.manner != Manner{}) object["manner"] = groupOf(passage.manner);
-    if (!passage.notes.empty()) object["notation"] = groupOf(passage.notes);
-    if (passage.scale) object["scale"] = groupOf(*passage.scale);
+template <typename Item>
+Json jsonOf(const Item& item) {
+    Json object{{"id", item.id.text()}};
+    write(object, item);
     return object;
 }
 

@@ -8,6 +8,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "core/passage/passage.h"
+#include "core/passage/piece.h"
 
 namespace piolo::practice {
 class PracticeBook;

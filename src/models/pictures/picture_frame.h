@@ -8,6 +8,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "core/passage/passage.h"
+#include "core/passage/picture.h"
 
 namespace piolo::models {
 

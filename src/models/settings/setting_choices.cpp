@@ -2,7 +2,6 @@
 #include "models/settings/setting_choices.h"
 
 #include "engine/click/voice.h"
-#include "journal/lines/value_names.h"
 
 #include <QtGlobal>
 
@@ -61,10 +60,12 @@ QVariantList dayOpeningChoices() {
 }
 
 QString nameOfOpening(DayOpening opening) {
-    const auto word = journal::wordOf(opening);
+    const auto word = valueName(opening);
     return QString::fromLatin1(word.data(), static_cast<qsizetype>(word.size()));
 }
 
-std::optional<DayOpening> openingNamed(const QString& name) { return journal::openingOf(name.toStdString()); }
+std::optional<DayOpening> openingNamed(const QString& name) {
+    return valueNamed<DayOpening>(name.toStdString());
+}
 
 } // namespace piolo::models

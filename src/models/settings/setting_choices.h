@@ -6,7 +6,7 @@
 #include <QString>
 #include <QVariantList>
 
-#include "core/rule/rule.h"
+#include "core/rule/day_opening.h"
 
 #include <optional>
 

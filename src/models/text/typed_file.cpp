@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/text/typed_file.h"
 
+#include "files/atomic_file.h"
 #include "practice/faults/fault_text.h"
 
 #include <QDir>
-#include <QSaveFile>
 #include <QUrl>
+
+#include <span>
 
 namespace piolo::models {
 
@@ -18,9 +20,8 @@ QString typedPath(const QString& typed) {
 }
 
 QString saveBytes(const QString& path, const QByteArray& bytes) {
-    QSaveFile file(path);
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) return {};
-    return practice::faultSentence({FaultNumber::cannotWrite, {}, {file.errorString().toStdString()}});
+    const Done saved = files::replaceFile(path.toStdString(), std::as_bytes(std::span(bytes)));
+    return saved ? QString() : practice::faultSentence(saved.fault());
 }
 
 } // namespace piolo::models

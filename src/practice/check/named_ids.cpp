@@ -1,38 +1,46 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "practice/check/named_ids.h"
 
+#include "core/base/fields.h"
+
+#include <type_traits>
+#include <utility>
+
 namespace piolo::practice {
 namespace {
 
-struct Named {
-    std::vector<Id> operator()(const RunFact& fact) const { return {fact.passage}; }
-    std::vector<Id> operator()(const TempoFact& fact) const { return {fact.passage}; }
-    std::vector<Id> operator()(const LateMissFact& fact) const { return {fact.passage, fact.run}; }
-    std::vector<Id> operator()(const BackFact& fact) const { return {fact.passage, fact.retracts}; }
-    std::vector<Id> operator()(const RemovalFact& fact) const { return {fact.subject}; }
-    std::vector<Id> operator()(const DoubtFact& fact) const {
-        std::vector<Id> ids{fact.passage};
-        ids.insert(ids.end(), fact.runs.begin(), fact.runs.end());
-        return ids;
+/// Gathers ids: a `Fields` for describe().
+class NamedIds {
+public:
+    template <typename Value, typename... Bounds>
+    void field(const char* /*key*/, Value& value, Bounds... /*bounds*/) {
+        if constexpr (std::is_same_v<Value, Id>)
+            ids.push_back(value);
+        else if constexpr (std::is_same_v<Value, std::vector<Id>>)
+            ids.insert(ids.end(), value.begin(), value.end());
+        else if constexpr (Described<Value>)
+            describe(*this, value);
     }
-    std::vector<Id> operator()(const PassageFact& fact) const {
-        std::vector<Id> ids{fact.passage};
-        if (fact.title && !fact.title->piece.isNone()) ids.push_back(fact.title->piece);
-        if (fact.title && !fact.title->origin.isNone()) ids.push_back(fact.title->origin);
-        return ids;
+    template <typename With>
+    void unusual(const char* /*key*/, bool unusual, With with) {
+        if (unusual) with();
     }
-    std::vector<Id> operator()(const PieceFact& fact) const { return {fact.piece}; }
-    std::vector<Id> operator()(const SettingsFact& /*fact*/) const { return {}; }
-    std::vector<Id> operator()(const StageFact& fact) const { return {fact.passage}; }
-    std::vector<Id> operator()(const NoteFact& fact) const { return {fact.passage, fact.about}; }
-    std::vector<Id> operator()(const RunThroughFact& fact) const { return {fact.piece}; }
-    std::vector<Id> operator()(const FeltBeatFact& fact) const { return {fact.passage}; }
-    std::vector<Id> operator()(const PictureFact& fact) const { return {fact.passage}; }
+    template <typename With>
+    void known(const char* /*key*/, bool known, With with) {
+        if (known) with();
+    }
+    void check(bool /*fits*/, const char* /*key*/) {}
+
+    std::vector<Id> ids;
 };
 
 } // namespace
 
-std::vector<Id> namedBy(const FactBody& body) { return std::visit(Named{}, body); }
+std::vector<Id> namedBy(const FactBody& body) {
+    NamedIds named;
+    std::visit([&](auto fact) { describe(named, fact); }, body);
+    return std::move(named.ids);
+}
 
 Id describedBy(const FactBody& body) {
     if (const auto* passage = std::get_if<PassageFact>(&body); passage != nullptr && passage->tempi)

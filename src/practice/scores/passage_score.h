@@ -4,6 +4,7 @@
 
 #include "core/passage/passage.h"
 #include "score/write/written_part.h"
+#include "core/passage/piece.h"
 
 namespace piolo::practice {
 

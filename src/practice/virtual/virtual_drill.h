@@ -7,6 +7,7 @@
 #include "core/passage/passage.h"
 #include "journal/folder/journal.h"
 #include "practice/virtual/scripted_player.h"
+#include "core/time/timestamp.h"
 
 #include <cstdint>
 #include <string>

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rule/day_opening.h"
 #include "core/rule/rule.h"
 
 #include <doctest/doctest.h>

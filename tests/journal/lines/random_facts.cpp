@@ -200,6 +200,7 @@ PictureFact RandomFacts::picture() {
 
 FactBody RandomFacts::body(std::size_t index) {
     constexpr std::array reasons{Reason::hand, Reason::newDay, Reason::offer, Reason::named};
+    static_assert(kindCount == 14, "a new kind has a case below");
     switch (index) {
     case 0:
         return run();

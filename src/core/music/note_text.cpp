@@ -1,37 +1,35 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "journal/groups/notes_group.h"
+#include "core/music/note_text.h"
 
 #include "core/base/digits.h"
 #include "core/music/pitch_text.h"
-#include "core/passage/passage.h"
 #include "core/time/fraction_sum.h"
-#include "journal/json/json_list.h"
 
 #include <algorithm>
 #include <array>
 
-namespace piolo::journal {
+namespace piolo {
 
 namespace {
 
 constexpr std::size_t mostDigits = 9;
 constexpr std::int32_t mostSounding = 127;
 
-struct NoteMark {
+struct Sign {
     char sign;
     bool Note::*tie;
     bool NoteArticulation::*sound;
 };
-constexpr std::array<NoteMark, 7> marks{{{'t', &Note::tiedBefore, nullptr},
-                                         {'T', &Note::tiedAfter, nullptr},
-                                         {'.', nullptr, &NoteArticulation::staccato},
-                                         {'>', nullptr, &NoteArticulation::accent},
-                                         {'-', nullptr, &NoteArticulation::tenuto},
-                                         {'(', nullptr, &NoteArticulation::slurBegins},
-                                         {')', nullptr, &NoteArticulation::slurEnds}}};
+constexpr std::array<Sign, 7> allSigns{{{'t', &Note::tiedBefore, nullptr},
+                                        {'T', &Note::tiedAfter, nullptr},
+                                        {'.', nullptr, &NoteArticulation::staccato},
+                                        {'>', nullptr, &NoteArticulation::accent},
+                                        {'-', nullptr, &NoteArticulation::tenuto},
+                                        {'(', nullptr, &NoteArticulation::slurBegins},
+                                        {')', nullptr, &NoteArticulation::slurEnds}}};
 
-bool isMarked(const Note& note, const NoteMark& mark) {
-    return mark.tie != nullptr ? note.*mark.tie : note.articulation.*mark.sound;
+bool isMarked(const Note& note, const Sign& sign) {
+    return sign.tie != nullptr ? note.*sign.tie : note.articulation.*sign.sound;
 }
 
 /// The words of a text, from the front.
@@ -51,19 +49,14 @@ std::optional<Fraction> fractionIn(std::string_view text) {
     return reducedFraction(*above, *below);
 }
 
-std::optional<Note> noteIn(const nlohmann::json& text) {
-    if (!text.is_string()) return std::nullopt;
-    return noteOf(text.get_ref<const std::string&>());
-}
-
 } // namespace
 
 std::string noteText(const Note& note) {
     std::string text = note.onset.text() + ' ' + note.length.text() + ' ' + pitchText(note.written) + ' ' +
                        std::to_string(note.sounding);
     std::string signs;
-    for (const NoteMark& mark : marks)
-        if (isMarked(note, mark)) signs += mark.sign;
+    for (const Sign& sign : allSigns)
+        if (isMarked(note, sign)) signs += sign.sign;
     return signs.empty() ? text : text + ' ' + signs;
 }
 
@@ -76,28 +69,19 @@ std::optional<Note> noteOf(std::string_view text) {
     if (!onset || !length || length->isZero() || !pitch || !sounding || *sounding > mostSounding)
         return std::nullopt;
     Note note{*pitch, static_cast<std::int32_t>(*sounding), *onset, *length, false, false, {}};
-    for (const NoteMark& mark : marks) {
-        if (!rest.starts_with(mark.sign)) continue;
+    for (const Sign& sign : allSigns) {
+        if (!rest.starts_with(sign.sign)) continue;
         rest.remove_prefix(1);
-        (mark.tie != nullptr ? note.*mark.tie : note.articulation.*mark.sound) = true;
+        (sign.tie != nullptr ? note.*sign.tie : note.articulation.*sign.sound) = true;
     }
     if (noteText(note) != text) return std::nullopt;
     return note;
 }
 
-std::vector<Note> notesIn(JsonObject& line) {
-    auto notes = listOf<Note>(line, "notation", noteIn);
-    const bool inOrder = std::is_sorted(notes.begin(), notes.end(), [](const Note& a, const Note& b) {
+bool areInOrder(const std::vector<Note>& notes) {
+    return std::is_sorted(notes.begin(), notes.end(), [](const Note& a, const Note& b) {
         return order(a.onset, b.onset) == std::weak_ordering::less;
     });
-    if (!inOrder || notes.size() > Passage::mostNotes) line.refuse("notation");
-    return notes;
 }
 
-nlohmann::ordered_json groupOf(const std::vector<Note>& notes) {
-    nlohmann::ordered_json list = nlohmann::ordered_json::array();
-    for (const Note& note : notes) list.push_back(noteText(note));
-    return list;
-}
-
-} // namespace piolo::journal
+} // namespace piolo
