@@ -8,6 +8,7 @@
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
+#include "core/passage/piece_music.h"
 #include "score/pick/excerpt.h"
 #include "score/read/score.h"
 

@@ -8,7 +8,7 @@
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
-#include "core/passage/passage.h"
+#include "core/passage/practice_settings.h"
 
 namespace piolo::practice {
 class PracticeBook;
