@@ -6,8 +6,8 @@
 #include "core/base/id.h"
 #include "core/facts/fact_role.h"
 #include "core/facts/reason.h"
-#include "core/history/run_kind.h"
 #include "core/facts/spot.h"
+#include "core/history/run_kind.h"
 #include "core/rule/mark.h"
 #include "core/time/tempo.h"
 

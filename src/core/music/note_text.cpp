@@ -12,7 +12,7 @@ namespace piolo {
 
 namespace {
 
-constexpr std::size_t mostDigits = 9;
+constexpr std::size_t longestNumber = 9;
 constexpr std::int32_t mostSounding = 127;
 
 struct Sign {
@@ -43,8 +43,8 @@ std::string_view word(std::string_view& text) {
 std::optional<Fraction> fractionIn(std::string_view text) {
     const auto stroke = text.find('/');
     if (stroke == std::string_view::npos) return std::nullopt;
-    const auto above = digitsOf(text.substr(0, stroke), 1, mostDigits);
-    const auto below = digitsOf(text.substr(stroke + 1), 1, mostDigits);
+    const auto above = digitsOf(text.substr(0, stroke), 1, longestNumber);
+    const auto below = digitsOf(text.substr(stroke + 1), 1, longestNumber);
     if (!above || !below || *below == 0) return std::nullopt;
     return reducedFraction(*above, *below);
 }

@@ -3,9 +3,9 @@
 #pragma once
 
 #include "core/passage/passage.h"
+#include "core/passage/practice_settings.h"
 #include "engine/click/click_choice.h"
 #include "engine/time/breaths.h"
-#include "core/passage/practice_settings.h"
 
 #include <cstdint>
 #include <type_traits>

@@ -3,8 +3,8 @@
 #pragma once
 
 #include "core/passage/passage.h"
-#include "score/write/written_part.h"
 #include "core/passage/piece.h"
+#include "score/write/written_part.h"
 
 namespace piolo::practice {
 

@@ -5,9 +5,9 @@
 
 #include "core/base/result.h"
 #include "core/passage/passage.h"
+#include "core/time/timestamp.h"
 #include "journal/folder/journal.h"
 #include "practice/virtual/scripted_player.h"
-#include "core/time/timestamp.h"
 
 #include <cstdint>
 #include <string>
