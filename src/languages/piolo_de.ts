@@ -1278,7 +1278,7 @@
         <translation>Alles Abweichende anhaken</translation>
     </message>
     <message id="files.tick-none">
-        <source>Tick none</source>
+        <source>Untick all</source>
         <translation>Nichts anhaken</translation>
     </message>
     <message id="files.tick.hint">
@@ -1590,7 +1590,7 @@
         <translation>Von 442 Musikstudierenden ohne Beschwerden vom Spielen hatte binnen eines Jahres etwa die Hälfte welche; Müdigkeit und eine Änderung darin, wie viel sie sich bewegten, erhöhten das Risiko (Cruder und andere 2023).</translation>
     </message>
     <message id="help.care.why.loudness">
-        <source>Of 40 students, about half would have exceeded the daily dose of sound with their own practice alone (Phillips and Mace 2008).</source>
+        <source>Of 40 students, about half would have exceeded the daily limit for sound exposure from their own practice alone (Phillips and Mace 2008).</source>
         <translation>Von 40 Studierenden hätte etwa die Hälfte allein durch das eigene Üben die Tagesdosis an Schall überschritten (Phillips und Mace 2008).</translation>
     </message>
     <message id="help.chapters">
@@ -1610,7 +1610,7 @@
         <translation>Start; während der Klick läuft: ein Fehler</translation>
     </message>
     <message id="help.drill.key.next">
-        <source>the next passage, while stopped</source>
+        <source>open the next passage, while stopped</source>
         <translation>die nächste Stelle, im Stand</translation>
     </message>
     <message id="help.drill.key.pedal">
@@ -1750,11 +1750,11 @@
         <translation>Alles, was geschah, Tag für Tag: jeder Durchlauf mit seinem Tempo, seiner Markierung und dem Ort eines Fehlers; von Hand gesetzte Tempi; Gesamtdurchläufe; deine Notizen. Zurückgenommene Markierungen bleiben sichtbar.</translation>
     </message>
     <message id="help.log.what.folder">
-        <source>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file sync carry it, and you have everything.</source>
+        <source>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file-sync service copy it, and you have everything.</source>
         <translation>Das Tagebuch liegt im Übeordner auf diesem Rechner und sonst nirgends. Nichts wird verschickt. Kopiere den Ordner, oder lass ihn von deinem eigenen Dateiabgleich mitnehmen, und du hast alles.</translation>
     </message>
     <message id="help.log.why.days-apart">
-        <source>Practising on separate days helps you keep what you learned (Simmons 2012). Minutes in between are only rest: pauses of up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). To Piolo, one missed day now and then is fine, and it points out two in a row; that is our choice.</source>
+        <source>Practising on separate days helps you keep what you learned (Simmons 2012). A break of minutes is only rest: up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). Piolo accepts one missed day now and then and points out two in a row; that is our choice.</source>
         <translation>An verschiedenen Tagen zu üben hilft, Gelerntes zu behalten (Simmons 2012). Minuten dazwischen sind nur Erholung: Pausen bis zu einer Viertelstunde machten keinen Unterschied bei Anfängern am Klavier, die fünf Minuten später geprüft wurden (Wiseheart, D&apos;Souza und Chae 2017). Ein ausgelassener Tag ab und zu ist für Piolo in Ordnung, auf zwei in Folge weist es hin; das ist unsere Wahl.</translation>
     </message>
     <message id="help.log.why.reaction">
@@ -1766,7 +1766,7 @@
         <translation>Üben auf Papier</translation>
     </message>
     <message id="help.paper.what.print">
-        <source>Print a ladder for each passage, tick it in pencil where you have no screen, and enter the sheet later. The rule then goes through its marks as if you had played them here, on the day that you give.</source>
+        <source>Print a ladder for each passage, tick it in pencil where you have no screen, and enter the sheet later. The rule is then applied to its marks as if you had played them here, on the day that you enter.</source>
         <translation>Druck eine Leiter für jede Stelle, hake sie mit Bleistift ab, wo du keinen Bildschirm hast, und trag das Blatt später ein. Die Regel geht dann durch seine Zeichen, als hättest du sie hier gespielt, an dem Tag, den du angibst.</translation>
     </message>
     <message id="help.paper.why.earlier-day">
@@ -1854,7 +1854,7 @@
         <translation>Füge ein Foto, einen Scan oder eine PDF-Seite deiner Stimme hinzu, und leg den Rahmen um die Stelle. Beim Üben siehst du, was im Rahmen ist. Das Bild wird in den Übeordner kopiert.</translation>
     </message>
     <message id="help.picture.why.eyes">
-        <source>Your eyes stay on the part: only the bars of the passage, as large as there is room for. This is common practice; we know no source for it. Copy only music that you are allowed to copy.</source>
+        <source>Your eyes stay on the music: you see only the bars of the passage, as large as space allows. This is common practice; we know no source for it. Copy only music that you are allowed to copy.</source>
         <translation>Die Augen bleiben auf der Stimme: nur die Takte der Stelle, so groß, wie Platz ist. Das ist gängige Praxis; eine Quelle dafür kennen wir nicht. Kopiere nur Noten, die du kopieren darfst.</translation>
     </message>
     <message id="help.run-through.key.end">
@@ -1906,7 +1906,7 @@
         <translation>Pfeiltasten</translation>
     </message>
     <message id="help.scales.key.suggested">
-        <source>the suggested cell</source>
+        <source>go to the suggested cell</source>
         <translation>das vorgeschlagene Feld</translation>
     </message>
     <message id="help.scales.key.suggested.keys">
@@ -1990,7 +1990,7 @@
         <translation>Quellen</translation>
     </message>
     <message id="help.sources.hint">
-        <source>What we say about them here is in their abstracts or opening pages.</source>
+        <source>What we say about these sources is in their abstracts or opening pages.</source>
         <translation>Was wir hier über sie sagen, steht in ihren Zusammenfassungen oder auf ihren ersten Seiten.</translation>
     </message>
     <message id="help.start.key.control">
@@ -2026,11 +2026,11 @@
         <translation>Eine Stelle geht durch fünf Etappen: langsam mit Klick, am Ziel sicher, ohne Klick, im Zusammenhang mit zwei Takten mehr auf jeder Seite, und in Gesamtdurchläufen des Stücks. Wenn dein Tagebuch die nächste Etappe nahelegt, sagt der Bildschirm „Üben“, warum. Du entscheidest, und du kannst zurückgehen.</translation>
     </message>
     <message id="help.start.why.few-misses">
-        <source>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</source>
+        <source>How well a passage was kept overnight was linked to how few repetitions were wrong, not to how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</source>
         <translation>Wie gut eine Stelle über Nacht behalten wurde, hing damit zusammen, wie wenige Durchläufe falsch waren, nicht damit, wie lange oder wie oft sie gespielt wurde: siebzehn Pianistinnen und Pianisten, drei Takte (Duke, Simmons und Cash 2009). Darum hält Piolo die Zahl der Fehler klein und zählt saubere Durchläufe, nicht Minuten.</translation>
     </message>
     <message id="help.start.why.slow">
-        <source>Nearly every player reports slow practice (Allingham and Wöllner 2022): that shows what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</source>
+        <source>Nearly all players say that they practise slowly (Allingham and Wöllner 2022): that shows what is usual, not what works. They also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</source>
         <translation>Fast alle, die spielen, geben an, langsam zu üben (Allingham und Wöllner 2022): Das zeigt, was üblich ist, nicht was wirkt. Sie sehen auch Tücken, etwa Bewegungen, die anders sind als die schnellen (2023). Darum kannst du jederzeit einen Durchlauf am Ziel versuchen.</translation>
     </message>
     <message id="help.title">
@@ -2650,8 +2650,8 @@
         <translation>In vier Wochen keinen Tag ausgelassen.</translation>
     </message>
     <message id="log.none-found">
-        <source>No entries of this kind in this period.</source>
-        <translation>Keine Einträge dieser Art in diesem Zeitraum.</translation>
+        <source>No entries match these filters.</source>
+        <translation>Keine Einträge passen zu diesen Filtern.</translation>
     </message>
     <message id="log.title">
         <source>Practice log</source>
@@ -3218,7 +3218,7 @@
         <translation>Weniger Takte</translation>
     </message>
     <message id="pause.go-on">
-        <source>Continue as it is</source>
+        <source>Continue anyway</source>
         <translation>So weitermachen</translation>
     </message>
     <message id="pause.half-tempo">
@@ -3401,7 +3401,7 @@
         <translation>die Seite von „%1“</translation>
     </message>
     <message id="picture.or-page">
-        <source>Or a page that this piece already has</source>
+        <source>Or use a page that this piece already has</source>
         <translation>Oder eine Seite, die dieses Stück schon hat</translation>
     </message>
     <message id="picture.page">
@@ -3533,7 +3533,7 @@
         <translation>Notizen</translation>
     </message>
     <message id="piece.tempo">
-        <source>Whole-piece tempo, %1 =</source>
+        <source>Tempo of the piece, %1 =</source>
         <translation>Tempo des ganzen Stücks, %1 =</translation>
     </message>
     <message id="piece.transposition">
@@ -3644,7 +3644,7 @@
         <translation>unbekannt</translation>
     </message>
     <message id="run-through.bars-guessed">
-        <source>The bars are a guess by the clock. Correct them, or leave out what you do not know.</source>
+        <source>The clock guessed the bars. Correct them, and clear any that you do not know.</source>
         <translation>Die Takte sind nach der Uhr geschätzt. Berichtige sie, oder lass weg, was du nicht weißt.</translation>
     </message>
     <message id="run-through.choose-piece">
@@ -4070,7 +4070,7 @@
         </translation>
     </message>
     <message id="scale.signature.none">
-        <source>no key signature: accidentals are written at the notes</source>
+        <source>no key signature: accidentals are written beside the notes</source>
         <translation>ohne Vorzeichnung: die Vorzeichen stehen bei den Noten</translation>
     </message>
     <message id="scale.signature.sharps" numerus="yes">
@@ -4221,8 +4221,8 @@
         <translation>Als Nächstes: ihr Bestes liegt am weitesten unter dem Besten ihrer Reihe.</translation>
     </message>
     <message id="scales.next.never">
-        <source>Next: the first one never played; none is older than a week.</source>
-        <translation>Als Nächstes: das erste nie gespielte Feld; keines ist älter als eine Woche.</translation>
+        <source>Next: the first cell not played yet; no other has waited a week.</source>
+        <translation>Als Nächstes: das erste noch nie gespielte Feld; keines ruht seit einer Woche.</translation>
     </message>
     <message id="scales.next.oldest">
         <source>Next: not played for %1, longer than any other.</source>
@@ -4448,7 +4448,7 @@
         <translation>Nahe am Ziel senkt ein Fehler um einen Anstieg; am Ziel erst der zweite in Folge.</translation>
     </message>
     <message id="sheet.how-to">
-        <source>Climb from the bottom. Tick a circle for each clean run. A miss is a stroke in the box and rubs out that rung&apos;s ticks.</source>
+        <source>Climb from the bottom. Tick a circle for each clean run. For a miss, mark the box and rub out that rung&apos;s ticks.</source>
         <translation>Steige von unten hinauf. Hake für jeden sauberen Durchlauf einen Kreis ab. Ein Fehler ist ein Strich im Kasten und löscht die Haken dieser Sprosse.</translation>
     </message>
     <message id="sheet.misses">
@@ -4480,7 +4480,7 @@
         <translation>%1, bis %2 · %3</translation>
     </message>
     <message id="sound.delay">
-        <source>For wireless headphones: delay the picture of the beat and the marks by</source>
+        <source>For wireless headphones: delay the beat on the screen and the marks by</source>
         <translation>Für Funkkopfhörer: Bild des Schlags und Markierungen verzögern um</translation>
     </message>
     <message id="sound.dropouts">
@@ -4524,7 +4524,7 @@
         <translation>Gruppen</translation>
     </message>
     <message id="sound.layer.notes">
-        <source>Notes to hear first</source>
+        <source>Notes (hear it first)</source>
         <translation>Noten zum Anhören</translation>
     </message>
     <message id="sound.layer.subdivisions">

@@ -916,7 +916,7 @@
     </message>
     <message id="files.tick-none">
         <source></source>
-        <translation>Tick none</translation>
+        <translation>Untick all</translation>
     </message>
     <message id="files.tick.hint">
         <source></source>
@@ -1228,7 +1228,7 @@
     </message>
     <message id="help.care.why.loudness">
         <source></source>
-        <translation>Of 40 students, about half would have exceeded the daily dose of sound with their own practice alone (Phillips and Mace 2008).</translation>
+        <translation>Of 40 students, about half would have exceeded the daily limit for sound exposure from their own practice alone (Phillips and Mace 2008).</translation>
     </message>
     <message id="help.chapters">
         <source></source>
@@ -1248,7 +1248,7 @@
     </message>
     <message id="help.drill.key.next">
         <source></source>
-        <translation>the next passage, while stopped</translation>
+        <translation>open the next passage, while stopped</translation>
     </message>
     <message id="help.drill.key.pedal">
         <source></source>
@@ -1390,11 +1390,11 @@
     </message>
     <message id="help.log.what.folder">
         <source></source>
-        <translation>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file sync carry it, and you have everything.</translation>
+        <translation>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file-sync service copy it, and you have everything.</translation>
     </message>
     <message id="help.log.why.days-apart">
         <source></source>
-        <translation>Practising on separate days helps you keep what you learned (Simmons 2012). Minutes in between are only rest: pauses of up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). To Piolo, one missed day now and then is fine, and it points out two in a row; that is our choice.</translation>
+        <translation>Practising on separate days helps you keep what you learned (Simmons 2012). A break of minutes is only rest: up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). Piolo accepts one missed day now and then and points out two in a row; that is our choice.</translation>
     </message>
     <message id="help.log.why.reaction">
         <source></source>
@@ -1406,7 +1406,7 @@
     </message>
     <message id="help.paper.what.print">
         <source></source>
-        <translation>Print a ladder for each passage, tick it in pencil where you have no screen, and enter the sheet later. The rule then goes through its marks as if you had played them here, on the day that you give.</translation>
+        <translation>Print a ladder for each passage, tick it in pencil where you have no screen, and enter the sheet later. The rule is then applied to its marks as if you had played them here, on the day that you enter.</translation>
     </message>
     <message id="help.paper.why.earlier-day">
         <source></source>
@@ -1494,7 +1494,7 @@
     </message>
     <message id="help.picture.why.eyes">
         <source></source>
-        <translation>Your eyes stay on the part: only the bars of the passage, as large as there is room for. This is common practice; we know no source for it. Copy only music that you are allowed to copy.</translation>
+        <translation>Your eyes stay on the music: you see only the bars of the passage, as large as space allows. This is common practice; we know no source for it. Copy only music that you are allowed to copy.</translation>
     </message>
     <message id="help.run-through.key.end">
         <source></source>
@@ -1546,7 +1546,7 @@
     </message>
     <message id="help.scales.key.suggested">
         <source></source>
-        <translation>the suggested cell</translation>
+        <translation>go to the suggested cell</translation>
     </message>
     <message id="help.scales.key.suggested.keys">
         <source></source>
@@ -1630,7 +1630,7 @@
     </message>
     <message id="help.sources.hint">
         <source></source>
-        <translation>What we say about them here is in their abstracts or opening pages.</translation>
+        <translation>What we say about these sources is in their abstracts or opening pages.</translation>
     </message>
     <message id="help.start.key.control">
         <source></source>
@@ -1666,11 +1666,11 @@
     </message>
     <message id="help.start.why.few-misses">
         <source></source>
-        <translation>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</translation>
+        <translation>How well a passage was kept overnight was linked to how few repetitions were wrong, not to how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</translation>
     </message>
     <message id="help.start.why.slow">
         <source></source>
-        <translation>Nearly every player reports slow practice (Allingham and Wöllner 2022): that shows what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</translation>
+        <translation>Nearly all players say that they practise slowly (Allingham and Wöllner 2022): that shows what is usual, not what works. They also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</translation>
     </message>
     <message id="help.title">
         <source></source>
@@ -2293,7 +2293,7 @@
     </message>
     <message id="log.none-found">
         <source></source>
-        <translation>No entries of this kind in this period.</translation>
+        <translation>No entries match these filters.</translation>
     </message>
     <message id="log.title">
         <source></source>
@@ -2867,7 +2867,7 @@
     </message>
     <message id="pause.go-on">
         <source></source>
-        <translation>Continue as it is</translation>
+        <translation>Continue anyway</translation>
     </message>
     <message id="pause.half-tempo">
         <source></source>
@@ -3052,7 +3052,7 @@
     </message>
     <message id="picture.or-page">
         <source></source>
-        <translation>Or a page that this piece already has</translation>
+        <translation>Or use a page that this piece already has</translation>
     </message>
     <message id="picture.page">
         <source></source>
@@ -3184,7 +3184,7 @@
     </message>
     <message id="piece.tempo">
         <source></source>
-        <translation>Whole-piece tempo, %1 =</translation>
+        <translation>Tempo of the piece, %1 =</translation>
     </message>
     <message id="piece.transposition">
         <source></source>
@@ -3298,7 +3298,7 @@
     </message>
     <message id="run-through.bars-guessed">
         <source></source>
-        <translation>The bars are a guess by the clock. Correct them, or leave out what you do not know.</translation>
+        <translation>The clock guessed the bars. Correct them, and clear any that you do not know.</translation>
     </message>
     <message id="run-through.choose-piece">
         <source></source>
@@ -3726,7 +3726,7 @@
     </message>
     <message id="scale.signature.none">
         <source></source>
-        <translation>no key signature: accidentals are written at the notes</translation>
+        <translation>no key signature: accidentals are written beside the notes</translation>
     </message>
     <message id="scale.signature.sharps" numerus="yes">
         <source></source>
@@ -3882,7 +3882,7 @@
     </message>
     <message id="scales.next.never">
         <source></source>
-        <translation>Next: the first one never played; none is older than a week.</translation>
+        <translation>Next: the first cell not played yet; no other has waited a week.</translation>
     </message>
     <message id="scales.next.oldest">
         <source></source>
@@ -4114,7 +4114,7 @@
     </message>
     <message id="sheet.how-to">
         <source></source>
-        <translation>Climb from the bottom. Tick a circle for each clean run. A miss is a stroke in the box and rubs out that rung&apos;s ticks.</translation>
+        <translation>Climb from the bottom. Tick a circle for each clean run. For a miss, mark the box and rub out that rung&apos;s ticks.</translation>
     </message>
     <message id="sheet.misses">
         <source></source>
@@ -4146,7 +4146,7 @@
     </message>
     <message id="sound.delay">
         <source></source>
-        <translation>For wireless headphones: delay the picture of the beat and the marks by</translation>
+        <translation>For wireless headphones: delay the beat on the screen and the marks by</translation>
     </message>
     <message id="sound.dropouts">
         <source></source>
@@ -4190,7 +4190,7 @@
     </message>
     <message id="sound.layer.notes">
         <source></source>
-        <translation>Notes to hear first</translation>
+        <translation>Notes (hear it first)</translation>
     </message>
     <message id="sound.layer.subdivisions">
         <source></source>

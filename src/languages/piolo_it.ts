@@ -1278,7 +1278,7 @@
         <translation>Segna tutto ciò che è diverso</translation>
     </message>
     <message id="files.tick-none">
-        <source>Tick none</source>
+        <source>Untick all</source>
         <translation>Non segnare nulla</translation>
     </message>
     <message id="files.tick.hint">
@@ -1590,7 +1590,7 @@
         <translation>Di 442 studenti di musica senza disturbi da strumento circa la metà ne ebbe entro un anno; la stanchezza e un cambiamento nell&apos;attività fisica aumentavano il rischio (Cruder e altri 2023).</translation>
     </message>
     <message id="help.care.why.loudness">
-        <source>Of 40 students, about half would have exceeded the daily dose of sound with their own practice alone (Phillips and Mace 2008).</source>
+        <source>Of 40 students, about half would have exceeded the daily limit for sound exposure from their own practice alone (Phillips and Mace 2008).</source>
         <translation>Di 40 studenti circa la metà avrebbe superato la dose di suono di un giorno con il solo studio individuale (Phillips e Mace 2008).</translation>
     </message>
     <message id="help.chapters">
@@ -1610,7 +1610,7 @@
         <translation>inizia; mentre suona il clic, segna un errore</translation>
     </message>
     <message id="help.drill.key.next">
-        <source>the next passage, while stopped</source>
+        <source>open the next passage, while stopped</source>
         <translation>il passaggio seguente, da fermo</translation>
     </message>
     <message id="help.drill.key.pedal">
@@ -1750,11 +1750,11 @@
         <translation>Tutto ciò che è successo, giorno per giorno: ogni ripetizione con il suo tempo, il suo segno e il punto di un errore; i tempi impostati a mano; le filate; le tue note. I segni annullati restano visibili.</translation>
     </message>
     <message id="help.log.what.folder">
-        <source>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file sync carry it, and you have everything.</source>
+        <source>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file-sync service copy it, and you have everything.</source>
         <translation>Il diario è nella cartella di studio su questo computer e da nessun&apos;altra parte. Nulla viene spedito. Copia la cartella, o lascia che la porti la tua sincronizzazione dei file, e hai tutto.</translation>
     </message>
     <message id="help.log.why.days-apart">
-        <source>Practising on separate days helps you keep what you learned (Simmons 2012). Minutes in between are only rest: pauses of up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). To Piolo, one missed day now and then is fine, and it points out two in a row; that is our choice.</source>
+        <source>Practising on separate days helps you keep what you learned (Simmons 2012). A break of minutes is only rest: up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). Piolo accepts one missed day now and then and points out two in a row; that is our choice.</source>
         <translation>Studiare in giorni diversi aiuta a conservare ciò che si è imparato (Simmons 2012). I minuti in mezzo sono solo riposo: pause fino a un quarto d&apos;ora non fecero differenza per principianti al pianoforte provati cinque minuti dopo (Wiseheart, D&apos;Souza e Chae 2017). Per Piolo un giorno saltato ogni tanto va bene, due di fila li fa notare; è una nostra scelta.</translation>
     </message>
     <message id="help.log.why.reaction">
@@ -1766,7 +1766,7 @@
         <translation>Studio su carta</translation>
     </message>
     <message id="help.paper.what.print">
-        <source>Print a ladder for each passage, tick it in pencil where you have no screen, and enter the sheet later. The rule then goes through its marks as if you had played them here, on the day that you give.</source>
+        <source>Print a ladder for each passage, tick it in pencil where you have no screen, and enter the sheet later. The rule is then applied to its marks as if you had played them here, on the day that you enter.</source>
         <translation>Stampa una scala per ogni passaggio, segnala a matita dove non hai uno schermo, e riporta il foglio più tardi. La regola passa allora per i suoi segni come se li avessi suonati qui, nel giorno che indichi.</translation>
     </message>
     <message id="help.paper.why.earlier-day">
@@ -1854,7 +1854,7 @@
         <translation>Aggiungi una foto, una scansione o una pagina PDF della tua parte, e metti la cornice attorno al passaggio. Mentre studi vedi ciò che è nella cornice. L&apos;immagine viene copiata nella cartella di studio.</translation>
     </message>
     <message id="help.picture.why.eyes">
-        <source>Your eyes stay on the part: only the bars of the passage, as large as there is room for. This is common practice; we know no source for it. Copy only music that you are allowed to copy.</source>
+        <source>Your eyes stay on the music: you see only the bars of the passage, as large as space allows. This is common practice; we know no source for it. Copy only music that you are allowed to copy.</source>
         <translation>Gli occhi restano sulla parte: solo le battute del passaggio, grandi quanto lo spazio permette. È pratica comune; non ne conosciamo una fonte. Copia solo musica che puoi copiare.</translation>
     </message>
     <message id="help.run-through.key.end">
@@ -1906,7 +1906,7 @@
         <translation>Frecce</translation>
     </message>
     <message id="help.scales.key.suggested">
-        <source>the suggested cell</source>
+        <source>go to the suggested cell</source>
         <translation>la casella proposta</translation>
     </message>
     <message id="help.scales.key.suggested.keys">
@@ -1990,7 +1990,7 @@
         <translation>Fonti</translation>
     </message>
     <message id="help.sources.hint">
-        <source>What we say about them here is in their abstracts or opening pages.</source>
+        <source>What we say about these sources is in their abstracts or opening pages.</source>
         <translation>Ciò che qui ne diciamo sta nei loro riassunti o nelle prime pagine.</translation>
     </message>
     <message id="help.start.key.control">
@@ -2026,11 +2026,11 @@
         <translation>Un passaggio attraversa cinque tappe: lento con il clic, sicuro all&apos;obiettivo, senza il clic, nel contesto con altre due battute per lato, e nelle filate del brano. Quando il tuo diario suggerisce la tappa seguente, la schermata «Studio» dice perché. Decidi tu, e puoi tornare indietro.</translation>
     </message>
     <message id="help.start.why.few-misses">
-        <source>How well a passage was kept overnight went with how few repetitions were wrong, not with how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</source>
+        <source>How well a passage was kept overnight was linked to how few repetitions were wrong, not to how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</source>
         <translation>Quanto un passaggio restava dopo una notte andava di pari passo con quanto poche ripetizioni erano sbagliate, non con quanto a lungo o quanto spesso era suonato: diciassette pianisti, tre battute (Duke, Simmons e Cash 2009). Perciò Piolo tiene basso il numero di errori, e conta le ripetizioni pulite, non i minuti.</translation>
     </message>
     <message id="help.start.why.slow">
-        <source>Nearly every player reports slow practice (Allingham and Wöllner 2022): that shows what is usual, not what works. Players also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</source>
+        <source>Nearly all players say that they practise slowly (Allingham and Wöllner 2022): that shows what is usual, not what works. They also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</source>
         <translation>Quasi tutti quelli che suonano dicono di studiare lentamente (Allingham e Wöllner 2022): questo mostra che cosa si usa, non che cosa funziona. Ne vedono anche le insidie, come movimenti diversi da quelli veloci (2023). Perciò puoi sempre provare una ripetizione all&apos;obiettivo.</translation>
     </message>
     <message id="help.title">
@@ -2650,8 +2650,8 @@
         <translation>Nemmeno un giorno saltato in quattro settimane.</translation>
     </message>
     <message id="log.none-found">
-        <source>No entries of this kind in this period.</source>
-        <translation>Nessuna voce di questo tipo in questo periodo.</translation>
+        <source>No entries match these filters.</source>
+        <translation>Nessuna voce corrisponde a questi filtri.</translation>
     </message>
     <message id="log.title">
         <source>Practice log</source>
@@ -3218,7 +3218,7 @@
         <translation>Meno battute</translation>
     </message>
     <message id="pause.go-on">
-        <source>Continue as it is</source>
+        <source>Continue anyway</source>
         <translation>Continua così</translation>
     </message>
     <message id="pause.half-tempo">
@@ -3401,7 +3401,7 @@
         <translation>la pagina di «%1»</translation>
     </message>
     <message id="picture.or-page">
-        <source>Or a page that this piece already has</source>
+        <source>Or use a page that this piece already has</source>
         <translation>O una pagina che questo brano ha già</translation>
     </message>
     <message id="picture.page">
@@ -3533,7 +3533,7 @@
         <translation>Appunti</translation>
     </message>
     <message id="piece.tempo">
-        <source>Whole-piece tempo, %1 =</source>
+        <source>Tempo of the piece, %1 =</source>
         <translation>Tempo del brano intero, %1 =</translation>
     </message>
     <message id="piece.transposition">
@@ -3644,7 +3644,7 @@
         <translation>non nota</translation>
     </message>
     <message id="run-through.bars-guessed">
-        <source>The bars are a guess by the clock. Correct them, or leave out what you do not know.</source>
+        <source>The clock guessed the bars. Correct them, and clear any that you do not know.</source>
         <translation>Le battute sono una stima, a orologio. Correggile, o lascia vuoto ciò che non sai.</translation>
     </message>
     <message id="run-through.choose-piece">
@@ -4070,7 +4070,7 @@
         </translation>
     </message>
     <message id="scale.signature.none">
-        <source>no key signature: accidentals are written at the notes</source>
+        <source>no key signature: accidentals are written beside the notes</source>
         <translation>senza armatura: le alterazioni sono scritte accanto alle note</translation>
     </message>
     <message id="scale.signature.sharps" numerus="yes">
@@ -4221,8 +4221,8 @@
         <translation>Prossima: il suo migliore è il più lontano dal migliore della sua riga.</translation>
     </message>
     <message id="scales.next.never">
-        <source>Next: the first one never played; none is older than a week.</source>
-        <translation>Prossima: la prima mai suonata; nessuna è più vecchia di una settimana.</translation>
+        <source>Next: the first cell not played yet; no other has waited a week.</source>
+        <translation>Prossima: la prima mai suonata; nessuna è ferma da una settimana.</translation>
     </message>
     <message id="scales.next.oldest">
         <source>Next: not played for %1, longer than any other.</source>
@@ -4448,7 +4448,7 @@
         <translation>Vicino all&apos;obiettivo un errore fa scendere di una salita; all&apos;obiettivo solo il secondo di fila.</translation>
     </message>
     <message id="sheet.how-to">
-        <source>Climb from the bottom. Tick a circle for each clean run. A miss is a stroke in the box and rubs out that rung&apos;s ticks.</source>
+        <source>Climb from the bottom. Tick a circle for each clean run. For a miss, mark the box and rub out that rung&apos;s ticks.</source>
         <translation>Sali dal basso. Segna un cerchio per ogni ripetizione pulita. Un errore è un tratto nella casella e cancella i segni di quel piolo.</translation>
     </message>
     <message id="sheet.misses">
@@ -4480,7 +4480,7 @@
         <translation>%1, fino a %2 · %3</translation>
     </message>
     <message id="sound.delay">
-        <source>For wireless headphones: delay the picture of the beat and the marks by</source>
+        <source>For wireless headphones: delay the beat on the screen and the marks by</source>
         <translation>Per le cuffie senza filo: ritarda l&apos;immagine del movimento e i segni di</translation>
     </message>
     <message id="sound.dropouts">
@@ -4524,7 +4524,7 @@
         <translation>Gruppi</translation>
     </message>
     <message id="sound.layer.notes">
-        <source>Notes to hear first</source>
+        <source>Notes (hear it first)</source>
         <translation>Note da ascoltare prima</translation>
     </message>
     <message id="sound.layer.subdivisions">

@@ -136,7 +136,7 @@ TEST_CASE("without matches the log says so, and an empty one says what will be h
     LogScreen screen;
     screen.log().setKind("silent");
     screen.stage.play(0.05);
-    CHECK(screen.says("No entries of this kind"));
+    CHECK(screen.says("No entries match these filters"));
     LogScreen empty(true);
     CHECK(empty.says("You have not played anything yet"));
     CHECK(empty.says("The curve starts with your first run."));

@@ -47,7 +47,7 @@ class PieceEditor : public QObject {
     Q_PROPERTY(QString bars READ bars WRITE setBars NOTIFY edited)
     Q_PROPERTY(QString meter READ meter WRITE setMeter NOTIFY edited)
     Q_PROPERTY(QString tempo READ tempo WRITE setTempo NOTIFY edited)
-    /// "Whole-piece tempo, ♩. =": what `tempo` counts.
+    /// "Tempo of the piece, ♩. =": what `tempo` counts.
     Q_PROPERTY(QString tempoLabel READ tempoLabel NOTIFY edited)
     Q_PROPERTY(QString notes READ notes WRITE setNotes NOTIFY edited)
     /// One plain line, "" when the field is good.

@@ -242,9 +242,9 @@ TEST_CASE_FIXTURE(EditorFixture, "a piece has a meter and a tempo of its own, in
     editor.setPieceChoice("new");
     models::PieceEditor& piece = *editor.piece();
     piece.setName("Quill Jig");
-    CHECK(piece.tempoLabel() == "Whole-piece tempo, ♩ =");
+    CHECK(piece.tempoLabel() == "Tempo of the piece, ♩ =");
     piece.setMeter("6/8");
-    CHECK(piece.tempoLabel() == "Whole-piece tempo, ♩. =");
+    CHECK(piece.tempoLabel() == "Tempo of the piece, ♩. =");
     piece.setTempo("fast");
     CHECK_FALSE(piece.tempoFault().isEmpty());
     CHECK_FALSE(editor.valid());
