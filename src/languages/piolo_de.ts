@@ -1190,12 +1190,12 @@
         <translation>kein Ton: der Klick läuft stumm weiter; schließ ein Gerät an oder wähle eines in den Einstellungen, ab dem nächsten Takt hörst du ihn wieder</translation>
     </message>
     <message id="fault.E403">
-        <source>the sound is lost: the click goes on silently; restart Piolo to hear it again, nothing recorded is lost</source>
-        <translation>der Ton ist weg: der Klick läuft stumm weiter; starte Piolo neu, um ihn wieder zu hören, von den Aufzeichnungen geht nichts verloren</translation>
+        <source>the sound is lost: the click goes on silently; restart Piolo to hear it again; nothing recorded is lost</source>
+        <translation>der Ton ist weg: der Klick läuft stumm weiter; starte Piolo neu, um ihn wieder zu hören; von den Aufzeichnungen geht nichts verloren</translation>
     </message>
     <message id="fault.E404">
-        <source>the computer fell behind: key presses that had to wait %1, beats not shown %2; close other programs, no mark was lost</source>
-        <translation>der Rechner kam nicht nach: Tastendrücke, die warten mussten: %1, nicht gezeigte Schläge: %2; schließ andere Programme, keine Markierung ging verloren</translation>
+        <source>the computer fell behind: key presses delayed: %1, beats not shown: %2; close other programs; no mark was lost</source>
+        <translation>der Rechner kam nicht nach: Tastendrücke, die warten mussten: %1, nicht gezeigte Schläge: %2; schließ andere Programme; keine Markierung ging verloren</translation>
     </message>
     <message id="files.back-to-form">
         <source>Back to the form</source>

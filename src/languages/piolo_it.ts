@@ -1190,12 +1190,12 @@
         <translation>nessun suono: il clic continua in silenzio; collega un dispositivo o scegline uno nelle impostazioni, dalla prossima battuta si sente di nuovo</translation>
     </message>
     <message id="fault.E403">
-        <source>the sound is lost: the click goes on silently; restart Piolo to hear it again, nothing recorded is lost</source>
-        <translation>il suono si è perso: il clic continua in silenzio; riavvia Piolo per sentirlo di nuovo di nuovo, nulla di ciò che è registrato va perso</translation>
+        <source>the sound is lost: the click goes on silently; restart Piolo to hear it again; nothing recorded is lost</source>
+        <translation>il suono si è perso: il clic continua in silenzio; riavvia Piolo per sentirlo di nuovo; nulla di ciò che è registrato va perso</translation>
     </message>
     <message id="fault.E404">
-        <source>the computer fell behind: key presses that had to wait %1, beats not shown %2; close other programs, no mark was lost</source>
-        <translation>il computer è rimasto indietro: pressioni che hanno dovuto aspettare %1, movimenti non mostrati %2; chiudi altri programmi, nessun segno è andato perso</translation>
+        <source>the computer fell behind: key presses delayed: %1, beats not shown: %2; close other programs; no mark was lost</source>
+        <translation>il computer è rimasto indietro: pressioni che hanno dovuto aspettare: %1, movimenti non mostrati: %2; chiudi altri programmi; nessun segno è andato perso</translation>
     </message>
     <message id="files.back-to-form">
         <source>Back to the form</source>

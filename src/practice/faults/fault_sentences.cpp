@@ -145,10 +145,11 @@ constexpr FaultSentence sentences[] = {
                      "what is already saved counts only once"},
     {noSoundDevice, "no sound: the click goes on silently; connect a device or choose one in the settings, "
                     "and you will hear it again from the next bar"},
-    {soundNeedsRestart, "the sound is lost: the click goes on silently; restart Piolo to hear it again, "
+    {soundNeedsRestart, "the sound is lost: the click goes on silently; restart Piolo to hear it again; "
                         "nothing recorded is lost"},
-    {fellBehind, "the computer fell behind: key presses that had to wait %1, beats not shown %2; close other "
-                 "programs, no mark was lost"},
+    {fellBehind,
+     "the computer fell behind: key presses delayed: %1, beats not shown: %2; close other programs; "
+     "no mark was lost"},
 };
 
 } // namespace
