@@ -871,7 +871,7 @@
     </message>
     <message id="fault.E111">
         <source>&quot;%1&quot; is not a valid subdivision; write 1 to 8 pulses per beat</source>
-        <translation>«%1» non è una suddivisione valida valida; scrivi da 1 a 8 note per movimento</translation>
+        <translation>«%1» non è una suddivisione valida; scrivi da 1 a 8 note per movimento</translation>
     </message>
     <message id="fault.E112">
         <source>&quot;%1&quot; is not a click voice; choose %2</source>
@@ -911,7 +911,7 @@
     </message>
     <message id="fault.E121">
         <source>&quot;%1&quot; is not a valid swing; write long:short from 1:1 to 3:1, for example 2:1</source>
-        <translation>«%1» non è uno swing valido valido; scrivi lunga:breve da 1:1 a 3:1, come 2:1</translation>
+        <translation>«%1» non è uno swing valido; scrivi lunga:breve da 1:1 a 3:1, come 2:1</translation>
     </message>
     <message id="fault.E122">
         <source>the beat has no pairs of eighths or sixteenths to swing; divide it into an even number of them with --subdivision</source>
@@ -931,7 +931,7 @@
     </message>
     <message id="fault.E126">
         <source>&quot;%1&quot; is not a valid key; write a letter from A to G, with flat or sharp, for example &quot;E flat&quot;</source>
-        <translation>«%1» non è una tonalità valida valida; scrivi una lettera da A a G, con flat o sharp, per esempio «E flat»</translation>
+        <translation>«%1» non è una tonalità valida; scrivi una lettera da A a G, con flat o sharp, per esempio «E flat»</translation>
     </message>
     <message id="fault.E127">
         <source>&quot;%1&quot; is not a valid note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
