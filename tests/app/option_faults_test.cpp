@@ -267,10 +267,10 @@ TEST_CASE("curve and check refuse wrong use") {
            {with(good, {"--by", "weeks"}),
             "E115: --by: \"weeks\" is not a valid choice here; write runs or days"},
            {with(good, {"--size", "63x100"}), "E115: --size: \"63x100\" is not a valid choice here; write "
-                                              "width x height, 64x64 to 8192x8192, as 960x360"},
+                                              "width x height, 64x64 to 8192x8192, for example 960x360"},
            {with(good, {"--size", "100x100x"}),
             "E115: --size: \"100x100x\" is not a valid choice here; write width x "
-            "height, 64x64 to 8192x8192, as 960x360"},
+            "height, 64x64 to 8192x8192, for example 960x360"},
            {with(good, Args(20, "Letter D")),
             "E119: Letter D: is one word too many; leave it out, or see piolo curve --help"},
            {good,

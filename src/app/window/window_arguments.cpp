@@ -22,7 +22,7 @@ command::OptionSpecs windowOptions(const WindowChoices& choices) {
          "opens the drill at this passage, by its title or id"},
         {"--screen", "NAME", "log", "opens " + command::joinedWithOr(choices.screens)},
         {"--language", "CODE", "de",
-         "speaks this language once: " + command::joinedWithOr(choices.languages)},
+         "uses this language for this session only: " + command::joinedWithOr(choices.languages)},
         {"--shot", "FILE", "window.png", "writes a picture of the window as PNG and exits"},
         {"--size", "WxH", "1280x800", "size of the window and of that picture"},
     };

@@ -13,7 +13,7 @@ std::string windowHelp() {
            "piolo [OPTION VALUE]...   opens the window\n" +
            command::verbLines() + "piolo VERB --help   explains a verb and its options\n\n" +
            command::optionLines(options) +
-           "\nExit code: 0 done, 1 the input or output is at fault, 2 wrong usage\n"
+           "\nExit code: 0 done, 1 something is wrong with the input or output, 2 wrong usage\n"
            "\nExample: piolo --folder ~/spring-concert --drill \"Letter C, bars 41 to 48\"\n";
 }
 

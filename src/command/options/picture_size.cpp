@@ -28,7 +28,8 @@ PictureSize readSize(OptionReader& in, PictureSize fallback) {
     const auto height =
         cross == std::string::npos ? std::nullopt : side(std::string_view(word).substr(cross + 1));
     if (width && height) return {*width, *height};
-    in.fail({FaultNumber::badChoice, {}, {word, "width x height, 64x64 to 8192x8192, as 960x360"}}, "--size");
+    in.fail({FaultNumber::badChoice, {}, {word, "width x height, 64x64 to 8192x8192, for example 960x360"}},
+            "--size");
     return fallback;
 }
 

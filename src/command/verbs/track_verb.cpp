@@ -86,7 +86,7 @@ Verb trackVerb() {
             "piolo track --start N --target N --climb N --bars N --runs N --out FILE [OPTION VALUE]...",
             "At each tempo, from start to target, there are as many runs as you ask for, each with its "
             "count-in.\n"
-            "What is left to chance differs from run to run.",
+            "Random choices differ from run to run.",
             "piolo track --start 60 --target 96 --climb 4 --bars 4 --runs 5 --out ladder.mid",
             joined({{{"--start", "N", "60", "first tempo: beats per minute, 10 to 400, up to three decimals"},
                      {"--target", "N", "96", "last tempo; the last step is shortened to end on it"},
