@@ -128,7 +128,7 @@ TEST_CASE("a sound shorter than announced is not put in place") {
     CHECK(folder.names().empty());
 }
 
-TEST_CASE("a full disk is told as such") {
+TEST_CASE("a full disk is reported as such") {
     auto writer = WavWriter::create("/dev/full", 48'000, 1);
     REQUIRE_FALSE(writer.ok());
     CHECK(writer.fault().number == FaultNumber::diskFull);

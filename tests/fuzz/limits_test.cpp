@@ -123,7 +123,7 @@ TEST_CASE("a picture has 64 to 8192 points a side") {
     CHECK(!size("64x99999999999999999999"));
 }
 
-TEST_CASE("a device's name that would lead out of the folder is refused wherever it stands") {
+TEST_CASE("a device's name that would lead out of the folder is refused wherever it occurs") {
     for (const std::string name :
          {"../../outside", "/etc/passwd", "a/b", "..", "", "00000000000000070000000000000001/.."}) {
         CAPTURE(name);
@@ -134,7 +134,7 @@ TEST_CASE("a device's name that would lead out of the folder is refused wherever
     }
 }
 
-TEST_CASE("a file that never ends is told, not waited for") {
+TEST_CASE("a file that never ends is reported, not waited for") {
     const auto faults = practice::faultsOf({{"/dev/zero"}, {}});
     REQUIRE(faults.size() == 1);
     CHECK(faults.front().number == cannotRead);

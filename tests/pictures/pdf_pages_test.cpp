@@ -54,7 +54,7 @@ TEST_CASE("a page that does not exist is reported with the number of pages") {
     }
 }
 
-TEST_CASE("a page that is given up is told as too slow") {
+TEST_CASE("a page that is given up is reported as too slow") {
     std::string content;
     for (int line = 0; line < 20'000; ++line) content += "0 0 m 500 700 l S\n";
     const std::string bytes =

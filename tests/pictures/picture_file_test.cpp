@@ -84,7 +84,7 @@ TEST_CASE("a picture that was cut short anywhere is refused as broken") {
     }
 }
 
-TEST_CASE("a picture of more pixels than the limit is refused by its head, before it is decoded") {
+TEST_CASE("a picture of more pixels than the limit is refused by its header, before it is decoded") {
     const std::string png = test::encoded(test::sheet({300, 400}), "png");
     CHECK(refusal(withSize(png, 300, 400)) == 0);
     CHECK(refusal(withSize(png, 400'000, 400'000)) == large);

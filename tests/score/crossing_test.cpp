@@ -41,7 +41,7 @@ TEST_CASE("a repeat, an ending or a jump inside the bars is refused with its bar
         CHECK(inMiddle(whole + jump) == Fault{FaultNumber::barsGoRound, {}, {"2", "jump"}});
 }
 
-TEST_CASE("a repeat around the bars picked is no hindrance") {
+TEST_CASE("a repeat around the bars picked does not matter") {
     const std::vector<std::string> bars{four + whole, barline("<repeat direction=\"forward\"/>") + whole,
                                         whole + barline("<repeat direction=\"backward\"/>"), whole};
     CHECK(isMade(bars, {1, 2}));

@@ -43,7 +43,7 @@ TEST_CASE("a score cut short anywhere is one fault") {
         CHECK(onlyFault(whole.substr(0, size)).number == FaultNumber::brokenXml);
 }
 
-TEST_CASE("numbers that cannot be are told with their element and line") {
+TEST_CASE("impossible numbers are reported with their element and line") {
     CHECK(wrongElement("<attributes><divisions>0</divisions></attributes>" + four) == "divisions");
     CHECK(wrongElement("<attributes><divisions>1000001</divisions></attributes>" + four) == "divisions");
     CHECK(wrongElement(four + note(-4)) == "duration");
@@ -75,7 +75,7 @@ TEST_CASE("a missing required element is reported by name") {
     CHECK(onlyFault(scoreOf("")).arguments == std::vector<std::string>{"measure", "part"});
 }
 
-TEST_CASE("all faults are told, each with its line, up to a hundred") {
+TEST_CASE("all faults are reported, each with its line, up to a hundred") {
     const auto faults = faultsIn(scoreOf(barsOf({four + note(-1), note(4), note(4, pitch('X', 4))})));
     REQUIRE(faults.size() == 2);
     CHECK(faults[0].place.line == 5);

@@ -37,7 +37,7 @@ TEST_CASE("messages as another program writes them are read as what their lines 
     }
 }
 
-TEST_CASE("what no switch sends, and what is no message, is nothing") {
+TEST_CASE("what no switch sends, and what is not a message, is ignored") {
     const std::vector<Bytes> others{
         {},
         {0x90},

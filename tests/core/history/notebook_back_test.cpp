@@ -39,7 +39,7 @@ TEST_CASE("every mark can be taken back, also one that changed nothing") {
     CHECK(scribe.back() == attempt);
 }
 
-TEST_CASE("a void run is no mark and cannot be taken back") {
+TEST_CASE("a void run is not a mark and cannot be taken back") {
     Scribe scribe;
     const Id clean = scribe.clean();
     scribe.run(80, Mark::voided);

@@ -60,7 +60,7 @@ TEST_CASE("an entered streak continues that day's runs, and starts at 0 on anoth
     CHECK(outcomeOf(scribe.record(), day("2026-03-03"), runs).standing == at(80, 2));
 }
 
-TEST_CASE("what is told before is what the notebook says afterwards, for sheets filled in at random") {
+TEST_CASE("what is shown before is what the notebook says afterwards, for sheets filled in at random") {
     const std::uint64_t seeded = seed();
     CAPTURE(seeded);
     Dice dice(seeded);

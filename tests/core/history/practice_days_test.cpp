@@ -61,7 +61,8 @@ TEST_CASE("runs of a removed passage still count; a tempo change alone does not"
     CHECK_FALSE(days[1].practised);
 }
 
-TEST_CASE("gaps between days with practice are told with their length; days before the first are none") {
+TEST_CASE(
+    "gaps between days with practice are reported with their length; days before the first are not gaps") {
     CHECK(missedDays(week({2, 3, 5, 9}), dayOf(9)) == std::vector<MissedDays>{{dayOf(4), 1}, {dayOf(6), 3}});
     CHECK(missedDays(week({0, 1, 2}), dayOf(2)).empty());
     CHECK(missedDays(week({}), dayOf(9)).empty());

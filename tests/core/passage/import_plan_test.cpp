@@ -83,7 +83,7 @@ TEST_CASE("a piece keeps everything known about it through an import, whether it
     CHECK_FALSE(std::get<PieceFact>(known[0].facts[0]).name.has_value());
 }
 
-TEST_CASE("what differs is told value by value and left alone until it is asked for") {
+TEST_CASE("what differs is reported value by value and left alone until it is asked for") {
     Student student;
     student.import(aSet());
     PassageSet newer = aSet();
@@ -157,7 +157,7 @@ TEST_CASE("a passage's manner, notes and origin travel with it and are reported 
     CHECK(student.record().passage.notes.empty());
 }
 
-TEST_CASE("an edit by hand after an import is told as such, group by group") {
+TEST_CASE("an edit by hand after an import is reported as such, group by group") {
     Student student;
     student.import(aSet());
     Tempi slower = usualTempi();

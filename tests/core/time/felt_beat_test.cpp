@@ -62,7 +62,7 @@ TEST_CASE("from the dotted quarter to the eighth everything is three times as fa
     CHECK(felt->passage.tempi.rule.drop == 12);
 }
 
-TEST_CASE("what cannot be converted exactly stands in the way, by its name") {
+TEST_CASE("what cannot be converted exactly is named as the obstacle") {
     const Tempo sixty = Tempo::bpm(60);
     Passage passage = usual();
     CHECK(obstacle(passage, Tempo::bpm(210), BeatUnit::eighth) == "tempo");

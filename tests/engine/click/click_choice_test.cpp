@@ -109,7 +109,8 @@ TEST_CASE("beats left out at random are left out with their subdivisions, about 
     CHECK(leftOut < 1'140);
 }
 
-TEST_CASE("the same seed, run, bar and beat always choose the same; another run or seed chooses anew") {
+TEST_CASE(
+    "the same seed, run, bar and beat always choose the same; another run or seed chooses differently") {
     ClickPattern pattern;
     pattern.silentBars = 50;
     pattern.leftOutBeats = 20;

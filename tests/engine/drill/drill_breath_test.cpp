@@ -25,7 +25,7 @@ DrillPlan breathing(std::int32_t bar, std::int32_t inBar, std::int32_t beats) {
 
 } // namespace
 
-TEST_CASE("at a breath place nothing clicks, the bars stand, and the run ends so much later") {
+TEST_CASE("at a breath place nothing clicks, the bar count stops, and the run ends that much later") {
     DrillBench bench;
     bench.start(breathing(1, 0, 2));
     bench.renderTo(17 * beat);

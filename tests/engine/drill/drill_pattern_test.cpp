@@ -134,7 +134,7 @@ TEST_CASE("the count-in clicks every beat, whatever the pattern leaves out") {
                                                        22 * beat, 23 * beat});
 }
 
-TEST_CASE("in a silent bar the pulses are told, the bars are counted and the run counts as ever") {
+TEST_CASE("in a silent bar the pulses are reported, the bars are counted and the run counts as usual") {
     auto plan = benchPlan();
     plan.bars = 4;
     plan.subdivision = 2;

@@ -116,7 +116,7 @@ TEST_CASE("facts that are added to a notebook from a checkpoint count as in any 
     }
 }
 
-TEST_CASE("lines that are no facts are the same faults, before and behind the checkpoint") {
+TEST_CASE("lines that are not facts are the same faults, before and after the checkpoint") {
     Kept kept(seedOfTest());
     const std::string name = pitDevice + "-2026.jsonl";
     const std::string line = toLine(kept.folder.more().front());
@@ -251,7 +251,7 @@ TEST_CASE("a journal that was edited anywhere under its checkpoint is read whole
     }
 }
 
-TEST_CASE("conflict copies, merged files and ids that come again with another content are read whole") {
+TEST_CASE("conflict copies, merged files and ids that come again with other content are read whole") {
     for (const bool changed : {false, true}) {
         Kept kept(seedOfTest());
         Fact again = kept.folder.facts().front();

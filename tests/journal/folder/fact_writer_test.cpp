@@ -111,7 +111,7 @@ std::vector<Fact> recordPortions(Journal& journal) {
 
 } // namespace
 
-TEST_CASE("whatever call fails, all is on disk once by id, and told only then") {
+TEST_CASE("whatever call fails, all is on disk once by id, and reported only then") {
     for (const Call call : {Call::open, Call::write, Call::sync})
         for (const Fate bad : {Fate::fails, Fate::half})
             for (int first = 1; first <= 5; ++first)
@@ -149,7 +149,7 @@ TEST_CASE("on a disk that fails every other call, everything is still saved") {
     CHECK_FALSE(bench.toldTooEarly());
 }
 
-TEST_CASE("when all goes well the file is opened once, and what is told has been synced") {
+TEST_CASE("when all goes well the file is opened once, and what is reported has been synced") {
     Bench bench;
     const auto journal = bench.open();
     const auto recorded = recordPortions(*journal);
@@ -186,7 +186,7 @@ TEST_CASE(
     CHECK(std::count(calls.begin(), calls.end(), Call::sync) == 2);
 }
 
-TEST_CASE("trouble is told once until it ends, and again when it comes back") {
+TEST_CASE("trouble is reported once until it ends, and again when it comes back") {
     Bench bench;
     bench.disk->fate = [](Call call, int number) {
         return call == Call::write && (number <= 4 || number == 6) ? Fate::fails : Fate::good;

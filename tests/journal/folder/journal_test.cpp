@@ -208,7 +208,7 @@ TEST_CASE("two devices write to one folder at the same time") {
     CHECK(readFolder(room.folder, own, 0)->facts.size() == 2);
 }
 
-TEST_CASE("an own torn last line is closed with a newline, kept and told") {
+TEST_CASE("a device's own torn last line is closed with a newline, kept and reported") {
     const Room room;
     room.open()->record(aRun());
     const std::string good = contentOf(room.file("2026"));
@@ -227,7 +227,8 @@ TEST_CASE("an own torn last line is closed with a newline, kept and told") {
           std::vector<Fault>{{FaultNumber::badJson, {room.file("2026"), 2}, {}}});
 }
 
-TEST_CASE("an own last line that is whole but for its newline counts and gets it; last year's too") {
+TEST_CASE(
+    "a device's own last line that is whole except for its newline counts and gets it; last year's too") {
     const Room room;
     const Fact fact = room.open()->record(aRun());
     put(room.file("2026"), toLine(fact));
@@ -319,7 +320,7 @@ TEST_CASE("a file put in the journal's place while it is open is written on") {
     CHECK(readJournalFile(room.file("2026"), own, 0)->facts.size() == 1);
 }
 
-TEST_CASE("a full disk is told as such by the system's own fault, and once it has room all is saved") {
+TEST_CASE("a full disk is reported as such by the system's own fault, and once it has room all is saved") {
     const Room room;
     std::filesystem::create_directories(room.folder + "/journal");
     std::filesystem::create_symlink("/dev/full", room.file("2026"));

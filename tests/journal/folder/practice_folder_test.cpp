@@ -104,7 +104,7 @@ TEST_CASE("every prefix of a journal gives the facts whose lines are whole, and 
     }
 }
 
-TEST_CASE("a bad line in the middle is skipped and told with its number; all others count") {
+TEST_CASE("a bad line in the middle is skipped and reported with its number; all others count") {
     const auto facts = runs(3);
     const std::string content = toLine(facts[0]) + "\n{\"v\":1,\"ki\n\n" + toLine(facts[1]) + "\n" +
                                 toLine(facts[2]).replace(5, 1, "9") + "\n\xFF\n" + toLine(facts[2]) + "\n";
@@ -221,7 +221,7 @@ TEST_CASE("anything but a regular file is reported, and the others are read") {
               {FaultNumber::cannotRead, {folder / "journal/d.jsonl", 0}, {"No such file or directory"}}});
 }
 
-TEST_CASE("an id that comes again with another content is told, and the first in the files' order counts") {
+TEST_CASE("an id that comes again with other content is reported, and the first in the files' order counts") {
     auto changed = run(1, own, now + 1);
     std::get<RunFact>(changed.body).mark = Mark::missed;
     const auto found = contentsOf("x.jsonl", text({run(1, own, now + 1), run(1, own, now + 1), changed}));

@@ -124,7 +124,7 @@ public:
 
 } // namespace
 
-TEST_CASE("a real write that is cut short at any byte is told as a full disk and made good") {
+TEST_CASE("a real write that is cut short at any byte is reported as a full disk and made good") {
     for (const rlim_t room : {1U, 2U, 100U, 283U, 284U, 285U, 286U, 290U, 700U}) {
         CAPTURE(room);
         RealFolder real;
@@ -144,7 +144,7 @@ TEST_CASE("a real write that is cut short at any byte is told as a full disk and
     }
 }
 
-TEST_CASE("a journal folder that is read-only is told; marks are kept and saved once it can be written") {
+TEST_CASE("a journal folder that is read-only is reported; marks are kept and saved once it can be written") {
     RealFolder real;
     std::filesystem::create_directories(real.folder() + "/journal");
     REQUIRE(::chmod((real.folder() + "/journal").c_str(), 0555) == 0);
@@ -161,7 +161,8 @@ TEST_CASE("a journal folder that is read-only is told; marks are kept and saved 
     real.holds();
 }
 
-TEST_CASE("a practice folder that has gone, with a file in its place, is told; marks are kept and saved") {
+TEST_CASE(
+    "a practice folder that has gone, with a file in its place, is reported; marks are kept and saved") {
     // The folder's name is a symbolic link, which can be redirected in one step.
     const ScratchFolder disk;
     const std::string name = disk / "practice";
@@ -184,7 +185,7 @@ TEST_CASE("a practice folder that has gone, with a file in its place, is told; m
     real.holds();
 }
 
-TEST_CASE("a small disk that is really full is told as full, and once it has room all is saved") {
+TEST_CASE("a small disk that is really full is reported as full, and once it has room all is saved") {
     const ScratchFolder mount;
     if (::mount("tmpfs", mount.path().c_str(), "tmpfs", 0, "size=16k,mode=0777") != 0) {
         MESSAGE("not run: a file system of one's own needs the right to mount one; the cases above stand in");

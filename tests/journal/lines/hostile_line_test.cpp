@@ -39,7 +39,7 @@ TEST_CASE("a newer format is reported before anything else is checked") {
     CHECK(faultOf(R"({"v":1,"kind":"lesson"})") == Fault{FaultNumber::unknownKind, place, {"lesson"}});
 }
 
-TEST_CASE("what is no JSON object is one fault, whatever it is") {
+TEST_CASE("what is not a JSON object is one fault, whatever it is") {
     using enum FaultNumber;
     const std::vector<std::pair<std::string, FaultNumber>> lines{
         {"", badJson},

@@ -87,8 +87,8 @@ TEST_CASE("whatever becomes of one byte of a line, it is a fault or the same fac
     CHECK(same > 0); // in the name of the key "sum" itself
 }
 
-TEST_CASE(
-    "a flipped bit at every place of a journal costs its own line, a newline's two, and is told by number") {
+TEST_CASE("a flipped bit at every place of a journal costs its own line, a newline's two, and is reported by "
+          "number") {
     const unsigned seed = seedOfTest();
     MESSAGE("PIOLO_SEED=" << seed);
     RandomFacts random(seed);
@@ -118,7 +118,7 @@ TEST_CASE(
         }
 }
 
-TEST_CASE("a wrong sum is told as such, and nothing of its line counts") {
+TEST_CASE("a wrong sum is reported as such, and nothing of its line counts") {
     RandomFacts random(seedOfTest());
     Fact fact = random.fact(0);
     fact.order = 4000;

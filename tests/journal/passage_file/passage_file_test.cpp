@@ -74,7 +74,7 @@ TEST_CASE("one thing wrong is one fault that names the line and the key") {
     }
 }
 
-TEST_CASE("a file cut short at any byte is told, and nothing is taken from it") {
+TEST_CASE("a file cut short at any byte is reported, and nothing is imported from it") {
     const std::string text = goodPassageFile();
     // Only without its last newline is it still complete.
     for (std::size_t length = 0; length + 2 <= text.size(); ++length)

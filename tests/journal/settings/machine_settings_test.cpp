@@ -120,14 +120,14 @@ TEST_CASE("settings are read back as saved, and unknown ones are preserved") {
     CHECK(nlohmann::json::parse(contentOf(folder / "settings.json"))["pedal"]["model"][1] == 2);
 }
 
-TEST_CASE("a damaged file is set aside, told and replaced") {
+TEST_CASE("a damaged file is set aside, reported and replaced") {
     CHECK(toldOf("") == "whole");
     CHECK(toldOf("{") == "whole");
     CHECK(toldOf("[]") == "whole");
     CHECK(toldOf("\xFF") == "whole");
 }
 
-TEST_CASE("a bad value is told by its name, the file set aside, and the other values stay") {
+TEST_CASE("a bad value is reported by its name, the file set aside, and the other values stay") {
     CHECK(toldOf(R"({"device":"laptop"})") == "device");
     CHECK(toldOf(R"({"offsetMs":1001})") == "offsetMs");
     CHECK(toldOf(R"({"offsetMs":"30"})") == "offsetMs");

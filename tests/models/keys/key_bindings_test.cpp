@@ -92,7 +92,7 @@ TEST_CASE("a key is bound by pressing it, and kept") {
     CHECK(next.actions == QStringList{"mark"});
 }
 
-TEST_CASE("a key that is taken is not bound twice; the action that has it is told") {
+TEST_CASE("a key that is taken is not bound twice; the action that has it is named") {
     Keyboard keyboard;
     keyboard.bindings.capture("back");
     keyboard.tap(Qt::Key_T);
@@ -184,7 +184,7 @@ TEST_CASE("a key is taken away, but not the last one that marks or stops") {
     CHECK(keyboard.bindings.shown(KeyAction::next) == "N, F5 held");
 }
 
-TEST_CASE("the fifth key of an action drives the oldest out, which is told") {
+TEST_CASE("the fifth key of an action replaces the oldest, which is reported") {
     Keyboard keyboard;
     for (const int key : {Qt::Key_F5, Qt::Key_F6, Qt::Key_F7}) {
         keyboard.bindings.capture("mark");
@@ -204,7 +204,7 @@ TEST_CASE("Tab and modifiers alone are left to the window, even while a key is b
     CHECK(keyboard.bindings.shown(KeyAction::mark) == "Ctrl+P, Space, PgDown");
 }
 
-TEST_CASE("a held key marks once, told as repeats or as presses, and so does one that bounces") {
+TEST_CASE("a held key marks once, reported as repeats or as presses, and so does one that bounces") {
     Keyboard keyboard;
     keyboard.send(QEvent::KeyPress, Qt::Key_Space);
     SUBCASE("repeats") {

@@ -76,7 +76,7 @@ TEST_CASE("from any set to any other is as from the usual keys, and the usual ke
         }
 }
 
-TEST_CASE("a set leaves MIDI switches and the player's own keys, but for a key that it needs") {
+TEST_CASE("a set leaves MIDI switches and the player's own keys, except for a key that it needs") {
     KeyTable table({{"mark", "F5, midi cc 64 ch 1"}, {"try", "Right, F9"}});
     table.use("leftRight");
     CHECK(keysOf(table, "mark") == QStringList{"Space", "Right", "midi cc 64 ch 1"});

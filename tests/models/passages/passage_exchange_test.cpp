@@ -111,7 +111,7 @@ TEST_CASE("the same file twice changes nothing, and says so") {
     CHECK(student.book->notebook().factCount() == facts);
 }
 
-TEST_CASE("what differs is told value by value, and stays until it has a tick") {
+TEST_CASE("what differs is reported value by value, and stays until it has a tick") {
     Player teacher;
     const std::string path = teachersFile(teacher);
     Player student;
@@ -163,7 +163,7 @@ TEST_CASE("changes made here while a file is reviewed show at once") {
     CHECK(student.exchange.file() == "");
 }
 
-TEST_CASE("a bad file is one line with its number, and takes nothing; a pipe is no file") {
+TEST_CASE("a bad file gives one line with its number and imports nothing; a pipe is not a file") {
     Player player;
     player.addPassage("coda");
     const std::size_t facts = player.book->notebook().factCount();

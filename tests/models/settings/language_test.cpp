@@ -125,7 +125,7 @@ TEST_CASE("the language is one of the table, or the system's") {
 }
 
 TEST_CASE_FIXTURE(test::BookFixture,
-                  "another language is told once, saved, and spoken by what was made before") {
+                  "another language is reported once, saved, and used by what was made before") {
     const Spoken before("en");
     journal::MachineSettings machine;
     test::VirtualSound sound{std::make_shared<engine::DrillEngine>()};

@@ -122,7 +122,7 @@ TEST_CASE("a staff is as large as its space allows for all of it, between the tw
     CHECK(less.item.wantedHeight() <= wanted * 0.7);
 }
 
-TEST_CASE("where not all has room, the system that is played stands first") {
+TEST_CASE("where there is no room for all, the system being played comes first") {
     Shown small(24, 340);
     CHECK(small.item.space() >= 8);
     CHECK(small.item.shown() >= 3);

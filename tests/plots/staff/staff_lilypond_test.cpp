@@ -150,7 +150,7 @@ std::vector<int> shownAccidentals(const StaffMusic& music) {
 
 } // namespace
 
-TEST_CASE("signatures and accidentals stand where LilyPond puts them, in every key and both clefs") {
+TEST_CASE("signatures and accidentals are where LilyPond puts them, in every key and both clefs") {
     const unsigned seed = 20260419;
     CAPTURE(seed);
     std::mt19937 random(seed);

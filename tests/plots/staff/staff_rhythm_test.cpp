@@ -107,7 +107,7 @@ TEST_CASE("every note is written from its onset to its end, tied where it is wri
     }
 }
 
-TEST_CASE("even notes of every subdivision stand in one beam to the beat, with the beat's tuplet") {
+TEST_CASE("even notes of every subdivision share one beam to the beat, with the beat's tuplet") {
     for (int pulses = 1; pulses <= 8; ++pulses) {
         const StaffRhythm rhythm = rhythmOf(evenScale(Clef::treble, 0, pulses));
         CAPTURE(pulses);
@@ -185,7 +185,7 @@ TEST_CASE("bars without notes have one rest each, whatever their meter") {
 }
 
 TEST_CASE(
-    "an accidental stands where the pitch differs from what the bar and the signature say, and only there") {
+    "an accidental appears where the pitch differs from what the bar and the signature say, and only there") {
     std::mt19937 random(20260416);
     for (int round = 0; round < 200; ++round) {
         const StaffMusic music = randomPassage(random);

@@ -15,7 +15,7 @@ void count(DrillFixture& desk, int& told) {
 
 } // namespace
 
-TEST_CASE("a miss that finds the engine's queue full waits, keeps its moment, and is told") {
+TEST_CASE("a miss that finds the engine's queue full waits, keeps its moment, and is reported") {
     DrillFixture desk;
     int told = 0;
     count(desk, told);
@@ -34,7 +34,7 @@ TEST_CASE("a miss that finds the engine's queue full waits, keeps its moment, an
     CHECK(test::isInTheMiddleOf(runs.front().spots.front(), 42, 2));
 }
 
-TEST_CASE("a reader who was held up for twenty minutes still journals every run, and it is told") {
+TEST_CASE("a reader who was held up for twenty minutes still journals every run, and this is reported") {
     DrillFixture desk;
     int told = 0;
     count(desk, told);

@@ -5,7 +5,7 @@
 
 using piolo::practice::KeyPressWatch;
 
-TEST_CASE("a held key counts once, however the window system tells it") {
+TEST_CASE("a held key counts once, however the window system reports it") {
     KeyPressWatch watch;
     CHECK(watch.pressed(32, 1000));
     SUBCASE("as presses") { CHECK_FALSE(watch.pressed(32, 1300)); }

@@ -115,7 +115,7 @@ TEST_CASE("one pedal: a miss is marked at once, at the place that was heard when
     CHECK(runs.back().spots == others.back().spots);
 }
 
-TEST_CASE("one pedal: held it stops, and leaves no trace in tempo and row") {
+TEST_CASE("one pedal: held, it stops, and leaves no trace in tempo and streak") {
     SUBCASE("inside a run") {
         AfterAClean desk;
         desk.toRun();
@@ -314,7 +314,7 @@ TEST_CASE("one pedal: holding it while stopped asks for the next passage and sta
     CHECK(asked == 1);
 }
 
-TEST_CASE("a window that stands still between two presses takes back the same") {
+TEST_CASE("a window that hangs between two presses takes back the same") {
     AfterAClean desk;
     desk.toRun();
     // Both presses reach the drill before any event of the first one is reported.
