@@ -1550,8 +1550,8 @@
         <translation>✓ gespeichert als %1</translation>
     </message>
     <message id="form.settles">
-        <source>The tempo settles where about %1 runs are clean.</source>
-        <translation>Das Tempo pendelt sich da ein, wo etwa %1 Durchläufen sauber sind.</translation>
+        <source>The tempo settles where about %1 of runs are clean.</source>
+        <translation>Das Tempo pendelt sich da ein, wo etwa %1 der Durchläufe sauber sind.</translation>
     </message>
     <message id="form.start">
         <source>Start at</source>
@@ -1662,7 +1662,7 @@
         <translation>Schrittweise zu steigern ist üblich, aber nicht nachweislich besser als andere Reihenfolgen der Tempi: Bei sechzig Schülerinnen und Schülern an Blasinstrumenten machten stetiges Steigern, volles Tempo und beides im Wechsel keinen bedeutsamen Unterschied (Henley 2001). Die Regel sorgt für wenige Fehler und ein ehrliches Protokoll.</translation>
     </message>
     <message id="help.drill.why.full-streak">
-        <source>A full streak is not proof: five clean runs out of five only show, at 95 % confidence, that more than 54 of 100 runs are clean.</source>
+        <source>A full streak is not proof: five clean runs out of five only show, at 95% confidence, that more than 54 of 100 runs are clean.</source>
         <translation>Eine volle Serie ist kein Beweis: Fünf von fünf sauber zeigt, mit 95 % Sicherheit, nur, dass mehr als 54 von 100 Durchläufen sauber sind.</translation>
     </message>
     <message id="help.drill.why.going-on">
@@ -2006,7 +2006,7 @@
         <translation>Hilfe zum aktuellen Bildschirm, solange der Klick ruht</translation>
     </message>
     <message id="help.start.key.press">
-        <source>press the control in focus</source>
+        <source>press the focused control</source>
         <translation>das gewählte Bedienelement drücken</translation>
     </message>
     <message id="help.start.key.press.keys">
@@ -3257,7 +3257,7 @@
         <translation>Ja, weiter</translation>
     </message>
     <message id="pedal.hint">
-        <source>Press %1 to start the click and, while it runs, to mark a miss. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
+        <source>One key starts the click and, while it runs, marks a miss: %1. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
         <translation>Mit %1 startest du den Klick und markierst, solange er läuft, einen Fehler. Hast du ein Blätterpedal? Drück hier den Knopf, dann das Pedal. Ein MIDI-Schalter geht auch; mehr steht in den Einstellungen.</translation>
     </message>
     <message id="pedal.press">
@@ -3373,7 +3373,7 @@
         <translation>Rahmen</translation>
     </message>
     <message id="picture.frame.spoken">
-        <source>%1 to %2 % across, %3 to %4 % down</source>
+        <source>%1 to %2% across, %3 to %4% down</source>
         <translation>quer %1 bis %2 %, von oben %3 bis %4 %</translation>
     </message>
     <message id="picture.hint">
@@ -3545,7 +3545,7 @@
         <translation>−2 für eine Klarinette in B</translation>
     </message>
     <message id="playing.spoken">
-        <source>The click is running. Press %1 to mark a miss, %2 to stop.</source>
+        <source>The click is running. Mark a miss: %1. Stop: %2.</source>
         <translation>Der Klick läuft. Mit %1 markierst du einen Fehler, mit %2 hältst du an.</translation>
     </message>
     <message id="playing.stop">
@@ -4960,8 +4960,8 @@
         <translation>%1 min %2 s</translation>
     </message>
     <message id="words.of-hundred">
-        <source>%1 of 100</source>
-        <translation>%1 von 100</translation>
+        <source>%1%</source>
+        <translation>%1 %</translation>
     </message>
     <message id="words.passages" numerus="yes">
         <source>%n passages</source>

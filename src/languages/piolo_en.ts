@@ -1188,7 +1188,7 @@
     </message>
     <message id="form.settles">
         <source></source>
-        <translation>The tempo settles where about %1 runs are clean.</translation>
+        <translation>The tempo settles where about %1 of runs are clean.</translation>
     </message>
     <message id="form.start">
         <source></source>
@@ -1301,7 +1301,7 @@
     </message>
     <message id="help.drill.why.full-streak">
         <source></source>
-        <translation>A full streak is not proof: five clean runs out of five only show, at 95 % confidence, that more than 54 of 100 runs are clean.</translation>
+        <translation>A full streak is not proof: five clean runs out of five only show, at 95% confidence, that more than 54 of 100 runs are clean.</translation>
     </message>
     <message id="help.drill.why.going-on">
         <source></source>
@@ -1646,7 +1646,7 @@
     </message>
     <message id="help.start.key.press">
         <source></source>
-        <translation>press the control in focus</translation>
+        <translation>press the focused control</translation>
     </message>
     <message id="help.start.key.press.keys">
         <source></source>
@@ -2906,7 +2906,7 @@
     </message>
     <message id="pedal.hint">
         <source></source>
-        <translation>Press %1 to start the click and, while it runs, to mark a miss. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</translation>
+        <translation>One key starts the click and, while it runs, marks a miss: %1. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</translation>
     </message>
     <message id="pedal.press">
         <source></source>
@@ -3024,7 +3024,7 @@
     </message>
     <message id="picture.frame.spoken">
         <source></source>
-        <translation>%1 to %2 % across, %3 to %4 % down</translation>
+        <translation>%1 to %2% across, %3 to %4% down</translation>
     </message>
     <message id="picture.hint">
         <source></source>
@@ -3196,7 +3196,7 @@
     </message>
     <message id="playing.spoken">
         <source></source>
-        <translation>The click is running. Press %1 to mark a miss, %2 to stop.</translation>
+        <translation>The click is running. Mark a miss: %1. Stop: %2.</translation>
     </message>
     <message id="playing.stop">
         <source></source>
@@ -4635,7 +4635,7 @@
     </message>
     <message id="words.of-hundred">
         <source></source>
-        <translation>%1 of 100</translation>
+        <translation>%1%</translation>
     </message>
     <message id="words.passages" numerus="yes">
         <source></source>

@@ -1550,8 +1550,8 @@
         <translation>✓ salvato come %1</translation>
     </message>
     <message id="form.settles">
-        <source>The tempo settles where about %1 runs are clean.</source>
-        <translation>Il tempo si assesta dove circa %1 ripetizioni sono pulite.</translation>
+        <source>The tempo settles where about %1 of runs are clean.</source>
+        <translation>Il tempo si assesta dove circa il %1 delle ripetizioni è pulito.</translation>
     </message>
     <message id="form.start">
         <source>Start at</source>
@@ -1662,7 +1662,7 @@
         <translation>Salire passo per passo è consuetudine, ma non è dimostrato che superi altri ordini di tempi: fra sessanta studenti di strumenti a fiato la salita costante, il tempo pieno e l&apos;alternanza dei due non fecero differenza significativa (Henley 2001). La regola mantiene pochi gli errori e onesto il diario.</translation>
     </message>
     <message id="help.drill.why.full-streak">
-        <source>A full streak is not proof: five clean runs out of five only show, at 95 % confidence, that more than 54 of 100 runs are clean.</source>
+        <source>A full streak is not proof: five clean runs out of five only show, at 95% confidence, that more than 54 of 100 runs are clean.</source>
         <translation>Una serie piena non è una prova: cinque pulite su cinque mostrano soltanto, con il 95 % di confidenza, che sono pulite più di 54 ripetizioni su 100.</translation>
     </message>
     <message id="help.drill.why.going-on">
@@ -2006,7 +2006,7 @@
         <translation>guida alla schermata attuale, mentre il clic tace</translation>
     </message>
     <message id="help.start.key.press">
-        <source>press the control in focus</source>
+        <source>press the focused control</source>
         <translation>premi il comando scelto</translation>
     </message>
     <message id="help.start.key.press.keys">
@@ -3257,7 +3257,7 @@
         <translation>Sì, avanti</translation>
     </message>
     <message id="pedal.hint">
-        <source>Press %1 to start the click and, while it runs, to mark a miss. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
+        <source>One key starts the click and, while it runs, marks a miss: %1. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
         <translation>Con %1 avvii il clic e, mentre suona, segni un errore. Hai un pedale voltapagine? Premi qui il pulsante, poi il pedale. Va bene anche un interruttore MIDI; per altro vedi le impostazioni.</translation>
     </message>
     <message id="pedal.press">
@@ -3373,7 +3373,7 @@
         <translation>cornice</translation>
     </message>
     <message id="picture.frame.spoken">
-        <source>%1 to %2 % across, %3 to %4 % down</source>
+        <source>%1 to %2% across, %3 to %4% down</source>
         <translation>in largo da %1 a %2 %, in alto da %3 a %4 %</translation>
     </message>
     <message id="picture.hint">
@@ -3545,7 +3545,7 @@
         <translation>−2 per un clarinetto in Si♭</translation>
     </message>
     <message id="playing.spoken">
-        <source>The click is running. Press %1 to mark a miss, %2 to stop.</source>
+        <source>The click is running. Mark a miss: %1. Stop: %2.</source>
         <translation>Il clic suona. Con %1 segni un errore, con %2 fermi.</translation>
     </message>
     <message id="playing.stop">
@@ -4960,8 +4960,8 @@
         <translation>%1 min %2 s</translation>
     </message>
     <message id="words.of-hundred">
-        <source>%1 of 100</source>
-        <translation>%1 su 100</translation>
+        <source>%1%</source>
+        <translation>%1%</translation>
     </message>
     <message id="words.passages" numerus="yes">
         <source>%n passages</source>

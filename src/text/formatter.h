@@ -67,7 +67,7 @@ public:
     Q_INVOKABLE static QString passages(int count);
     /// "3 of 5 clean in a row".
     Q_INVOKABLE static QString streak(int streak, int cleanRuns);
-    /// "35 of 100": a gain or a share, 0…1, in hundredths.
+    /// "35%": a gain or a share, 0…1, in hundredths.
     Q_INVOKABLE static QString ofHundred(double share);
 };
 

@@ -16,7 +16,7 @@ class RunOutlookText : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the form")
-    /// "The tempo settles where about 92 of 100 runs are clean."
+    /// "The tempo settles where about 92% of runs are clean."
     Q_PROPERTY(QString settleSentence READ settleSentence NOTIFY changed)
     /// The seconds of a run, the runs to the next climb, and the time to the target, in one line.
     Q_PROPERTY(QString timeSentence READ timeSentence NOTIFY changed)

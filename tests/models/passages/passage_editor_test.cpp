@@ -177,9 +177,9 @@ TEST_CASE_FIXTURE(EditorFixture, "a meter brings its usual beat; a beat that was
 
 TEST_CASE_FIXTURE(EditorFixture, "where the rule settles is told in plain words") {
     // (4/(4+2))^(1/5) = 0.9221: Kaernbach 1991 and Levitt 1971 combined, as in docs/rule.md.
-    CHECK(editor.outlook()->settleSentence() == "The tempo settles where about 92 of 100 runs are clean.");
+    CHECK(editor.outlook()->settleSentence() == "The tempo settles where about 92% of runs are clean.");
     editor.set("drop", "2");
-    CHECK(editor.outlook()->settleSentence() == "The tempo settles where about 87 of 100 runs are clean.");
+    CHECK(editor.outlook()->settleSentence() == "The tempo settles where about 87% of runs are clean.");
 }
 
 TEST_CASE_FIXTURE(EditorFixture, "the time of a run and of the whole way follow what is typed") {

@@ -83,5 +83,5 @@ TEST_CASE("a moved frame is reported, and only then") {
     CHECK(frame.cropped(part(0, 0, 1, 1)) == part(0, 0, 10'000, 10'000));
     frame.revert();
     CHECK_FALSE(frame.moved());
-    CHECK(frame.sentence() == "10.0 to 70.0 % across, 20.0 to 50.0 % down");
+    CHECK(frame.sentence() == "10.0 to 70.0% across, 20.0 to 50.0% down");
 }

@@ -146,5 +146,5 @@ TEST_CASE("singular and plural differ") {
     CHECK(said(Formatter::countWord(12)) == "twelve");
     CHECK(said(Formatter::countWord(13)) == "13");
     CHECK(said(Formatter::streak(3, 5)) == "3 of 5 clean in a row");
-    CHECK(said(Formatter::ofHundred(0.9221)) == "92 of 100");
+    CHECK(said(Formatter::ofHundred(0.9221)) == "92%");
 }
