@@ -91,7 +91,7 @@ def measure(where):
 def page_of(track, rendered, written, inside):
     rows = [[name, str(Ratio(rendered[WHOLE][name], rendered[WHOLE][OURS])), short(growth(rendered, name) / growth(rendered, OURS)),
              real_time(track, rendered[WHOLE][name])] for name in rendered[WHOLE]]
-    text = table([f"{WHOLE} minutes, thrown away", "time as a multiple of Piolo's", "the same for each further minute, start left out",
+    text = table([f"{WHOLE} minutes, discarded", "time as a multiple of Piolo's", "the same for each further minute, without the start",
                   "× real time"], rows)
     rows = [[name, str(Ratio(times, written[OURS])), real_time(track, times)] for name, times in written.items()]
     text += "\n" + table([f"{WHOLE} minutes, into a WAV file", "time as a multiple of Piolo's", "× real time"], rows)

@@ -50,4 +50,4 @@ def measure(where):
             for what in took[SAMPLE]]
     over = [f"{what}, {name}" for name in took for what in took[name] if took[name][what][0] > budget(what)]
     text = table(["ms until the answer is drawn", "budget", *took], rows)
-    return text + f"\nOver the budget in the median: {'; '.join(over) if over else 'none'}.\n", []
+    return text + f"\nMedians over the budget: {'; '.join(over) if over else 'none'}.\n", []

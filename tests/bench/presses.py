@@ -94,7 +94,7 @@ def measure(where):
     waits, firsts = in_the_window(where)
     tenths = statistics.quantiles(waits, n=10)
     real = table(["real key presses in the window", "blocks of 20 ms from the press until the click is handed to the sound server"],
-                 [["middle", short(statistics.median(waits))], ["nine in ten", f"below {short(tenths[-1])}"],
-                  ["least and most", f"{short(waits[0])} and {short(waits[-1])}"],
+                 [["median", short(statistics.median(waits))], ["nine in ten", f"below {short(tenths[-1])}"],
+                  ["shortest and longest", f"{short(waits[0])} and {short(waits[-1])}"],
                   ["the click's place in its block", f"sample {min(firsts)} to {max(firsts)}"]])
     return exact + "\n" + real, [panel]
