@@ -108,7 +108,7 @@
     </message>
     <message id="breaks.title">
         <source>Where it breaks</source>
-        <translation>Wo es bricht</translation>
+        <translation>Wo es hakt</translation>
     </message>
     <message id="breaks.told">
         <source>%1 in %2, %3</source>
@@ -120,31 +120,31 @@
     </message>
     <message id="breaks.where">
         <source>Where “%1” breaks</source>
-        <translation>Wo „%1“ bricht</translation>
+        <translation>Wo „%1“ hakt</translation>
     </message>
     <message id="care.authority">
         <source>Your teacher, your doctor and the rules where you practise come first.</source>
-        <translation>Was deine Lehrkraft, deine Ärztin oder dein Arzt und die Regeln an deinem Übeort sagen, geht vor.</translation>
+        <translation>Was deine Lehrkraft, deine Ärztin oder dein Arzt sagt und welche Regeln an deinem Übeort gelten, geht vor.</translation>
     </message>
     <message id="care.gradually">
         <source>Increase your minutes gradually: a little more each week, no sudden jumps, and a break well before you need one.</source>
-        <translation>Steigere die Minuten nach und nach: jede Woche ein wenig mehr, keine Sprünge, und eine Pause, lange bevor du sie brauchst.</translation>
+        <translation>Steigere deine Übezeit nach und nach: jede Woche ein wenig mehr, keine Sprünge, und eine Pause, lange bevor du sie brauchst.</translation>
     </message>
     <message id="care.headphones">
         <source>Keep headphones low: your instrument is loud already, and Piolo does not know how loud it is at your ear.</source>
-        <translation>Stell Kopfhörer leise: Dein Instrument ist schon laut, und Piolo weiß nicht, wie laut es an deinem Ohr ist.</translation>
+        <translation>Stell Kopfhörer leise: Dein Instrument ist ohnehin laut, und Piolo weiß nicht, wie laut es an deinem Ohr ist.</translation>
     </message>
     <message id="care.pain">
         <source>If you feel pain, tingling or numbness, stop and see a professional before you play on.</source>
-        <translation>Bei Schmerz, Kribbeln oder Taubheit hör auf, und hol dir fachlichen Rat, bevor du weiterspielst.</translation>
+        <translation>Bei Schmerzen, Kribbeln oder Taubheitsgefühl hör auf und hol dir fachlichen Rat, bevor du weiterspielst.</translation>
     </message>
     <message id="care.rest">
         <source>Rest your lip and your ears, and also the thumb that carries the instrument.</source>
-        <translation>Schone Lippe und Ohren, und auch den Daumen, der das Instrument trägt.</translation>
+        <translation>Gönn Lippe und Ohren Ruhe, und auch dem Daumen, der das Instrument trägt.</translation>
     </message>
     <message id="care.title">
         <source>Take care of yourself</source>
-        <translation>Gib auf dich acht</translation>
+        <translation>Pass auf dich auf</translation>
     </message>
     <message id="click-form.bars-off">
         <source>Bars without</source>
@@ -164,7 +164,7 @@
     </message>
     <message id="click-form.breaths">
         <source>Wait for breath before</source>
-        <translation>Auf Atem warten vor</translation>
+        <translation>Atempause vor</translation>
     </message>
     <message id="click-form.breaths.example">
         <source>43, 45:3, 47:1+2</source>
@@ -176,7 +176,7 @@
     </message>
     <message id="click-form.hint">
         <source>The bars go on while the click is silent. For a breath, enter a bar or bar:beat, then + and the beats to wait. Another random seed picks other silent bars and beats.</source>
-        <translation>Die Takte laufen weiter, während der Klick schweigt. Für einen Atem: Takt oder Takt:Schlag, dann + und die Schläge Wartezeit. Eine andere Zufallszahl wählt andere stumme Takte und Schläge.</translation>
+        <translation>Die Takte laufen weiter, während der Klick schweigt. Für eine Atemstelle gib Takt oder Takt:Schlag ein, dann + und die Schläge Wartezeit. Eine andere Zufallszahl wählt andere stumme Takte und Schläge.</translation>
     </message>
     <message id="click-form.lost-beats">
         <source>Silent beats, %</source>
@@ -212,7 +212,7 @@
     </message>
     <message id="click.bars-in-turn">
         <source>alternating: %1 bars with the click, %2 without</source>
-        <translation>im Wechsel: %1 Takte mit Klick, %2 ohne</translation>
+        <translation>Takte im Wechsel: %1 mit Klick, %2 ohne</translation>
     </message>
     <message id="click.beats-left-out">
         <source>%1 of 100 beats silent</source>
@@ -221,13 +221,13 @@
     <message id="click.breath-at-places" numerus="yes">
         <source>waits for breath at %n places</source>
         <translation>
-            <numerusform>wartet an %n Stelle auf den Atem</numerusform>
-            <numerusform>wartet an %n Stellen auf den Atem</numerusform>
+            <numerusform>wartet an %n Atemstelle</numerusform>
+            <numerusform>wartet an %n Atemstellen</numerusform>
         </translation>
     </message>
     <message id="click.breath-below">
         <source>%1 below %2</source>
-        <translation>%1 unter %2</translation>
+        <translation>%1, nur unter %2</translation>
     </message>
     <message id="click.downbeats">
         <source>downbeats only</source>
@@ -235,7 +235,7 @@
     </message>
     <message id="click.eighths">
         <source>eighths</source>
-        <translation>Achteln</translation>
+        <translation>Achtel</translation>
     </message>
     <message id="click.every-beat">
         <source>every beat</source>
@@ -243,11 +243,11 @@
     </message>
     <message id="click.half-strong">
         <source>half strong</source>
-        <translation>halbstark</translation>
+        <translation>halb betont</translation>
     </message>
     <message id="click.off-beats">
         <source>off-beats only</source>
-        <translation>nur zwischen den Schlägen</translation>
+        <translation>nur Offbeats</translation>
     </message>
     <message id="click.plain">
         <source>plain</source>
@@ -263,15 +263,15 @@
     </message>
     <message id="click.sixteenths">
         <source>sixteenths</source>
-        <translation>Sechzehnteln</translation>
+        <translation>Sechzehntel</translation>
     </message>
     <message id="click.strong">
         <source>strong</source>
-        <translation>stark</translation>
+        <translation>betont</translation>
     </message>
     <message id="click.swing">
         <source>swing %1 in %2</source>
-        <translation>Swing %1 in %2</translation>
+        <translation>Swing %1 (%2)</translation>
     </message>
     <message id="click.two-and-four">
         <source>2 and 4 only</source>
@@ -331,7 +331,7 @@
     </message>
     <message id="curve.point.clean-try">
         <source>a clean try at the target</source>
-        <translation>ein sauberer Versuch am Ziel</translation>
+        <translation>ein sauberer Versuch im Zieltempo</translation>
     </message>
     <message id="curve.point.day">
         <source>%1: %2, at %3, %4</source>
@@ -347,7 +347,7 @@
     </message>
     <message id="curve.point.missed-try">
         <source>a missed try at the target</source>
-        <translation>ein Versuch am Ziel mit Fehler</translation>
+        <translation>ein Versuch im Zieltempo mit Fehler</translation>
     </message>
     <message id="curve.point.of-clean">
         <source>%1 of %2 clean</source>
@@ -383,7 +383,7 @@
     </message>
     <message id="curve.spoken.keys">
         <source>Plus and Minus zoom. Left and Right scroll; with Shift they go from run to run. Up and Down change the passage.</source>
-        <translation>Plus und Minus zoomen. Links und Rechts verschieben; mit Umschalt gehen sie von Durchlauf zu Durchlauf. Auf und Ab wechseln die Stelle.</translation>
+        <translation>Plus und Minus zoomen. Links und Rechts verschieben; mit Umschalt springen sie von Durchlauf zu Durchlauf. Hoch und Herunter wechseln die Stelle.</translation>
     </message>
     <message id="curve.target">
         <source>target</source>
@@ -423,15 +423,15 @@
     </message>
     <message id="difference.breath">
         <source>beats of breath</source>
-        <translation>Schläge zum Atmen</translation>
+        <translation>Schläge Atempause</translation>
     </message>
     <message id="difference.breath-below">
         <source>waits below</source>
-        <translation>wartet unter</translation>
+        <translation>Atempause unter</translation>
     </message>
     <message id="difference.breaths">
         <source>waits for breath</source>
-        <translation>wartet auf Atem</translation>
+        <translation>Atemstellen</translation>
     </message>
     <message id="difference.change">
         <source>%1: %2 → %3</source>
@@ -519,7 +519,7 @@
     </message>
     <message id="difference.none">
         <source>none</source>
-        <translation>keine</translation>
+        <translation>leer</translation>
     </message>
     <message id="difference.notation">
         <source>printed notes</source>
@@ -535,11 +535,11 @@
     </message>
     <message id="difference.origin">
         <source>made from passage</source>
-        <translation>aus Stelle</translation>
+        <translation>aus der Stelle</translation>
     </message>
     <message id="difference.pattern">
         <source>order of notes</source>
-        <translation>Folge der Töne</translation>
+        <translation>Tonfolge</translation>
     </message>
     <message id="difference.pick-up">
         <source>pick-up</source>
@@ -639,7 +639,7 @@
     </message>
     <message id="drill.best">
         <source>Best: %1</source>
-        <translation>Bestes: %1</translation>
+        <translation>Bestwerte: %1</translation>
     </message>
     <message id="drill.best.item">
         <source>%1 %2</source>
@@ -647,7 +647,7 @@
     </message>
     <message id="drill.by-hand">
         <source>set by hand, from the next run</source>
-        <translation>von Hand gesetzt, ab dem nächsten Durchlauf</translation>
+        <translation>von Hand, ab dem nächsten Durchlauf</translation>
     </message>
     <message id="drill.choose-passage">
         <source>Choose a passage first.</source>
@@ -675,7 +675,7 @@
     </message>
     <message id="drill.felt-as">
         <source>felt as %1</source>
-        <translation>gefühlt in %1</translation>
+        <translation>gefühlt %1</translation>
     </message>
     <message id="drill.felt-beat">
         <source>Felt beat</source>
@@ -687,7 +687,7 @@
     </message>
     <message id="drill.find-tempo">
         <source>Find your tempo, from %1 down</source>
-        <translation>Dein Tempo suchen, ab %1 abwärts</translation>
+        <translation>Tempo suchen ab %1</translation>
     </message>
     <message id="drill.finding">
         <source>Finding your tempo, from %1 down.</source>
@@ -715,15 +715,15 @@
     </message>
     <message id="drill.in-context">
         <source>In context</source>
-        <translation>Im Zusammenhang</translation>
+        <translation>Im Kontext</translation>
     </message>
     <message id="drill.in-context.note">
         <source>in context: changes nothing</source>
-        <translation>im Zusammenhang: ändert nichts</translation>
+        <translation>im Kontext: ändert nichts</translation>
     </message>
     <message id="drill.new-day">
         <source>a new day: you left off at %1</source>
-        <translation>ein neuer Tag: zuletzt warst du bei %1</translation>
+        <translation>neuer Tag: zuletzt bei %1</translation>
     </message>
     <message id="drill.next">
         <source>Next passage</source>
@@ -731,7 +731,7 @@
     </message>
     <message id="drill.no-count-in">
         <source>no count-in</source>
-        <translation>kein Einzähler</translation>
+        <translation>ohne Einzähler</translation>
     </message>
     <message id="drill.one-bar-count-in">
         <source>one-bar count-in</source>
@@ -743,7 +743,7 @@
     </message>
     <message id="drill.other-ways">
         <source>Other ways</source>
-        <translation>Andere Arten</translation>
+        <translation>Varianten</translation>
     </message>
     <message id="drill.rhythm">
         <source>Rhythm</source>
@@ -763,7 +763,7 @@
     </message>
     <message id="drill.stop-listening">
         <source>Stop listening</source>
-        <translation>Nicht mehr anhören</translation>
+        <translation>Anhören beenden</translation>
     </message>
     <message id="drill.streak.spoken">
         <source>%1 of %2</source>
@@ -799,7 +799,7 @@
     </message>
     <message id="drill.verdict.clean-up">
         <source>Clean: up to %1</source>
-        <translation>Sauber: hinauf auf %1</translation>
+        <translation>Sauber: hoch auf %1</translation>
     </message>
     <message id="drill.verdict.found">
         <source>Found: %1</source>
@@ -831,7 +831,7 @@
     </message>
     <message id="fault.E101">
         <source>is not a verb; write %1, or see piolo --help</source>
-        <translation>ist kein Befehl; schreib %1, oder sieh piolo --help</translation>
+        <translation>ist kein Befehl; schreib %1, oder siehe piolo --help</translation>
     </message>
     <message id="fault.E102">
         <source>is not a valid option; see %1 --help</source>
@@ -863,11 +863,11 @@
     </message>
     <message id="fault.E109">
         <source>a bar of %2 does not divide into %1 beats; choose a shorter beat or another meter</source>
-        <translation>ein Takt %2 teilt sich nicht in Schläge %1; wähle einen kürzeren Schlag oder eine andere Taktart</translation>
+        <translation>ein %2-Takt lässt sich nicht in Schläge von %1 teilen; wähle einen kürzeren Schlag oder eine andere Taktart</translation>
     </message>
     <message id="fault.E110">
         <source>&quot;%1&quot; does not group a bar of %2; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
-        <translation>„%1“ gruppiert keinen Takt %2; schreib Gruppen, die ihn füllen und auf Schlägen beginnen, so wie 2+2+3 einen 7/8 in Achteln füllt</translation>
+        <translation>„%1“ teilt keinen %2-Takt in Gruppen; schreib Gruppen, die ihn füllen und auf Schlägen beginnen, so wie 2+2+3 einen 7/8-Takt in Achteln füllt</translation>
     </message>
     <message id="fault.E111">
         <source>&quot;%1&quot; is not a valid subdivision; write 1 to 8 pulses per beat</source>
@@ -875,11 +875,11 @@
     </message>
     <message id="fault.E112">
         <source>&quot;%1&quot; is not a click voice; choose %2</source>
-        <translation>„%1“ ist keine Stimme des Klicks; wähle %2</translation>
+        <translation>„%1“ ist kein Klang des Klicks; wähle %2</translation>
     </message>
     <message id="fault.E113">
         <source>%1 is out of range; choose %2 to %3</source>
-        <translation>%1 liegt außerhalb; wähle %2 bis %3</translation>
+        <translation>%1 liegt außerhalb der Grenzen; wähle %2 bis %3</translation>
     </message>
     <message id="fault.E114">
         <source>%1 is above the %2 of %3; lower the one or raise the other</source>
@@ -891,7 +891,7 @@
     </message>
     <message id="fault.E116">
         <source>&quot;%1&quot; is not a kind of file that can be written here; let the name end in %2</source>
-        <translation>„%1“ ist keine Art von Datei, die hier geschrieben werden kann; der Name muss enden auf %2</translation>
+        <translation>Dateien dieser Art („%1“) können hier nicht geschrieben werden; der Name muss auf %2 enden</translation>
     </message>
     <message id="fault.E117">
         <source>no passage has the id or title &quot;%1&quot;; check the spelling and the folder</source>
@@ -907,7 +907,7 @@
     </message>
     <message id="fault.E120">
         <source>&quot;%1&quot; does not give the accents of a bar of %2 beats; write strong, group, plain or silent for each beat, separated by commas</source>
-        <translation>„%1“ gibt keine Betonungen für einen Takt mit %2 Schlägen; schreib für jeden Schlag strong, group, plain oder silent, durch Kommas getrennt</translation>
+        <translation>„%1“ gibt nicht die Betonungen eines Takts mit %2 Schlägen an; schreib für jeden Schlag strong, group, plain oder silent, durch Kommas getrennt</translation>
     </message>
     <message id="fault.E121">
         <source>&quot;%1&quot; is not a valid swing; write long:short from 1:1 to 3:1, for example 2:1</source>
@@ -919,7 +919,7 @@
     </message>
     <message id="fault.E123">
         <source>&quot;%1&quot; does not give breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, for example 4:3:1,8:1:2</source>
-        <translation>„%1“ gibt keine Atemstellen in den Takten 1 bis %2 mit %3 Schlägen; schreib TAKT:SCHLAG:SCHLÄGE nach dem ersten Schlag, der Reihe nach, etwa 4:3:1,8:1:2</translation>
+        <translation>„%1“ gibt keine Atemstellen in den Takten 1 bis %2 mit %3 Schlägen an; schreib TAKT:SCHLAG:SCHLÄGE nach dem ersten Schlag, der Reihe nach, etwa 4:3:1,8:1:2</translation>
     </message>
     <message id="fault.E124">
         <source>a bar of one beat has no beat 2; count it in shorter beats with --beat</source>
@@ -935,7 +935,7 @@
     </message>
     <message id="fault.E127">
         <source>&quot;%1&quot; is not a valid note; write a letter, its sharps or flats and the octave, for example Bb3 or F#6</source>
-        <translation>„%1“ ist kein gültiger Ton; schreib einen Buchstaben, seine Kreuze oder Been und die Oktave, zum Beispiel Bb3 oder F#6</translation>
+        <translation>„%1“ ist kein gültiger Ton; schreib einen Buchstaben, seine Kreuze oder B und die Oktave, zum Beispiel Bb3 oder F#6</translation>
     </message>
     <message id="fault.E128">
         <source>%1 has no tonic from %2 to %3; give a wider range or another key</source>
@@ -959,39 +959,39 @@
     </message>
     <message id="fault.E203">
         <source>the line is not a JSON object; it is kept but not counted, so fix it by hand or leave it</source>
-        <translation>die Zeile ist kein JSON-Objekt; sie wird aufbewahrt, aber nicht gezählt, korrigiere sie von Hand oder lass sie</translation>
+        <translation>die Zeile ist kein JSON-Objekt; sie wird aufbewahrt, aber nicht gezählt, also korrigiere sie von Hand oder lass sie so</translation>
     </message>
     <message id="fault.E204">
         <source>the key &quot;%1&quot; is missing; the line is kept but not counted, so fix it by hand or leave it</source>
-        <translation>der Schlüssel „%1“ fehlt; die Zeile wird aufbewahrt und nicht gezählt, korrigiere sie von Hand oder lass sie</translation>
+        <translation>der Schlüssel „%1“ fehlt; die Zeile wird aufbewahrt, aber nicht gezählt, also korrigiere sie von Hand oder lass sie so</translation>
     </message>
     <message id="fault.E205">
         <source>the key &quot;%1&quot; has an impossible value[: %2]; the line is kept but not counted, so fix it by hand or leave it</source>
-        <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; die Zeile wird aufbewahrt und nicht gezählt, korrigiere sie von Hand oder lass sie</translation>
+        <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; die Zeile wird aufbewahrt, aber nicht gezählt, also korrigiere sie von Hand oder lass sie so</translation>
     </message>
     <message id="fault.E206">
         <source>the line is in a newer format[ (%1)]; it is kept but not counted, so use a newer Piolo</source>
-        <translation>die Zeile hat ein neueres Format[ (%1)]; sie wird aufbewahrt, aber nicht gezählt, verwende ein neueres Piolo</translation>
+        <translation>die Zeile hat ein neueres Format[ (%1)]; sie wird aufbewahrt, aber nicht gezählt, also verwende ein neueres Piolo</translation>
     </message>
     <message id="fault.E207">
         <source>&quot;%1&quot; is an unknown kind of fact; the line is kept but not counted, so use a newer Piolo</source>
-        <translation>„%1“ ist eine unbekannte Art von Eintrag; die Zeile wird aufbewahrt und nicht gezählt, verwende ein neueres Piolo</translation>
+        <translation>„%1“ ist eine unbekannte Art von Eintrag; die Zeile wird aufbewahrt, aber nicht gezählt, also verwende ein neueres Piolo</translation>
     </message>
     <message id="fault.E208">
         <source>the last line was cut short; it is kept but not counted, so wait until the whole file has been copied</source>
-        <translation>die letzte Zeile ist abgeschnitten; sie wird aufbewahrt, aber nicht gezählt, warte, bis die Datei ganz kopiert ist</translation>
+        <translation>die letzte Zeile ist abgeschnitten; sie wird aufbewahrt, aber nicht gezählt, also warte, bis die Datei ganz kopiert ist</translation>
     </message>
     <message id="fault.E209">
         <source>the id %1 is used for two different facts; only one of them is counted, so remove the wrong line by hand</source>
-        <translation>die Kennung %1 wird für zwei verschiedene Einträge benutzt; nur einer davon zählt, nimm die falsche Zeile von Hand heraus</translation>
+        <translation>die Kennung %1 wird für zwei verschiedene Einträge benutzt; nur einer davon zählt, also entferne die falsche Zeile von Hand</translation>
     </message>
     <message id="fault.E210">
         <source>the line is not UTF-8 text; it is kept but not counted, so fix it by hand or leave it</source>
-        <translation>die Zeile ist kein UTF-8-Text; sie wird aufbewahrt, aber nicht gezählt, korrigiere sie von Hand oder lass sie</translation>
+        <translation>die Zeile ist kein UTF-8-Text; sie wird aufbewahrt, aber nicht gezählt, also korrigiere sie von Hand oder lass sie so</translation>
     </message>
     <message id="fault.E211">
         <source>the line is longer than 65536 bytes; it is not counted, so shorten it or remove it</source>
-        <translation>die Zeile ist länger als 65536 Bytes; sie zählt nicht, kürze sie oder nimm sie heraus</translation>
+        <translation>die Zeile ist länger als 65536 Bytes; sie wird nicht gezählt, also kürze oder entferne sie</translation>
     </message>
     <message id="fault.E212">
         <source>the id %1 is used here but not recorded anywhere; copy the journal files of all devices into the folder</source>
@@ -1003,35 +1003,35 @@
     </message>
     <message id="fault.E214">
         <source>the line is not as it was written; it is kept but not counted, so restore it from a copy or remove its &quot;sum&quot;</source>
-        <translation>die Zeile ist nicht, wie sie geschrieben wurde; sie wird aufbewahrt, aber nicht gezählt, hol sie aus einer Kopie zurück oder nimm ihr &quot;sum&quot; heraus</translation>
+        <translation>die Zeile ist nicht so, wie sie geschrieben wurde; sie wird aufbewahrt, aber nicht gezählt, also stell sie aus einer Kopie wieder her oder entferne ihr &quot;sum&quot;</translation>
     </message>
     <message id="fault.E221">
         <source>this is not a passage file, or it was cut short; nothing was imported, so have it sent again</source>
-        <translation>dies ist keine Stellendatei, oder eine abgeschnittene; nichts wurde importiert, lass sie noch einmal schicken</translation>
+        <translation>dies ist keine Stellendatei, oder sie ist abgeschnitten; nichts wurde importiert, also lass sie noch einmal schicken</translation>
     </message>
     <message id="fault.E222">
         <source>the key &quot;%1&quot; is missing; nothing was imported, so fix the file by hand or have it sent again</source>
-        <translation>der Schlüssel „%1“ fehlt; nichts wurde importiert, korrigiere sie von Hand oder lass sie noch einmal schicken</translation>
+        <translation>der Schlüssel „%1“ fehlt; nichts wurde importiert, also korrigiere die Datei von Hand oder lass sie noch einmal schicken</translation>
     </message>
     <message id="fault.E223">
         <source>the key &quot;%1&quot; has an impossible value[: %2]; nothing was imported, so fix the file by hand or have it sent again</source>
-        <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; nichts wurde importiert, korrigiere sie von Hand oder lass sie noch einmal schicken</translation>
+        <translation>der Schlüssel „%1“ hat einen unmöglichen Wert[: %2]; nichts wurde importiert, also korrigiere die Datei von Hand oder lass sie noch einmal schicken</translation>
     </message>
     <message id="fault.E224">
         <source>the file is in a newer format[ (%1)]; nothing was imported, so use a newer Piolo</source>
-        <translation>die Datei hat ein neueres Format[ (%1)]; nichts wurde importiert, verwende ein neueres Piolo</translation>
+        <translation>die Datei hat ein neueres Format[ (%1)]; nichts wurde importiert, also verwende ein neueres Piolo</translation>
     </message>
     <message id="fault.E225">
         <source>the id %1 appears here for the second time; nothing was imported, so remove one of the two by hand</source>
-        <translation>die Kennung %1 steht hier zum zweiten Mal; nichts wurde importiert, nimm eines der beiden von Hand heraus</translation>
+        <translation>die Kennung %1 steht hier zum zweiten Mal; nichts wurde importiert, also entferne eine von beiden von Hand</translation>
     </message>
     <message id="fault.E226">
         <source>the passage &quot;%1&quot; belongs to a piece that is not in the file[ (%2)]; nothing was imported, so have it sent again with its piece</source>
-        <translation>die Stelle „%1“ gehört zu einem Stück, das nicht in der Datei ist[ (%2)]; nichts wurde importiert, lass sie mit ihrem Stück schicken</translation>
+        <translation>die Stelle „%1“ gehört zu einem Stück, das nicht in der Datei ist[ (%2)]; nichts wurde importiert, also lass sie noch einmal mit ihrem Stück schicken</translation>
     </message>
     <message id="fault.E227">
         <source>this is more than a passage file can hold[ (%1)]; split it into several files, or shorten its names</source>
-        <translation>das ist mehr, als eine Stellendatei fasst[ (%1)]; teile sie in mehrere Dateien, oder kürze die Namen</translation>
+        <translation>das ist mehr, als eine Stellendatei fasst[ (%1)]; teile sie in mehrere Dateien auf oder kürze die Namen</translation>
     </message>
     <message id="fault.E241">
         <source>this is not a MusicXML score; save it as MusicXML in the program it was written with</source>
@@ -1043,15 +1043,15 @@
     </message>
     <message id="fault.E243">
         <source>the XML is cut short or damaged here[ (%1)]; save the score again, or have it sent again</source>
-        <translation>das XML bricht hier ab oder ist beschädigt[ (%1)]; speichere die Partitur neu, oder lass sie noch einmal schicken</translation>
+        <translation>das XML bricht hier ab oder ist beschädigt[ (%1)]; speichere die Partitur neu oder lass sie noch einmal schicken</translation>
     </message>
     <message id="fault.E244">
         <source>the element &quot;%1&quot; has an impossible value[: %2]; save the score again, or fix it by hand</source>
-        <translation>das Element „%1“ hat einen unmöglichen Wert[: %2]; speichere die Partitur neu, oder korrigiere sie von Hand</translation>
+        <translation>das Element „%1“ hat einen unmöglichen Wert[: %2]; speichere die Partitur neu oder korrigiere sie von Hand</translation>
     </message>
     <message id="fault.E245">
         <source>the element &quot;%1&quot; is missing[ in &quot;%2&quot;]; save the score again, or fix it by hand</source>
-        <translation>das Element „%1“ fehlt[ in „%2“]; speichere die Partitur neu, oder korrigiere sie von Hand</translation>
+        <translation>das Element „%1“ fehlt[ in „%2“]; speichere die Partitur neu oder korrigiere sie von Hand</translation>
     </message>
     <message id="fault.E246">
         <source>this is more than a score may hold[ (%1)]; save only the part that you want to practise</source>
@@ -1059,11 +1059,11 @@
     </message>
     <message id="fault.E247">
         <source>the compressed file is damaged or was cut short; have it sent again, or save it uncompressed</source>
-        <translation>die komprimierte Datei ist beschädigt oder abgeschnitten; lass sie noch einmal schicken, oder speichere sie unkomprimiert</translation>
+        <translation>die komprimierte Datei ist beschädigt oder abgeschnitten; lass sie noch einmal schicken oder speichere sie unkomprimiert</translation>
     </message>
     <message id="fault.E248">
         <source>the compressed file has no score in the place it names[ (%1)]; save it again, or uncompressed</source>
-        <translation>die komprimierte Datei hat an der genannten Stelle keine Partitur[ (%1)]; speichere sie neu, oder unkomprimiert</translation>
+        <translation>die komprimierte Datei hat an der genannten Stelle keine Partitur[ (%1)]; speichere sie neu oder unkomprimiert</translation>
     </message>
     <message id="fault.E249">
         <source>the file declares entities of its own in its DOCTYPE, which Piolo does not read; save the score again</source>
@@ -1075,11 +1075,11 @@
     </message>
     <message id="fault.E251">
         <source>bar %1 has a %2, so the bars you picked are not played straight through; pick bars on one side of it</source>
-        <translation>Takt %1 hat ein Zeichen (%2), mit dem die gewählten Takte nicht geradewegs gespielt werden; wähle Takte auf einer Seite davon</translation>
+        <translation>Takt %1 hat ein Zeichen (%2), mit dem die gewählten Takte nicht glatt durchgespielt werden; wähle Takte davor oder danach</translation>
     </message>
     <message id="fault.E252">
         <source>the %2 changes in bar %1, and a passage has only one; pick bars on one side of it</source>
-        <translation>in Takt %1 wechselt etwas (%2), das in einer Stelle gleich bleibt; wähle Takte auf einer Seite davon</translation>
+        <translation>in Takt %1 wechselt etwas (%2), das in einer Stelle gleich bleibt; wähle Takte davor oder danach</translation>
     </message>
     <message id="fault.E253">
         <source>bar %1 has a meter that Piolo cannot count[ (%2)]; pick other bars</source>
@@ -1087,11 +1087,11 @@
     </message>
     <message id="fault.E254">
         <source>bar %1 is not a whole bar: it holds %2 in %3; pick bars on one side of it</source>
-        <translation>Takt %1 ist kein ganzer Takt: er hat %2 in %3; wähle Takte auf einer Seite davon</translation>
+        <translation>Takt %1 ist kein ganzer Takt: Er hat %2 in %3; wähle Takte davor oder danach</translation>
     </message>
     <message id="fault.E255">
         <source>bars %1 to %2 are not 1 to 999 whole bars; pick more or fewer</source>
-        <translation>Takte %1 bis %2 sind nicht 1 bis 999 ganze Takte; wähle mehr oder weniger</translation>
+        <translation>die Takte %1 bis %2 sind nicht 1 bis 999 ganze Takte; wähle mehr oder weniger</translation>
     </message>
     <message id="fault.E261">
         <source>cannot be felt in that beat: %1 would not come out even; change it first</source>
@@ -1123,11 +1123,11 @@
     </message>
     <message id="fault.E282">
         <source>the picture is damaged or was cut short[ (%1)]; save it again, or have it sent again</source>
-        <translation>das Bild ist beschädigt oder abgeschnitten[ (%1)]; speichere es neu, oder lass es noch einmal schicken</translation>
+        <translation>das Bild ist beschädigt oder abgeschnitten[ (%1)]; speichere es neu oder lass es noch einmal schicken</translation>
     </message>
     <message id="fault.E283">
         <source>this is more than a picture of music may hold[ (%1)]; scan or save the page by itself, or smaller</source>
-        <translation>das ist mehr, als ein Bild von Noten haben darf[ (%1)]; scanne oder speichere die Seite für sich, oder kleiner</translation>
+        <translation>das ist mehr, als ein Bild von Noten haben darf[ (%1)]; scanne oder speichere die Seite einzeln oder kleiner</translation>
     </message>
     <message id="fault.E284">
         <source>the PDF needs a password; save it without one</source>
@@ -1171,7 +1171,7 @@
     </message>
     <message id="fault.E308">
         <source>there is no display to open the window on; start Piolo in a graphical session, or see piolo --help for what works without one</source>
-        <translation>es gibt keinen Bildschirm für das Fenster; starte Piolo in einer grafischen Sitzung, oder sieh mit piolo --help, was ohne geht</translation>
+        <translation>es gibt keinen Bildschirm für das Fenster; starte Piolo in einer grafischen Sitzung; piolo --help zeigt, was ohne sie geht</translation>
     </message>
     <message id="fault.E321">
         <source>a window has this folder open; close it and try again</source>
@@ -1183,15 +1183,15 @@
     </message>
     <message id="fault.E323">
         <source>not everything could be saved in time; check the disk and import the file again, since what is already saved counts only once</source>
-        <translation>nicht alles ließ sich rechtzeitig speichern; prüfe die Platte und importiere die Datei noch einmal, schon Gespeichertes zählt nur einmal</translation>
+        <translation>nicht alles ließ sich rechtzeitig speichern; prüfe die Platte und importiere die Datei noch einmal, denn schon Gespeichertes zählt nur einmal</translation>
     </message>
     <message id="fault.E401">
         <source>no sound: the click goes on silently; connect a device or choose one in the settings, and you will hear it again from the next bar</source>
-        <translation>kein Ton: der Klick läuft stumm weiter; schließ ein Gerät an oder wähle eines in den Einstellungen, ab dem nächsten Takt hörst du ihn wieder</translation>
+        <translation>kein Ton: Der Klick läuft stumm weiter; schließ ein Gerät an oder wähle eines in den Einstellungen, und ab dem nächsten Takt hörst du ihn wieder</translation>
     </message>
     <message id="fault.E403">
         <source>the sound is lost: the click goes on silently; restart Piolo to hear it again; nothing recorded is lost</source>
-        <translation>der Ton ist weg: der Klick läuft stumm weiter; starte Piolo neu, um ihn wieder zu hören; von den Aufzeichnungen geht nichts verloren</translation>
+        <translation>der Ton ist weg: Der Klick läuft stumm weiter; starte Piolo neu, um ihn wieder zu hören; von den Aufzeichnungen geht nichts verloren</translation>
     </message>
     <message id="fault.E404">
         <source>the computer fell behind: key presses delayed: %1, beats not shown: %2; close other programs; no mark was lost</source>
@@ -1207,7 +1207,7 @@
     </message>
     <message id="files.edited-here">
         <source>▲ edited here since import</source>
-        <translation>▲ hier bearbeitet seit dem Import</translation>
+        <translation>▲ seit dem Import hier bearbeitet</translation>
     </message>
     <message id="files.empty">
         <source>This file contains no passages.</source>
@@ -1223,7 +1223,7 @@
     </message>
     <message id="files.export.hint">
         <source>Passages and their pieces for another player, without anything you played.</source>
-        <translation>Stellen und ihre Stücke für jemand anderen, ohne das, was du gespielt hast.</translation>
+        <translation>Stellen und ihre Stücke zum Weitergeben, ohne das, was du gespielt hast.</translation>
     </message>
     <message id="files.export.tick">
         <source>Tick the passages to export.</source>
@@ -1283,7 +1283,7 @@
     </message>
     <message id="files.tick.hint">
         <source>Ticked items are replaced from the file; the others stay as they are. New items are added.</source>
-        <translation>Angehaktes wird aus der Datei ersetzt; alles andere bleibt, wie es ist. Neues kommt hinzu.</translation>
+        <translation>Angehaktes wird durch die Fassung der Datei ersetzt; alles andere bleibt, wie es ist. Neues kommt hinzu.</translation>
     </message>
     <message id="files.title">
         <source>Passage files</source>
@@ -1303,7 +1303,7 @@
     </message>
     <message id="form.about-secure">
         <source>at the target, about %1 to a full streak if nine in ten are clean</source>
-        <translation>am Ziel etwa %1 bis zur vollen Serie, wenn neun von zehn sauber sind</translation>
+        <translation>im Zieltempo etwa %1 bis zur vollen Serie, wenn neun von zehn sauber sind</translation>
     </message>
     <message id="form.accent">
         <source>Beat %1: %2</source>
@@ -1331,7 +1331,7 @@
     </message>
     <message id="form.breath">
         <source>Breath (beats)</source>
-        <translation>Atem, Schläge</translation>
+        <translation>Atem (Schläge)</translation>
     </message>
     <message id="form.clean-runs">
         <source>Clean in a row</source>
@@ -1383,7 +1383,7 @@
     </message>
     <message id="form.fault.breaths">
         <source>places in order, such as 43, 45:3 or 47:1+2; at most %1</source>
-        <translation>Stellen der Reihe nach, etwa 43, 45:3 oder 47:1+2; höchstens %1</translation>
+        <translation>Atemstellen der Reihe nach, etwa 43, 45:3 oder 47:1+2; höchstens %1</translation>
     </message>
     <message id="form.fault.groups">
         <source>groups that fill the bar and begin on beats, such as 2+2+3</source>
@@ -1427,7 +1427,7 @@
     </message>
     <message id="form.fingering.example">
         <source>side key for the B flat, left hand first</source>
-        <translation>Seitenklappe fürs B, links zuerst</translation>
+        <translation>Seitenklappe fürs B, erst die linke Hand</translation>
     </message>
     <message id="form.first-bar">
         <source>First bar</source>
@@ -1439,7 +1439,7 @@
     </message>
     <message id="form.gentle">
         <source>Gentle near the target: there, a miss drops by one climb; at the target, only the second miss in a row drops</source>
-        <translation>Sanft nahe am Ziel: Dort senkt ein Fehler um einen Anstieg; am Ziel senkt erst der zweite in Folge</translation>
+        <translation>Sanft nahe am Ziel: Dort kostet ein Fehler nur einen Anstieg; im Zieltempo erst der zweite in Folge</translation>
     </message>
     <message id="form.group">
         <source>Notes per group</source>
@@ -1459,11 +1459,11 @@
     </message>
     <message id="form.made-of">
         <source>Made from “%1”.</source>
-        <translation>Aus „%1“ gemacht.</translation>
+        <translation>Entstanden aus „%1“.</translation>
     </message>
     <message id="form.made-of-another">
         <source>Made from another passage.</source>
-        <translation>Aus einer anderen Stelle gemacht.</translation>
+        <translation>Entstanden aus einer anderen Stelle.</translation>
     </message>
     <message id="form.meter">
         <source>Meter</source>
@@ -1523,7 +1523,7 @@
     </message>
     <message id="form.run">
         <source>%1 per run · %2 · %3 to a full streak at the target with no misses.</source>
-        <translation>%1 pro Durchlauf · %2 · %3 bis zur vollen Serie am Ziel, ganz ohne Fehler.</translation>
+        <translation>%1 pro Durchlauf · %2 · %3 bis zur vollen Serie im Zieltempo, ganz ohne Fehler.</translation>
     </message>
     <message id="form.run-long">
         <source>A run of %1 is long: shorter parts come clean sooner.</source>
@@ -1579,7 +1579,7 @@
     </message>
     <message id="help.care.title">
         <source>Take care of yourself</source>
-        <translation>Gib auf dich acht</translation>
+        <translation>Pass auf dich auf</translation>
     </message>
     <message id="help.care.why.breaks">
         <source>An information sheet for students by two professional bodies (NASM and PAMA) advises breaks, a warm-up, a daily limit and no sudden increase.</source>
@@ -1587,7 +1587,7 @@
     </message>
     <message id="help.care.why.complaints">
         <source>Of 442 music students with no complaint from playing, about half had one within a year; fatigue and a change in how active they were raised the risk (Cruder and others 2023).</source>
-        <translation>Von 442 Musikstudierenden ohne Beschwerden vom Spielen hatte binnen eines Jahres etwa die Hälfte welche; Müdigkeit und eine Änderung darin, wie viel sie sich bewegten, erhöhten das Risiko (Cruder und andere 2023).</translation>
+        <translation>Von 442 Musikstudierenden ohne Beschwerden durch das Spielen bekam etwa die Hälfte binnen eines Jahres welche; Müdigkeit und ein verändertes Maß an Bewegung erhöhten das Risiko (Cruder und andere 2023).</translation>
     </message>
     <message id="help.care.why.loudness">
         <source>Of 40 students, about half would have exceeded the daily limit for sound exposure from their own practice alone (Phillips and Mace 2008).</source>
@@ -1607,15 +1607,15 @@
     </message>
     <message id="help.drill.key.miss">
         <source>start; while the click runs, mark a miss</source>
-        <translation>Start; während der Klick läuft: ein Fehler</translation>
+        <translation>starten; während der Klick läuft: einen Fehler markieren</translation>
     </message>
     <message id="help.drill.key.next">
         <source>open the next passage, while stopped</source>
-        <translation>die nächste Stelle, im Stand</translation>
+        <translation>die nächste Stelle, wenn der Klick ruht</translation>
     </message>
     <message id="help.drill.key.pedal">
         <source>everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage</source>
-        <translation>alles: ein Druck startet oder markiert einen Fehler, zwei nehmen die letzte Markierung zurück; Halten stoppt den Klick oder öffnet im Stand die nächste Stelle</translation>
+        <translation>alles: ein Druck startet oder markiert einen Fehler, zwei nehmen die letzte Markierung zurück; Halten stoppt den Klick oder öffnet, wenn er ruht, die nächste Stelle</translation>
     </message>
     <message id="help.drill.key.stop">
         <source>stop</source>
@@ -1627,11 +1627,11 @@
     </message>
     <message id="help.drill.key.tempo">
         <source>change the tempo, while stopped</source>
-        <translation>das Tempo ändern, im Stand</translation>
+        <translation>das Tempo ändern, wenn der Klick ruht</translation>
     </message>
     <message id="help.drill.key.try">
         <source>try once at the target</source>
-        <translation>ein Versuch am Ziel</translation>
+        <translation>ein Versuch im Zieltempo</translation>
     </message>
     <message id="help.drill.key.up-down">
         <source>%1; %2</source>
@@ -1643,35 +1643,35 @@
     </message>
     <message id="help.drill.what.cycle">
         <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean; you need not mark it. A miss drops the tempo, but never below the floor. A full streak climbs one step, but never past the target. After a miss or a climb, the streak starts again.</source>
-        <translation>Einzähler, Durchlauf, Atem, und von vorn. Ein Durchlauf, der ohne Fehler seinen letzten Takt erreicht, ist sauber; du musst ihn nicht markieren. Ein Fehler senkt das Tempo, aber nie unter die Untergrenze. Eine volle Serie steigt um einen Schritt, aber nie über das Ziel. Nach einem Fehler oder Anstieg beginnt die Serie neu.</translation>
+        <translation>Einzähler, Durchlauf, Atempause, und von vorn. Ein Durchlauf, der ohne Fehler seinen letzten Takt erreicht, ist sauber; du musst ihn nicht markieren. Ein Fehler senkt das Tempo, aber nie unter die Untergrenze. Eine volle Serie bringt dich einen Schritt höher, aber nie über das Ziel hinaus. Nach einem Fehler oder Anstieg beginnt die Serie neu.</translation>
     </message>
     <message id="help.drill.what.late">
         <source>Pressed late? If you press in the breath after a clean run, that run still becomes a miss.</source>
-        <translation>Zu spät gedrückt? Ein Druck in der Atempause nach einem sauberen Durchlauf macht ihn noch zu einem mit Fehler.</translation>
+        <translation>Zu spät gedrückt? Drückst du in der Atempause nach einem sauberen Durchlauf, wird er doch noch zum Fehler.</translation>
     </message>
     <message id="help.drill.what.secure">
         <source>A full streak at the target counts as secure. A passage that was secure on three different days is secure as a whole. A new day starts two rungs below your last full streak. You can change both in the settings.</source>
-        <translation>Eine volle Serie am Ziel zählt als sicher. Eine Stelle, die an drei verschiedenen Tagen sicher war, ist es im Ganzen. Ein neuer Tag beginnt zwei Sprossen unter deiner letzten vollen Serie. Beides kannst du in den Einstellungen ändern.</translation>
+        <translation>Eine volle Serie im Zieltempo zählt als sicher. Eine Stelle, die an drei verschiedenen Tagen sicher war, gilt im Ganzen als sicher. Ein neuer Tag beginnt zwei Sprossen unter deiner letzten vollen Serie. Beides kannst du in den Einstellungen ändern.</translation>
     </message>
     <message id="help.drill.what.ways">
         <source>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your streak stays. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</source>
-        <translation>Gefühlter Schlag: Viertel = 60 und Achtel = 120 sind dieselbe Geschwindigkeit; wählst du einen anderen Schlag, werden alle Tempi umgerechnet, und deine Serie bleibt. Dein Tempo suchen: Nenne eines, das du dir zutraust, und jeder Fehler senkt es, bis eine volle Serie deines gefunden hat. Ein Versuch sowie Durchläufe ohne Klick, im Zusammenhang oder im halben Tempo ändern nichts. Jede Artikulation hat ihr eigenes Bestes.</translation>
+        <translation>Gefühlter Schlag: Viertel = 60 und Achtel = 120 sind gleich schnell; wählst du einen anderen Schlag, werden alle Tempi umgerechnet, und deine Serie bleibt. Dein Tempo suchen: Nenne eines, das du dir zutraust, und jeder Fehler senkt es, bis eine volle Serie deines gefunden hat. Ein Versuch sowie Durchläufe ohne Klick, im Kontext oder im halben Tempo ändern nichts. Jede Artikulation hat ihren eigenen Bestwert.</translation>
     </message>
     <message id="help.drill.why.climbing">
         <source>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps misses few and the record honest.</source>
-        <translation>Schrittweise zu steigern ist üblich, aber nicht nachweislich besser als andere Reihenfolgen der Tempi: Bei sechzig Schülerinnen und Schülern an Blasinstrumenten machten stetiges Steigern, volles Tempo und beides im Wechsel keinen bedeutsamen Unterschied (Henley 2001). Die Regel sorgt für wenige Fehler und ein ehrliches Protokoll.</translation>
+        <translation>Schrittweise zu steigern ist üblich, aber nicht nachweislich besser als andere Reihenfolgen der Tempi: Bei sechzig Schülerinnen und Schülern an Blasinstrumenten machten stetiges Steigern, volles Tempo und beides im Wechsel keinen signifikanten Unterschied (Henley 2001). Die Regel sorgt für wenige Fehler und ein ehrliches Tagebuch.</translation>
     </message>
     <message id="help.drill.why.full-streak">
         <source>A full streak is not proof: five clean runs out of five only show, at 95% confidence, that more than 54 of 100 runs are clean.</source>
-        <translation>Eine volle Serie ist kein Beweis: Fünf von fünf sauber zeigt, mit 95 % Sicherheit, nur, dass mehr als 54 von 100 Durchläufen sauber sind.</translation>
+        <translation>Eine volle Serie ist kein Beweis: Fünf von fünf sauber zeigt, mit 95 % Sicherheit, nur, dass mehr als 54 von 100 Durchläufen sauber sind.</translation>
     </message>
     <message id="help.drill.why.going-on">
         <source>Going on after the first success helps you keep what you learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much it helps in music is not known.</source>
-        <translation>Nach dem ersten Erfolg weiterzuüben hilft, Gelerntes zu behalten, in mäßigem Grad und bei vielerlei Aufgaben (Driskell, Willis und Copper 1992); wie sehr in der Musik, ist nicht bekannt.</translation>
+        <translation>Nach dem ersten Erfolg weiterzuüben hilft, Gelerntes zu behalten, in mäßigem Umfang und bei vielerlei Aufgaben (Driskell, Willis und Copper 1992); wie sehr in der Musik, ist nicht bekannt.</translation>
     </message>
     <message id="help.drill.why.staircase">
         <source>Drop and climb form a staircase like those used in hearing tests. It settles where a certain share of runs is clean, and its steps decide that share: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula assumes a player who neither tires nor learns.</source>
-        <translation>Abstieg und Anstieg bilden eine Treppe, wie Hörprüfungen sie verwenden. Sie pendelt sich da ein, wo ein bestimmter Teil der Durchläufe sauber ist; wie groß er ist, bestimmen ihre Schritte: mit fünf in Folge, Abstieg 4 und Anstieg 2 etwa 92 von 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). Die Formel setzt jemanden voraus, der weder ermüdet noch dazulernt.</translation>
+        <translation>Abstieg und Anstieg bilden eine Treppe, wie Hörtests sie verwenden. Sie pendelt sich da ein, wo ein bestimmter Anteil der Durchläufe sauber ist; wie groß er ist, bestimmen ihre Schritte: mit fünf in Folge, Abstieg 4 und Anstieg 2 etwa 92 von 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). Die Formel setzt jemanden voraus, der weder ermüdet noch dazulernt.</translation>
     </message>
     <message id="help.drill.why.tempo-heard">
         <source>A change of tempo of less than about three per cent is hard to hear (Drake and Botte 1993). That is why short cues announce a climb and a drop.</source>
@@ -1687,7 +1687,7 @@
     </message>
     <message id="help.files.what.carry">
         <source>A passage file carries passages from a teacher to a student. It holds passages and their pieces, but nothing of what was played. Before you import anything, you see what would change.</source>
-        <translation>Eine Stellendatei bringt Stellen von der Lehrkraft zu Schülerin und Schüler. Sie enthält Stellen und ihre Stücke, aber nichts von dem, was gespielt wurde. Bevor du etwas importierst, siehst du, was sich ändern würde.</translation>
+        <translation>Eine Stellendatei bringt Stellen von der Lehrkraft zur Schülerin oder zum Schüler. Sie enthält Stellen und ihre Stücke, aber nichts von dem, was gespielt wurde. Bevor du etwas importierst, siehst du, was sich ändern würde.</translation>
     </message>
     <message id="help.files.what.edited">
         <source>Anything you have edited since you imported it is marked, so that a new version from your teacher does not replace your own work unnoticed. Importing the same file twice changes nothing.</source>
@@ -1711,15 +1711,15 @@
     </message>
     <message id="help.log.key.breaks">
         <source>make a passage of the bars that break</source>
-        <translation>eine Stelle aus den Takten machen, die brechen</translation>
+        <translation>eine Stelle aus den Takten machen, in denen es hakt</translation>
     </message>
     <message id="help.log.key.days">
         <source>move through the days</source>
-        <translation>durch die Tage</translation>
+        <translation>durch die Tage blättern</translation>
     </message>
     <message id="help.log.key.days.keys">
         <source>PgUp, PgDown, Home, End</source>
-        <translation>Bild auf, Bild ab, Pos1, Ende</translation>
+        <translation>Bild aufwärts, Bild abwärts, Pos1, Ende</translation>
     </message>
     <message id="help.log.key.line">
         <source>on the curve: the next passage; in the list: the next line</source>
@@ -1727,7 +1727,7 @@
     </message>
     <message id="help.log.key.line.keys">
         <source>Up, Down</source>
-        <translation>Auf, Ab</translation>
+        <translation>Hoch, Herunter</translation>
     </message>
     <message id="help.log.key.zoom">
         <source>on the curve: zoom in, zoom out, show all</source>
@@ -1743,7 +1743,7 @@
     </message>
     <message id="help.log.what.curve">
         <source>The curve shows your tempo by day or by run. “Where it breaks” shows the misses of a passage by bar and beat. It can make a smaller passage of the worst bars, with one bar of run-up.</source>
-        <translation>Die Kurve zeigt dein Tempo nach Tagen oder nach Durchläufen. „Wo es bricht“ zeigt die Fehler einer Stelle nach Takt und Schlag. Aus den schlimmsten Takten kann es eine kleinere Stelle machen, mit einem Takt Anlauf.</translation>
+        <translation>Die Kurve zeigt dein Tempo nach Tagen oder nach Durchläufen. „Wo es hakt“ zeigt die Fehler einer Stelle nach Takt und Schlag. Aus den schlimmsten Takten lässt sich dort eine kleinere Stelle machen, mit einem Takt Anlauf.</translation>
     </message>
     <message id="help.log.what.everything">
         <source>Everything that happened, day by day: each run with its tempo, its mark and the place of a miss; tempi you set by hand; run-throughs; your notes. Marks that you take back stay visible.</source>
@@ -1751,15 +1751,15 @@
     </message>
     <message id="help.log.what.folder">
         <source>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file-sync service copy it, and you have everything.</source>
-        <translation>Das Tagebuch liegt im Übeordner auf diesem Rechner und sonst nirgends. Nichts wird verschickt. Kopiere den Ordner, oder lass ihn von deinem eigenen Dateiabgleich mitnehmen, und du hast alles.</translation>
+        <translation>Das Tagebuch liegt im Übeordner auf diesem Rechner und sonst nirgends. Nichts wird verschickt. Kopiere den Ordner oder überlass ihn deiner eigenen Dateisynchronisierung, und du hast alles.</translation>
     </message>
     <message id="help.log.why.days-apart">
         <source>Practising on separate days helps you keep what you learned (Simmons 2012). A break of minutes is only rest: up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). Piolo accepts one missed day now and then and points out two in a row; that is our choice.</source>
-        <translation>An verschiedenen Tagen zu üben hilft, Gelerntes zu behalten (Simmons 2012). Minuten dazwischen sind nur Erholung: Pausen bis zu einer Viertelstunde machten keinen Unterschied bei Anfängern am Klavier, die fünf Minuten später geprüft wurden (Wiseheart, D&apos;Souza und Chae 2017). Ein ausgelassener Tag ab und zu ist für Piolo in Ordnung, auf zwei in Folge weist es hin; das ist unsere Wahl.</translation>
+        <translation>An verschiedenen Tagen zu üben hilft, Gelerntes zu behalten (Simmons 2012). Minuten dazwischen sind nur Erholung: Pausen bis zu einer Viertelstunde machten keinen Unterschied bei Anfängern am Klavier, die fünf Minuten später getestet wurden (Wiseheart, D&apos;Souza und Chae 2017). Ein ausgelassener Tag ab und zu ist für Piolo in Ordnung, auf zwei in Folge weist es hin; das ist unsere Wahl.</translation>
     </message>
     <message id="help.log.why.reaction">
         <source>You hear a slip before you press the key, so each miss is moved back by your reaction time. A quarter of a second is a guess; you can set your own in the settings.</source>
-        <translation>Du hörst einen Patzer, bevor du die Taste drückst; darum wird jeder Fehler um deine Reaktionszeit zurückversetzt. Eine Viertelsekunde ist geschätzt; in den Einstellungen kannst du deine eigene eintragen.</translation>
+        <translation>Du hörst einen Patzer, bevor du die Taste drückst; darum wird jeder Fehler um deine Reaktionszeit zurückgerechnet. Eine Viertelsekunde ist geschätzt; in den Einstellungen kannst du deine eigene eintragen.</translation>
     </message>
     <message id="help.paper.title">
         <source>Practice on paper</source>
@@ -1767,7 +1767,7 @@
     </message>
     <message id="help.paper.what.print">
         <source>Print a ladder for each passage, tick it in pencil where you have no screen, and enter the sheet later. The rule is then applied to its marks as if you had played them here, on the day that you enter.</source>
-        <translation>Druck eine Leiter für jede Stelle, hake sie mit Bleistift ab, wo du keinen Bildschirm hast, und trag das Blatt später ein. Die Regel geht dann durch seine Zeichen, als hättest du sie hier gespielt, an dem Tag, den du angibst.</translation>
+        <translation>Drucke für jede Stelle eine Leiter, hake sie mit Bleistift ab, wo du keinen Bildschirm hast, und trag das Blatt später ein. Die Regel geht dann die Markierungen durch, als hättest du hier gespielt, an dem Tag, den du angibst.</translation>
     </message>
     <message id="help.paper.why.earlier-day">
         <source>You cannot enter runs for a day before the last day in the passage&apos;s log: what the rule has done since then is not undone.</source>
@@ -1783,7 +1783,7 @@
     </message>
     <message id="help.passages.key.list.keys">
         <source>Up, Down</source>
-        <translation>Auf, Ab</translation>
+        <translation>Hoch, Herunter</translation>
     </message>
     <message id="help.passages.key.save">
         <source>save the form and drill the passage</source>
@@ -1799,23 +1799,23 @@
     </message>
     <message id="help.passages.what.gentle">
         <source>Gentle near the target: there, a miss drops by one climb; at the target, only the second miss in a row drops.</source>
-        <translation>Sanft nahe am Ziel: Dort senkt ein Fehler um einen Anstieg; am Ziel senkt erst der zweite in Folge.</translation>
+        <translation>Sanft nahe am Ziel: Dort kostet ein Fehler nur einen Anstieg; im Zieltempo erst der zweite in Folge.</translation>
     </message>
     <message id="help.passages.what.list">
         <source>All your passages, sorted by the next due date of their piece, by how long they have rested, or by how far they are from the target. The form beside the list shows what the chosen passage is made of: bars, meter, tempi, rule, click, and how you play it.</source>
-        <translation>Alle deine Stellen, sortiert nach dem nächsten Termin ihres Stücks, danach, wie lange sie geruht haben, oder wie weit sie vom Ziel entfernt sind. Das Formular daneben zeigt, woraus die gewählte besteht: Takte, Taktart, Tempi, Regel, Klick und wie du sie spielst.</translation>
+        <translation>Alle deine Stellen, sortiert nach dem nächsten Termin ihres Stücks, danach, wie lange sie schon ruhen, oder danach, wie weit sie vom Ziel entfernt sind. Das Formular daneben zeigt, woraus die gewählte besteht: Takte, Taktart, Tempi, Regel, Klick und wie du sie spielst.</translation>
     </message>
     <message id="help.passages.why.about-runs">
         <source>The number of runs is calculated for a player who plays nine in ten clean and neither tires nor learns. It is not a promise.</source>
-        <translation>Die Zahl der Durchläufe ist für jemanden gerechnet, der neun von zehn sauber spielt und weder ermüdet noch dazulernt. Sie ist kein Versprechen.</translation>
+        <translation>Die Zahl der Durchläufe ist für jemanden berechnet, der neun von zehn sauber spielt und weder ermüdet noch dazulernt. Sie ist kein Versprechen.</translation>
     </message>
     <message id="help.passages.why.short">
         <source>Short passages come clean sooner: in a long one, a single bad bar spoils the whole run. Splitting a passage where it breaks is common practice; we know no source for it.</source>
-        <translation>Kurze Stellen werden eher sauber: In einer langen verdirbt ein einziger schlechter Takt den ganzen Durchlauf. Eine Stelle dort zu teilen, wo sie bricht, ist gängige Praxis; eine Quelle dafür kennen wir nicht.</translation>
+        <translation>Kurze Stellen werden eher sauber: In einer langen verdirbt ein einziger schlechter Takt den ganzen Durchlauf. Eine Stelle dort zu teilen, wo es hakt, ist gängige Praxis; eine Quelle dafür kennen wir nicht.</translation>
     </message>
     <message id="help.picture.key.edge">
         <source>select the next edge, and then the whole frame again</source>
-        <translation>die nächste Kante wählen, und dann wieder den ganzen Rahmen</translation>
+        <translation>die nächste Kante wählen und dann wieder den ganzen Rahmen</translation>
     </message>
     <message id="help.picture.key.edge.keys">
         <source>Space</source>
@@ -1839,11 +1839,11 @@
     </message>
     <message id="help.picture.key.scroll">
         <source>scroll the page</source>
-        <translation>die Seite rollen</translation>
+        <translation>die Seite scrollen</translation>
     </message>
     <message id="help.picture.key.scroll.keys">
         <source>PgUp, PgDown</source>
-        <translation>Bild auf, Bild ab</translation>
+        <translation>Bild aufwärts, Bild abwärts</translation>
     </message>
     <message id="help.picture.title">
         <source>A picture of the music</source>
@@ -1851,11 +1851,11 @@
     </message>
     <message id="help.picture.what.add">
         <source>Add a photo, a scan or a PDF page of your part, and put the frame around the passage. While you drill, you see what is in the frame. The picture is copied into the practice folder.</source>
-        <translation>Füge ein Foto, einen Scan oder eine PDF-Seite deiner Stimme hinzu, und leg den Rahmen um die Stelle. Beim Üben siehst du, was im Rahmen ist. Das Bild wird in den Übeordner kopiert.</translation>
+        <translation>Füge ein Foto, einen Scan oder eine PDF-Seite deiner Stimme hinzu und leg den Rahmen um die Stelle. Beim Üben siehst du, was im Rahmen ist. Das Bild wird in den Übeordner kopiert.</translation>
     </message>
     <message id="help.picture.why.eyes">
         <source>Your eyes stay on the music: you see only the bars of the passage, as large as space allows. This is common practice; we know no source for it. Copy only music that you are allowed to copy.</source>
-        <translation>Die Augen bleiben auf der Stimme: nur die Takte der Stelle, so groß, wie Platz ist. Das ist gängige Praxis; eine Quelle dafür kennen wir nicht. Kopiere nur Noten, die du kopieren darfst.</translation>
+        <translation>Die Augen bleiben in den Noten: nur die Takte der Stelle, so groß, wie Platz ist. Das ist gängige Praxis; eine Quelle dafür kennen wir nicht. Kopiere nur Noten, die du kopieren darfst.</translation>
     </message>
     <message id="help.run-through.key.end">
         <source>mark the last note</source>
@@ -1867,11 +1867,11 @@
     </message>
     <message id="help.run-through.key.start">
         <source>start; then mark each stop</source>
-        <translation>Start; danach jeden Halt markieren</translation>
+        <translation>starten; danach jeden Hänger markieren</translation>
     </message>
     <message id="help.run-through.key.take-back">
         <source>take back the last stop</source>
-        <translation>den letzten Halt zurücknehmen</translation>
+        <translation>den letzten Hänger zurücknehmen</translation>
     </message>
     <message id="help.run-through.title">
         <source>Run-through</source>
@@ -1879,15 +1879,15 @@
     </message>
     <message id="help.run-through.what.whole">
         <source>Play a whole piece without the click, from start to finish. You start from the form of any passage of that piece. Where the music stops, press the key and play on. The clock guesses the bar; you can correct it before you save the run-through.</source>
-        <translation>Spiel ein ganzes Stück ohne Klick, von Anfang bis Ende. Du beginnst im Formular einer Stelle dieses Stücks. Wo die Musik stockt, drück die Taste und spiel weiter. Die Uhr rät den Takt; du kannst ihn berichtigen, bevor du den Gesamtdurchlauf speicherst.</translation>
+        <translation>Spiel ein ganzes Stück ohne Klick, von Anfang bis Ende. Du beginnst im Formular einer Stelle dieses Stücks. Wo du hängen bleibst, drück die Taste und spiel weiter. Die Uhr schätzt den Takt; du kannst ihn berichtigen, bevor du den Gesamtdurchlauf speicherst.</translation>
     </message>
     <message id="help.run-through.why.hides">
         <source>A run-through shows what the click hides: where the piece breaks when nothing leads. If the bar of a stop is unknown, the stop may have been anywhere, and it counts against every passage of the piece.</source>
-        <translation>Ein Gesamtdurchlauf zeigt, was der Klick verbirgt: wo das Stück bricht, wenn nichts führt. Ist der Takt eines Halts nicht bekannt, kann er überall gewesen sein und zählt gegen jede Stelle des Stücks.</translation>
+        <translation>Ein Gesamtdurchlauf zeigt, was der Klick verbirgt: wo es im Stück hakt, wenn nichts führt. Ist der Takt eines Hängers nicht bekannt, kann er überall gewesen sein und zählt gegen jede Stelle des Stücks.</translation>
     </message>
     <message id="help.run-through.why.kept">
         <source>A passage holds as long as the last two run-throughs did not stop in it. Two is our choice, without a source: few enough to play, and more than luck.</source>
-        <translation>Eine Stelle hält, solange die letzten zwei Gesamtdurchläufe nicht in ihr stockten. Zwei ist unsere Wahl, ohne Quelle: wenig genug zum Spielen, und mehr als Glück.</translation>
+        <translation>Eine Stelle hält, solange sie in den letzten zwei Gesamtdurchläufen keinen Hänger hatte. Zwei ist unsere Wahl, ohne Quelle: wenige genug, um sie zu spielen, und mehr als Glück.</translation>
     </message>
     <message id="help.scales.key.drill">
         <source>drill the cell</source>
@@ -1895,7 +1895,7 @@
     </message>
     <message id="help.scales.key.drill.keys">
         <source>Return, Space</source>
-        <translation>Eingabe, Leertaste</translation>
+        <translation>Return, Leertaste</translation>
     </message>
     <message id="help.scales.key.move">
         <source>move from cell to cell</source>
@@ -1923,11 +1923,11 @@
     </message>
     <message id="help.scales.what.new-cell">
         <source>A new cell starts two notches below the best of its nearest neighbour. Its end is arranged so that the last note falls on a beat; the card tells you how.</source>
-        <translation>Ein neues Feld beginnt zwei Rasten unter dem Besten seines nächsten Nachbarn. Sein Ende ist so eingerichtet, dass der letzte Ton auf einen Schlag fällt; die Karte sagt dir, wie.</translation>
+        <translation>Ein neues Feld beginnt zwei Rasten unter dem Bestwert seines nächsten Nachbarn. Sein Ende ist so eingerichtet, dass der letzte Ton auf einen Schlag fällt; die Karte sagt dir, wie.</translation>
     </message>
     <message id="help.scales.what.suggested">
         <source>Piolo suggests the next cell and tells you why. Of the cells not played today, it is the one played longest ago, if that is a week or more; otherwise one that you have never played; otherwise the one furthest below the best of its row. You decide.</source>
-        <translation>Piolo schlägt das nächste Feld vor und sagt dir, warum. Von den Feldern, die du heute noch nicht gespielt hast, ist es das am längsten zurückliegende, wenn es eine Woche oder länger her ist; sonst eines, das du noch nie gespielt hast; sonst das, das am weitesten unter dem Besten seiner Reihe liegt. Du entscheidest.</translation>
+        <translation>Piolo schlägt das nächste Feld vor und sagt dir, warum. Von den Feldern, die du heute noch nicht gespielt hast, ist es das, das am längsten ruht, wenn es eine Woche oder länger ist; sonst eines, das du noch nie gespielt hast; sonst das, das am weitesten unter dem Bestwert seiner Zeile liegt. Du entscheidest.</translation>
     </message>
     <message id="help.scales.why.days-apart">
         <source>Separate days help: of twenty-nine musicians learning nine notes on a keyboard, only those who came back after a day, rather than after minutes or hours, were more accurate the second time (Simmons 2012).</source>
@@ -1935,11 +1935,11 @@
     </message>
     <message id="help.scales.why.fast-clicks">
         <source>Nobody can keep in step with single clicks faster than about eight to ten per second (Repp 2006). In small notes, follow the beat.</source>
-        <translation>Schneller als etwa acht bis zehn in der Sekunde hält niemand mit einzelnen Klicks Schritt (Repp 2006). Folge in kleinen Noten dem Schlag.</translation>
+        <translation>Schneller als etwa acht bis zehn in der Sekunde hält niemand mit einzelnen Klicks Schritt (Repp 2006). Richte dich bei kleinen Notenwerten nach dem Schlag.</translation>
     </message>
     <message id="help.scales.why.look-alikes">
         <source>Similar material late in the evening may cost you: in one study of sixty musicians, a second, similar melody took away the overnight gain.</source>
-        <translation>Ähnliches spät am Abend kann dich etwas kosten: In einer Untersuchung mit sechzig Musikern nahm eine zweite, ähnliche Melodie den Gewinn der Nacht.</translation>
+        <translation>Ähnliches spät am Abend kann dich etwas kosten: In einer Untersuchung mit sechzig Musikern machte eine zweite, ähnliche Melodie den Gewinn über Nacht zunichte.</translation>
     </message>
     <message id="help.scales.why.mixed-order">
         <source>A mixed order can help later: forty-one beginners on the clarinet finished their practice equally well, but a day later those who had practised in mixed order were faster, though not more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (a study at Rhode Island College). That is why the mixed order is optional.</source>
@@ -1955,7 +1955,7 @@
     </message>
     <message id="help.score.what.where">
         <source>Type the path of the file, or drop the file on the card.</source>
-        <translation>Tippe den Pfad der Datei ein, oder zieh sie auf die Karte.</translation>
+        <translation>Tippe den Pfad der Datei ein oder zieh sie auf die Karte.</translation>
     </message>
     <message id="help.score.why.model">
         <source>School wind players who heard a model did better in rhythm and gained more tempo, whatever the order of their tempi (Henley 2001).</source>
@@ -1963,7 +1963,7 @@
     </message>
     <message id="help.score.why.straight">
         <source>Bars that contain a repeat or a change of meter are refused rather than guessed at: a passage is played straight through.</source>
-        <translation>Takte mit einer Wiederholung darin oder mit einem Taktwechsel werden abgelehnt statt geraten: eine Stelle wird geradewegs durchgespielt.</translation>
+        <translation>Takte mit einer Wiederholung oder einem Taktwechsel lehnt Piolo ab, statt zu raten: Eine Stelle wird glatt durchgespielt.</translation>
     </message>
     <message id="help.settings.title">
         <source>Settings</source>
@@ -1975,7 +1975,7 @@
     </message>
     <message id="help.settings.what.keys">
         <source>Any key can do any task: choose the task, then press the key. A pedal or a MIDI switch is a key like any other. A single pedal can do everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage.</source>
-        <translation>Jede Taste kann jede Aufgabe übernehmen: Wähle die Aufgabe, und drück dann die Taste. Ein Pedal oder ein MIDI-Schalter ist eine Taste wie jede andere. Ein Pedal allein kann alles: ein Druck startet oder markiert einen Fehler, zwei nehmen die letzte Markierung zurück; Halten stoppt den Klick oder öffnet im Stand die nächste Stelle.</translation>
+        <translation>Jede Taste kann jede Aufgabe übernehmen: Wähle die Aufgabe und drück dann die Taste. Ein Pedal oder ein MIDI-Schalter ist eine Taste wie jede andere. Ein Pedal allein kann alles: Ein Druck startet oder markiert einen Fehler, zwei nehmen die letzte Markierung zurück; Halten stoppt den Klick oder öffnet, wenn er ruht, die nächste Stelle.</translation>
     </message>
     <message id="help.settings.why.choices">
         <source>Three days until a passage is secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and you can change them. We know that separate days help (Simmons 2012), but not how many are best.</source>
@@ -1983,7 +1983,7 @@
     </message>
     <message id="help.settings.why.level">
         <source>The click starts at a low level. Your instrument is louder, and that is fine: choose a sharper voice rather than a higher level.</source>
-        <translation>Der Klick beginnt mit niedrigem Pegel. Dein Instrument ist lauter, und das ist in Ordnung: Wähle lieber eine schärfere Stimme als einen höheren Pegel.</translation>
+        <translation>Der Klick beginnt leise. Dein Instrument ist lauter, und das ist in Ordnung: Wähle lieber einen schärferen Klang als mehr Lautstärke.</translation>
     </message>
     <message id="help.sources">
         <source>Sources</source>
@@ -1995,7 +1995,7 @@
     </message>
     <message id="help.start.key.control">
         <source>go to the next control, and back</source>
-        <translation>von einem Bedienelement zum nächsten, und zurück</translation>
+        <translation>zum nächsten Bedienelement und zurück</translation>
     </message>
     <message id="help.start.key.control.keys">
         <source>Tab, Shift+Tab</source>
@@ -2007,11 +2007,11 @@
     </message>
     <message id="help.start.key.press">
         <source>press the focused control</source>
-        <translation>das gewählte Bedienelement drücken</translation>
+        <translation>das ausgewählte Bedienelement betätigen</translation>
     </message>
     <message id="help.start.key.press.keys">
         <source>Return, Space</source>
-        <translation>Eingabe, Leertaste</translation>
+        <translation>Return, Leertaste</translation>
     </message>
     <message id="help.start.title">
         <source>From slow to the whole piece</source>
@@ -2023,7 +2023,7 @@
     </message>
     <message id="help.start.what.stages">
         <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in context with two more bars on each side, and in run-throughs of the piece. When your log supports the next stage, the drill screen says why. You decide, and you can go back.</source>
-        <translation>Eine Stelle geht durch fünf Etappen: langsam mit Klick, am Ziel sicher, ohne Klick, im Zusammenhang mit zwei Takten mehr auf jeder Seite, und in Gesamtdurchläufen des Stücks. Wenn dein Tagebuch die nächste Etappe nahelegt, sagt der Bildschirm „Üben“, warum. Du entscheidest, und du kannst zurückgehen.</translation>
+        <translation>Eine Stelle geht durch fünf Etappen: langsam mit Klick, im Zieltempo sicher, ohne Klick, im Kontext mit zwei Takten mehr auf jeder Seite, und in Gesamtdurchläufen des Stücks. Wenn dein Tagebuch die nächste Etappe nahelegt, sagt der Bildschirm „Üben“, warum. Du entscheidest, und du kannst zurückgehen.</translation>
     </message>
     <message id="help.start.why.few-misses">
         <source>How well a passage was kept overnight was linked to how few repetitions were wrong, not to how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</source>
@@ -2031,7 +2031,7 @@
     </message>
     <message id="help.start.why.slow">
         <source>Nearly all players say that they practise slowly (Allingham and Wöllner 2022): that shows what is usual, not what works. They also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</source>
-        <translation>Fast alle, die spielen, geben an, langsam zu üben (Allingham und Wöllner 2022): Das zeigt, was üblich ist, nicht was wirkt. Sie sehen auch Tücken, etwa Bewegungen, die anders sind als die schnellen (2023). Darum kannst du jederzeit einen Durchlauf am Ziel versuchen.</translation>
+        <translation>Fast alle, die ein Instrument spielen, geben an, langsam zu üben (Allingham und Wöllner 2022): Das zeigt, was üblich ist, nicht was wirkt. Sie sehen auch Tücken, etwa Bewegungen, die anders sind als die schnellen (2023). Darum kannst du jederzeit einen Durchlauf im Zieltempo versuchen.</translation>
     </message>
     <message id="help.title">
         <source>Help</source>
@@ -2143,23 +2143,23 @@
     </message>
     <message id="keys.action.clean">
         <source>Mark clean in open-ended runs; in a run-through: the last note</source>
-        <translation>Sauber markieren, bei offenem Ende; im Gesamtdurchlauf: der letzte Ton</translation>
+        <translation>Bei offenem Ende: sauber markieren; im Gesamtdurchlauf: letzter Ton</translation>
     </message>
     <message id="keys.action.faster">
         <source>Faster, while stopped</source>
-        <translation>Schneller, im Stand</translation>
+        <translation>Schneller, wenn der Klick ruht</translation>
     </message>
     <message id="keys.action.hear">
         <source>Hear the passage first, while stopped</source>
-        <translation>Die Stelle erst anhören, im Stand</translation>
+        <translation>Die Stelle erst anhören, wenn der Klick ruht</translation>
     </message>
     <message id="keys.action.miss">
         <source>Start; while the click runs: mark a miss; in a run-through: mark a stop</source>
-        <translation>Start; während der Klick läuft: Fehler markieren; im Gesamtdurchlauf: Halt markieren</translation>
+        <translation>Start; während der Klick läuft: Fehler markieren; im Gesamtdurchlauf: Hänger markieren</translation>
     </message>
     <message id="keys.action.next">
         <source>Next passage, while stopped</source>
-        <translation>Nächste Stelle, im Stand</translation>
+        <translation>Nächste Stelle, wenn der Klick ruht</translation>
     </message>
     <message id="keys.action.pedal">
         <source>One pedal for everything: press, hold, press twice</source>
@@ -2171,27 +2171,27 @@
     </message>
     <message id="keys.action.slower">
         <source>Slower, while stopped</source>
-        <translation>Langsamer, im Stand</translation>
+        <translation>Langsamer, wenn der Klick ruht</translation>
     </message>
     <message id="keys.action.stop">
         <source>Stop the click; give up a run-through</source>
-        <translation>Klick anhalten; einen Gesamtdurchlauf abbrechen</translation>
+        <translation>Klick anhalten; Gesamtdurchlauf abbrechen</translation>
     </message>
     <message id="keys.action.stretch">
         <source>In the log: make a passage of the bars that break</source>
-        <translation>Im Tagebuch: eine Stelle aus den Takten machen, die brechen</translation>
+        <translation>Im Tagebuch: eine Stelle aus den Takten machen, in denen es hakt</translation>
     </message>
     <message id="keys.action.try">
         <source>Try once at the target</source>
-        <translation>Ein Versuch am Ziel</translation>
+        <translation>Ein Versuch im Zieltempo</translation>
     </message>
     <message id="keys.add">
         <source>Add a key</source>
-        <translation>Taste dazu</translation>
+        <translation>Weitere Taste</translation>
     </message>
     <message id="keys.add.spoken">
         <source>%1: add a key</source>
-        <translation>%1: eine Taste dazu</translation>
+        <translation>%1: weitere Taste hinzufügen</translation>
     </message>
     <message id="keys.chip">
         <source>%1  ✕</source>
@@ -2215,7 +2215,7 @@
     </message>
     <message id="keys.kept">
         <source>%1 stays: it is the last key for “%2”. Add another key first.</source>
-        <translation>%1 bleibt: Es ist die letzte Taste für „%2“. Gib erst eine weitere dazu.</translation>
+        <translation>%1 bleibt: Es ist die letzte Taste für „%2“. Füge erst eine andere hinzu.</translation>
     </message>
     <message id="keys.last">
         <source>%1 is the last key for “%2”. Give that action another key first.</source>
@@ -2227,7 +2227,7 @@
     </message>
     <message id="keys.midi.listening">
         <source>Listening to %1. Press the switch.</source>
-        <translation>Hört auf %1. Drück den Schalter.</translation>
+        <translation>Wartet auf %1. Drück den Schalter.</translation>
     </message>
     <message id="keys.midi.none">
         <source>MIDI is not available: this system has no MIDI sequencer. A pedal that acts as a keyboard still works.</source>
@@ -2243,7 +2243,7 @@
     </message>
     <message id="keys.midi.unplugged">
         <source>No MIDI input is connected. Connect one, then press the switch.</source>
-        <translation>Kein MIDI-Eingang ist angeschlossen. Schließ einen an, dann drück den Schalter.</translation>
+        <translation>Kein MIDI-Eingang ist angeschlossen. Schließ einen an und drück dann den Schalter.</translation>
     </message>
     <message id="keys.moved-from">
         <source>%1 is no longer a key for “%2”.</source>
@@ -2263,7 +2263,7 @@
     </message>
     <message id="keys.press.spoken">
         <source>%1: press a key now, or Esc to cancel</source>
-        <translation>%1: drück jetzt eine Taste, oder Esc zum Abbrechen</translation>
+        <translation>%1: jetzt eine Taste drücken, oder Esc zum Abbrechen</translation>
     </message>
     <message id="keys.removed">
         <source>%1 is no longer a key for “%2”.</source>
@@ -2279,15 +2279,15 @@
     </message>
     <message id="keys.set.one-pedal">
         <source>A single pedal, PageDown</source>
-        <translation>Ein Pedal allein, Bild ab</translation>
+        <translation>Ein Pedal allein, Bild abwärts</translation>
     </message>
     <message id="keys.set.pages">
         <source>PageUp and PageDown</source>
-        <translation>Bild auf und Bild ab</translation>
+        <translation>Bild aufwärts und Bild abwärts</translation>
     </message>
     <message id="keys.set.space-return">
         <source>Space and Return</source>
-        <translation>Leertaste und Eingabe</translation>
+        <translation>Leertaste und Return</translation>
     </message>
     <message id="keys.set.up-down">
         <source>Up and Down arrows</source>
@@ -2299,7 +2299,7 @@
     </message>
     <message id="keys.taken">
         <source>%1 is already used for “%2”. Press it again to reassign it, or press another key, or Esc.</source>
-        <translation>%1 ist schon vergeben: „%2“. Drück sie noch einmal, um sie neu zuzuweisen, oder eine andere Taste, oder Esc.</translation>
+        <translation>%1 ist schon vergeben: „%2“. Drück noch einmal, um die Taste neu zuzuweisen, oder drück eine andere Taste, oder Esc.</translation>
     </message>
     <message id="keys.twice">
         <source>%1 twice</source>
@@ -2315,7 +2315,7 @@
     </message>
     <message id="ladder.best">
         <source>best</source>
-        <translation>Bestes</translation>
+        <translation>Bestwert</translation>
     </message>
     <message id="ladder.now">
         <source>current tempo, %1</source>
@@ -2367,7 +2367,7 @@
     </message>
     <message id="log.days-missed-before">
         <source>You did not practise for %1 days in a row from %2. You have been back since, and that counts.</source>
-        <translation>An %1 Tagen hintereinander hast du nicht geübt, ab %2. Seither bist du zurück, und das zählt.</translation>
+        <translation>Ab dem %2 hast du an %1 Tagen hintereinander nicht geübt. Seitdem bist du wieder dabei, und das zählt.</translation>
     </message>
     <message id="log.empty">
         <source>You have not played anything yet. Every run you drill appears here, day by day.</source>
@@ -2515,7 +2515,7 @@
     </message>
     <message id="log.line.count-void">
         <source>%1 not counted</source>
-        <translation>%1 ungezählt</translation>
+        <translation>%1 nicht gezählt</translation>
     </message>
     <message id="log.line.day-opens">
         <source>start of a new day</source>
@@ -2539,7 +2539,7 @@
     </message>
     <message id="log.line.in-context">
         <source>in context</source>
-        <translation>im Zusammenhang</translation>
+        <translation>im Kontext</translation>
     </message>
     <message id="log.line.missed">
         <source>missed</source>
@@ -2559,7 +2559,7 @@
     </message>
     <message id="log.line.named">
         <source>start of the search for the tempo</source>
-        <translation>Beginn der Suche nach dem Tempo</translation>
+        <translation>Beginn der Temposuche</translation>
     </message>
     <message id="log.line.offer-taken">
         <source>offer accepted</source>
@@ -2607,7 +2607,7 @@
     </message>
     <message id="log.line.void-sound">
         <source>not counted: the sound was lost</source>
-        <translation>zählt nicht: der Ton war weg</translation>
+        <translation>zählt nicht: Ton ausgefallen</translation>
     </message>
     <message id="log.line.void-stopped">
         <source>not counted: stopped</source>
@@ -2635,7 +2635,7 @@
     </message>
     <message id="log.mark.stop">
         <source>stop: %1</source>
-        <translation>Halt: %1</translation>
+        <translation>Stopp: %1</translation>
     </message>
     <message id="log.never-two-days-missed">
         <source>You have not missed two days in a row in four weeks; one now and then is fine.</source>
@@ -2643,7 +2643,7 @@
     </message>
     <message id="log.no-day-missed">
         <source>You have not missed a day since you began.</source>
-        <translation>Seit dem Anfang keinen Tag ausgelassen.</translation>
+        <translation>Von Anfang an keinen Tag ausgelassen.</translation>
     </message>
     <message id="log.no-day-missed-lately">
         <source>You have not missed a day in four weeks.</source>
@@ -2659,11 +2659,11 @@
     </message>
     <message id="manner.as-written">
         <source>as written</source>
-        <translation>wie notiert</translation>
+        <translation>original</translation>
     </message>
     <message id="manner.double-tongued">
         <source>double-tongued</source>
-        <translation>mit Doppelzunge</translation>
+        <translation>Doppelzunge</translation>
     </message>
     <message id="manner.in-groups">
         <source>in groups</source>
@@ -2675,19 +2675,19 @@
     </message>
     <message id="manner.long-short">
         <source>long and short</source>
-        <translation>lang und kurz</translation>
+        <translation>lang-kurz</translation>
     </message>
     <message id="manner.short-long">
         <source>short and long</source>
-        <translation>kurz und lang</translation>
+        <translation>kurz-lang</translation>
     </message>
     <message id="manner.slur-three-tongue-one">
         <source>slur three, tongue one</source>
-        <translation>drei gebunden, eine gestoßen</translation>
+        <translation>3 gebunden, 1 gestoßen</translation>
     </message>
     <message id="manner.slur-two-tongue-two">
         <source>slur two, tongue two</source>
-        <translation>zwei gebunden, zwei gestoßen</translation>
+        <translation>2 gebunden, 2 gestoßen</translation>
     </message>
     <message id="manner.slurred">
         <source>all slurred</source>
@@ -2699,7 +2699,7 @@
     </message>
     <message id="manner.tongue-one-slur-three">
         <source>tongue one, slur three</source>
-        <translation>eine gestoßen, drei gebunden</translation>
+        <translation>1 gestoßen, 3 gebunden</translation>
     </message>
     <message id="manner.tongued">
         <source>all tongued</source>
@@ -2718,7 +2718,7 @@
     </message>
     <message id="minutes.most">
         <source>most: %1 min</source>
-        <translation>höchstens: %1 min</translation>
+        <translation>Maximum: %1 min</translation>
     </message>
     <message id="minutes.other-runs">
         <source>other runs</source>
@@ -2981,15 +2981,15 @@
     </message>
     <message id="paper.enter.result.best">
         <source>Best with a full streak</source>
-        <translation>Bestes mit voller Serie</translation>
+        <translation>Bestwert mit voller Serie</translation>
     </message>
     <message id="paper.enter.result.best.none">
         <source>none yet</source>
-        <translation>noch nichts</translation>
+        <translation>noch keiner</translation>
     </message>
     <message id="paper.enter.result.secures">
         <source>Full streaks at the target</source>
-        <translation>Volle Serien am Ziel</translation>
+        <translation>Volle Serien im Zieltempo</translation>
     </message>
     <message id="paper.enter.result.streak">
         <source>Clean in a row</source>
@@ -3045,7 +3045,7 @@
     </message>
     <message id="paper.print.hint">
         <source>Print a ladder for each passage, from its current tempo to its target, with a circle for each clean run, and tick it in pencil.</source>
-        <translation>Druck für jede Stelle eine Leiter, vom aktuellen Tempo bis zum Ziel, mit einem Kreis für jeden sauberen Durchlauf, und hake sie mit Bleistift ab.</translation>
+        <translation>Drucke für jede Stelle eine Leiter, vom aktuellen Tempo bis zum Ziel, mit einem Kreis für jeden sauberen Durchlauf, und hake sie mit Bleistift ab.</translation>
     </message>
     <message id="paper.print.letter">
         <source>Letter</source>
@@ -3207,7 +3207,7 @@
     </message>
     <message id="pause.drops.title">
         <source>Two steps below the start</source>
-        <translation>Zwei Schritte unter den Start</translation>
+        <translation>Zwei Schritte unter dem Start</translation>
     </message>
     <message id="pause.easier">
         <source>Make it easier for a while: fewer bars, a slower tempo, or a rest. Practising the mistake does not help.</source>
@@ -3227,7 +3227,7 @@
     </message>
     <message id="pause.misses.title">
         <source>Three misses without a clean run</source>
-        <translation>Drei Fehler ohne einen sauberen Durchlauf</translation>
+        <translation>Drei Fehler, kein sauberer Durchlauf</translation>
     </message>
     <message id="pause.no">
         <source>No</source>
@@ -3239,7 +3239,7 @@
     </message>
     <message id="pause.stop">
         <source>Stop</source>
-        <translation>Halt</translation>
+        <translation>Stopp</translation>
     </message>
     <message id="pause.unmarked" numerus="yes">
         <source>%n runs went by without a key press. If you were not listening to every note, choose No: the runs then do not count, and their climbs are taken back.</source>
@@ -3258,7 +3258,7 @@
     </message>
     <message id="pedal.hint">
         <source>One key starts the click and, while it runs, marks a miss: %1. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
-        <translation>Mit %1 startest du den Klick und markierst, solange er läuft, einen Fehler. Hast du ein Blätterpedal? Drück hier den Knopf, dann das Pedal. Ein MIDI-Schalter geht auch; mehr steht in den Einstellungen.</translation>
+        <translation>Mit %1 startest du den Klick und markierst, solange er läuft, einen Fehler. Hast du ein Blätterpedal? Drück hier die Schaltfläche und dann das Pedal. Ein MIDI-Schalter geht auch; mehr dazu in den Einstellungen.</translation>
     </message>
     <message id="pedal.press">
         <source>Press the pedal now (Esc to cancel)</source>
@@ -3366,7 +3366,7 @@
     </message>
     <message id="picture.file.hint">
         <source>A PNG or JPEG, or a PDF from which you choose a page. Type the path, or drop the file here. It is copied into the practice folder.</source>
-        <translation>Ein PNG oder JPEG, oder ein PDF, aus dem du eine Seite wählst. Tippe den Pfad ein, oder zieh die Datei hierher. Sie wird in den Übeordner kopiert.</translation>
+        <translation>Ein PNG oder JPEG oder ein PDF, aus dem du eine Seite wählst. Tippe den Pfad ein oder zieh die Datei hierher. Sie wird in den Übeordner kopiert.</translation>
     </message>
     <message id="picture.frame">
         <source>frame</source>
@@ -3378,11 +3378,11 @@
     </message>
     <message id="picture.hint">
         <source>Drag the frame around the passage, or use the arrow keys to move the part that is selected here: Shift for larger steps, Space for the next edge.</source>
-        <translation>Zieh den Rahmen um die Stelle, oder bewege mit den Pfeiltasten den Teil, der hier gewählt ist: Umschalt für größere Schritte, Leertaste für die nächste Kante.</translation>
+        <translation>Zieh den Rahmen um die Stelle oder bewege mit den Pfeiltasten den Teil, der hier gewählt ist: Umschalt für größere Schritte, Leertaste für die nächste Kante.</translation>
     </message>
     <message id="picture.keep">
         <source>Use this part</source>
-        <translation>Diesen Teil verwenden</translation>
+        <translation>Ausschnitt verwenden</translation>
     </message>
     <message id="picture.leave">
         <source>Cancel</source>
@@ -3394,7 +3394,7 @@
     </message>
     <message id="picture.missing">
         <source>The picture of the music in the practice folder cannot be read. Add it again, or remove it here.</source>
-        <translation>Das Bild der Noten im Übeordner lässt sich nicht lesen. Füge es noch einmal hinzu, oder entferne es hier.</translation>
+        <translation>Das Bild der Noten im Übeordner lässt sich nicht lesen. Füge es noch einmal hinzu oder entferne es hier.</translation>
     </message>
     <message id="picture.of-passage">
         <source>the page of “%1”</source>
@@ -3550,7 +3550,7 @@
     </message>
     <message id="playing.stop">
         <source>Stop</source>
-        <translation>Halt</translation>
+        <translation>Stopp</translation>
     </message>
     <message id="playing.target">
         <source>%1 ↑</source>
@@ -3570,7 +3570,7 @@
     </message>
     <message id="practice.pause">
         <source>Without a key press, pause and ask after</source>
-        <translation>Ohne Tastendruck anhalten und fragen nach</translation>
+        <translation>Anhalten und nachfragen, wenn so lange keine Taste kommt</translation>
     </message>
     <message id="practice.pause.never">
         <source>never</source>
@@ -3578,7 +3578,7 @@
     </message>
     <message id="practice.play-on">
         <source>Play on after a miss: the run goes on to its end, and the tempo drops once</source>
-        <translation>Nach einem Fehler weiterspielen: Der Durchlauf geht bis zum Ende, und das Tempo sinkt einmal</translation>
+        <translation>Nach einem Fehler weiterspielen: Der Durchlauf geht bis zum Ende, und das Tempo sinkt nur einmal</translation>
     </message>
     <message id="practice.reaction">
         <source>Reaction time, from slip to key (a guess: set your own)</source>
@@ -3586,7 +3586,7 @@
     </message>
     <message id="practice.read-only">
         <source>Another window is using this practice folder, so you cannot change this here.</source>
-        <translation>Ein anderes Fenster benutzt diesen Übeordner; hier lässt sich das nicht ändern.</translation>
+        <translation>Ein anderes Fenster benutzt diesen Übeordner; darum lässt sich das hier nicht ändern.</translation>
     </message>
     <message id="practice.rest">
         <source>After a miss, breathe and read for at least</source>
@@ -3598,7 +3598,7 @@
     </message>
     <message id="practice.secure-days">
         <source>A passage is secure as a whole after being secure on</source>
-        <translation>Im Ganzen sicher ist eine Stelle, wenn sie es war an</translation>
+        <translation>Sichere Tage, bis eine Stelle im Ganzen sicher ist</translation>
     </message>
     <message id="practice.title">
         <source>Practice</source>
@@ -3606,7 +3606,7 @@
     </message>
     <message id="rest.note">
         <source>You have been playing for a good while: give your ears and lip a rest. If you feel pain, tingling or numbness, stop and see a professional.</source>
-        <translation>Du spielst schon eine ganze Weile: Gönn Ohren und Lippe eine Pause. Bei Schmerz, Kribbeln oder Taubheit hör auf, und hol dir fachlichen Rat.</translation>
+        <translation>Du spielst schon eine ganze Weile: Gönn Ohren und Lippe eine Pause. Bei Schmerzen, Kribbeln oder Taubheitsgefühl hör auf und hol dir fachlichen Rat.</translation>
     </message>
     <message id="rest.read">
         <source>Got it</source>
@@ -3645,7 +3645,7 @@
     </message>
     <message id="run-through.bars-guessed">
         <source>The clock guessed the bars. Correct them, and clear any that you do not know.</source>
-        <translation>Die Takte sind nach der Uhr geschätzt. Berichtige sie, oder lass weg, was du nicht weißt.</translation>
+        <translation>Die Takte sind nach der Uhr geschätzt. Berichtige sie, oder lass leer, was du nicht weißt.</translation>
     </message>
     <message id="run-through.choose-piece">
         <source>Choose a piece first.</source>
@@ -3685,7 +3685,7 @@
     </message>
     <message id="run-through.no-stop">
         <source>no stop</source>
-        <translation>kein Halt</translation>
+        <translation>kein Hänger</translation>
     </message>
     <message id="run-through.none">
         <source>None yet.</source>
@@ -3697,17 +3697,17 @@
     </message>
     <message id="run-through.stop">
         <source>Mark a stop</source>
-        <translation>Halt markieren</translation>
+        <translation>Hänger markieren</translation>
     </message>
     <message id="run-through.stop-bar">
         <source>Stop at %1, bar</source>
-        <translation>Halt bei %1, Takt</translation>
+        <translation>Hänger bei %1, Takt</translation>
     </message>
     <message id="run-through.stops" numerus="yes">
         <source>%n stops</source>
         <translation>
-            <numerusform>%n Halt</numerusform>
-            <numerusform>%n Halte</numerusform>
+            <numerusform>%n Hänger</numerusform>
+            <numerusform>%n Hänger</numerusform>
         </translation>
     </message>
     <message id="run-through.time-stops">
@@ -3772,27 +3772,27 @@
     </message>
     <message id="scale.kind.bebop-dominant">
         <source>Bebop dominant</source>
-        <translation>Bebop, Dominante</translation>
+        <translation>Bebop dominant</translation>
     </message>
     <message id="scale.kind.bebop-dominant.in">
         <source>%1 bebop dominant</source>
-        <translation>%1 Bebop, Dominante</translation>
+        <translation>%1 Bebop dominant</translation>
     </message>
     <message id="scale.kind.bebop-major">
         <source>Bebop major</source>
-        <translation>Bebop, Dur</translation>
+        <translation>Bebop-Dur</translation>
     </message>
     <message id="scale.kind.bebop-major.in">
         <source>%1 bebop major</source>
-        <translation>%1 Bebop, Dur</translation>
+        <translation>%1 Bebop-Dur</translation>
     </message>
     <message id="scale.kind.bebop-minor">
         <source>Bebop minor</source>
-        <translation>Bebop, Moll</translation>
+        <translation>Bebop-Moll</translation>
     </message>
     <message id="scale.kind.bebop-minor.in">
         <source>%1 bebop minor</source>
-        <translation>%1 Bebop, Moll</translation>
+        <translation>%1 Bebop-Moll</translation>
     </message>
     <message id="scale.kind.blues">
         <source>Blues</source>
@@ -3972,11 +3972,11 @@
     </message>
     <message id="scale.kind.whole-tone">
         <source>Whole tone</source>
-        <translation>Ganzton</translation>
+        <translation>Ganztonleiter</translation>
     </message>
     <message id="scale.kind.whole-tone.in">
         <source>whole tone from %1</source>
-        <translation>Ganzton ab %1</translation>
+        <translation>Ganztonleiter ab %1</translation>
     </message>
     <message id="scale.order.fifths">
         <source>by fifths</source>
@@ -4066,12 +4066,12 @@
         <source>%n flats</source>
         <translation>
             <numerusform>%n B</numerusform>
-            <numerusform>%n Been</numerusform>
+            <numerusform>%n B</numerusform>
         </translation>
     </message>
     <message id="scale.signature.none">
         <source>no key signature: accidentals are written beside the notes</source>
-        <translation>ohne Vorzeichnung: die Vorzeichen stehen bei den Noten</translation>
+        <translation>ohne Vorzeichnung: Versetzungszeichen stehen bei den Noten</translation>
     </message>
     <message id="scale.signature.sharps" numerus="yes">
         <source>%n sharps</source>
@@ -4114,11 +4114,11 @@
     </message>
     <message id="scales.cell.spoken">
         <source>%1: best %2, %3, played %4</source>
-        <translation>%1: Bestes %2, %3, gespielt: %4</translation>
+        <translation>%1: Bestwert %2, %3, gespielt: %4</translation>
     </message>
     <message id="scales.cell.spoken-no-best">
         <source>%1: no best yet (%2), %3, %4</source>
-        <translation>%1: noch kein Bestes (%2), %3, %4</translation>
+        <translation>%1: noch kein Bestwert (%2), %3, %4</translation>
     </message>
     <message id="scales.cell.streak">
         <source>%1/%2</source>
@@ -4134,7 +4134,7 @@
     </message>
     <message id="scales.drill.key">
         <source>Return</source>
-        <translation>Eingabetaste</translation>
+        <translation>Return</translation>
     </message>
     <message id="scales.goes-on">
         <source>Continues at %1.</source>
@@ -4146,7 +4146,7 @@
     </message>
     <message id="scales.grid.spoken">
         <source>Twelve keys by seven subdivisions. The arrow keys select a cell, Return drills it.</source>
-        <translation>Zwölf Tonarten mal sieben Unterteilungen. Die Pfeiltasten wählen ein Feld, die Eingabetaste übt es.</translation>
+        <translation>Zwölf Tonarten mal sieben Unterteilungen. Die Pfeiltasten wählen ein Feld, Return übt es.</translation>
     </message>
     <message id="scales.hear">
         <source>Hear it first</source>
@@ -4182,7 +4182,7 @@
     </message>
     <message id="scales.instrument.read-only">
         <source>Another window is using this practice folder, so you cannot change this here.</source>
-        <translation>Ein anderes Fenster benutzt diesen Übeordner; hier lässt sich das nicht ändern.</translation>
+        <translation>Ein anderes Fenster benutzt diesen Übeordner; darum lässt sich das hier nicht ändern.</translation>
     </message>
     <message id="scales.instrument.redraw">
         <source>Shuffle the keys again</source>
@@ -4218,7 +4218,7 @@
     </message>
     <message id="scales.next.furthest">
         <source>Next: its best is furthest below the best of its row.</source>
-        <translation>Als Nächstes: ihr Bestes liegt am weitesten unter dem Besten ihrer Reihe.</translation>
+        <translation>Als Nächstes: sein Bestwert liegt am weitesten unter dem Bestwert seiner Zeile.</translation>
     </message>
     <message id="scales.next.never">
         <source>Next: the first cell not played yet; no other has waited a week.</source>
@@ -4242,11 +4242,11 @@
     </message>
     <message id="scales.order">
         <source>Order of keys</source>
-        <translation>Folge der Tonarten</translation>
+        <translation>Reihenfolge der Tonarten</translation>
     </message>
     <message id="scales.pattern">
         <source>Order of notes</source>
-        <translation>Folge der Töne</translation>
+        <translation>Tonfolge</translation>
     </message>
     <message id="scales.played">
         <source>Played %1, %2.</source>
@@ -4262,11 +4262,11 @@
     </message>
     <message id="scales.starts-from">
         <source>Start at %1, two notches below your best in %2.</source>
-        <translation>Start bei %1, zwei Rasten unter deinem Besten in %2.</translation>
+        <translation>Start bei %1, zwei Rasten unter deinem Bestwert in %2.</translation>
     </message>
     <message id="scales.starts-slow">
         <source>Start at %1: slow enough to make no mistakes; you can change it on the drill screen.</source>
-        <translation>Start bei %1: langsam genug für keinen Fehler; auf dem Bildschirm „Üben“ kannst du es ändern.</translation>
+        <translation>Start bei %1: langsam genug, um keinen Fehler zu machen; auf dem Bildschirm „Üben“ kannst du es ändern.</translation>
     </message>
     <message id="scales.title">
         <source>Scales</source>
@@ -4294,7 +4294,7 @@
     </message>
     <message id="scales.write">
         <source>Write as %1</source>
-        <translation>Als %1 schreiben</translation>
+        <translation>Als %1 notieren</translation>
     </message>
     <message id="score.back-to-form">
         <source>Back to the form</source>
@@ -4318,7 +4318,7 @@
     </message>
     <message id="score.hint">
         <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type the path, or drop the file here.</source>
-        <translation>MusicXML (.musicxml, .xml, .mxl), wie Notensatzprogramme es exportieren. Tippe den Pfad ein, oder zieh die Datei hierher.</translation>
+        <translation>MusicXML (.musicxml, .xml, .mxl), wie Notensatzprogramme es exportieren. Tippe den Pfad ein oder zieh die Datei hierher.</translation>
     </message>
     <message id="score.no-tempo">
         <source>no tempo mark</source>
@@ -4385,7 +4385,7 @@
     </message>
     <message id="settings.keys.hint">
         <source>Click a key below to remove it. Tab, Return on a button, the arrow keys in a list and Esc in a form work as in any other program; you cannot change them.</source>
-        <translation>Klick unten auf eine Taste, um sie zu entfernen. Tab, Eingabe auf einem Knopf, die Pfeile in einer Liste und Esc in einem Formular funktionieren wie überall; sie lassen sich nicht ändern.</translation>
+        <translation>Klicke unten auf eine Taste, um sie zu entfernen. Tab, Return auf einer Schaltfläche, die Pfeiltasten in einer Liste und Esc in einem Formular funktionieren wie in jedem anderen Programm; sie lassen sich nicht ändern.</translation>
     </message>
     <message id="settings.language">
         <source>Language</source>
@@ -4445,11 +4445,11 @@
     </message>
     <message id="sheet.gentle">
         <source>Near the target, a miss drops by one climb; at the target, only the second in a row drops.</source>
-        <translation>Nahe am Ziel senkt ein Fehler um einen Anstieg; am Ziel erst der zweite in Folge.</translation>
+        <translation>Nahe am Ziel kostet ein Fehler nur einen Anstieg; im Zieltempo erst der zweite in Folge.</translation>
     </message>
     <message id="sheet.how-to">
         <source>Climb from the bottom. Tick a circle for each clean run. For a miss, mark the box and rub out that rung&apos;s ticks.</source>
-        <translation>Steige von unten hinauf. Hake für jeden sauberen Durchlauf einen Kreis ab. Ein Fehler ist ein Strich im Kasten und löscht die Haken dieser Sprosse.</translation>
+        <translation>Steige von unten hinauf. Hake für jeden sauberen Durchlauf einen Kreis ab. Ein Fehler ist ein Strich im Kästchen und löscht die Haken dieser Sprosse.</translation>
     </message>
     <message id="sheet.misses">
         <source>misses</source>
@@ -4481,11 +4481,11 @@
     </message>
     <message id="sound.delay">
         <source>For wireless headphones: delay the beat on the screen and the marks by</source>
-        <translation>Für Funkkopfhörer: Bild des Schlags und Markierungen verzögern um</translation>
+        <translation>Für Funkkopfhörer: Schlaganzeige und Markierungen verzögern um</translation>
     </message>
     <message id="sound.dropouts">
         <source>The sound has dropped out %1 since you opened Piolo: the computer was too busy. Closing other programs helps.</source>
-        <translation>Der Ton hat %1 ausgesetzt, seit du Piolo geöffnet hast: Der Rechner war zu beschäftigt. Andere Programme zu schließen hilft.</translation>
+        <translation>Der Ton hat %1 ausgesetzt, seit du Piolo geöffnet hast: Der Rechner war überlastet. Andere Programme zu schließen hilft.</translation>
     </message>
     <message id="sound.dropouts.none">
         <source>The sound has not dropped out since you opened Piolo.</source>
@@ -4513,7 +4513,7 @@
     </message>
     <message id="sound.layer.cues">
         <source>Cues</source>
-        <translation>Kurze Signale</translation>
+        <translation>Signale</translation>
     </message>
     <message id="sound.layer.downbeats">
         <source>Downbeats</source>
@@ -4533,7 +4533,7 @@
     </message>
     <message id="sound.level.hint">
         <source>Your instrument is louder than the click, and that is fine: choose a sharper voice rather than a higher level. The level starts low; keep it low on headphones.</source>
-        <translation>Dein Instrument ist lauter als der Klick, und das ist in Ordnung: Wähle lieber eine schärfere Stimme als einen höheren Pegel. Der Pegel beginnt niedrig; lass ihn mit Kopfhörern so.</translation>
+        <translation>Dein Instrument ist lauter als der Klick, und das ist in Ordnung: Wähle lieber einen schärferen Klang als mehr Lautstärke. Der Klick beginnt leise; lass ihn mit Kopfhörern so.</translation>
     </message>
     <message id="sound.level.mute">
         <source>Mute</source>
@@ -4549,7 +4549,7 @@
     </message>
     <message id="sound.level.spoken">
         <source>%1, level</source>
-        <translation>%1, Pegel</translation>
+        <translation>%1, Lautstärke</translation>
     </message>
     <message id="sound.output">
         <source>Sound output</source>
@@ -4557,7 +4557,7 @@
     </message>
     <message id="sound.output.system">
         <source>System default</source>
-        <translation>Standard des Systems</translation>
+        <translation>Systemstandard</translation>
     </message>
     <message id="sound.output.unplugged">
         <source>%1 (not connected)</source>
@@ -4569,7 +4569,7 @@
     </message>
     <message id="sound.voice">
         <source>Click voice</source>
-        <translation>Stimme des Klicks</translation>
+        <translation>Klang des Klicks</translation>
     </message>
     <message id="staff.bass">
         <source>bass clef</source>
@@ -4608,11 +4608,11 @@
     </message>
     <message id="stage.in-context">
         <source>in context</source>
-        <translation>im Zusammenhang</translation>
+        <translation>im Kontext</translation>
     </message>
     <message id="stage.next">
         <source>Next stage: %1</source>
-        <translation>Weiter zu: %1</translation>
+        <translation>Nächste Etappe: %1</translation>
     </message>
     <message id="stage.run-throughs">
         <source>in run-throughs</source>
@@ -4620,7 +4620,7 @@
     </message>
     <message id="stage.secure">
         <source>secure at the target</source>
-        <translation>am Ziel sicher</translation>
+        <translation>im Zieltempo sicher</translation>
     </message>
     <message id="stage.slow">
         <source>slow with the click</source>
@@ -4632,25 +4632,25 @@
     </message>
     <message id="stage.standing.full-streak">
         <source>You had a full streak at the target.</source>
-        <translation>Du hattest eine volle Serie am Ziel.</translation>
+        <translation>Du hattest eine volle Serie im Zieltempo.</translation>
     </message>
     <message id="stage.standing.in-context">
         <source>Clean in a row in context, on one day: %1 of %2.</source>
-        <translation>Sauber in Folge im Zusammenhang, an einem Tag: %1 von %2.</translation>
+        <translation>Sauber in Folge im Kontext, an einem Tag: %1 von %2.</translation>
     </message>
     <message id="stage.standing.next-full-streak">
         <source>Next: a full streak at the target.</source>
-        <translation>Als Nächstes: eine volle Serie am Ziel.</translation>
+        <translation>Als Nächstes: eine volle Serie im Zieltempo.</translation>
     </message>
     <message id="stage.standing.run-throughs">
         <source>Run-throughs in a row without a stop here: %1 of %2.</source>
-        <translation>Gesamtdurchläufe in Folge ohne Halt hier: %1 von %2.</translation>
+        <translation>Gesamtdurchläufe in Folge ohne Hänger hier: %1 von %2.</translation>
     </message>
     <message id="stage.standing.secure" numerus="yes">
         <source>Secure at the target on %1 of %n days.</source>
         <translation>
-            <numerusform>Am Ziel sicher an %1 von %n Tag.</numerusform>
-            <numerusform>Am Ziel sicher an %1 von %n Tagen.</numerusform>
+            <numerusform>Im Zieltempo sicher an %1 von %n Tag.</numerusform>
+            <numerusform>Im Zieltempo sicher an %1 von %n Tagen.</numerusform>
         </translation>
     </message>
     <message id="stage.standing.without-click">
@@ -4751,11 +4751,11 @@
     </message>
     <message id="switch.one-pedal">
         <source>A single pedal can do everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage.</source>
-        <translation>Ein Pedal allein kann alles: ein Druck startet oder markiert einen Fehler, zwei nehmen die letzte Markierung zurück; Halten stoppt den Klick oder öffnet im Stand die nächste Stelle.</translation>
+        <translation>Ein Pedal allein kann alles: Ein Druck startet oder markiert einen Fehler, zwei nehmen die letzte Markierung zurück; Halten stoppt den Klick oder öffnet, wenn er ruht, die nächste Stelle.</translation>
     </message>
     <message id="switch.press">
         <source>Press it now (Esc to cancel)</source>
-        <translation>Drück es jetzt (Esc bricht ab)</translation>
+        <translation>Jetzt drücken (Esc bricht ab)</translation>
     </message>
     <message id="switch.sends">
         <source>What the pedal sends</source>
@@ -4767,7 +4767,7 @@
     </message>
     <message id="switch.twice">
         <source>Counts as two presses within</source>
-        <translation>Gilt als zwei Drücke binnen</translation>
+        <translation>Gilt als zweimal gedrückt binnen</translation>
     </message>
     <message id="switch.use-midi">
         <source>Use one MIDI switch for everything</source>
@@ -4779,7 +4779,7 @@
     </message>
     <message id="today.best">
         <source>Best with a full streak</source>
-        <translation>Bestes mit voller Serie</translation>
+        <translation>Bestwert (volle Serie)</translation>
     </message>
     <message id="today.clean-runs">
         <source>Clean runs today</source>

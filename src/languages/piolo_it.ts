@@ -100,15 +100,15 @@
     </message>
     <message id="breaks.reason">
         <source>Most misses happen there.</source>
-        <translation>La maggior parte degli errori cade lì.</translation>
+        <translation>Lì si concentra la maggior parte degli errori.</translation>
     </message>
     <message id="breaks.reason-run-up">
         <source>Most misses happen there; one bar of run-up is included.</source>
-        <translation>La maggior parte degli errori cade lì; è compresa una battuta di rincorsa.</translation>
+        <translation>Lì si concentra la maggior parte degli errori; è compresa una battuta di rincorsa.</translation>
     </message>
     <message id="breaks.title">
         <source>Where it breaks</source>
-        <translation>Dove si rompe</translation>
+        <translation>Dove si inceppa</translation>
     </message>
     <message id="breaks.told">
         <source>%1 in %2, %3</source>
@@ -120,7 +120,7 @@
     </message>
     <message id="breaks.where">
         <source>Where “%1” breaks</source>
-        <translation>Dove si rompe «%1»</translation>
+        <translation>Dove si inceppa «%1»</translation>
     </message>
     <message id="care.authority">
         <source>Your teacher, your doctor and the rules where you practise come first.</source>
@@ -128,19 +128,19 @@
     </message>
     <message id="care.gradually">
         <source>Increase your minutes gradually: a little more each week, no sudden jumps, and a break well before you need one.</source>
-        <translation>Aumenta i minuti poco per volta: ogni settimana un po&apos; di più, niente salti, e una pausa ben prima di averne bisogno.</translation>
+        <translation>Aumenta i minuti di studio poco per volta: ogni settimana un po&apos; di più, niente salti, e una pausa ben prima di averne bisogno.</translation>
     </message>
     <message id="care.headphones">
         <source>Keep headphones low: your instrument is loud already, and Piolo does not know how loud it is at your ear.</source>
-        <translation>Tieni basso il volume delle cuffie: lo strumento è già forte, e Piolo non sa quanto è forte al tuo orecchio.</translation>
+        <translation>Tieni basse le cuffie: il tuo strumento suona già forte, e Piolo non sa quanto sia forte al tuo orecchio.</translation>
     </message>
     <message id="care.pain">
         <source>If you feel pain, tingling or numbness, stop and see a professional before you play on.</source>
-        <translation>Se senti dolore, formicolio o intorpidimento, fermati e senti uno specialista prima di riprendere.</translation>
+        <translation>Se senti dolore, formicolio o intorpidimento, fermati e rivolgiti a uno specialista prima di riprendere.</translation>
     </message>
     <message id="care.rest">
         <source>Rest your lip and your ears, and also the thumb that carries the instrument.</source>
-        <translation>Fai riposare labbro e orecchie, e anche il pollice che regge lo strumento.</translation>
+        <translation>Fai riposare il labbro e le orecchie, e anche il pollice che regge lo strumento.</translation>
     </message>
     <message id="care.title">
         <source>Take care of yourself</source>
@@ -164,7 +164,7 @@
     </message>
     <message id="click-form.breaths">
         <source>Wait for breath before</source>
-        <translation>Aspetta il respiro prima di</translation>
+        <translation>Respiro prima di</translation>
     </message>
     <message id="click-form.breaths.example">
         <source>43, 45:3, 47:1+2</source>
@@ -176,7 +176,7 @@
     </message>
     <message id="click-form.hint">
         <source>The bars go on while the click is silent. For a breath, enter a bar or bar:beat, then + and the beats to wait. Another random seed picks other silent bars and beats.</source>
-        <translation>Le battute proseguono mentre il clic tace. Per un respiro: battuta o battuta:movimento, poi + e i movimenti di attesa. Un altro numero casuale sceglie altre battute e altri movimenti muti.</translation>
+        <translation>Le battute continuano mentre il clic tace. Per un punto di respiro scrivi battuta o battuta:movimento, poi + e i movimenti di attesa. Con un altro numero casuale tacciono altre battute e altri movimenti.</translation>
     </message>
     <message id="click-form.lost-beats">
         <source>Silent beats, %</source>
@@ -208,15 +208,15 @@
     </message>
     <message id="click.accents-by-hand">
         <source>custom accents</source>
-        <translation>accenti propri</translation>
+        <translation>accenti personalizzati</translation>
     </message>
     <message id="click.bars-in-turn">
         <source>alternating: %1 bars with the click, %2 without</source>
-        <translation>in alternanza: %1 battute con il clic, %2 senza</translation>
+        <translation>battute alternate: %1 con il clic, %2 senza</translation>
     </message>
     <message id="click.beats-left-out">
         <source>%1 of 100 beats silent</source>
-        <translation>%1 movimenti su 100 muti</translation>
+        <translation>movimenti muti: %1 su 100</translation>
     </message>
     <message id="click.breath-at-places" numerus="yes">
         <source>waits for breath at %n places</source>
@@ -227,7 +227,7 @@
     </message>
     <message id="click.breath-below">
         <source>%1 below %2</source>
-        <translation>%1 sotto %2</translation>
+        <translation>%1, solo sotto %2</translation>
     </message>
     <message id="click.downbeats">
         <source>downbeats only</source>
@@ -247,11 +247,11 @@
     </message>
     <message id="click.off-beats">
         <source>off-beats only</source>
-        <translation>solo i contrattempi</translation>
+        <translation>solo contrattempi</translation>
     </message>
     <message id="click.plain">
         <source>plain</source>
-        <translation>semplice</translation>
+        <translation>debole</translation>
     </message>
     <message id="click.silent">
         <source>silent</source>
@@ -259,7 +259,7 @@
     </message>
     <message id="click.silent-bars">
         <source>%1 of 100 bars silent</source>
-        <translation>%1 battute su 100 mute</translation>
+        <translation>battute mute: %1 su 100</translation>
     </message>
     <message id="click.sixteenths">
         <source>sixteenths</source>
@@ -271,7 +271,7 @@
     </message>
     <message id="click.swing">
         <source>swing %1 in %2</source>
-        <translation>swing %1 in %2</translation>
+        <translation>swing %1 (%2)</translation>
     </message>
     <message id="click.two-and-four">
         <source>2 and 4 only</source>
@@ -303,7 +303,7 @@
     </message>
     <message id="curve.due">
         <source>due</source>
-        <translation>entro</translation>
+        <translation>scadenza</translation>
     </message>
     <message id="curve.empty">
         <source>The curve starts with your first run.</source>
@@ -331,7 +331,7 @@
     </message>
     <message id="curve.point.clean-try">
         <source>a clean try at the target</source>
-        <translation>una prova pulita all&apos;obiettivo</translation>
+        <translation>una prova pulita al tempo obiettivo</translation>
     </message>
     <message id="curve.point.day">
         <source>%1: %2, at %3, %4</source>
@@ -347,7 +347,7 @@
     </message>
     <message id="curve.point.missed-try">
         <source>a missed try at the target</source>
-        <translation>una prova con errore all&apos;obiettivo</translation>
+        <translation>una prova con errore al tempo obiettivo</translation>
     </message>
     <message id="curve.point.of-clean">
         <source>%1 of %2 clean</source>
@@ -407,7 +407,7 @@
     </message>
     <message id="difference.bars-off">
         <source>bars without the click</source>
-        <translation>battute senza il clic</translation>
+        <translation>battute senza clic</translation>
     </message>
     <message id="difference.bars-on">
         <source>bars with the click</source>
@@ -427,11 +427,11 @@
     </message>
     <message id="difference.breath-below">
         <source>waits below</source>
-        <translation>aspetta sotto</translation>
+        <translation>respiro solo sotto</translation>
     </message>
     <message id="difference.breaths">
         <source>waits for breath</source>
-        <translation>aspetta il respiro</translation>
+        <translation>punti di respiro</translation>
     </message>
     <message id="difference.change">
         <source>%1: %2 → %3</source>
@@ -455,7 +455,7 @@
     </message>
     <message id="difference.count-in">
         <source>count-in bars</source>
-        <translation>battute di conteggio</translation>
+        <translation>battute a vuoto</translation>
     </message>
     <message id="difference.differs">
         <source>different</source>
@@ -467,7 +467,7 @@
     </message>
     <message id="difference.due">
         <source>due date</source>
-        <translation>data</translation>
+        <translation>scadenza</translation>
     </message>
     <message id="difference.fingering">
         <source>fingering</source>
@@ -519,7 +519,7 @@
     </message>
     <message id="difference.none">
         <source>none</source>
-        <translation>nessuno</translation>
+        <translation>vuoto</translation>
     </message>
     <message id="difference.notation">
         <source>printed notes</source>
@@ -535,7 +535,7 @@
     </message>
     <message id="difference.origin">
         <source>made from passage</source>
-        <translation>fatto dal passaggio</translation>
+        <translation>ricavato dal passaggio</translation>
     </message>
     <message id="difference.pattern">
         <source>order of notes</source>
@@ -555,7 +555,7 @@
     </message>
     <message id="difference.removed">
         <source>removed here</source>
-        <translation>tolto qui</translation>
+        <translation>rimosso qui</translation>
     </message>
     <message id="difference.rhythm">
         <source>rhythm</source>
@@ -635,11 +635,11 @@
     </message>
     <message id="drill.beat.count-in">
         <source>count-in</source>
-        <translation>conteggio</translation>
+        <translation>a vuoto</translation>
     </message>
     <message id="drill.best">
         <source>Best: %1</source>
-        <translation>Migliore: %1</translation>
+        <translation>Record: %1</translation>
     </message>
     <message id="drill.best.item">
         <source>%1 %2</source>
@@ -647,7 +647,7 @@
     </message>
     <message id="drill.by-hand">
         <source>set by hand, from the next run</source>
-        <translation>impostato a mano, dalla prossima ripetizione</translation>
+        <translation>a mano, dalla prossima ripetizione</translation>
     </message>
     <message id="drill.choose-passage">
         <source>Choose a passage first.</source>
@@ -655,7 +655,7 @@
     </message>
     <message id="drill.count-in">
         <source>%1-bar count-in</source>
-        <translation>%1 battute prima</translation>
+        <translation>%1 a vuoto</translation>
     </message>
     <message id="drill.curve">
         <source>Tempo, last 14 days</source>
@@ -675,7 +675,7 @@
     </message>
     <message id="drill.felt-as">
         <source>felt as %1</source>
-        <translation>sentito in %1</translation>
+        <translation>sentito %1</translation>
     </message>
     <message id="drill.felt-beat">
         <source>Felt beat</source>
@@ -687,7 +687,7 @@
     </message>
     <message id="drill.find-tempo">
         <source>Find your tempo, from %1 down</source>
-        <translation>Trova il tuo tempo, da %1 in giù</translation>
+        <translation>Trova il tempo da %1</translation>
     </message>
     <message id="drill.finding">
         <source>Finding your tempo, from %1 down.</source>
@@ -699,7 +699,7 @@
     </message>
     <message id="drill.half-tempo">
         <source>At half tempo, %1</source>
-        <translation>A metà tempo, %1</translation>
+        <translation>Metà tempo, %1</translation>
     </message>
     <message id="drill.hear">
         <source>Hear it first</source>
@@ -723,19 +723,19 @@
     </message>
     <message id="drill.new-day">
         <source>a new day: you left off at %1</source>
-        <translation>un nuovo giorno: eri a %1</translation>
+        <translation>nuovo giorno: eri a %1</translation>
     </message>
     <message id="drill.next">
         <source>Next passage</source>
-        <translation>Passaggio seguente</translation>
+        <translation>Prossimo passaggio</translation>
     </message>
     <message id="drill.no-count-in">
         <source>no count-in</source>
-        <translation>nessun conteggio</translation>
+        <translation>nessuna a vuoto</translation>
     </message>
     <message id="drill.one-bar-count-in">
         <source>one-bar count-in</source>
-        <translation>una battuta prima</translation>
+        <translation>una a vuoto</translation>
     </message>
     <message id="drill.only-heard">
         <source>%1 · just listening: nothing counts</source>
@@ -743,7 +743,7 @@
     </message>
     <message id="drill.other-ways">
         <source>Other ways</source>
-        <translation>Altri modi</translation>
+        <translation>Varianti</translation>
     </message>
     <message id="drill.rhythm">
         <source>Rhythm</source>
@@ -763,7 +763,7 @@
     </message>
     <message id="drill.stop-listening">
         <source>Stop listening</source>
-        <translation>Smetti di ascoltare</translation>
+        <translation>Ferma l&apos;ascolto</translation>
     </message>
     <message id="drill.streak.spoken">
         <source>%1 of %2</source>
@@ -799,7 +799,7 @@
     </message>
     <message id="drill.verdict.clean-up">
         <source>Clean: up to %1</source>
-        <translation>Pulita: su a %1</translation>
+        <translation>Pulita: sali a %1</translation>
     </message>
     <message id="drill.verdict.found">
         <source>Found: %1</source>
@@ -823,11 +823,11 @@
     </message>
     <message id="drill.without-click">
         <source>Without the click</source>
-        <translation>Senza il clic</translation>
+        <translation>Senza clic</translation>
     </message>
     <message id="drill.without-click.note">
         <source>without the click: changes nothing</source>
-        <translation>senza il clic: non cambia nulla</translation>
+        <translation>senza clic: non cambia nulla</translation>
     </message>
     <message id="fault.E101">
         <source>is not a verb; write %1, or see piolo --help</source>
@@ -867,7 +867,7 @@
     </message>
     <message id="fault.E110">
         <source>&quot;%1&quot; does not group a bar of %2; write groups that fill it and begin on beats, as 2+2+3 fills 7/8 in eighths</source>
-        <translation>«%1» non raggruppa una battuta di %2; scrivi gruppi che la riempiono e cominciano sui movimenti, come 2+2+3 riempie 7/8 in ottavi</translation>
+        <translation>«%1» non divide in gruppi una battuta di %2; scrivi gruppi che la riempiono e cominciano sui movimenti, come 2+2+3 riempie 7/8 in ottavi</translation>
     </message>
     <message id="fault.E111">
         <source>&quot;%1&quot; is not a valid subdivision; write 1 to 8 pulses per beat</source>
@@ -875,7 +875,7 @@
     </message>
     <message id="fault.E112">
         <source>&quot;%1&quot; is not a click voice; choose %2</source>
-        <translation>«%1» non è una voce del clic; scegli %2</translation>
+        <translation>«%1» non è un suono del clic; scegli %2</translation>
     </message>
     <message id="fault.E113">
         <source>%1 is out of range; choose %2 to %3</source>
@@ -891,23 +891,23 @@
     </message>
     <message id="fault.E116">
         <source>&quot;%1&quot; is not a kind of file that can be written here; let the name end in %2</source>
-        <translation>«%1» non è un tipo di file che qui si possa scrivere; fai finire il nome in %2</translation>
+        <translation>«%1» non è un tipo di file che si possa scrivere qui; il nome deve finire in %2</translation>
     </message>
     <message id="fault.E117">
         <source>no passage has the id or title &quot;%1&quot;; check the spelling and the folder</source>
-        <translation>nessun passaggio ha il codice o il titolo «%1»; controlla come è scritto e la cartella</translation>
+        <translation>nessun passaggio ha il codice o il titolo «%1»; controlla l&apos;ortografia e la cartella</translation>
     </message>
     <message id="fault.E118">
         <source>&quot;%1&quot; is the title of more than one passage; give an id instead: %2</source>
-        <translation>«%1» è il titolo di più passaggi; dai invece un codice: %2</translation>
+        <translation>«%1» è il titolo di più passaggi; indica invece un codice: %2</translation>
     </message>
     <message id="fault.E119">
         <source>is one word too many; leave it out, or see %1 --help</source>
-        <translation>è una parola di troppo; lasciala via, o vedi %1 --help</translation>
+        <translation>è una parola di troppo; toglila, o vedi %1 --help</translation>
     </message>
     <message id="fault.E120">
         <source>&quot;%1&quot; does not give the accents of a bar of %2 beats; write strong, group, plain or silent for each beat, separated by commas</source>
-        <translation>«%1» non dà gli accenti di una battuta di %2 movimenti; scrivi strong, group, plain o silent per ogni movimento, separati da virgole</translation>
+        <translation>«%1» non indica gli accenti di una battuta di %2 movimenti; scrivi strong, group, plain o silent per ogni movimento, separati da virgole</translation>
     </message>
     <message id="fault.E121">
         <source>&quot;%1&quot; is not a valid swing; write long:short from 1:1 to 3:1, for example 2:1</source>
@@ -919,7 +919,7 @@
     </message>
     <message id="fault.E123">
         <source>&quot;%1&quot; does not give breath places in bars 1 to %2 of %3 beats; write BAR:BEAT:BEATS after the first beat, in order, for example 4:3:1,8:1:2</source>
-        <translation>«%1» non dà punti di respiro nelle battute da 1 a %2 di %3 movimenti; scrivi BATTUTA:MOVIMENTO:MOVIMENTI dopo il primo movimento, in ordine, come 4:3:1,8:1:2</translation>
+        <translation>«%1» non indica punti di respiro nelle battute da 1 a %2 di %3 movimenti; scrivi BATTUTA:MOVIMENTO:MOVIMENTI dopo il primo movimento, in ordine, come 4:3:1,8:1:2</translation>
     </message>
     <message id="fault.E124">
         <source>a bar of one beat has no beat 2; count it in shorter beats with --beat</source>
@@ -939,7 +939,7 @@
     </message>
     <message id="fault.E128">
         <source>%1 has no tonic from %2 to %3; give a wider range or another key</source>
-        <translation>%1 non ha una tonica da %2 a %3; dai un&apos;estensione più ampia, o un&apos;altra tonalità</translation>
+        <translation>%1 non ha una tonica da %2 a %3; indica un&apos;estensione più ampia, o un&apos;altra tonalità</translation>
     </message>
     <message id="fault.E130">
         <source>&quot;%1&quot; is not a part of this score; write the number or the name of one of its %2 (piolo bars FILE lists them)</source>
@@ -959,39 +959,39 @@
     </message>
     <message id="fault.E203">
         <source>the line is not a JSON object; it is kept but not counted, so fix it by hand or leave it</source>
-        <translation>la riga non è un oggetto JSON; viene conservata ma non contata, correggila a mano o lasciala</translation>
+        <translation>la riga non è un oggetto JSON; viene conservata ma non contata, quindi correggila a mano o lasciala così</translation>
     </message>
     <message id="fault.E204">
         <source>the key &quot;%1&quot; is missing; the line is kept but not counted, so fix it by hand or leave it</source>
-        <translation>manca la chiave «%1»; la riga viene conservata ma non contata, correggila a mano o lasciala</translation>
+        <translation>manca la chiave «%1»; la riga viene conservata ma non contata, quindi correggila a mano o lasciala così</translation>
     </message>
     <message id="fault.E205">
         <source>the key &quot;%1&quot; has an impossible value[: %2]; the line is kept but not counted, so fix it by hand or leave it</source>
-        <translation>la chiave «%1» ha un valore impossibile[: %2]; la riga viene conservata ma non contata, correggila a mano o lasciala</translation>
+        <translation>la chiave «%1» ha un valore impossibile[: %2]; la riga viene conservata ma non contata, quindi correggila a mano o lasciala così</translation>
     </message>
     <message id="fault.E206">
         <source>the line is in a newer format[ (%1)]; it is kept but not counted, so use a newer Piolo</source>
-        <translation>la riga è di un formato più recente[ (%1)]; viene conservata ma non contata, usa un Piolo più recente</translation>
+        <translation>la riga è di un formato più recente[ (%1)]; viene conservata ma non contata, quindi usa un Piolo più recente</translation>
     </message>
     <message id="fault.E207">
         <source>&quot;%1&quot; is an unknown kind of fact; the line is kept but not counted, so use a newer Piolo</source>
-        <translation>«%1» è un tipo di voce sconosciuto; la riga viene conservata ma non contata, usa un Piolo più recente</translation>
+        <translation>«%1» è un tipo di voce sconosciuto; la riga viene conservata ma non contata, quindi usa un Piolo più recente</translation>
     </message>
     <message id="fault.E208">
         <source>the last line was cut short; it is kept but not counted, so wait until the whole file has been copied</source>
-        <translation>l&apos;ultima riga è tronca; viene conservata ma non contata, aspetta che il file sia copiato per intero</translation>
+        <translation>l&apos;ultima riga è tronca; viene conservata ma non contata, quindi aspetta che il file sia copiato per intero</translation>
     </message>
     <message id="fault.E209">
         <source>the id %1 is used for two different facts; only one of them is counted, so remove the wrong line by hand</source>
-        <translation>il codice %1 è usato per due voci diverse; ne conta solo una, togli a mano la riga sbagliata</translation>
+        <translation>il codice %1 è usato per due voci diverse; ne conta solo una, quindi elimina a mano la riga sbagliata</translation>
     </message>
     <message id="fault.E210">
         <source>the line is not UTF-8 text; it is kept but not counted, so fix it by hand or leave it</source>
-        <translation>la riga non è testo UTF-8; viene conservata ma non contata, correggila a mano o lasciala</translation>
+        <translation>la riga non è testo UTF-8; viene conservata ma non contata, quindi correggila a mano o lasciala così</translation>
     </message>
     <message id="fault.E211">
         <source>the line is longer than 65536 bytes; it is not counted, so shorten it or remove it</source>
-        <translation>la riga supera i 65536 byte; non viene contata, accorciala o toglila</translation>
+        <translation>la riga supera i 65536 byte; non viene contata, quindi accorciala o eliminala</translation>
     </message>
     <message id="fault.E212">
         <source>the id %1 is used here but not recorded anywhere; copy the journal files of all devices into the folder</source>
@@ -999,35 +999,35 @@
     </message>
     <message id="fault.E213">
         <source>this is not a WAV file with one channel in float32; give one that piolo click wrote</source>
-        <translation>questo non è un file WAV a un canale in float32; danne uno scritto da piolo click</translation>
+        <translation>questo non è un file WAV a un canale in float32; indicane uno scritto da piolo click</translation>
     </message>
     <message id="fault.E214">
         <source>the line is not as it was written; it is kept but not counted, so restore it from a copy or remove its &quot;sum&quot;</source>
-        <translation>la riga non è come fu scritta; viene conservata ma non contata, rimettila da una copia o togli il suo &quot;sum&quot;</translation>
+        <translation>la riga non è come fu scritta; viene conservata ma non contata, quindi ripristinala da una copia o elimina il suo &quot;sum&quot;</translation>
     </message>
     <message id="fault.E221">
         <source>this is not a passage file, or it was cut short; nothing was imported, so have it sent again</source>
-        <translation>questo non è un file di passaggi, o è tronco; non si è importato nulla, fattelo rimandare</translation>
+        <translation>questo non è un file di passaggi, o è tronco; non si è importato nulla, quindi fattelo rimandare</translation>
     </message>
     <message id="fault.E222">
         <source>the key &quot;%1&quot; is missing; nothing was imported, so fix the file by hand or have it sent again</source>
-        <translation>manca la chiave «%1»; non si è importato nulla, correggilo a mano o fattelo rimandare</translation>
+        <translation>manca la chiave «%1»; non si è importato nulla, quindi correggi il file a mano o fattelo rimandare</translation>
     </message>
     <message id="fault.E223">
         <source>the key &quot;%1&quot; has an impossible value[: %2]; nothing was imported, so fix the file by hand or have it sent again</source>
-        <translation>la chiave «%1» ha un valore impossibile[: %2]; non si è importato nulla, correggilo a mano o fattelo rimandare</translation>
+        <translation>la chiave «%1» ha un valore impossibile[: %2]; non si è importato nulla, quindi correggi il file a mano o fattelo rimandare</translation>
     </message>
     <message id="fault.E224">
         <source>the file is in a newer format[ (%1)]; nothing was imported, so use a newer Piolo</source>
-        <translation>il file è di un formato più recente[ (%1)]; non si è importato nulla, usa un Piolo più recente</translation>
+        <translation>il file è di un formato più recente[ (%1)]; non si è importato nulla, quindi usa un Piolo più recente</translation>
     </message>
     <message id="fault.E225">
         <source>the id %1 appears here for the second time; nothing was imported, so remove one of the two by hand</source>
-        <translation>il codice %1 compare qui per la seconda volta; non si è importato nulla, togli a mano uno dei due</translation>
+        <translation>il codice %1 compare qui per la seconda volta; non si è importato nulla, quindi elimina a mano uno dei due</translation>
     </message>
     <message id="fault.E226">
         <source>the passage &quot;%1&quot; belongs to a piece that is not in the file[ (%2)]; nothing was imported, so have it sent again with its piece</source>
-        <translation>il passaggio «%1» appartiene a un brano che non è nel file[ (%2)]; non si è importato nulla, fattelo rimandare con il suo brano</translation>
+        <translation>il passaggio «%1» appartiene a un brano che non è nel file[ (%2)]; non si è importato nulla, quindi fattelo rimandare con il suo brano</translation>
     </message>
     <message id="fault.E227">
         <source>this is more than a passage file can hold[ (%1)]; split it into several files, or shorten its names</source>
@@ -1075,11 +1075,11 @@
     </message>
     <message id="fault.E251">
         <source>bar %1 has a %2, so the bars you picked are not played straight through; pick bars on one side of it</source>
-        <translation>la battuta %1 ha un segno (%2) per cui le battute scelte non si suonano di seguito; scegli battute da un lato di essa</translation>
+        <translation>la battuta %1 ha un segno (%2) per cui le battute scelte non si suonano di seguito; scegli battute prima o dopo</translation>
     </message>
     <message id="fault.E252">
         <source>the %2 changes in bar %1, and a passage has only one; pick bars on one side of it</source>
-        <translation>nella battuta %1 cambia qualcosa (%2) che in un passaggio resta uguale; scegli battute da un lato di essa</translation>
+        <translation>nella battuta %1 cambia qualcosa (%2) che in un passaggio resta uguale; scegli battute prima o dopo</translation>
     </message>
     <message id="fault.E253">
         <source>bar %1 has a meter that Piolo cannot count[ (%2)]; pick other bars</source>
@@ -1087,7 +1087,7 @@
     </message>
     <message id="fault.E254">
         <source>bar %1 is not a whole bar: it holds %2 in %3; pick bars on one side of it</source>
-        <translation>la battuta %1 non è intera: ha %2 in %3; scegli battute da un lato di essa</translation>
+        <translation>la battuta %1 non è intera: ha %2 in %3; scegli battute prima o dopo</translation>
     </message>
     <message id="fault.E255">
         <source>bars %1 to %2 are not 1 to 999 whole bars; pick more or fewer</source>
@@ -1119,7 +1119,7 @@
     </message>
     <message id="fault.E281">
         <source>this is not a PNG, JPEG or PDF; save or scan the music as one of these</source>
-        <translation>questo non è un PNG, JPEG o PDF; salva o scansiona la musica in uno di questi</translation>
+        <translation>questo non è un PNG, JPEG o PDF; salva o scansiona lo spartito in uno di questi formati</translation>
     </message>
     <message id="fault.E282">
         <source>the picture is damaged or was cut short[ (%1)]; save it again, or have it sent again</source>
@@ -1127,7 +1127,7 @@
     </message>
     <message id="fault.E283">
         <source>this is more than a picture of music may hold[ (%1)]; scan or save the page by itself, or smaller</source>
-        <translation>è più di quanto possa avere un&apos;immagine di musica[ (%1)]; scansiona o salva la pagina da sola, o più piccola</translation>
+        <translation>è più di quanto possa avere l&apos;immagine di uno spartito[ (%1)]; scansiona o salva la pagina da sola, o più piccola</translation>
     </message>
     <message id="fault.E284">
         <source>the PDF needs a password; save it without one</source>
@@ -1143,15 +1143,15 @@
     </message>
     <message id="fault.E301">
         <source>cannot be read[ (%1)]; check the name and its permissions</source>
-        <translation>non si può leggere[ (%1)]; controlla il nome e i suoi permessi</translation>
+        <translation>non si può leggere[ (%1)]; controlla il nome e i permessi</translation>
     </message>
     <message id="fault.E302">
         <source>cannot be written[ (%1)]; check the folder and its permissions</source>
-        <translation>non si può scrivere[ (%1)]; controlla la cartella e i suoi permessi</translation>
+        <translation>non si può scrivere[ (%1)]; controlla la cartella e i permessi</translation>
     </message>
     <message id="fault.E303">
         <source>the folder cannot be created[ (%1)]; choose another or check its permissions</source>
-        <translation>la cartella non si può creare[ (%1)]; scegline un&apos;altra o controlla i suoi permessi</translation>
+        <translation>la cartella non si può creare[ (%1)]; scegline un&apos;altra o controlla i permessi</translation>
     </message>
     <message id="fault.E304">
         <source>the sound would be larger than 4 GiB; ask for fewer bars or a lower rate</source>
@@ -1159,7 +1159,7 @@
     </message>
     <message id="fault.E305">
         <source>another window is using this practice folder, so nothing is recorded here; go on there, or close it and open this one again</source>
-        <translation>un&apos;altra finestra usa questa cartella di studio, perciò qui non si registra nulla; continua là, o chiudila e riapri questa</translation>
+        <translation>un&apos;altra finestra usa questa cartella di studio, perciò qui non si registra nulla; continua lì, o chiudila e riapri questa</translation>
     </message>
     <message id="fault.E306">
         <source>this is not a practice folder; give the path of one</source>
@@ -1183,11 +1183,11 @@
     </message>
     <message id="fault.E323">
         <source>not everything could be saved in time; check the disk and import the file again, since what is already saved counts only once</source>
-        <translation>non si è potuto salvare tutto in tempo; controlla il disco e importa di nuovo il file, ciò che è già salvato conta una volta sola</translation>
+        <translation>non si è potuto salvare tutto in tempo; controlla il disco e importa di nuovo il file, perché ciò che è già salvato conta una volta sola</translation>
     </message>
     <message id="fault.E401">
         <source>no sound: the click goes on silently; connect a device or choose one in the settings, and you will hear it again from the next bar</source>
-        <translation>nessun suono: il clic continua in silenzio; collega un dispositivo o scegline uno nelle impostazioni, dalla prossima battuta si sente di nuovo</translation>
+        <translation>nessun suono: il clic continua in silenzio; collega un dispositivo o scegline uno nelle impostazioni, e dalla prossima battuta lo senti di nuovo</translation>
     </message>
     <message id="fault.E403">
         <source>the sound is lost: the click goes on silently; restart Piolo to hear it again; nothing recorded is lost</source>
@@ -1203,7 +1203,7 @@
     </message>
     <message id="files.changes">
         <source>What this file would change</source>
-        <translation>Che cosa cambierebbe il file</translation>
+        <translation>Che cosa cambierebbe con questo file</translation>
     </message>
     <message id="files.edited-here">
         <source>▲ edited here since import</source>
@@ -1223,11 +1223,11 @@
     </message>
     <message id="files.export.hint">
         <source>Passages and their pieces for another player, without anything you played.</source>
-        <translation>Passaggi e i loro brani per un&apos;altra persona, senza ciò che hai suonato.</translation>
+        <translation>Passaggi con i loro brani da dare ad altri, senza ciò che hai suonato.</translation>
     </message>
     <message id="files.export.tick">
         <source>Tick the passages to export.</source>
-        <translation>Segna i passaggi da esportare.</translation>
+        <translation>Spunta i passaggi da esportare.</translation>
     </message>
     <message id="files.export.write">
         <source>Export file</source>
@@ -1235,7 +1235,7 @@
     </message>
     <message id="files.figures">
         <source>%1 new, %2 the same, %3 different or removed here</source>
-        <translation>%1 nuovi, %2 uguali, %3 diversi o tolti qui</translation>
+        <translation>%1 nuovi, %2 uguali, %3 diversi o rimossi qui</translation>
     </message>
     <message id="files.import">
         <source>Import</source>
@@ -1275,15 +1275,15 @@
     </message>
     <message id="files.tick-all">
         <source>Tick all that differ</source>
-        <translation>Segna tutto ciò che è diverso</translation>
+        <translation>Spunta tutto ciò che è diverso</translation>
     </message>
     <message id="files.tick-none">
         <source>Untick all</source>
-        <translation>Non segnare nulla</translation>
+        <translation>Nessuna spunta</translation>
     </message>
     <message id="files.tick.hint">
         <source>Ticked items are replaced from the file; the others stay as they are. New items are added.</source>
-        <translation>Ciò che è segnato viene sostituito dal file; il resto rimane com&apos;è. Ciò che è nuovo si aggiunge.</translation>
+        <translation>Ciò che è spuntato viene sostituito dal file; il resto rimane com&apos;è. Ciò che è nuovo si aggiunge.</translation>
     </message>
     <message id="files.title">
         <source>Passage files</source>
@@ -1303,7 +1303,7 @@
     </message>
     <message id="form.about-secure">
         <source>at the target, about %1 to a full streak if nine in ten are clean</source>
-        <translation>all&apos;obiettivo circa %1 per una serie piena, con nove pulite su dieci</translation>
+        <translation>al tempo obiettivo circa %1 per una serie piena, con nove pulite su dieci</translation>
     </message>
     <message id="form.accent">
         <source>Beat %1: %2</source>
@@ -1319,7 +1319,7 @@
     </message>
     <message id="form.bars.open">
         <source>open</source>
-        <translation>aperto</translation>
+        <translation>libere</translation>
     </message>
     <message id="form.beat">
         <source>Beat</source>
@@ -1351,7 +1351,7 @@
     </message>
     <message id="form.count-in">
         <source>Count-in (bars)</source>
-        <translation>Battute prima</translation>
+        <translation>Battute a vuoto</translation>
     </message>
     <message id="form.discard">
         <source>Discard changes</source>
@@ -1363,23 +1363,23 @@
     </message>
     <message id="form.drop">
         <source>A miss drops</source>
-        <translation>Un errore fa scendere</translation>
+        <translation>Errore: scendi di</translation>
     </message>
     <message id="form.edit-piece">
         <source>Edit the piece: name, instrument, due date</source>
-        <translation>Modifica il brano: nome, strumento, data</translation>
+        <translation>Modifica il brano: nome, strumento, scadenza</translation>
     </message>
     <message id="form.fault.above-start">
         <source>no higher than the start, %1</source>
-        <translation>non più della partenza, %1</translation>
+        <translation>non più alto della partenza, %1</translation>
     </message>
     <message id="form.fault.beat">
         <source>this beat does not fill a bar in this meter</source>
-        <translation>questo movimento non riempie una battuta di quel metro</translation>
+        <translation>questo movimento non riempie una battuta di questo metro</translation>
     </message>
     <message id="form.fault.below-start">
         <source>no lower than the start, %1</source>
-        <translation>non meno della partenza, %1</translation>
+        <translation>non più basso della partenza, %1</translation>
     </message>
     <message id="form.fault.breaths">
         <source>places in order, such as 43, 45:3 or 47:1+2; at most %1</source>
@@ -1415,7 +1415,7 @@
     </message>
     <message id="form.fault.too-long">
         <source>too long to save</source>
-        <translation>troppo lungo per essere salvato</translation>
+        <translation>troppo lungo da salvare</translation>
     </message>
     <message id="form.fault.whole">
         <source>a whole number from %1 to %2</source>
@@ -1439,7 +1439,7 @@
     </message>
     <message id="form.gentle">
         <source>Gentle near the target: there, a miss drops by one climb; at the target, only the second miss in a row drops</source>
-        <translation>Dolce vicino all&apos;obiettivo: lì un errore fa scendere di una salita; all&apos;obiettivo solo il secondo di fila</translation>
+        <translation>Dolce vicino all&apos;obiettivo: lì un errore costa solo una salita; al tempo obiettivo costa solo il secondo di fila</translation>
     </message>
     <message id="form.group">
         <source>Notes per group</source>
@@ -1459,11 +1459,11 @@
     </message>
     <message id="form.made-of">
         <source>Made from “%1”.</source>
-        <translation>Fatto da «%1».</translation>
+        <translation>Ricavato da «%1».</translation>
     </message>
     <message id="form.made-of-another">
         <source>Made from another passage.</source>
-        <translation>Fatto da un altro passaggio.</translation>
+        <translation>Ricavato da un altro passaggio.</translation>
     </message>
     <message id="form.meter">
         <source>Meter</source>
@@ -1483,7 +1483,7 @@
     </message>
     <message id="form.none">
         <source>none</source>
-        <translation>niente</translation>
+        <translation>nessuno</translation>
     </message>
     <message id="form.notches">
         <source>notches</source>
@@ -1495,7 +1495,7 @@
     </message>
     <message id="form.open-ended">
         <source>Open-ended: I end each run</source>
-        <translation>Senza fine: chiudo io ogni ripetizione</translation>
+        <translation>Fine libera: chiudo io ogni ripetizione</translation>
     </message>
     <message id="form.pick-up">
         <source>Pick-up</source>
@@ -1511,7 +1511,7 @@
     </message>
     <message id="form.remove">
         <source>Remove</source>
-        <translation>Togli</translation>
+        <translation>Rimuovi</translation>
     </message>
     <message id="form.rhythm">
         <source>Rhythm</source>
@@ -1523,11 +1523,11 @@
     </message>
     <message id="form.run">
         <source>%1 per run · %2 · %3 to a full streak at the target with no misses.</source>
-        <translation>%1 per ripetizione · %2 · %3 per una serie piena all&apos;obiettivo senza nessun errore.</translation>
+        <translation>%1 per ripetizione · %2 · %3 per una serie piena al tempo obiettivo, senza errori.</translation>
     </message>
     <message id="form.run-long">
         <source>A run of %1 is long: shorter parts come clean sooner.</source>
-        <translation>Una ripetizione di %1 è lunga: parti più corte riescono pulite prima.</translation>
+        <translation>Una ripetizione di %1 è lunga: parti più corte vengono pulite prima.</translation>
     </message>
     <message id="form.run-long-streak">
         <source>A run of %1 is long for %2 in a row: %3 are enough.</source>
@@ -1587,11 +1587,11 @@
     </message>
     <message id="help.care.why.complaints">
         <source>Of 442 music students with no complaint from playing, about half had one within a year; fatigue and a change in how active they were raised the risk (Cruder and others 2023).</source>
-        <translation>Di 442 studenti di musica senza disturbi da strumento circa la metà ne ebbe entro un anno; la stanchezza e un cambiamento nell&apos;attività fisica aumentavano il rischio (Cruder e altri 2023).</translation>
+        <translation>Di 442 studenti di musica senza disturbi legati allo strumento, circa la metà ne ebbe entro un anno; la stanchezza e un cambiamento nell&apos;attività fisica aumentavano il rischio (Cruder e altri 2023).</translation>
     </message>
     <message id="help.care.why.loudness">
         <source>Of 40 students, about half would have exceeded the daily limit for sound exposure from their own practice alone (Phillips and Mace 2008).</source>
-        <translation>Di 40 studenti circa la metà avrebbe superato la dose di suono di un giorno con il solo studio individuale (Phillips e Mace 2008).</translation>
+        <translation>Di 40 studenti, circa la metà avrebbe superato la dose sonora giornaliera con il solo studio individuale (Phillips e Mace 2008).</translation>
     </message>
     <message id="help.chapters">
         <source>Chapters</source>
@@ -1599,11 +1599,11 @@
     </message>
     <message id="help.drill.key.clean">
         <source>mark an open-ended run clean and end it</source>
-        <translation>chiudi come pulita una ripetizione senza fine</translation>
+        <translation>chiudi come pulita una ripetizione a fine libera</translation>
     </message>
     <message id="help.drill.key.hear">
         <source>hear the passage first, if its bars came from a score</source>
-        <translation>prima ascolta il passaggio, se le battute vengono da una partitura</translation>
+        <translation>ascolta prima il passaggio, se le battute vengono da una partitura</translation>
     </message>
     <message id="help.drill.key.miss">
         <source>start; while the click runs, mark a miss</source>
@@ -1611,11 +1611,11 @@
     </message>
     <message id="help.drill.key.next">
         <source>open the next passage, while stopped</source>
-        <translation>il passaggio seguente, da fermo</translation>
+        <translation>il prossimo passaggio, da fermo</translation>
     </message>
     <message id="help.drill.key.pedal">
         <source>everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage</source>
-        <translation>tutto: una pressione avvia o segna un errore, due annullano l&apos;ultimo segno; tenendolo premuto fermi il clic o, da fermo, apri il passaggio seguente</translation>
+        <translation>tutto: una pressione avvia o segna un errore, due annullano l&apos;ultimo segno; tenendolo premuto fermi il clic o, da fermo, apri il prossimo passaggio</translation>
     </message>
     <message id="help.drill.key.stop">
         <source>stop</source>
@@ -1631,7 +1631,7 @@
     </message>
     <message id="help.drill.key.try">
         <source>try once at the target</source>
-        <translation>una prova all&apos;obiettivo</translation>
+        <translation>una prova al tempo obiettivo</translation>
     </message>
     <message id="help.drill.key.up-down">
         <source>%1; %2</source>
@@ -1643,27 +1643,27 @@
     </message>
     <message id="help.drill.what.cycle">
         <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean; you need not mark it. A miss drops the tempo, but never below the floor. A full streak climbs one step, but never past the target. After a miss or a climb, the streak starts again.</source>
-        <translation>Conteggio, ripetizione, respiro, e da capo. Una ripetizione che arriva all&apos;ultima battuta senza un errore è pulita; non devi segnarla. Un errore fa scendere il tempo, ma mai sotto il minimo. Una serie piena sale di un passo, ma mai oltre l&apos;obiettivo. Dopo un errore o una salita la serie ricomincia.</translation>
+        <translation>Battute a vuoto, ripetizione, respiro, e da capo. Una ripetizione che arriva all&apos;ultima battuta senza un errore è pulita; non devi segnarla. Un errore fa scendere il tempo, ma mai sotto il minimo. Una serie piena lo fa salire di un passo, ma mai oltre l&apos;obiettivo. Dopo un errore o una salita la serie ricomincia.</translation>
     </message>
     <message id="help.drill.what.late">
         <source>Pressed late? If you press in the breath after a clean run, that run still becomes a miss.</source>
-        <translation>Hai premuto tardi? Se premi nel respiro dopo una ripetizione pulita, quella diventa comunque un errore.</translation>
+        <translation>Hai premuto tardi? Se premi durante il respiro dopo una ripetizione pulita, quella diventa comunque un errore.</translation>
     </message>
     <message id="help.drill.what.secure">
         <source>A full streak at the target counts as secure. A passage that was secure on three different days is secure as a whole. A new day starts two rungs below your last full streak. You can change both in the settings.</source>
-        <translation>Una serie piena all&apos;obiettivo conta come sicura. Un passaggio che è stato sicuro in tre giorni diversi lo è del tutto. Un nuovo giorno comincia due pioli sotto la tua ultima serie piena. Puoi cambiare entrambe le cose nelle impostazioni.</translation>
+        <translation>Una serie piena al tempo obiettivo conta come sicura. Un passaggio che è stato sicuro in tre giorni diversi è sicuro del tutto. Un nuovo giorno comincia due pioli sotto la tua ultima serie piena. Puoi cambiare entrambe le cose nelle impostazioni.</translation>
     </message>
     <message id="help.drill.what.ways">
         <source>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your streak stays. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</source>
-        <translation>Movimento sentito: quarto = 60 e ottavo = 120 sono la stessa velocità; se scegli un altro movimento, tutti i tempi si convertono e la serie resta. Trova il tuo tempo: indicane uno che pensi di saper suonare, e ogni errore lo abbassa finché una serie piena ha trovato il tuo. Una prova, e le ripetizioni senza clic, nel contesto o a metà tempo, non cambiano nulla. Ogni articolazione ha il suo migliore.</translation>
+        <translation>Movimento sentito: quarto = 60 e ottavo = 120 sono la stessa velocità; se scegli un altro movimento, tutti i tempi vengono convertiti e la serie resta. Trova il tuo tempo: indicane uno che pensi di saper suonare, e ogni errore lo abbassa finché una serie piena non trova il tuo. Una prova, e le ripetizioni senza clic, nel contesto o a metà tempo, non cambiano nulla. Ogni articolazione ha il suo record.</translation>
     </message>
     <message id="help.drill.why.climbing">
         <source>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps misses few and the record honest.</source>
-        <translation>Salire passo per passo è consuetudine, ma non è dimostrato che superi altri ordini di tempi: fra sessanta studenti di strumenti a fiato la salita costante, il tempo pieno e l&apos;alternanza dei due non fecero differenza significativa (Henley 2001). La regola mantiene pochi gli errori e onesto il diario.</translation>
+        <translation>Salire passo per passo è consuetudine, ma non è dimostrato che sia meglio di altri ordini di tempi: fra sessanta studenti di strumenti a fiato la salita costante, il tempo di esecuzione e l&apos;alternanza dei due non fecero una differenza significativa (Henley 2001). La regola mantiene pochi gli errori e onesto il diario.</translation>
     </message>
     <message id="help.drill.why.full-streak">
         <source>A full streak is not proof: five clean runs out of five only show, at 95% confidence, that more than 54 of 100 runs are clean.</source>
-        <translation>Una serie piena non è una prova: cinque pulite su cinque mostrano soltanto, con il 95 % di confidenza, che sono pulite più di 54 ripetizioni su 100.</translation>
+        <translation>Una serie piena non è una prova: cinque pulite su cinque mostrano soltanto, con il 95% di confidenza, che sono pulite più di 54 ripetizioni su 100.</translation>
     </message>
     <message id="help.drill.why.going-on">
         <source>Going on after the first success helps you keep what you learned, to a moderate degree and in many kinds of tasks (Driskell, Willis and Copper 1992); how much it helps in music is not known.</source>
@@ -1671,11 +1671,11 @@
     </message>
     <message id="help.drill.why.staircase">
         <source>Drop and climb form a staircase like those used in hearing tests. It settles where a certain share of runs is clean, and its steps decide that share: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula assumes a player who neither tires nor learns.</source>
-        <translation>Discesa e salita formano una scala come quelle delle prove d&apos;udito. Si assesta dove è pulita una certa parte delle ripetizioni, e quanta sia lo decidono i suoi passi: con cinque di fila, discesa 4 e salita 2, circa 92 su 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). La formula presuppone chi suona senza stancarsi né imparare.</translation>
+        <translation>Discesa e salita formano una scala come quelle degli esami dell&apos;udito. Si assesta dove è pulita una certa parte delle ripetizioni, e quanta sia lo decidono i suoi passi: con cinque di fila, discesa 4 e salita 2, circa 92 su 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). La formula presuppone una persona che suonando non si stanca e non impara.</translation>
     </message>
     <message id="help.drill.why.tempo-heard">
         <source>A change of tempo of less than about three per cent is hard to hear (Drake and Botte 1993). That is why short cues announce a climb and a drop.</source>
-        <translation>Un cambio di tempo sotto circa il tre per cento si sente a fatica (Drake e Botte 1993). Perciò segnali brevi annunciano salita e discesa.</translation>
+        <translation>Un cambio di tempo inferiore a circa il tre per cento si sente a fatica (Drake e Botte 1993). Per questo segnali brevi annunciano salita e discesa.</translation>
     </message>
     <message id="help.esc">
         <source>Esc</source>
@@ -1691,7 +1691,7 @@
     </message>
     <message id="help.files.what.edited">
         <source>Anything you have edited since you imported it is marked, so that a new version from your teacher does not replace your own work unnoticed. Importing the same file twice changes nothing.</source>
-        <translation>Ciò che hai modificato dopo l&apos;importazione è segnato, così una nuova versione del tuo insegnante non sostituisce il tuo lavoro senza che tu lo veda. Importare due volte lo stesso file non cambia nulla.</translation>
+        <translation>Ciò che hai modificato dopo l&apos;importazione è contrassegnato, così una nuova versione del tuo insegnante non sostituisce il tuo lavoro senza che tu lo veda. Importare due volte lo stesso file non cambia nulla.</translation>
     </message>
     <message id="help.keys.line">
         <source>%1: %2</source>
@@ -1711,19 +1711,19 @@
     </message>
     <message id="help.log.key.breaks">
         <source>make a passage of the bars that break</source>
-        <translation>crea un passaggio dalle battute che si rompono</translation>
+        <translation>crea un passaggio dalle battute in cui si inceppa</translation>
     </message>
     <message id="help.log.key.days">
         <source>move through the days</source>
-        <translation>attraverso i giorni</translation>
+        <translation>scorri i giorni</translation>
     </message>
     <message id="help.log.key.days.keys">
         <source>PgUp, PgDown, Home, End</source>
-        <translation>Pag su, Pag giù, Inizio, Fine</translation>
+        <translation>Pag↑, Pag↓, Inizio, Fine</translation>
     </message>
     <message id="help.log.key.line">
         <source>on the curve: the next passage; in the list: the next line</source>
-        <translation>sulla curva: il passaggio seguente; nella lista: la riga seguente</translation>
+        <translation>sulla curva: il prossimo passaggio; nella lista: la prossima riga</translation>
     </message>
     <message id="help.log.key.line.keys">
         <source>Up, Down</source>
@@ -1743,7 +1743,7 @@
     </message>
     <message id="help.log.what.curve">
         <source>The curve shows your tempo by day or by run. “Where it breaks” shows the misses of a passage by bar and beat. It can make a smaller passage of the worst bars, with one bar of run-up.</source>
-        <translation>La curva mostra il tuo tempo per giorno o per ripetizione. «Dove si rompe» mostra gli errori di un passaggio per battuta e movimento. Dalle battute peggiori può creare un passaggio più piccolo, con una battuta di rincorsa.</translation>
+        <translation>La curva mostra il tuo tempo per giorno o per ripetizione. «Dove si inceppa» mostra gli errori di un passaggio per battuta e movimento. Dalle battute peggiori può creare un passaggio più piccolo, con una battuta di rincorsa.</translation>
     </message>
     <message id="help.log.what.everything">
         <source>Everything that happened, day by day: each run with its tempo, its mark and the place of a miss; tempi you set by hand; run-throughs; your notes. Marks that you take back stay visible.</source>
@@ -1751,11 +1751,11 @@
     </message>
     <message id="help.log.what.folder">
         <source>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file-sync service copy it, and you have everything.</source>
-        <translation>Il diario è nella cartella di studio su questo computer e da nessun&apos;altra parte. Nulla viene spedito. Copia la cartella, o lascia che la porti la tua sincronizzazione dei file, e hai tutto.</translation>
+        <translation>Il diario è nella cartella di studio su questo computer e da nessun&apos;altra parte. Nulla viene inviato. Copia la cartella, o affidala alla tua sincronizzazione dei file, e hai tutto.</translation>
     </message>
     <message id="help.log.why.days-apart">
         <source>Practising on separate days helps you keep what you learned (Simmons 2012). A break of minutes is only rest: up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). Piolo accepts one missed day now and then and points out two in a row; that is our choice.</source>
-        <translation>Studiare in giorni diversi aiuta a conservare ciò che si è imparato (Simmons 2012). I minuti in mezzo sono solo riposo: pause fino a un quarto d&apos;ora non fecero differenza per principianti al pianoforte provati cinque minuti dopo (Wiseheart, D&apos;Souza e Chae 2017). Per Piolo un giorno saltato ogni tanto va bene, due di fila li fa notare; è una nostra scelta.</translation>
+        <translation>Studiare in giorni diversi aiuta a conservare ciò che si è imparato (Simmons 2012). I minuti in mezzo sono solo riposo: pause fino a un quarto d&apos;ora non fecero differenza per principianti di pianoforte messi alla prova cinque minuti dopo (Wiseheart, D&apos;Souza e Chae 2017). Per Piolo un giorno saltato ogni tanto va bene, due di fila li fa notare; è una nostra scelta.</translation>
     </message>
     <message id="help.log.why.reaction">
         <source>You hear a slip before you press the key, so each miss is moved back by your reaction time. A quarter of a second is a guess; you can set your own in the settings.</source>
@@ -1767,11 +1767,11 @@
     </message>
     <message id="help.paper.what.print">
         <source>Print a ladder for each passage, tick it in pencil where you have no screen, and enter the sheet later. The rule is then applied to its marks as if you had played them here, on the day that you enter.</source>
-        <translation>Stampa una scala per ogni passaggio, segnala a matita dove non hai uno schermo, e riporta il foglio più tardi. La regola passa allora per i suoi segni come se li avessi suonati qui, nel giorno che indichi.</translation>
+        <translation>Stampa una scala per ogni passaggio, spuntala a matita dove non hai uno schermo, e registra il foglio più tardi. La regola elabora allora i segni come se li avessi suonati qui, nel giorno che indichi.</translation>
     </message>
     <message id="help.paper.why.earlier-day">
         <source>You cannot enter runs for a day before the last day in the passage&apos;s log: what the rule has done since then is not undone.</source>
-        <translation>Non puoi riportare ripetizioni per un giorno prima dell&apos;ultimo nel diario del passaggio: ciò che la regola ha fatto da allora non si disfa.</translation>
+        <translation>Non puoi registrare ripetizioni per un giorno prima dell&apos;ultimo nel diario del passaggio: ciò che la regola ha fatto da allora non viene annullato.</translation>
     </message>
     <message id="help.paper.why.order">
         <source>A sheet shows how many, but not in which order, so on each rung misses count before circles.</source>
@@ -1795,27 +1795,27 @@
     </message>
     <message id="help.passages.what.form">
         <source>The bars, a start and a target are enough; the rest has sensible defaults. The form shows how long a run takes, and about how many runs a full streak needs.</source>
-        <translation>Bastano battute, partenza e obiettivo; il resto ha valori predefiniti sensati. Il modulo mostra quanto dura una ripetizione, e circa quante ne servono per una serie piena.</translation>
+        <translation>Bastano battute, partenza e obiettivo; il resto ha valori predefiniti sensati. Il modulo mostra quanto dura una ripetizione, e quante ne servono all&apos;incirca per una serie piena.</translation>
     </message>
     <message id="help.passages.what.gentle">
         <source>Gentle near the target: there, a miss drops by one climb; at the target, only the second miss in a row drops.</source>
-        <translation>Dolce vicino all&apos;obiettivo: lì un errore fa scendere di una salita; all&apos;obiettivo solo il secondo di fila.</translation>
+        <translation>Dolce vicino all&apos;obiettivo: lì un errore costa solo una salita; al tempo obiettivo costa solo il secondo di fila.</translation>
     </message>
     <message id="help.passages.what.list">
         <source>All your passages, sorted by the next due date of their piece, by how long they have rested, or by how far they are from the target. The form beside the list shows what the chosen passage is made of: bars, meter, tempi, rule, click, and how you play it.</source>
-        <translation>Tutti i tuoi passaggi, ordinati per prossima data del brano, per quanto tempo sono stati fermi, o per quanto sono lontani dall&apos;obiettivo. Il modulo accanto mostra di che cosa è fatto quello scelto: battute, metro, tempi, regola, clic e come lo suoni.</translation>
+        <translation>Tutti i tuoi passaggi, ordinati per la prossima scadenza del brano, per quanto tempo sono stati fermi o per quanto sono lontani dall&apos;obiettivo. Il modulo accanto mostra di che cosa è fatto quello scelto: battute, metro, tempi, regola, clic e come lo suoni.</translation>
     </message>
     <message id="help.passages.why.about-runs">
         <source>The number of runs is calculated for a player who plays nine in ten clean and neither tires nor learns. It is not a promise.</source>
-        <translation>Il numero di ripetizioni è calcolato per chi ne suona pulite nove su dieci, e non si stanca né impara. Non è una promessa.</translation>
+        <translation>Il numero di ripetizioni è calcolato per chi ne suona pulite nove su dieci e non si stanca né impara. Non è una promessa.</translation>
     </message>
     <message id="help.passages.why.short">
         <source>Short passages come clean sooner: in a long one, a single bad bar spoils the whole run. Splitting a passage where it breaks is common practice; we know no source for it.</source>
-        <translation>I passaggi corti riescono puliti prima: in uno lungo una sola battuta storta rovina tutta la ripetizione. Dividere un passaggio dove si rompe è pratica comune; non ne conosciamo una fonte.</translation>
+        <translation>I passaggi corti vengono puliti prima: in uno lungo una sola battuta sbagliata rovina tutta la ripetizione. Dividere un passaggio dove si inceppa è pratica comune; non ne conosciamo una fonte.</translation>
     </message>
     <message id="help.picture.key.edge">
         <source>select the next edge, and then the whole frame again</source>
-        <translation>scegli il bordo seguente, e poi di nuovo la cornice intera</translation>
+        <translation>scegli il bordo successivo, e poi di nuovo la cornice intera</translation>
     </message>
     <message id="help.picture.key.edge.keys">
         <source>Space</source>
@@ -1843,11 +1843,11 @@
     </message>
     <message id="help.picture.key.scroll.keys">
         <source>PgUp, PgDown</source>
-        <translation>Pag su, Pag giù</translation>
+        <translation>Pag↑, Pag↓</translation>
     </message>
     <message id="help.picture.title">
         <source>A picture of the music</source>
-        <translation>Un&apos;immagine della musica</translation>
+        <translation>Un&apos;immagine dello spartito</translation>
     </message>
     <message id="help.picture.what.add">
         <source>Add a photo, a scan or a PDF page of your part, and put the frame around the passage. While you drill, you see what is in the frame. The picture is copied into the practice folder.</source>
@@ -1855,7 +1855,7 @@
     </message>
     <message id="help.picture.why.eyes">
         <source>Your eyes stay on the music: you see only the bars of the passage, as large as space allows. This is common practice; we know no source for it. Copy only music that you are allowed to copy.</source>
-        <translation>Gli occhi restano sulla parte: solo le battute del passaggio, grandi quanto lo spazio permette. È pratica comune; non ne conosciamo una fonte. Copia solo musica che puoi copiare.</translation>
+        <translation>Gli occhi restano sulla parte: solo le battute del passaggio, grandi quanto lo spazio permette. È pratica comune; non ne conosciamo una fonte. Copia solo spartiti che ti è permesso copiare.</translation>
     </message>
     <message id="help.run-through.key.end">
         <source>mark the last note</source>
@@ -1863,7 +1863,7 @@
     </message>
     <message id="help.run-through.key.give-up">
         <source>give up</source>
-        <translation>rinuncia</translation>
+        <translation>interrompi</translation>
     </message>
     <message id="help.run-through.key.start">
         <source>start; then mark each stop</source>
@@ -1879,15 +1879,15 @@
     </message>
     <message id="help.run-through.what.whole">
         <source>Play a whole piece without the click, from start to finish. You start from the form of any passage of that piece. Where the music stops, press the key and play on. The clock guesses the bar; you can correct it before you save the run-through.</source>
-        <translation>Suona un brano intero senza il clic, dall&apos;inizio alla fine. Si parte dal modulo di un passaggio di quel brano. Dove la musica si ferma, premi il tasto e suona avanti. L&apos;orologio indovina la battuta; puoi correggerla prima di salvare la filata.</translation>
+        <translation>Suona un brano intero senza clic, dall&apos;inizio alla fine. Si parte dal modulo di un passaggio di quel brano. Dove la musica si ferma, premi il tasto e vai avanti. L&apos;orologio stima la battuta; puoi correggerla prima di salvare la filata.</translation>
     </message>
     <message id="help.run-through.why.hides">
         <source>A run-through shows what the click hides: where the piece breaks when nothing leads. If the bar of a stop is unknown, the stop may have been anywhere, and it counts against every passage of the piece.</source>
-        <translation>Una filata mostra ciò che il clic nasconde: dove il brano si rompe quando nulla guida. Se la battuta di uno stop non è nota, può essere stato ovunque, e conta contro ogni passaggio del brano.</translation>
+        <translation>Una filata mostra ciò che il clic nasconde: dove il brano si inceppa quando nulla guida. Se la battuta di uno stop non è nota, può essere stato ovunque, e conta contro ogni passaggio del brano.</translation>
     </message>
     <message id="help.run-through.why.kept">
         <source>A passage holds as long as the last two run-throughs did not stop in it. Two is our choice, without a source: few enough to play, and more than luck.</source>
-        <translation>Un passaggio regge finché le ultime due filate non si sono fermate lì dentro. Due è una nostra scelta, senza fonte: abbastanza poche da suonarle, e più della fortuna.</translation>
+        <translation>Un passaggio regge finché le ultime due filate non si sono fermate lì dentro. Due è una nostra scelta, senza fonte: poche abbastanza da suonarle, e più di un colpo di fortuna.</translation>
     </message>
     <message id="help.scales.key.drill">
         <source>drill the cell</source>
@@ -1919,15 +1919,15 @@
     </message>
     <message id="help.scales.what.grid">
         <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. A cell shows its best tempo with a full streak; an empty cell has not been played yet. You drill a cell like any passage.</source>
-        <translation>Un tipo di scala in tutte le dodici tonalità, e ogni tonalità dai quarti alle settimine. Una casella mostra il suo tempo migliore con serie piena; una vuota non è stata ancora suonata. Una casella si studia come ogni passaggio.</translation>
+        <translation>Un tipo di scala in tutte le dodici tonalità, e ogni tonalità dai quarti alle settimine. Una casella mostra il suo tempo migliore con serie piena; una vuota non è stata ancora suonata. Una casella si studia come qualsiasi passaggio.</translation>
     </message>
     <message id="help.scales.what.new-cell">
         <source>A new cell starts two notches below the best of its nearest neighbour. Its end is arranged so that the last note falls on a beat; the card tells you how.</source>
-        <translation>Una casella nuova parte due tacche sotto il migliore della vicina più prossima. La sua fine è fatta in modo che l&apos;ultima nota cada su un movimento; la scheda ti dice come.</translation>
+        <translation>Una casella nuova parte due tacche sotto il record della casella più vicina. La sua fine è sistemata in modo che l&apos;ultima nota cada su un movimento; la scheda ti dice come.</translation>
     </message>
     <message id="help.scales.what.suggested">
         <source>Piolo suggests the next cell and tells you why. Of the cells not played today, it is the one played longest ago, if that is a week or more; otherwise one that you have never played; otherwise the one furthest below the best of its row. You decide.</source>
-        <translation>Piolo propone la prossima casella e ti dice perché. Fra quelle che oggi non hai suonato è quella suonata da più tempo, se è una settimana o più; altrimenti una che non hai mai suonato; altrimenti quella più lontana dal migliore della sua riga. Decidi tu.</translation>
+        <translation>Piolo propone la prossima casella e ti dice perché. Fra quelle che oggi non hai suonato è quella ferma da più tempo, se è una settimana o più; altrimenti una che non hai mai suonato; altrimenti quella più lontana dal record della sua riga. Decidi tu.</translation>
     </message>
     <message id="help.scales.why.days-apart">
         <source>Separate days help: of twenty-nine musicians learning nine notes on a keyboard, only those who came back after a day, rather than after minutes or hours, were more accurate the second time (Simmons 2012).</source>
@@ -1935,11 +1935,11 @@
     </message>
     <message id="help.scales.why.fast-clicks">
         <source>Nobody can keep in step with single clicks faster than about eight to ten per second (Repp 2006). In small notes, follow the beat.</source>
-        <translation>Nessuno tiene il passo con singoli clic più veloci di circa otto-dieci al secondo (Repp 2006). Nelle note piccole segui il movimento.</translation>
+        <translation>Nessuno riesce ad andare a tempo con singoli clic più veloci di circa otto-dieci al secondo (Repp 2006). Con i valori piccoli segui il movimento.</translation>
     </message>
     <message id="help.scales.why.look-alikes">
         <source>Similar material late in the evening may cost you: in one study of sixty musicians, a second, similar melody took away the overnight gain.</source>
-        <translation>Cose simili la sera tardi possono costarti: in uno studio con sessanta musicisti una seconda melodia simile tolse il guadagno della notte.</translation>
+        <translation>Cose simili la sera tardi possono costarti: in uno studio con sessanta musicisti una seconda melodia simile annullò il guadagno della notte.</translation>
     </message>
     <message id="help.scales.why.mixed-order">
         <source>A mixed order can help later: forty-one beginners on the clarinet finished their practice equally well, but a day later those who had practised in mixed order were faster, though not more accurate (Stambaugh 2011). One session with nineteen beginners on clarinet and saxophone showed no effect of the order (a study at Rhode Island College). That is why the mixed order is optional.</source>
@@ -1963,7 +1963,7 @@
     </message>
     <message id="help.score.why.straight">
         <source>Bars that contain a repeat or a change of meter are refused rather than guessed at: a passage is played straight through.</source>
-        <translation>Le battute con un ritornello dentro, o con un cambio di metro, vengono rifiutate invece che indovinate: un passaggio si suona di seguito.</translation>
+        <translation>Piolo rifiuta le battute con un ritornello o un cambio di metro invece di tirare a indovinare: un passaggio si suona di seguito.</translation>
     </message>
     <message id="help.settings.title">
         <source>Settings</source>
@@ -1975,7 +1975,7 @@
     </message>
     <message id="help.settings.what.keys">
         <source>Any key can do any task: choose the task, then press the key. A pedal or a MIDI switch is a key like any other. A single pedal can do everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage.</source>
-        <translation>Ogni tasto può fare qualunque compito: scegli il compito, poi premi il tasto. Un pedale o un interruttore MIDI è un tasto come gli altri. Un solo pedale può fare tutto: una pressione avvia o segna un errore, due annullano l&apos;ultimo segno; tenendolo premuto fermi il clic o, da fermo, apri il passaggio seguente.</translation>
+        <translation>Ogni tasto può fare qualunque compito: scegli il compito, poi premi il tasto. Un pedale o un interruttore MIDI è un tasto come gli altri. Un solo pedale può fare tutto: una pressione avvia o segna un errore, due annullano l&apos;ultimo segno; tenendolo premuto fermi il clic o, da fermo, apri il prossimo passaggio.</translation>
     </message>
     <message id="help.settings.why.choices">
         <source>Three days until a passage is secure, four seconds to breathe after a miss, a quarter of a second from a slip to the key: these are our choices, and you can change them. We know that separate days help (Simmons 2012), but not how many are best.</source>
@@ -1983,7 +1983,7 @@
     </message>
     <message id="help.settings.why.level">
         <source>The click starts at a low level. Your instrument is louder, and that is fine: choose a sharper voice rather than a higher level.</source>
-        <translation>Il clic parte da un livello basso. Il tuo strumento è più forte, e va bene così: scegli una voce più tagliente invece di un livello più alto.</translation>
+        <translation>Il clic parte a volume basso. Il tuo strumento è più forte, e va bene così: scegli un suono più tagliente invece di alzare il volume.</translation>
     </message>
     <message id="help.sources">
         <source>Sources</source>
@@ -1995,7 +1995,7 @@
     </message>
     <message id="help.start.key.control">
         <source>go to the next control, and back</source>
-        <translation>da un comando al seguente, e indietro</translation>
+        <translation>al comando successivo, e indietro</translation>
     </message>
     <message id="help.start.key.control.keys">
         <source>Tab, Shift+Tab</source>
@@ -2019,19 +2019,19 @@
     </message>
     <message id="help.start.what.piolo">
         <source>Piolo helps you get a hard passage clean. Choose a tempo at which nothing goes wrong, and play the passage again and again. You touch one key, and only for a miss: the tempo follows how cleanly you play.</source>
-        <translation>Piolo ti aiuta a rendere pulito un passaggio difficile. Scegli un tempo in cui nulla va storto, e suona il passaggio più e più volte. Tocchi un solo tasto, e solo per un errore: il tempo segue quanto suoni pulito.</translation>
+        <translation>Piolo ti aiuta a rendere pulito un passaggio difficile. Scegli un tempo a cui non sbagli nulla, e suona il passaggio più e più volte. Tocchi un solo tasto, e solo per un errore: il tempo segue quanto suoni pulito.</translation>
     </message>
     <message id="help.start.what.stages">
         <source>A passage goes through five stages: slow with the click, secure at the target, without the click, in context with two more bars on each side, and in run-throughs of the piece. When your log supports the next stage, the drill screen says why. You decide, and you can go back.</source>
-        <translation>Un passaggio attraversa cinque tappe: lento con il clic, sicuro all&apos;obiettivo, senza il clic, nel contesto con altre due battute per lato, e nelle filate del brano. Quando il tuo diario suggerisce la tappa seguente, la schermata «Studio» dice perché. Decidi tu, e puoi tornare indietro.</translation>
+        <translation>Un passaggio attraversa cinque tappe: lento con il clic, sicuro al tempo obiettivo, senza clic, nel contesto con altre due battute per lato, e nelle filate del brano. Quando il tuo diario suggerisce la tappa successiva, la schermata «Studio» dice perché. Decidi tu, e puoi tornare indietro.</translation>
     </message>
     <message id="help.start.why.few-misses">
         <source>How well a passage was kept overnight was linked to how few repetitions were wrong, not to how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</source>
-        <translation>Quanto un passaggio restava dopo una notte andava di pari passo con quanto poche ripetizioni erano sbagliate, non con quanto a lungo o quanto spesso era suonato: diciassette pianisti, tre battute (Duke, Simmons e Cash 2009). Perciò Piolo tiene basso il numero di errori, e conta le ripetizioni pulite, non i minuti.</translation>
+        <translation>Quanto un passaggio restava dopo una notte andava di pari passo con quanto poche ripetizioni erano sbagliate, non con quanto a lungo o quanto spesso era suonato: diciassette pianisti, tre battute (Duke, Simmons e Cash 2009). Per questo Piolo mantiene pochi gli errori, e conta le ripetizioni pulite, non i minuti.</translation>
     </message>
     <message id="help.start.why.slow">
         <source>Nearly all players say that they practise slowly (Allingham and Wöllner 2022): that shows what is usual, not what works. They also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</source>
-        <translation>Quasi tutti quelli che suonano dicono di studiare lentamente (Allingham e Wöllner 2022): questo mostra che cosa si usa, non che cosa funziona. Ne vedono anche le insidie, come movimenti diversi da quelli veloci (2023). Perciò puoi sempre provare una ripetizione all&apos;obiettivo.</translation>
+        <translation>Quasi tutti quelli che suonano dicono di studiare lentamente (Allingham e Wöllner 2022): questo mostra che cosa è abituale, non che cosa funziona. Ne vedono anche le insidie, come movimenti diversi da quelli veloci (2023). Per questo puoi sempre provare una ripetizione al tempo obiettivo.</translation>
     </message>
     <message id="help.title">
         <source>Help</source>
@@ -2143,7 +2143,7 @@
     </message>
     <message id="keys.action.clean">
         <source>Mark clean in open-ended runs; in a run-through: the last note</source>
-        <translation>Segna pulita, nelle ripetizioni senza fine; in una filata: l&apos;ultima nota</translation>
+        <translation>Con fine libera: segna pulita; in una filata: ultima nota</translation>
     </message>
     <message id="keys.action.faster">
         <source>Faster, while stopped</source>
@@ -2151,7 +2151,7 @@
     </message>
     <message id="keys.action.hear">
         <source>Hear the passage first, while stopped</source>
-        <translation>Prima ascolta il passaggio, da fermo</translation>
+        <translation>Ascolta prima il passaggio, da fermo</translation>
     </message>
     <message id="keys.action.miss">
         <source>Start; while the click runs: mark a miss; in a run-through: mark a stop</source>
@@ -2159,7 +2159,7 @@
     </message>
     <message id="keys.action.next">
         <source>Next passage, while stopped</source>
-        <translation>Passaggio seguente, da fermo</translation>
+        <translation>Prossimo passaggio, da fermo</translation>
     </message>
     <message id="keys.action.pedal">
         <source>One pedal for everything: press, hold, press twice</source>
@@ -2179,15 +2179,15 @@
     </message>
     <message id="keys.action.stretch">
         <source>In the log: make a passage of the bars that break</source>
-        <translation>Nel diario: crea un passaggio dalle battute che si rompono</translation>
+        <translation>Nel diario: crea un passaggio dalle battute in cui si inceppa</translation>
     </message>
     <message id="keys.action.try">
         <source>Try once at the target</source>
-        <translation>Una prova all&apos;obiettivo</translation>
+        <translation>Una prova al tempo obiettivo</translation>
     </message>
     <message id="keys.add">
         <source>Add a key</source>
-        <translation>Altro tasto</translation>
+        <translation>Aggiungi tasto</translation>
     </message>
     <message id="keys.add.spoken">
         <source>%1: add a key</source>
@@ -2199,7 +2199,7 @@
     </message>
     <message id="keys.chip.remove">
         <source>Remove %1</source>
-        <translation>Togli %1</translation>
+        <translation>Rimuovi %1</translation>
     </message>
     <message id="keys.done">
         <source>✓ %1</source>
@@ -2207,11 +2207,11 @@
     </message>
     <message id="keys.full">
         <source>%1 was removed: an action has at most %2 keys.</source>
-        <translation>%1 è stato tolto: un&apos;azione ha al massimo %2 tasti.</translation>
+        <translation>%1 è stato rimosso: un&apos;azione ha al massimo %2 tasti.</translation>
     </message>
     <message id="keys.held">
         <source>%1 held</source>
-        <translation>%1 tenuto</translation>
+        <translation>%1 tenuto premuto</translation>
     </message>
     <message id="keys.kept">
         <source>%1 stays: it is the last key for “%2”. Add another key first.</source>
@@ -2279,11 +2279,11 @@
     </message>
     <message id="keys.set.one-pedal">
         <source>A single pedal, PageDown</source>
-        <translation>Un solo pedale, Pag giù</translation>
+        <translation>Un solo pedale, Pag↓</translation>
     </message>
     <message id="keys.set.pages">
         <source>PageUp and PageDown</source>
-        <translation>Pag su e Pag giù</translation>
+        <translation>Pag↑ e Pag↓</translation>
     </message>
     <message id="keys.set.space-return">
         <source>Space and Return</source>
@@ -2315,7 +2315,7 @@
     </message>
     <message id="ladder.best">
         <source>best</source>
-        <translation>migliore</translation>
+        <translation>record</translation>
     </message>
     <message id="ladder.now">
         <source>current tempo, %1</source>
@@ -2335,7 +2335,7 @@
     </message>
     <message id="log.bad-lines">
         <source>Some lines of the practice log could not be read and were left as they are: %1</source>
-        <translation>Alcune righe del diario di studio non si sono potute leggere e sono rimaste com&apos;erano: %1</translation>
+        <translation>Alcune righe del diario di studio non sono leggibili e sono rimaste com&apos;erano: %1</translation>
     </message>
     <message id="log.day.figures">
         <source>%1 · %2 of %3 clean</source>
@@ -2367,7 +2367,7 @@
     </message>
     <message id="log.days-missed-before">
         <source>You did not practise for %1 days in a row from %2. You have been back since, and that counts.</source>
-        <translation>Niente studio per %1 giorni di fila, da %2. Poi sei tornato a suonare: è questo che conta.</translation>
+        <translation>Niente studio per %1 giorni di fila, da %2. Poi hai ripreso, ed è questo che conta.</translation>
     </message>
     <message id="log.empty">
         <source>You have not played anything yet. Every run you drill appears here, day by day.</source>
@@ -2431,7 +2431,7 @@
     </message>
     <message id="log.filter.first-day">
         <source>all time</source>
-        <translation>tutto il tempo</translation>
+        <translation>da sempre</translation>
     </message>
     <message id="log.filter.kind">
         <source>Kind</source>
@@ -2491,7 +2491,7 @@
     </message>
     <message id="log.line.bars-unknown">
         <source>bars unknown</source>
-        <translation>battute non note</translation>
+        <translation>battute ignote</translation>
     </message>
     <message id="log.line.by-hand">
         <source>set by hand</source>
@@ -2575,7 +2575,7 @@
     </message>
     <message id="log.line.removed">
         <source>%1 (removed)</source>
-        <translation>%1 (tolto)</translation>
+        <translation>%1 (rimosso)</translation>
     </message>
     <message id="log.line.run">
         <source>run</source>
@@ -2607,7 +2607,7 @@
     </message>
     <message id="log.line.void-sound">
         <source>not counted: the sound was lost</source>
-        <translation>non conta: il suono si è perso</translation>
+        <translation>non conta: audio interrotto</translation>
     </message>
     <message id="log.line.void-stopped">
         <source>not counted: stopped</source>
@@ -2619,7 +2619,7 @@
     </message>
     <message id="log.line.without-click">
         <source>without the click</source>
-        <translation>senza il clic</translation>
+        <translation>senza clic</translation>
     </message>
     <message id="log.mark.clean">
         <source>clean: %1</source>
@@ -2663,7 +2663,7 @@
     </message>
     <message id="manner.double-tongued">
         <source>double-tongued</source>
-        <translation>con doppio staccato</translation>
+        <translation>doppio staccato</translation>
     </message>
     <message id="manner.in-groups">
         <source>in groups</source>
@@ -2675,19 +2675,19 @@
     </message>
     <message id="manner.long-short">
         <source>long and short</source>
-        <translation>lunga e breve</translation>
+        <translation>lunga-breve</translation>
     </message>
     <message id="manner.short-long">
         <source>short and long</source>
-        <translation>breve e lunga</translation>
+        <translation>breve-lunga</translation>
     </message>
     <message id="manner.slur-three-tongue-one">
         <source>slur three, tongue one</source>
-        <translation>tre legate, una articolata</translation>
+        <translation>3 legate, 1 staccata</translation>
     </message>
     <message id="manner.slur-two-tongue-two">
         <source>slur two, tongue two</source>
-        <translation>due legate, due articolate</translation>
+        <translation>2 legate, 2 staccate</translation>
     </message>
     <message id="manner.slurred">
         <source>all slurred</source>
@@ -2695,15 +2695,15 @@
     </message>
     <message id="manner.staccato">
         <source>staccato</source>
-        <translation>staccato</translation>
+        <translation>staccato secco</translation>
     </message>
     <message id="manner.tongue-one-slur-three">
         <source>tongue one, slur three</source>
-        <translation>una articolata, tre legate</translation>
+        <translation>1 staccata, 3 legate</translation>
     </message>
     <message id="manner.tongued">
         <source>all tongued</source>
-        <translation>tutto articolato</translation>
+        <translation>tutto staccato</translation>
     </message>
     <message id="meter.beats" numerus="yes">
         <source>%n beats in the bar</source>
@@ -2914,7 +2914,7 @@
     </message>
     <message id="paper.enter">
         <source>Enter a sheet</source>
-        <translation>Riporta un foglio</translation>
+        <translation>Registra un foglio</translation>
     </message>
     <message id="paper.enter.choose-passage">
         <source>Choose a passage on the left first.</source>
@@ -2931,8 +2931,8 @@
     <message id="paper.enter.done" numerus="yes">
         <source>%n runs were added to the log.</source>
         <translation>
-            <numerusform>%n ripetizione è nel diario.</numerusform>
-            <numerusform>%n ripetizioni sono nel diario.</numerusform>
+            <numerusform>%n ripetizione aggiunta al diario.</numerusform>
+            <numerusform>%n ripetizioni aggiunte al diario.</numerusform>
         </translation>
     </message>
     <message id="paper.enter.fault.before">
@@ -2981,15 +2981,15 @@
     </message>
     <message id="paper.enter.result.best">
         <source>Best with a full streak</source>
-        <translation>Migliore con serie piena</translation>
+        <translation>Record con serie piena</translation>
     </message>
     <message id="paper.enter.result.best.none">
         <source>none yet</source>
-        <translation>ancora nulla</translation>
+        <translation>ancora nessuno</translation>
     </message>
     <message id="paper.enter.result.secures">
         <source>Full streaks at the target</source>
-        <translation>Serie piene all&apos;obiettivo</translation>
+        <translation>Serie piene al tempo obiettivo</translation>
     </message>
     <message id="paper.enter.result.streak">
         <source>Clean in a row</source>
@@ -3025,11 +3025,11 @@
     </message>
     <message id="paper.enter.ticked">
         <source>circles ticked</source>
-        <translation>cerchi segnati</translation>
+        <translation>cerchi spuntati</translation>
     </message>
     <message id="paper.enter.ticked.spoken">
         <source>Circles ticked at %1</source>
-        <translation>Cerchi segnati a %1</translation>
+        <translation>Cerchi spuntati a %1</translation>
     </message>
     <message id="paper.print">
         <source>Print a sheet</source>
@@ -3045,7 +3045,7 @@
     </message>
     <message id="paper.print.hint">
         <source>Print a ladder for each passage, from its current tempo to its target, with a circle for each clean run, and tick it in pencil.</source>
-        <translation>Stampa una scala per ogni passaggio, dal tempo attuale all&apos;obiettivo, con un cerchio per ogni ripetizione pulita, e segnala a matita.</translation>
+        <translation>Stampa una scala per ogni passaggio, dal tempo attuale all&apos;obiettivo, con un cerchio per ogni ripetizione pulita, e spuntala a matita.</translation>
     </message>
     <message id="paper.print.letter">
         <source>Letter</source>
@@ -3053,7 +3053,7 @@
     </message>
     <message id="paper.print.most">
         <source>At most %1 passages fit on one sheet.</source>
-        <translation>Al massimo %1 passaggi stanno su un foglio.</translation>
+        <translation>In un foglio stanno al massimo %1 passaggi.</translation>
     </message>
     <message id="paper.print.one-page">
         <source>%1 on one page</source>
@@ -3073,7 +3073,7 @@
     </message>
     <message id="paper.print.tick">
         <source>Tick the passages to print.</source>
-        <translation>Segna i passaggi da stampare.</translation>
+        <translation>Spunta i passaggi da stampare.</translation>
     </message>
     <message id="paper.title">
         <source>Practice on paper</source>
@@ -3101,7 +3101,7 @@
     </message>
     <message id="passages.by-date">
         <source>next due date</source>
-        <translation>prossima data</translation>
+        <translation>prossima scadenza</translation>
     </message>
     <message id="passages.by-rest">
         <source>longest rested</source>
@@ -3165,11 +3165,11 @@
     </message>
     <message id="passages.removed">
         <source>removed</source>
-        <translation>tolto</translation>
+        <translation>rimosso</translation>
     </message>
     <message id="passages.removed.notice">
         <source>“%1” was removed.</source>
-        <translation>«%1» è stato tolto.</translation>
+        <translation>«%1» è stato rimosso.</translation>
     </message>
     <message id="passages.restore">
         <source>Undo</source>
@@ -3195,7 +3195,7 @@
     </message>
     <message id="passages.show-removed">
         <source>Show removed passages</source>
-        <translation>Mostra i passaggi tolti</translation>
+        <translation>Mostra i passaggi rimossi</translation>
     </message>
     <message id="passages.spoken">
         <source>%1, %2, %3: at %4 of %5, %6, %7</source>
@@ -3211,7 +3211,7 @@
     </message>
     <message id="pause.easier">
         <source>Make it easier for a while: fewer bars, a slower tempo, or a rest. Practising the mistake does not help.</source>
-        <translation>Rendilo più facile per un po&apos;: meno battute, un tempo più lento o una pausa. Studiare l&apos;errore non serve.</translation>
+        <translation>Rendilo più facile per un po&apos;: meno battute, un tempo più lento o una pausa. Ripetere l&apos;errore non serve.</translation>
     </message>
     <message id="pause.fewer-bars">
         <source>Fewer bars</source>
@@ -3244,8 +3244,8 @@
     <message id="pause.unmarked" numerus="yes">
         <source>%n runs went by without a key press. If you were not listening to every note, choose No: the runs then do not count, and their climbs are taken back.</source>
         <translation>
-            <numerusform>%n ripetizione è passata senza un tasto. Se non ascoltavi ogni nota, scegli No: allora non conta, e la sua salita viene annullata.</numerusform>
-            <numerusform>%n ripetizioni sono passate senza un tasto. Se non ascoltavi ogni nota, scegli No: allora non contano, e le loro salite vengono annullate.</numerusform>
+            <numerusform>%n ripetizione è passata senza che tu premessi un tasto. Se non ascoltavi ogni nota, scegli No: allora non conta, e la sua salita viene annullata.</numerusform>
+            <numerusform>%n ripetizioni sono passate senza che tu premessi un tasto. Se non ascoltavi ogni nota, scegli No: allora non contano, e le loro salite vengono annullate.</numerusform>
         </translation>
     </message>
     <message id="pause.unmarked.title">
@@ -3258,7 +3258,7 @@
     </message>
     <message id="pedal.hint">
         <source>One key starts the click and, while it runs, marks a miss: %1. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
-        <translation>Con %1 avvii il clic e, mentre suona, segni un errore. Hai un pedale voltapagine? Premi qui il pulsante, poi il pedale. Va bene anche un interruttore MIDI; per altro vedi le impostazioni.</translation>
+        <translation>Con %1 avvii il clic e, mentre suona, segni un errore. Hai un pedale voltapagina? Premi qui il pulsante, poi il pedale. Va bene anche un interruttore MIDI; il resto è nelle impostazioni.</translation>
     </message>
     <message id="pedal.press">
         <source>Press the pedal now (Esc to cancel)</source>
@@ -3278,7 +3278,7 @@
     </message>
     <message id="picks.all.spoken">
         <source>Tick all passages</source>
-        <translation>Segna tutti i passaggi</translation>
+        <translation>Spunta tutti i passaggi</translation>
     </message>
     <message id="picks.empty">
         <source>No passages yet.</source>
@@ -3294,7 +3294,7 @@
     </message>
     <message id="picks.none.spoken">
         <source>Untick all passages</source>
-        <translation>Togli tutti i segni</translation>
+        <translation>Togli tutte le spunte</translation>
     </message>
     <message id="picks.of">
         <source>%1 of %2</source>
@@ -3302,11 +3302,11 @@
     </message>
     <message id="picks.spoken">
         <source>Passages to tick</source>
-        <translation>Passaggi da segnare</translation>
+        <translation>Passaggi da spuntare</translation>
     </message>
     <message id="picture.add">
         <source>Add a picture of the music</source>
-        <translation>Aggiungi un&apos;immagine della musica</translation>
+        <translation>Aggiungi un&apos;immagine dello spartito</translation>
     </message>
     <message id="picture.after-saving">
         <source>once the passage is saved</source>
@@ -3378,11 +3378,11 @@
     </message>
     <message id="picture.hint">
         <source>Drag the frame around the passage, or use the arrow keys to move the part that is selected here: Shift for larger steps, Space for the next edge.</source>
-        <translation>Trascina la cornice attorno al passaggio, o sposta con le frecce la parte scelta qui: Maiusc per passi più grandi, Spazio per il bordo seguente.</translation>
+        <translation>Trascina la cornice attorno al passaggio, o sposta con le frecce la parte scelta qui: Maiusc per passi più grandi, Spazio per il bordo successivo.</translation>
     </message>
     <message id="picture.keep">
         <source>Use this part</source>
-        <translation>Usa questa parte</translation>
+        <translation>Usa questo ritaglio</translation>
     </message>
     <message id="picture.leave">
         <source>Cancel</source>
@@ -3394,7 +3394,7 @@
     </message>
     <message id="picture.missing">
         <source>The picture of the music in the practice folder cannot be read. Add it again, or remove it here.</source>
-        <translation>L&apos;immagine della musica nella cartella di studio non si può leggere. Aggiungila di nuovo, o toglila qui.</translation>
+        <translation>L&apos;immagine dello spartito nella cartella di studio non si può leggere. Aggiungila di nuovo, o rimuovila qui.</translation>
     </message>
     <message id="picture.of-passage">
         <source>the page of “%1”</source>
@@ -3414,7 +3414,7 @@
     </message>
     <message id="picture.remove">
         <source>Remove</source>
-        <translation>Togli</translation>
+        <translation>Rimuovi</translation>
     </message>
     <message id="picture.restore">
         <source>Undo removal</source>
@@ -3426,7 +3426,7 @@
     </message>
     <message id="picture.spoken">
         <source>The music of the passage</source>
-        <translation>La musica del passaggio</translation>
+        <translation>Lo spartito del passaggio</translation>
     </message>
     <message id="picture.take">
         <source>Add</source>
@@ -3438,7 +3438,7 @@
     </message>
     <message id="picture.title">
         <source>Music for “%1”</source>
-        <translation>Musica di «%1»</translation>
+        <translation>Spartito di «%1»</translation>
     </message>
     <message id="picture.top">
         <source>top</source>
@@ -3446,7 +3446,7 @@
     </message>
     <message id="picture.unreadable">
         <source>The picture of the music in the practice folder cannot be read.</source>
-        <translation>L&apos;immagine della musica nella cartella di studio non si può leggere.</translation>
+        <translation>L&apos;immagine dello spartito nella cartella di studio non si può leggere.</translation>
     </message>
     <message id="picture.whole-page">
         <source>Whole page</source>
@@ -3454,11 +3454,11 @@
     </message>
     <message id="piece.bars">
         <source>Total bars</source>
-        <translation>Battute in tutto</translation>
+        <translation>Battute totali</translation>
     </message>
     <message id="piece.bars.unknown">
         <source>unknown</source>
-        <translation>non noto</translation>
+        <translation>ignote</translation>
     </message>
     <message id="piece.composer">
         <source>Composer</source>
@@ -3466,11 +3466,11 @@
     </message>
     <message id="piece.due">
         <source>Due</source>
-        <translation>Entro</translation>
+        <translation>Scadenza</translation>
     </message>
     <message id="piece.due.none">
         <source>no date</source>
-        <translation>nessuna data</translation>
+        <translation>nessuna</translation>
     </message>
     <message id="piece.fault.due">
         <source>a date such as %1, or leave it empty</source>
@@ -3494,7 +3494,7 @@
     </message>
     <message id="piece.fault.too-long">
         <source>too long to save</source>
-        <translation>troppo lungo per essere salvato</translation>
+        <translation>troppo lungo da salvare</translation>
     </message>
     <message id="piece.fault.whole">
         <source>a whole number from %1 to %2</source>
@@ -3522,7 +3522,7 @@
     </message>
     <message id="piece.meter.unknown">
         <source>unknown; run-throughs then show no bars</source>
-        <translation>non noto; le filate allora non mostrano le battute</translation>
+        <translation>ignoto; le filate allora non mostrano le battute</translation>
     </message>
     <message id="piece.name">
         <source>Name of the piece</source>
@@ -3570,7 +3570,7 @@
     </message>
     <message id="practice.pause">
         <source>Without a key press, pause and ask after</source>
-        <translation>Senza un tasto, fermati e chiedi dopo</translation>
+        <translation>Se non premo tasti, fermati e chiedi dopo</translation>
     </message>
     <message id="practice.pause.never">
         <source>never</source>
@@ -3578,7 +3578,7 @@
     </message>
     <message id="practice.play-on">
         <source>Play on after a miss: the run goes on to its end, and the tempo drops once</source>
-        <translation>Suona avanti dopo un errore: la ripetizione va fino in fondo, e il tempo scende una volta</translation>
+        <translation>Vai avanti dopo un errore: la ripetizione arriva in fondo, e il tempo scende una volta sola</translation>
     </message>
     <message id="practice.reaction">
         <source>Reaction time, from slip to key (a guess: set your own)</source>
@@ -3606,7 +3606,7 @@
     </message>
     <message id="rest.note">
         <source>You have been playing for a good while: give your ears and lip a rest. If you feel pain, tingling or numbness, stop and see a professional.</source>
-        <translation>Suoni già da un bel po&apos;: fai riposare orecchie e labbro. Se senti dolore, formicolio o intorpidimento, fermati e senti uno specialista.</translation>
+        <translation>Suoni già da un bel po&apos;: fai riposare orecchie e labbro. Se senti dolore, formicolio o intorpidimento, fermati e rivolgiti a uno specialista.</translation>
     </message>
     <message id="rest.read">
         <source>Got it</source>
@@ -3641,11 +3641,11 @@
     </message>
     <message id="run-through.bar-unknown">
         <source>unknown</source>
-        <translation>non nota</translation>
+        <translation>ignota</translation>
     </message>
     <message id="run-through.bars-guessed">
         <source>The clock guessed the bars. Correct them, and clear any that you do not know.</source>
-        <translation>Le battute sono una stima, a orologio. Correggile, o lascia vuoto ciò che non sai.</translation>
+        <translation>Le battute sono stimate con l&apos;orologio. Correggile, o lascia vuoto ciò che non sai.</translation>
     </message>
     <message id="run-through.choose-piece">
         <source>Choose a piece first.</source>
@@ -3669,11 +3669,11 @@
     </message>
     <message id="run-through.give-up">
         <source>Give up</source>
-        <translation>Rinuncia</translation>
+        <translation>Interrompi</translation>
     </message>
     <message id="run-through.hint">
         <source>Play the whole piece without the click. When you come to a stop, press the key and play on.</source>
-        <translation>Suona tutto il brano senza il clic. Dove ti fermi, premi il tasto e suona avanti.</translation>
+        <translation>Suona tutto il brano senza clic. Dove ti fermi, premi il tasto e vai avanti.</translation>
     </message>
     <message id="run-through.keep">
         <source>Save to log</source>
@@ -3768,15 +3768,15 @@
     </message>
     <message id="scale.kind.augmented.in">
         <source>%1 augmented arpeggio</source>
-        <translation>%1 arpeggio aumentato</translation>
+        <translation>Arpeggio di %1 aumentato</translation>
     </message>
     <message id="scale.kind.bebop-dominant">
         <source>Bebop dominant</source>
-        <translation>Bebop di dominante</translation>
+        <translation>Bebop dominante</translation>
     </message>
     <message id="scale.kind.bebop-dominant.in">
         <source>%1 bebop dominant</source>
-        <translation>%1 bebop di dominante</translation>
+        <translation>%1 bebop dominante</translation>
     </message>
     <message id="scale.kind.bebop-major">
         <source>Bebop major</source>
@@ -3808,7 +3808,7 @@
     </message>
     <message id="scale.kind.chromatic.in">
         <source>chromatic from %1</source>
-        <translation>cromatica da %1</translation>
+        <translation>Cromatica da %1</translation>
     </message>
     <message id="scale.kind.diminished-half">
         <source>Diminished, half step first</source>
@@ -3824,7 +3824,7 @@
     </message>
     <message id="scale.kind.diminished-seventh.in">
         <source>%1 diminished seventh arpeggio</source>
-        <translation>%1 arpeggio di settima diminuita</translation>
+        <translation>Arpeggio di %1, settima diminuita</translation>
     </message>
     <message id="scale.kind.diminished-whole">
         <source>Diminished, whole step first</source>
@@ -3840,7 +3840,7 @@
     </message>
     <message id="scale.kind.dominant-seventh.in">
         <source>%1 dominant seventh arpeggio</source>
-        <translation>%1 arpeggio di settima di dominante</translation>
+        <translation>Arpeggio di %1, settima di dominante</translation>
     </message>
     <message id="scale.kind.dorian">
         <source>Dorian</source>
@@ -3856,7 +3856,7 @@
     </message>
     <message id="scale.kind.half-diminished.in">
         <source>%1 half-diminished arpeggio</source>
-        <translation>%1 arpeggio semidiminuito</translation>
+        <translation>Arpeggio di %1 semidiminuito</translation>
     </message>
     <message id="scale.kind.harmonic-minor">
         <source>Harmonic minor</source>
@@ -3908,7 +3908,7 @@
     </message>
     <message id="scale.kind.major-arpeggio.in">
         <source>%1 major arpeggio</source>
-        <translation>%1 arpeggio maggiore</translation>
+        <translation>Arpeggio di %1 maggiore</translation>
     </message>
     <message id="scale.kind.major-pentatonic">
         <source>Major pentatonic</source>
@@ -3936,7 +3936,7 @@
     </message>
     <message id="scale.kind.minor-arpeggio.in">
         <source>%1 minor arpeggio</source>
-        <translation>%1 arpeggio minore</translation>
+        <translation>Arpeggio di %1 minore</translation>
     </message>
     <message id="scale.kind.minor-pentatonic">
         <source>Minor pentatonic</source>
@@ -3976,7 +3976,7 @@
     </message>
     <message id="scale.kind.whole-tone.in">
         <source>whole tone from %1</source>
-        <translation>esatonale da %1</translation>
+        <translation>Esatonale da %1</translation>
     </message>
     <message id="scale.order.fifths">
         <source>by fifths</source>
@@ -4102,7 +4102,7 @@
     </message>
     <message id="scales.cell.never">
         <source>not played yet</source>
-        <translation>non ancora suonato</translation>
+        <translation>non ancora suonata</translation>
     </message>
     <message id="scales.cell.next">
         <source>next: %1</source>
@@ -4114,11 +4114,11 @@
     </message>
     <message id="scales.cell.spoken">
         <source>%1: best %2, %3, played %4</source>
-        <translation>%1: migliore %2, %3, suonata %4</translation>
+        <translation>%1: record %2, %3, suonata %4</translation>
     </message>
     <message id="scales.cell.spoken-no-best">
         <source>%1: no best yet (%2), %3, %4</source>
-        <translation>%1: ancora senza migliore (%2), %3, %4</translation>
+        <translation>%1: ancora nessun record (%2), %3, %4</translation>
     </message>
     <message id="scales.cell.streak">
         <source>%1/%2</source>
@@ -4218,7 +4218,7 @@
     </message>
     <message id="scales.next.furthest">
         <source>Next: its best is furthest below the best of its row.</source>
-        <translation>Prossima: il suo migliore è il più lontano dal migliore della sua riga.</translation>
+        <translation>Prossima: il suo record è il più lontano dal record della sua riga.</translation>
     </message>
     <message id="scales.next.never">
         <source>Next: the first cell not played yet; no other has waited a week.</source>
@@ -4234,7 +4234,7 @@
     </message>
     <message id="scales.not-played">
         <source>Not played yet.</source>
-        <translation>Non ancora suonato.</translation>
+        <translation>Non ancora suonata.</translation>
     </message>
     <message id="scales.notes">
         <source>%1 to the beat</source>
@@ -4262,7 +4262,7 @@
     </message>
     <message id="scales.starts-from">
         <source>Start at %1, two notches below your best in %2.</source>
-        <translation>Parti da %1, due tacche sotto il tuo migliore in %2.</translation>
+        <translation>Parti da %1, due tacche sotto il tuo record in %2.</translation>
     </message>
     <message id="scales.starts-slow">
         <source>Start at %1: slow enough to make no mistakes; you can change it on the drill screen.</source>
@@ -4290,7 +4290,7 @@
     </message>
     <message id="scales.weeks.title">
         <source>Keys by week</source>
-        <translation>Tonalità per settimane</translation>
+        <translation>Tonalità per settimana</translation>
     </message>
     <message id="scales.write">
         <source>Write as %1</source>
@@ -4365,7 +4365,7 @@
     </message>
     <message id="score.too-many-notes">
         <source>%1, too many to save</source>
-        <translation>%1, troppe per essere salvate</translation>
+        <translation>%1, troppe da salvare</translation>
     </message>
     <message id="settings.day-opening.as-left">
         <source>Where you left off</source>
@@ -4385,7 +4385,7 @@
     </message>
     <message id="settings.keys.hint">
         <source>Click a key below to remove it. Tab, Return on a button, the arrow keys in a list and Esc in a form work as in any other program; you cannot change them.</source>
-        <translation>Fai clic su un tasto qui sotto per toglierlo. Tab, Invio su un pulsante, le frecce in una lista ed Esc in un modulo funzionano come in ogni altro programma; non si possono cambiare.</translation>
+        <translation>Fai clic su un tasto qui sotto per rimuoverlo. Tab, Invio su un pulsante, le frecce in una lista ed Esc in un modulo funzionano come in ogni altro programma; non si possono cambiare.</translation>
     </message>
     <message id="settings.language">
         <source>Language</source>
@@ -4397,7 +4397,7 @@
     </message>
     <message id="settings.language.system">
         <source>Use system setting</source>
-        <translation>Come il sistema</translation>
+        <translation>Impostazione di sistema</translation>
     </message>
     <message id="settings.looks">
         <source>Appearance</source>
@@ -4413,7 +4413,7 @@
     </message>
     <message id="settings.looks.system">
         <source>Use system setting</source>
-        <translation>Come il sistema</translation>
+        <translation>Impostazione di sistema</translation>
     </message>
     <message id="settings.title">
         <source>Settings</source>
@@ -4425,11 +4425,11 @@
     </message>
     <message id="settings.voice.metal">
         <source>Metal: the sharpest</source>
-        <translation>Metallo: il più acuto</translation>
+        <translation>Metallo: il più tagliente</translation>
     </message>
     <message id="settings.voice.reed">
         <source>Reed: edgy</source>
-        <translation>Ancia: tagliente</translation>
+        <translation>Ancia: pungente</translation>
     </message>
     <message id="settings.voice.wood">
         <source>Wood: warm</source>
@@ -4445,11 +4445,11 @@
     </message>
     <message id="sheet.gentle">
         <source>Near the target, a miss drops by one climb; at the target, only the second in a row drops.</source>
-        <translation>Vicino all&apos;obiettivo un errore fa scendere di una salita; all&apos;obiettivo solo il secondo di fila.</translation>
+        <translation>Vicino all&apos;obiettivo un errore costa solo una salita; al tempo obiettivo solo il secondo di fila.</translation>
     </message>
     <message id="sheet.how-to">
         <source>Climb from the bottom. Tick a circle for each clean run. For a miss, mark the box and rub out that rung&apos;s ticks.</source>
-        <translation>Sali dal basso. Segna un cerchio per ogni ripetizione pulita. Un errore è un tratto nella casella e cancella i segni di quel piolo.</translation>
+        <translation>Sali dal basso. Spunta un cerchio per ogni ripetizione pulita. Un errore è un tratto nella casella e cancella le spunte di quel piolo.</translation>
     </message>
     <message id="sheet.misses">
         <source>misses</source>
@@ -4481,11 +4481,11 @@
     </message>
     <message id="sound.delay">
         <source>For wireless headphones: delay the beat on the screen and the marks by</source>
-        <translation>Per le cuffie senza filo: ritarda l&apos;immagine del movimento e i segni di</translation>
+        <translation>Per le cuffie senza filo: ritarda sullo schermo movimenti e segni di</translation>
     </message>
     <message id="sound.dropouts">
         <source>The sound has dropped out %1 since you opened Piolo: the computer was too busy. Closing other programs helps.</source>
-        <translation>Il suono si è interrotto %1 da quando hai aperto Piolo: il computer era troppo occupato. Chiudere altri programmi aiuta.</translation>
+        <translation>Il suono si è interrotto %1 da quando hai aperto Piolo: il computer era sovraccarico. Chiudere altri programmi aiuta.</translation>
     </message>
     <message id="sound.dropouts.none">
         <source>The sound has not dropped out since you opened Piolo.</source>
@@ -4509,11 +4509,11 @@
     </message>
     <message id="sound.layer.count-in">
         <source>Count-in</source>
-        <translation>Conteggio</translation>
+        <translation>Battute a vuoto</translation>
     </message>
     <message id="sound.layer.cues">
         <source>Cues</source>
-        <translation>Segnali brevi</translation>
+        <translation>Segnali</translation>
     </message>
     <message id="sound.layer.downbeats">
         <source>Downbeats</source>
@@ -4525,7 +4525,7 @@
     </message>
     <message id="sound.layer.notes">
         <source>Notes (hear it first)</source>
-        <translation>Note da ascoltare prima</translation>
+        <translation>Note da ascoltare</translation>
     </message>
     <message id="sound.layer.subdivisions">
         <source>Subdivisions</source>
@@ -4533,7 +4533,7 @@
     </message>
     <message id="sound.level.hint">
         <source>Your instrument is louder than the click, and that is fine: choose a sharper voice rather than a higher level. The level starts low; keep it low on headphones.</source>
-        <translation>Il tuo strumento è più forte del clic, e va bene così: scegli una voce più tagliente invece di un livello più alto. Il livello parte basso; in cuffia lascialo così.</translation>
+        <translation>Il tuo strumento è più forte del clic, e va bene così: scegli un suono più tagliente invece di alzare il volume. Il volume parte basso; in cuffia lascialo così.</translation>
     </message>
     <message id="sound.level.mute">
         <source>Mute</source>
@@ -4549,7 +4549,7 @@
     </message>
     <message id="sound.level.spoken">
         <source>%1, level</source>
-        <translation>%1, livello</translation>
+        <translation>%1, volume</translation>
     </message>
     <message id="sound.output">
         <source>Sound output</source>
@@ -4569,7 +4569,7 @@
     </message>
     <message id="sound.voice">
         <source>Click voice</source>
-        <translation>Voce del clic</translation>
+        <translation>Suono del clic</translation>
     </message>
     <message id="staff.bass">
         <source>bass clef</source>
@@ -4620,7 +4620,7 @@
     </message>
     <message id="stage.secure">
         <source>secure at the target</source>
-        <translation>sicuro all&apos;obiettivo</translation>
+        <translation>sicuro al tempo obiettivo</translation>
     </message>
     <message id="stage.slow">
         <source>slow with the click</source>
@@ -4632,7 +4632,7 @@
     </message>
     <message id="stage.standing.full-streak">
         <source>You had a full streak at the target.</source>
-        <translation>Hai avuto una serie piena all&apos;obiettivo.</translation>
+        <translation>Hai avuto una serie piena al tempo obiettivo.</translation>
     </message>
     <message id="stage.standing.in-context">
         <source>Clean in a row in context, on one day: %1 of %2.</source>
@@ -4640,7 +4640,7 @@
     </message>
     <message id="stage.standing.next-full-streak">
         <source>Next: a full streak at the target.</source>
-        <translation>Il prossimo passo: una serie piena all&apos;obiettivo.</translation>
+        <translation>Prossimo passo: una serie piena al tempo obiettivo.</translation>
     </message>
     <message id="stage.standing.run-throughs">
         <source>Run-throughs in a row without a stop here: %1 of %2.</source>
@@ -4649,13 +4649,13 @@
     <message id="stage.standing.secure" numerus="yes">
         <source>Secure at the target on %1 of %n days.</source>
         <translation>
-            <numerusform>Sicuro all&apos;obiettivo in %1 giorno su %n.</numerusform>
-            <numerusform>Sicuro all&apos;obiettivo in %1 giorni su %n.</numerusform>
+            <numerusform>Sicuro al tempo obiettivo in %1 giorno su %n.</numerusform>
+            <numerusform>Sicuro al tempo obiettivo in %1 giorni su %n.</numerusform>
         </translation>
     </message>
     <message id="stage.standing.without-click">
         <source>Clean in a row without the click, on one day: %1 of %2.</source>
-        <translation>Pulite di fila senza il clic, in un giorno: %1 di %2.</translation>
+        <translation>Pulite di fila senza clic, in un giorno: %1 di %2.</translation>
     </message>
     <message id="stage.title">
         <source>Stage</source>
@@ -4663,7 +4663,7 @@
     </message>
     <message id="stage.without-click">
         <source>without the click</source>
-        <translation>senza il clic</translation>
+        <translation>senza clic</translation>
     </message>
     <message id="subdivision.dotted-halves">
         <source>dotted halves</source>
@@ -4739,7 +4739,7 @@
     </message>
     <message id="switch.held">
         <source>Counts as held after</source>
-        <translation>Vale come tenuto dopo</translation>
+        <translation>Conta come tenuto dopo</translation>
     </message>
     <message id="switch.hint">
         <source>Most pedals act as a keyboard. Choose what yours sends, and your keys are set to match; MIDI switches stay as they are.</source>
@@ -4751,7 +4751,7 @@
     </message>
     <message id="switch.one-pedal">
         <source>A single pedal can do everything: one press starts or marks a miss, two presses take back the last mark; hold it to stop the click or, while stopped, to open the next passage.</source>
-        <translation>Un solo pedale può fare tutto: una pressione avvia o segna un errore, due annullano l&apos;ultimo segno; tenendolo premuto fermi il clic o, da fermo, apri il passaggio seguente.</translation>
+        <translation>Un solo pedale può fare tutto: una pressione avvia o segna un errore, due annullano l&apos;ultimo segno; tenendolo premuto fermi il clic o, da fermo, apri il prossimo passaggio.</translation>
     </message>
     <message id="switch.press">
         <source>Press it now (Esc to cancel)</source>
@@ -4767,7 +4767,7 @@
     </message>
     <message id="switch.twice">
         <source>Counts as two presses within</source>
-        <translation>Vale come due pressioni entro</translation>
+        <translation>Conta come due pressioni entro</translation>
     </message>
     <message id="switch.use-midi">
         <source>Use one MIDI switch for everything</source>
@@ -4779,7 +4779,7 @@
     </message>
     <message id="today.best">
         <source>Best with a full streak</source>
-        <translation>Migliore con serie piena</translation>
+        <translation>Record con serie piena</translation>
     </message>
     <message id="today.clean-runs">
         <source>Clean runs today</source>
@@ -4787,7 +4787,7 @@
     </message>
     <message id="today.log">
         <source>Practice log</source>
-        <translation>Diario di studio</translation>
+        <translation>Diario</translation>
     </message>
     <message id="today.none">
         <source>none yet</source>
@@ -4852,7 +4852,7 @@
     </message>
     <message id="welcome.hint">
         <source>Enter the bars that go wrong, and a start tempo at which nothing does. The rest has sensible defaults; you can change it later.</source>
-        <translation>Inserisci le battute che vanno storte, e un tempo di partenza in cui nulla va storto. Il resto ha valori predefiniti sensati; puoi cambiarlo dopo.</translation>
+        <translation>Inserisci le battute che non ti vengono, e un tempo di partenza a cui non sbagli nulla. Il resto ha valori predefiniti sensati; puoi cambiarlo dopo.</translation>
     </message>
     <message id="welcome.meter">
         <source>Meter</source>

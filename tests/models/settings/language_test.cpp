@@ -137,7 +137,7 @@ TEST_CASE_FIXTURE(test::BookFixture,
     CHECK(told.size() == 1);
     CHECK(settings.language() == "de");
     CHECK(settings.themes().constFirst().toMap().value("text") == "Systemeinstellung");
-    CHECK(models::KeyTable::words(models::KeyAction::attempt) == "Ein Versuch am Ziel");
+    CHECK(models::KeyTable::words(models::KeyAction::attempt) == "Ein Versuch im Zieltempo");
     settings.saveNow();
     Fault fault;
     auto random = journal::systemRandomness();
