@@ -102,8 +102,14 @@ foreach(FILE IN LISTS PIOLO_QML)
     set_source_files_properties(${FILE} PROPERTIES QT_QML_SINGLETON_TYPE TRUE)
   endif()
 endforeach()
-# NO_CACHEGEN: compiling every screen to C++ would cost each build minutes, for a gain that nobody sees.
-qt_add_qml_module(piolo_models URI Piolo VERSION 1.0 RESOURCE_PREFIX /qt/qml QML_FILES ${PIOLO_QML} NO_CACHEGEN
+# A release has its screens compiled to byte code, for its first start. Other builds leave that to the cache that Qt fills
+# at the first start, and are built sooner.
+if(CMAKE_BUILD_TYPE STREQUAL "Release")
+  set_target_properties(piolo_models PROPERTIES QT_QMLCACHEGEN_ARGUMENTS --only-bytecode)
+else()
+  set(PIOLO_CACHEGEN NO_CACHEGEN)
+endif()
+qt_add_qml_module(piolo_models URI Piolo VERSION 1.0 RESOURCE_PREFIX /qt/qml QML_FILES ${PIOLO_QML} ${PIOLO_CACHEGEN}
   DEPENDENCIES QtQuick OUTPUT_DIRECTORY ${QT_QML_OUTPUT_DIRECTORY}/Piolo)
 # The registration that Qt generates includes the headers of QML types by their bare names.
 file(GLOB PIOLO_MODEL_FOLDERS LIST_DIRECTORIES true ${PROJECT_SOURCE_DIR}/src/models/*)

@@ -76,7 +76,7 @@ ColumnLayout {
         Choice {
             objectName: "feltBeat"
             Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            Layout.preferredWidth: 15
             Layout.preferredHeight: Theme.touch
             bare: true
             label: qsTrId("drill.felt-beat")
@@ -87,7 +87,7 @@ ColumnLayout {
         Choice {
             objectName: "articulation"
             Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            Layout.preferredWidth: 16
             Layout.preferredHeight: Theme.touch
             bare: true
             label: qsTrId("drill.articulation")
@@ -99,7 +99,7 @@ ColumnLayout {
         Choice {
             objectName: "rhythm"
             Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            Layout.preferredWidth: 18
             Layout.preferredHeight: Theme.touch
             bare: true
             label: qsTrId("drill.rhythm")

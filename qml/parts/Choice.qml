@@ -31,6 +31,15 @@ Column {
         box.forceActiveFocus(Qt.TabFocusReason);
     }
 
+    function widest(): real {
+        const widths = choice.options.map(option => metrics.advanceWidth(choice.marked(option.text, true)));
+        return Math.ceil(Math.max(...widths)) + 2 * 12 + 2;
+    }
+
+    function marked(text: string, selected: bool): string {
+        return (selected ? "✓ " : "") + text;
+    }
+
     spacing: 4
 
     InkText {
@@ -41,6 +50,11 @@ Column {
         font.pixelSize: Theme.small
         elide: Text.ElideRight
         Accessible.ignored: true
+    }
+    FontMetrics {
+        id: metrics
+        font.family: Theme.family
+        font.pixelSize: Theme.body
     }
     T.ComboBox {
         id: box
@@ -87,7 +101,7 @@ Column {
             required property int index
             required property var modelData
 
-            width: box.width
+            width: ListView.view.width
             implicitHeight: Theme.touch
             highlighted: box.highlightedIndex === index
             text: modelData.text
@@ -102,13 +116,15 @@ Column {
                 rightPadding: 12
                 verticalAlignment: Text.AlignVCenter
                 elide: Text.ElideRight
-                text: (line.index === choice.place ? "✓ " : "") + line.text
+                text: choice.marked(line.text, line.index === choice.place)
                 Accessible.ignored: true
             }
         }
+        // As wide as its longest option, inside the window.
         popup: T.Popup {
             y: box.height + 2
-            width: box.width
+            margins: 8
+            width: visible ? Math.max(box.width, choice.widest()) : box.width
             height: Math.min(implicitContentHeight + 2, 8 * Theme.touch)
             padding: 1
 

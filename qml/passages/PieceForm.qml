@@ -9,7 +9,6 @@ Column {
     required property PieceEditor piece
     property bool readOnly: false
 
-    readonly property bool faulty: !piece.valid
     readonly property real part: (width - 2 * Theme.gap) / 10
 
     spacing: 12

@@ -2278,11 +2278,11 @@
         <translation>Pfeile links und rechts</translation>
     </message>
     <message id="keys.set.one-pedal">
-        <source>A single pedal, PageDown</source>
+        <source>A single pedal, PgDown</source>
         <translation>Ein Pedal allein, Bild abwärts</translation>
     </message>
     <message id="keys.set.pages">
-        <source>PageUp and PageDown</source>
+        <source>PgUp and PgDown</source>
         <translation>Bild aufwärts und Bild abwärts</translation>
     </message>
     <message id="keys.set.space-return">

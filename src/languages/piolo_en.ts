@@ -1919,11 +1919,11 @@
     </message>
     <message id="keys.set.one-pedal">
         <source></source>
-        <translation>A single pedal, PageDown</translation>
+        <translation>A single pedal, PgDown</translation>
     </message>
     <message id="keys.set.pages">
         <source></source>
-        <translation>PageUp and PageDown</translation>
+        <translation>PgUp and PgDown</translation>
     </message>
     <message id="keys.set.space-return">
         <source></source>

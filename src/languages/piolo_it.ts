@@ -1483,7 +1483,7 @@
     </message>
     <message id="form.none">
         <source>none</source>
-        <translation>nessuno</translation>
+        <translation>niente</translation>
     </message>
     <message id="form.notches">
         <source>notches</source>
@@ -2278,11 +2278,11 @@
         <translation>Frecce sinistra e destra</translation>
     </message>
     <message id="keys.set.one-pedal">
-        <source>A single pedal, PageDown</source>
+        <source>A single pedal, PgDown</source>
         <translation>Un solo pedale, Pag↓</translation>
     </message>
     <message id="keys.set.pages">
-        <source>PageUp and PageDown</source>
+        <source>PgUp and PgDown</source>
         <translation>Pag↑ e Pag↓</translation>
     </message>
     <message id="keys.set.space-return">

@@ -71,7 +71,8 @@ TEST_CASE("an unknown argument is reported with the possible ones") {
          {{"--folder", "x", "click"}, "E119: click: is one word too many; leave it out, or see piolo --help"},
          {{"-h"}, "E119: -h: is one word too many; leave it out, or see piolo --help"},
          {{"--size", "12"},
-          "E115: --size: \"12\" is not a valid choice here; write width x height, 64x64 to 8192x8192, as "
+          "E115: --size: \"12\" is not a valid choice here; write width x height, 64x64 to 8192x8192, for "
+          "example "
           "960x360"}},
         scratch);
 }

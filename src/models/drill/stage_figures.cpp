@@ -39,7 +39,7 @@ QString evidenceOf(Stage stage, const StageStep& step) {
     const StageTexts& texts = textsOf(stage);
     const char* const id = step.reached() && texts.reached != nullptr ? texts.reached : texts.evidence;
     QString line = texts.counts ? qtTrId(id, step.need) : qtTrId(id);
-    line.replace(QLatin1String("%1"), QString::number(step.have));
+    line.replace(QLatin1String("%1"), QString::number(std::min(step.have, step.need)));
     return line.replace(QLatin1String("%2"), QString::number(step.need));
 }
 
