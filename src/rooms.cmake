@@ -74,7 +74,7 @@ set_target_properties(piolo_text PROPERTIES AUTOMOC ON)
 qt_extract_metatypes(piolo_text) # models registers a type of it for QML
 add_room(engine SEES core)
 add_room(files SEES core)
-add_room(journal SEES core files OUTSIDE nlohmann_json::nlohmann_json Threads::Threads
+add_room(journal SEES core files OUTSIDE nlohmann_json::nlohmann_json ZLIB::ZLIB Threads::Threads
   READ_ONCE <filesystem> <nlohmann/json.hpp>)
 add_room(score SEES core files OUTSIDE pugixml::pugixml)
 add_plugin(zip OF score SOURCE zip_functions.cpp OUTSIDE ${PIOLO_LIBZIP})
