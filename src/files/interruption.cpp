@@ -14,15 +14,15 @@ Interruption::Interruption() {
     caught = 0;
     struct sigaction ours {};
     ours.sa_handler = remember;
-    for (std::size_t i = 0; i < signals.size(); ++i) {
-        sigaction(signals.at(i), nullptr, &before_.at(i));
+    for (std::size_t i = 0; i < deferred.size(); ++i) {
+        sigaction(deferred.at(i), nullptr, &before_.at(i));
         // Signals that were ignored (under nohup, for example) stay ignored.
-        if (before_.at(i).sa_handler != SIG_IGN) sigaction(signals.at(i), &ours, nullptr);
+        if (before_.at(i).sa_handler != SIG_IGN) sigaction(deferred.at(i), &ours, nullptr);
     }
 }
 
 Interruption::~Interruption() {
-    for (std::size_t i = 0; i < signals.size(); ++i) sigaction(signals.at(i), &before_.at(i), nullptr);
+    for (std::size_t i = 0; i < deferred.size(); ++i) sigaction(deferred.at(i), &before_.at(i), nullptr);
     if (caught != 0) static_cast<void>(std::raise(caught));
 }
 

@@ -20,8 +20,8 @@ public:
     [[nodiscard]] static bool came() noexcept;
 
 private:
-    static constexpr std::array signals{SIGINT, SIGTERM, SIGHUP};
-    std::array<struct sigaction, signals.size()> before_{};
+    static constexpr std::array deferred{SIGINT, SIGTERM, SIGHUP};
+    std::array<struct sigaction, deferred.size()> before_{};
 };
 
 } // namespace piolo::files
