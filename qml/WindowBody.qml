@@ -21,7 +21,7 @@ Item {
     function openHelp() {
         if (PracticeRoom.screen === "help")
             return;
-        HelpTarget.openFrom(PracticeRoom.screen, Screens.chapterOf(PracticeRoom.screen));
+        HelpTarget.openFrom(PracticeRoom.screen);
         PracticeRoom.screen = "help";
     }
 

@@ -2,8 +2,6 @@
 import QtQuick
 
 HelpChapter {
-    name: "care"
-    title: qsTrId("help.care.title")
     careful: true
     why: [
         qsTrId("help.care.why.complaints"),

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The help on one screen: data only, one file each in qml/help.
+// What a chapter of the help says: data only, one file each in qml/help.
 import QtQuick
+import Piolo
 
 QtObject {
-    /// As in the table of screens or HelpTarget.part.
-    required property string name
-    required property string title
+    /// The keys in force.
+    required property KeyBindings bound
     /// Paragraphs.
     property var purpose: []
     /// [keys, what they do]

@@ -8,9 +8,9 @@ import QtQuick.Templates as T
 Item {
     id: contents
 
-    /// Of HelpChapter.
+    /// A list of {name, title}.
     property var chapters: []
-    property int place: 0
+    property int current: 0
     property bool leadsBack: false
 
     signal chosen(string name)
@@ -51,8 +51,8 @@ Item {
                 id: entry
 
                 required property int index
-                readonly property HelpChapter chapter: contents.chapters[index]
-                readonly property bool here: index === contents.place
+                readonly property var chapter: contents.chapters[index]
+                readonly property bool here: index === contents.current
 
                 objectName: "chapter-" + chapter.name
                 width: list.width - 16

@@ -3,10 +3,6 @@ import QtQuick
 import Piolo
 
 HelpChapter {
-    required property KeyBindings bound
-
-    name: "drill"
-    title: qsTrId("help.drill.title")
     purpose: [
         qsTrId("help.drill.what.cycle"),
         qsTrId("help.drill.what.late"),

@@ -2,8 +2,6 @@
 import QtQuick
 
 HelpChapter {
-    name: "files"
-    title: qsTrId("help.files.title")
     purpose: [
         qsTrId("help.files.what.carry")
     ]

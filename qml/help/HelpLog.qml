@@ -3,10 +3,6 @@ import QtQuick
 import Piolo
 
 HelpChapter {
-    required property KeyBindings bound
-
-    name: "log"
-    title: qsTrId("help.log.title")
     purpose: [
         qsTrId("help.log.what.everything"),
         qsTrId("help.log.what.curve"),

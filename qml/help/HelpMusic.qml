@@ -2,8 +2,6 @@
 import QtQuick
 
 HelpChapter {
-    name: "music"
-    title: qsTrId("help.score.title")
     purpose: [
         qsTrId("help.score.what.reads"),
         qsTrId("help.score.what.where")

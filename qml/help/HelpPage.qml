@@ -5,6 +5,7 @@ import QtQuick
 ScrollColumn {
     id: page
 
+    required property string title
     required property HelpChapter chapter
 
     readonly property real measure: Math.min(width - 40, 820)
@@ -14,13 +15,13 @@ ScrollColumn {
     topMargin: 12
     bottomMargin: 24
     Accessible.role: Accessible.Document
-    Accessible.name: chapter.title
+    Accessible.name: title
     onChapterChanged: contentY = -topMargin
 
     InkText {
         x: 12
         width: page.measure
-        text: page.chapter.title
+        text: page.title
         font.pixelSize: Theme.heading
         font.weight: Font.DemiBold
         wrapMode: Text.Wrap

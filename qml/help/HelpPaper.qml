@@ -2,8 +2,6 @@
 import QtQuick
 
 HelpChapter {
-    name: "paper"
-    title: qsTrId("help.paper.title")
     purpose: [
         qsTrId("help.paper.what.print")
     ]

@@ -3,10 +3,6 @@ import QtQuick
 import Piolo
 
 HelpChapter {
-    required property KeyBindings bound
-
-    name: "passages"
-    title: qsTrId("help.passages.title")
     purpose: [
         qsTrId("help.passages.what.list"),
         qsTrId("help.passages.what.form"),

@@ -2,8 +2,6 @@
 import QtQuick
 
 HelpChapter {
-    name: "picture"
-    title: qsTrId("help.picture.title")
     purpose: [
         qsTrId("help.picture.what.add")
     ]

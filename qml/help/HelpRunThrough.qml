@@ -3,10 +3,6 @@ import QtQuick
 import Piolo
 
 HelpChapter {
-    required property KeyBindings bound
-
-    name: "runThrough"
-    title: qsTrId("help.run-through.title")
     purpose: [
         qsTrId("help.run-through.what.whole")
     ]

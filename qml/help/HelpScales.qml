@@ -2,8 +2,6 @@
 import QtQuick
 
 HelpChapter {
-    name: "scales"
-    title: qsTrId("help.scales.title")
     purpose: [
         qsTrId("help.scales.what.grid"),
         qsTrId("help.scales.what.suggested"),

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A chapter for each screen: what it is for, its keys, and why it works the way it does, with sources.
+// The help: a chapter for each screen and more, with what it is for, its keys, and why it works the way it does.
 import QtQuick
 import Piolo
 
@@ -10,35 +10,13 @@ FocusScope {
 
     signal backWanted
 
-    readonly property list<HelpChapter> chapters: [
-        HelpStart {},
-        HelpPassages {
-            bound: screen.keys
-        },
-        HelpMusic {},
-        HelpPicture {},
-        HelpDrill {
-            bound: screen.keys
-        },
-        HelpRunThrough {
-            bound: screen.keys
-        },
-        HelpScales {},
-        HelpLog {
-            bound: screen.keys
-        },
-        HelpPaper {},
-        HelpFiles {},
-        HelpSettings {},
-        HelpCare {}
-    ]
-    readonly property int place: placeOf(HelpTarget.chapter)
+    readonly property var chapters: HelpChapters.all
+    readonly property int current: Math.max(0, chapters.findIndex(chapter => chapter.name === HelpTarget.chapter))
 
-    function placeOf(name) {
-        for (let i = 0; i < chapters.length; ++i)
-            if (chapters[i].name === name)
-                return i;
-        return 0;
+    function load() {
+        content.setSource(chapters[current].source, {
+            bound: keys
+        });
     }
 
     onBackWanted: {
@@ -46,7 +24,19 @@ FocusScope {
             PracticeRoom.screen = HelpTarget.cameFrom;
     }
     Keys.onEscapePressed: backWanted()
-    Component.onCompleted: page.forceActiveFocus()
+    onCurrentChanged: load()
+    Component.onCompleted: {
+        load();
+        page.forceActiveFocus();
+    }
+
+    Loader {
+        id: content
+    }
+    HelpChapter {
+        id: blank
+        bound: screen.keys
+    }
 
     HelpContents {
         id: contents
@@ -55,7 +45,7 @@ FocusScope {
         width: Math.round(Math.min(300, screen.width * 0.26))
         height: parent.height - y
         chapters: screen.chapters
-        place: screen.place
+        current: screen.current
         leadsBack: HelpTarget.cameFrom !== ""
         onChosen: name => HelpTarget.chapter = name
         onBackWanted: screen.backWanted()
@@ -71,6 +61,7 @@ FocusScope {
         anchors.topMargin: 4
         anchors.bottomMargin: 4
         focus: true
-        chapter: screen.chapters[screen.place]
+        title: screen.chapters[screen.current].title
+        chapter: (content.item as HelpChapter) ?? blank
     }
 }

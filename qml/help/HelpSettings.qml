@@ -2,8 +2,6 @@
 import QtQuick
 
 HelpChapter {
-    name: "settings"
-    title: qsTrId("help.settings.title")
     purpose: [
         qsTrId("help.settings.what.belongs"),
         qsTrId("help.settings.what.keys")

@@ -2,8 +2,6 @@
 import QtQuick
 
 HelpChapter {
-    name: "start"
-    title: qsTrId("help.start.title")
     purpose: [
         qsTrId("help.start.what.piolo"),
         qsTrId("help.start.what.stages")

@@ -2,19 +2,20 @@
 // Where the help opens, and where it returns to.
 pragma Singleton
 import QtQuick
+import Piolo
 
 QtObject {
     id: target
 
-    /// The part that a screen shows, if that has a chapter of its own; otherwise "".
+    /// The part that a screen shows, as in the table of help chapters; "" for the screen as a whole.
     property string part: ""
-    property string chapter: "start"
+    property string chapter: ""
     /// The screen from which the help was opened; otherwise "".
     property string cameFrom: ""
 
-    /// Opens the help at the chapter of that screen; `usual`: the chapter if no part has its own.
-    function openFrom(screen, usual) {
-        chapter = part !== "" ? part : usual;
+    /// Opens the help at the chapter of that screen and its part.
+    function openFrom(screen) {
+        chapter = HelpChapters.openedFrom(screen, part);
         cameFrom = screen;
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Compares the table of screens with what is made from it.
 #include "models/keys/key_action.h"
+#include "models/room/help_chapter.h"
 #include "models/room/screen.h"
 #include "screen_fixture.h"
 
@@ -12,7 +13,10 @@
 #include <QHash>
 #include <QRegularExpression>
 #include <QSet>
+#include <QTest>
 
+using piolo::models::HelpChapter;
+using piolo::models::helpChapterTable;
 using piolo::models::Screen;
 using piolo::models::screenTable;
 using piolo::test::ScreenFixture;
@@ -93,14 +97,97 @@ TEST_CASE("the navigation has the tabs of the table, in its order") {
     CHECK(shown == wanted);
 }
 
-TEST_CASE("every screen but the help has a chapter in the help") {
-    ScreenFixture stage;
-    stage.open("help");
+TEST_CASE("no name, file or title of a chapter of the help is another's, and no two have the same way in") {
+    QSet<QString> names, files, titles, ways;
+    qsizetype count = 0;
+    for (const HelpChapter& chapter : helpChapterTable) {
+        CAPTURE(chapter.name);
+        names.insert(textOf(chapter.name));
+        files.insert(textOf(chapter.file));
+        titles.insert(chapter.title);
+        ++count;
+        CHECK(names.size() == count);
+        CHECK(files.size() == count);
+        CHECK(titles.size() == count);
+        if (chapter.screen.empty()) continue; // only the contents lead to it
+        const QString way = textOf(chapter.screen) + '/' + textOf(chapter.part);
+        CHECK_FALSE(ways.contains(way));
+        ways.insert(way);
+    }
+}
+
+TEST_CASE("every screen but the help has a chapter in the help, and every chapter's screen exists") {
     for (const Screen& screen : screenTable) {
         CAPTURE(screen.name);
-        CHECK(screen.chapter.empty() == (screen.name == "help"));
-        if (!screen.chapter.empty()) CHECK(stage.find("chapter-" + textOf(screen.chapter)) != nullptr);
+        CHECK((piolo::models::chapterFor(screen.name, "") == nullptr) == (screen.name == "help"));
     }
+    for (const HelpChapter& chapter : helpChapterTable) {
+        CAPTURE(chapter.name);
+        CHECK((chapter.screen.empty() || piolo::models::screenNamed(chapter.screen) != nullptr));
+    }
+}
+
+TEST_CASE(
+    "the contents of the help are the table of chapters in its order, and every file of a chapter is in "
+    "it") {
+    ScreenFixture stage;
+    stage.open("help");
+    QStringList wanted, shown;
+    QSet<QString> files;
+    for (const HelpChapter& chapter : helpChapterTable) {
+        wanted << "chapter-" + textOf(chapter.name);
+        files.insert(textOf(chapter.file));
+    }
+    for (const QQuickItem* item : stage.shown())
+        if (item->objectName().startsWith("chapter-")) shown << item->objectName();
+    CHECK(shown == wanted);
+    CHECK((filesWith("\nHelpChapter {") == files));
+}
+
+TEST_CASE("each chapter shows its title and the text of its own file") {
+    ScreenFixture stage;
+    stage.open("help");
+    QSet<QString> pages;
+    for (const HelpChapter& chapter : helpChapterTable) {
+        CAPTURE(chapter.name);
+        stage.press("chapter-" + textOf(chapter.name));
+        stage.play(0.1);
+        QString page;
+        bool titled = false;
+        for (const QQuickItem* item : stage.shown()) {
+            if (!item->inherits("QQuickText")) continue;
+            const QString text = item->property("text").toString();
+            if (text == qtTrId(chapter.title)) titled = true;
+            if (text.size() > 40) page += text;
+        }
+        CHECK(titled);
+        CHECK_FALSE(page.isEmpty());
+        CHECK_FALSE(pages.contains(page));
+        pages.insert(page);
+    }
+    CHECK(stage.warnings().join("\n").toStdString() == "");
+}
+
+TEST_CASE("each part of a screen that has a chapter opens it by F1") {
+    ScreenFixture stage;
+    for (const HelpChapter& chapter : helpChapterTable) {
+        if (chapter.part.empty()) continue;
+        CAPTURE(chapter.name);
+        stage.open(chapter.screen);
+        QQuickItem* shown = nullptr;
+        for (QQuickItem* item : stage.shown())
+            if (item->property("view").isValid()) shown = item;
+        REQUIRE(shown != nullptr);
+        shown->setProperty("view", textOf(chapter.part));
+        stage.play(0.1);
+        QTest::keyClick(&stage.window(), Qt::Key_F1);
+        stage.play(0.1);
+        CHECK(stage.room().screen() == "help");
+        CHECK(stage.find("chapter-" + textOf(chapter.name))->property("here").toBool());
+        QTest::keyClick(&stage.window(), Qt::Key_Escape);
+        stage.play(0.1);
+    }
+    CHECK(stage.warnings().join("\n").toStdString() == "");
 }
 
 // Properties in, signals out: a part gets what it shows and reports what it wants.

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/keys/key_bindings.h"
 
+#include "models/text/table_text.h"
+
 namespace piolo::models {
 
 namespace {
 
-QString nameOf(const KeyActionInfo& info) {
-    return QString::fromLatin1(info.name.data(), static_cast<qsizetype>(info.name.size()));
-}
+QString nameOf(const KeyActionInfo& info) { return tableText(info.name); }
 
 std::optional<KeyAction> named(const QString& name) { return keyActionNamed(name.toStdString()); }
 

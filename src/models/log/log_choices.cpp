@@ -4,6 +4,7 @@
 #include "models/log/log_lines.h"
 #include "models/settings/setting_choices.h"
 #include "models/text/run_kind_words.h"
+#include "models/text/table_text.h"
 #include "text/passage_title.h"
 
 #include <QVariantMap>
@@ -26,10 +27,7 @@ constexpr auto entryKinds = [] {
     return kinds;
 }();
 
-QString nameFor(Entry::Kind kind) {
-    const std::string_view name = nameOf(kind);
-    return QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()));
-}
+QString nameFor(Entry::Kind kind) { return tableText(nameOf(kind)); }
 
 constexpr const char* runThroughs = "runThrough";
 

@@ -2,24 +2,17 @@
 #include "models/room/screens.h"
 
 #include "models/room/screen.h"
+#include "models/text/table_text.h"
 
 #include <QtGlobal>
 
 namespace piolo::models {
 
-namespace {
-
-QString textOf(std::string_view word) {
-    return QString::fromLatin1(word.data(), static_cast<qsizetype>(word.size()));
-}
-
-} // namespace
-
 QVariantList Screens::all() {
     QVariantList list;
     for (const Screen& screen : screenTable)
-        list << QVariantMap{{"name", textOf(screen.name)},
-                            {"source", textOf(screen.file) + QStringLiteral(".qml")},
+        list << QVariantMap{{"name", tableText(screen.name)},
+                            {"source", tableText(screen.file) + QStringLiteral(".qml")},
                             {"kept", screen.kept}};
     return list;
 }
@@ -28,13 +21,8 @@ QVariantList Screens::tabs() {
     QVariantList list;
     for (const Screen& screen : screenTable)
         if (screen.tab != nullptr)
-            list << QVariantMap{{"name", textOf(screen.name)}, {"text", qtTrId(screen.tab)}};
+            list << QVariantMap{{"name", tableText(screen.name)}, {"text", qtTrId(screen.tab)}};
     return list;
-}
-
-QString Screens::chapterOf(const QString& name) {
-    const Screen* const screen = screenNamed(name.toStdString());
-    return screen == nullptr ? QString() : textOf(screen->chapter);
 }
 
 } // namespace piolo::models

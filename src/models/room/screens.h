@@ -4,7 +4,6 @@
 
 // Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
-#include <QString>
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
@@ -24,8 +23,6 @@ public:
 
     [[nodiscard]] static QVariantList all();
     [[nodiscard]] static QVariantList tabs();
-    /// The chapter of the help on that screen; "" if it has none.
-    Q_INVOKABLE static QString chapterOf(const QString& name);
 };
 
 } // namespace piolo::models

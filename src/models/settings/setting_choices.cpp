@@ -2,6 +2,7 @@
 #include "models/settings/setting_choices.h"
 
 #include "engine/click/voice.h"
+#include "models/text/table_text.h"
 
 #include <QtGlobal>
 
@@ -39,10 +40,8 @@ bool hasChoice(const QVariantList& list, const QVariant& value) {
 
 QVariantList voiceChoices() {
     QVariantList list;
-    for (const auto& [voice, text] : voiceTexts) {
-        const auto name = engine::nameOf(voice);
-        list << choice(QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size())), qtTrId(text));
-    }
+    for (const auto& [voice, text] : voiceTexts)
+        list << choice(tableText(engine::nameOf(voice)), qtTrId(text));
     return list;
 }
 
@@ -59,10 +58,7 @@ QVariantList dayOpeningChoices() {
             choice(nameOfOpening(DayOpening::start), qtTrId("settings.day-opening.start"))};
 }
 
-QString nameOfOpening(DayOpening opening) {
-    const auto word = valueName(opening);
-    return QString::fromLatin1(word.data(), static_cast<qsizetype>(word.size()));
-}
+QString nameOfOpening(DayOpening opening) { return tableText(valueName(opening)); }
 
 std::optional<DayOpening> openingNamed(const QString& name) {
     return valueNamed<DayOpening>(name.toStdString());
