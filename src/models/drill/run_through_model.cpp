@@ -5,16 +5,17 @@
 #include "models/text/typed_values.h"
 #include "text/number_words.h"
 
-#include <algorithm>
+#include <utility>
 
 namespace piolo::models {
 
 namespace {
 
 constexpr int clockTickMillis = 200;
-constexpr std::int64_t nanosInMilli = 1'000'000;
-constexpr std::int64_t thousandthsMinute = 60'000'000; // milliseconds in a minute, in thousandths
 constexpr std::size_t mostShown = 50;
+
+static_assert(static_cast<int>(RunThroughModel::State::Review) ==
+              static_cast<int>(practice::RunThroughControl::State::review));
 
 QString minutesText(std::int64_t millis) {
     const auto seconds = millis / 1000;
@@ -22,7 +23,7 @@ QString minutesText(std::int64_t millis) {
 }
 
 /// 0 for an unknown bar; nothing for an invalid one.
-std::optional<int> barTyped(const QString& bar) {
+std::optional<std::int32_t> barTyped(const QString& bar) {
     return bar.trimmed().isEmpty() ? 0 : readCount(bar, 0, Piece::mostBars);
 }
 
@@ -34,62 +35,64 @@ QString stopsText(const RunThroughFact& played) {
 
 } // namespace
 
-RunThroughModel::RunThroughModel(practice::PracticeBook& book, practice::SoundPort& sound, QObject* parent)
-    : QObject(parent), book_(book), sound_(sound) {
+RunThroughModel::RunThroughModel(practice::PracticeBook& book, practice::RunThroughControl& control,
+                                 QObject* parent)
+    : QObject(parent), book_(book), control_(control) {
     timer_.setInterval(clockTickMillis);
     connect(&timer_, &QTimer::timeout, this, &RunThroughModel::ticked);
     connect(&book_, &practice::PracticeBook::changed, this, &RunThroughModel::changed);
+    connect(&control_, &practice::RunThroughControl::opened, this, &RunThroughModel::changed);
+    connect(&control_, &practice::RunThroughControl::stopsChanged, this, &RunThroughModel::changed);
+    connect(&control_, &practice::RunThroughControl::stateChanged, this, &RunThroughModel::followState);
 }
 
-std::optional<Piece> RunThroughModel::piece() const {
-    if (id_.isNone()) return std::nullopt;
-    return book_.notebook().piece(id_);
+void RunThroughModel::followState() {
+    if (state() == State::Playing)
+        timer_.start();
+    else
+        timer_.stop();
+    typed_.clear();
+    emit changed();
+    emit ticked();
 }
 
 QString RunThroughModel::title() const {
-    const auto known = piece();
+    const auto known = control_.piece();
     return known ? QString::fromStdString(known->name) : QString();
 }
 
-std::int64_t RunThroughModel::played() const {
-    return state_ == State::Playing ? (sound_.nowNanos() - began_) / nanosInMilli : millis_;
-}
-
-QString RunThroughModel::clock() const { return minutesText(played()); }
-
-// The number of whole bars that have passed at the piece's tempo; pieces do not state a pick-up.
-std::optional<std::int32_t> RunThroughModel::barAt(std::int64_t millis) const {
-    const auto known = piece();
-    if (!known || !known->music.tempo) return std::nullopt;
-    const std::int64_t beats = millis * known->music.tempo->thousandths() / thousandthsMinute;
-    const std::int64_t bar = 1 + beats / known->music.meter.beatsPerBar();
-    const std::int64_t last = known->bars > 0 ? known->bars : Piece::mostBars;
-    return static_cast<std::int32_t>(std::min(bar, last));
-}
+QString RunThroughModel::clock() const { return minutesText(control_.millis()); }
 
 QString RunThroughModel::place() const {
-    const auto bar = state_ == State::Playing ? barAt(played()) : std::nullopt;
+    const auto bar = control_.bar();
     return bar ? qtTrId("run-through.about-bar").arg(*bar) : QString();
+}
+
+QString RunThroughModel::barText(int stop) const {
+    if (const auto typed = typed_.find(stop); typed != typed_.end()) return typed->second;
+    const auto bar = control_.stops()[static_cast<std::size_t>(stop)].bar.value_or(0);
+    return bar == 0 ? QString() : QString::number(bar);
 }
 
 QVariantList RunThroughModel::stops() const {
     QVariantList list;
-    for (const Halt& halt : halts_)
-        list << QVariantMap{{"time", minutesText(halt.millis)}, {"bar", halt.bar}};
+    for (const practice::RunThroughControl::ReviewedStop& stop : control_.stops())
+        list << QVariantMap{{"time", minutesText(stop.millis)},
+                            {"bar", barText(static_cast<int>(list.size()))}};
     return list;
 }
 
-QString RunThroughModel::counted() const { return text::stopsWord(static_cast<int>(halts_.size())); }
+QString RunThroughModel::counted() const {
+    return text::stopsWord(static_cast<int>(control_.stops().size()));
+}
 
 QString RunThroughModel::fault() const {
-    const bool good = std::all_of(halts_.begin(), halts_.end(),
-                                  [](const Halt& halt) { return barTyped(halt.bar).has_value(); });
-    return good ? QString() : qtTrId("run-through.fault.bar").arg(Piece::mostBars);
+    return control_.allBarsValid() ? QString() : qtTrId("run-through.fault.bar").arg(Piece::mostBars);
 }
 
 QVariantList RunThroughModel::past() const {
     QVariantList list;
-    const auto all = book_.notebook().runThroughs(id_);
+    const auto all = book_.notebook().runThroughs(control_.pieceId());
     for (auto through = all.rbegin(); through != all.rend() && std::cmp_less(list.size(), mostShown);
          ++through)
         list << QVariantMap{{"day", Formatter::date(through->at.date(), book_.today())},
@@ -99,76 +102,13 @@ QVariantList RunThroughModel::past() const {
 }
 
 void RunThroughModel::open(const QString& piece) {
-    if (state_ != State::Ready) return;
-    id_ = Id::parse(piece.toStdString()).value_or(Id{});
-    emit changed();
-}
-
-void RunThroughModel::turnTo(State state) {
-    state_ = state;
-    if (state == State::Playing)
-        timer_.start();
-    else
-        timer_.stop();
-    emit changed();
-    emit ticked();
-}
-
-void RunThroughModel::start() {
-    if (state_ != State::Ready || !isOpen()) return;
-    began_ = sound_.nowNanos();
-    halts_.clear();
-    turnTo(State::Playing);
-}
-
-void RunThroughModel::markStop() {
-    if (state_ != State::Playing || halts_.size() >= RunThroughFact::mostStops) return;
-    const auto bar = barAt(played());
-    halts_.push_back({played(), bar ? QString::number(*bar) : QString()});
-    emit changed();
-}
-
-void RunThroughModel::takeBackStop() {
-    if (state_ != State::Playing || halts_.empty()) return;
-    halts_.pop_back();
-    emit changed();
-}
-
-void RunThroughModel::pedal(const practice::PedalAct& act) {
-    using Act = practice::PedalAct::Kind;
-    if (act.kind == Act::press) return start();
-    if (act.kind == Act::mark) return markStop();
-    if (act.marked) takeBackStop(); // the press that marked it is void
-    if (act.kind == Act::held) return finish(true);
-    takeBackStop();
-}
-
-void RunThroughModel::finish(bool reachedTheEnd) {
-    if (state_ != State::Playing) return;
-    millis_ = played();
-    finished_ = reachedTheEnd;
-    turnTo(State::Review);
+    control_.open(Id::parse(piece.toStdString()).value_or(Id{}));
 }
 
 void RunThroughModel::setBar(int stop, const QString& bar) {
-    if (stop < 0 || std::cmp_greater_equal(stop, halts_.size())) return;
-    halts_[static_cast<std::size_t>(stop)].bar = bar;
-    emit changed();
-}
-
-void RunThroughModel::keep() {
-    if (state_ != State::Review || !fault().isEmpty() || book_.readOnly()) return;
-    RunThroughFact fact{id_, {}, millis_, finished_, {}};
-    for (const Halt& halt : halts_) fact.stops.push_back({*barTyped(halt.bar), halt.millis});
-    book_.record(std::move(fact));
-    discard();
-}
-
-void RunThroughModel::discard() {
-    if (state_ != State::Review) return;
-    halts_.clear();
-    millis_ = 0;
-    turnTo(State::Ready);
+    if (state() != State::Review || stop < 0 || std::cmp_greater_equal(stop, control_.stops().size())) return;
+    typed_[stop] = bar;
+    control_.setBar(static_cast<std::size_t>(stop), barTyped(bar));
 }
 
 } // namespace piolo::models

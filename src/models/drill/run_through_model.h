@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A piece played from start to finish: its stops, and the earlier run-throughs.
+// A piece played from start to finish, in words: its clock, its stops, and the earlier run-throughs.
 #pragma once
 
 // Qt comes first: moc cannot read the standard headers before it.
@@ -9,17 +9,13 @@
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
-#include "practice/keys/pedal_press.h"
-#include "practice/log/practice_book.h"
-#include "practice/ports/sound_port.h"
+#include "practice/run_through/run_through_control.h"
 
-#include <optional>
-#include <vector>
+#include <map>
 
 namespace piolo::models {
 
-/// Window thread. There is no click: the clock estimates the current bar if the piece's tempo and meter are
-/// known. The player reviews a run-through before it is recorded.
+/// Window thread.
 class RunThroughModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -40,14 +36,17 @@ class RunThroughModel : public QObject {
     /// The earlier run-throughs, newest first: a list of {day, length, stops}.
     Q_PROPERTY(QVariantList past READ past NOTIFY changed)
 public:
+    // In the order of the control's own enumerators.
     enum class State { Ready, Playing, Review };
     Q_ENUM(State)
 
-    RunThroughModel(practice::PracticeBook& book, practice::SoundPort& sound, QObject* parent = nullptr);
+    /// Both must outlive this object.
+    RunThroughModel(practice::PracticeBook& book, practice::RunThroughControl& control,
+                    QObject* parent = nullptr);
 
-    [[nodiscard]] bool isOpen() const { return piece().has_value(); }
+    [[nodiscard]] bool isOpen() const { return control_.piece().has_value(); }
     [[nodiscard]] QString title() const;
-    [[nodiscard]] State state() const { return state_; }
+    [[nodiscard]] State state() const { return static_cast<State>(control_.state()); }
     [[nodiscard]] QString clock() const;
     [[nodiscard]] QString place() const;
     [[nodiscard]] QVariantList stops() const;
@@ -57,45 +56,31 @@ public:
 
     /// Shows that piece (id of 32 digits). Does nothing while one is being played or reviewed.
     Q_INVOKABLE void open(const QString& piece);
-    Q_INVOKABLE void start();
+    Q_INVOKABLE void start() { control_.start(); }
     /// The music stopped here and continues.
-    Q_INVOKABLE void markStop();
+    Q_INVOKABLE void markStop() { control_.markStop(); }
     /// The most recent stop was not one.
-    Q_INVOKABLE void takeBackStop();
-    /// The single pedal: a press starts or marks a stop; holding it marks the last note; a double press takes
-    /// back a stop.
-    void pedal(const practice::PedalAct& act);
+    Q_INVOKABLE void takeBackStop() { control_.takeBackStop(); }
     /// The last note was reached, or the player gave up.
-    Q_INVOKABLE void finish(bool reachedTheEnd);
-    /// The player corrects the bar.
+    Q_INVOKABLE void finish(bool reachedTheEnd) { control_.finish(reachedTheEnd); }
+    /// The player corrects the bar during the review.
     Q_INVOKABLE void setBar(int stop, const QString& bar);
     /// Records it. Does nothing while a bar is invalid or if the folder is read-only.
-    Q_INVOKABLE void keep();
-    Q_INVOKABLE void discard();
+    Q_INVOKABLE void keep() { control_.keep(); }
+    Q_INVOKABLE void discard() { control_.discard(); }
 
 signals:
     void changed();
     void ticked();
 
 private:
-    struct Halt {
-        std::int64_t millis = 0;
-        QString bar;
-    };
-    [[nodiscard]] std::optional<Piece> piece() const;
-    [[nodiscard]] std::int64_t played() const;
-    [[nodiscard]] std::optional<std::int32_t> barAt(std::int64_t millis) const;
-    void turnTo(State state);
+    void followState();
+    [[nodiscard]] QString barText(int stop) const;
 
     practice::PracticeBook& book_;
-    practice::SoundPort& sound_;
+    practice::RunThroughControl& control_;
     QTimer timer_;
-    Id id_;
-    State state_ = State::Ready;
-    std::int64_t began_ = 0;
-    std::int64_t millis_ = 0; // of the run-through being reviewed
-    bool finished_ = true;
-    std::vector<Halt> halts_;
+    std::map<int, QString> typed_; // the corrected bars, by stop
 };
 
 } // namespace piolo::models

@@ -3,27 +3,27 @@
 
 namespace piolo::models {
 
-KeyDispatch::KeyDispatch(practice::DrillControl& drill, Listening& listening, RunThroughModel& runThrough,
-                         LogFigures& figures, QObject* parent)
+KeyDispatch::KeyDispatch(practice::DrillControl& drill, Listening& listening,
+                         practice::RunThroughControl& runThrough, LogFigures& figures, QObject* parent)
     : QObject(parent), drill_(drill), listening_(listening), runThrough_(runThrough), figures_(figures) {}
 
 KeyScope KeyDispatch::scope() const {
     const KeyScope scope = screen_ == nullptr ? KeyScope::none : screen_->keys;
     if (scope == KeyScope::drill && drill_.record() == nullptr) return KeyScope::none;
     // During the review, keys go to its fields and buttons.
-    if (scope == KeyScope::runThrough && runThrough_.state() == RunThroughModel::State::Review)
+    if (scope == KeyScope::runThrough && runThrough_.state() == practice::RunThroughControl::State::review)
         return KeyScope::none;
     return scope;
 }
 
 bool KeyDispatch::isUrgent() const {
-    return scope() == KeyScope::runThrough ? runThrough_.state() == RunThroughModel::State::Playing
-                                           : drill_.state() == practice::DrillControl::State::playing;
+    return scope() == KeyScope::runThrough
+               ? runThrough_.state() == practice::RunThroughControl::State::playing
+               : drill_.state() == practice::DrillControl::State::playing;
 }
 
 bool KeyDispatch::marksAtOnce() const {
-    return scope() == KeyScope::runThrough ? runThrough_.state() == RunThroughModel::State::Playing
-                                           : drill_.marksAtOnce();
+    return scope() == KeyScope::runThrough ? runThrough_.marksAtOnce() : drill_.marksAtOnce();
 }
 
 void KeyDispatch::act(KeyAction action, qint64 nanos) {
@@ -64,7 +64,7 @@ void KeyDispatch::makeStretch() {
 }
 
 void KeyDispatch::actInRunThrough(KeyAction action) {
-    const bool playing = runThrough_.state() == RunThroughModel::State::Playing;
+    const bool playing = runThrough_.state() == practice::RunThroughControl::State::playing;
     if (action == KeyAction::mark) return playing ? runThrough_.markStop() : runThrough_.start();
     if (action == KeyAction::back) return runThrough_.takeBackStop();
     if (action == KeyAction::clean) return runThrough_.finish(true);

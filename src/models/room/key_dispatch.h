@@ -6,12 +6,12 @@
 #include <QObject>
 
 #include "models/drill/listening.h"
-#include "models/drill/run_through_model.h"
 #include "models/keys/key_action.h"
 #include "models/log/log_figures.h"
 #include "models/room/screen.h"
 #include "practice/drill/drill_control.h"
 #include "practice/keys/pedal_press.h"
+#include "practice/run_through/run_through_control.h"
 
 #include <cstdint>
 
@@ -22,7 +22,7 @@ class KeyDispatch : public QObject {
     Q_OBJECT
 public:
     /// All of them must outlive this object.
-    KeyDispatch(practice::DrillControl& drill, Listening& listening, RunThroughModel& runThrough,
+    KeyDispatch(practice::DrillControl& drill, Listening& listening, practice::RunThroughControl& runThrough,
                 LogFigures& figures, QObject* parent = nullptr);
 
     void setScreen(const Screen* screen) { screen_ = screen; }
@@ -48,7 +48,7 @@ private:
 
     practice::DrillControl& drill_;
     Listening& listening_;
-    RunThroughModel& runThrough_;
+    practice::RunThroughControl& runThrough_;
     LogFigures& figures_;
     const Screen* screen_ = nullptr;
 };

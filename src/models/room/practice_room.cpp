@@ -17,15 +17,15 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     : book_(std::move(book)), sound_(sound), machine_(std::move(settings)),
       settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
       log_(*book_), session_(*book_, sound, std::move(engine), reading), control_(*book_, sound, session_),
-      drill_(*book_, control_), runThrough_(*book_, sound), formPicture_(*book_), drillPicture_(*book_),
-      keys_(
-          machine_.keys,
-          [this](const KeyBindings::Keys& keys) {
-              machine_.keys = keys;
-              settings_.saveNow();
-          },
-          [this] { return sound_.nowNanos(); }),
-      dispatch_(control_, *drill_.listening(), runThrough_, *log_.figures()),
+      drill_(*book_, control_), runThroughControl_(*book_, sound), runThrough_(*book_, runThroughControl_),
+      formPicture_(*book_), drillPicture_(*book_), keys_(
+                                                       machine_.keys,
+                                                       [this](const KeyBindings::Keys& keys) {
+                                                           machine_.keys = keys;
+                                                           settings_.saveNow();
+                                                       },
+                                                       [this] { return sound_.nowNanos(); }),
+      dispatch_(control_, *drill_.listening(), runThroughControl_, *log_.figures()),
       pedal_([this] { return sound_.nowNanos(); }, [this] { return dispatch_.marksAtOnce(); }),
       picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_),
       notice_(*book_, sound, session_, settings_) {
@@ -46,7 +46,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     connect(&control_, &practice::DrillControl::wantsNext, this, &PracticeRoom::openNext);
     connect(&drill_, &DrillModel::passageChanged, this, &PracticeRoom::hearKeys);
     connect(&drill_, &DrillModel::stateChanged, this, &PracticeRoom::hearKeys);
-    connect(&runThrough_, &RunThroughModel::changed, this, &PracticeRoom::hearKeys);
+    connect(&runThroughControl_, &practice::RunThroughControl::stateChanged, this, &PracticeRoom::hearKeys);
     connect(this, &PracticeRoom::screenChanged, this, &PracticeRoom::hearKeys);
     connect(&settings_, &SettingsModel::languageChanged, this, &PracticeRoom::tellAgain);
     connect(settings_.sound(), &SoundSettings::mixChanged, this,

@@ -28,6 +28,7 @@
 #include "practice/drill/drill_control.h"
 #include "practice/log/practice_book.h"
 #include "practice/ports/sound_port.h"
+#include "practice/run_through/run_through_control.h"
 
 #include <memory>
 #include <string>
@@ -144,6 +145,7 @@ private:
     practice::DrillSession session_;
     practice::DrillControl control_;
     DrillModel drill_;
+    practice::RunThroughControl runThroughControl_;
     RunThroughModel runThrough_;
     MusicPicture formPicture_;
     MusicPicture drillPicture_;

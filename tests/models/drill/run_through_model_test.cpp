@@ -12,7 +12,8 @@ namespace {
 struct Rehearsal {
     PracticeFixture desk;
     Id piece = desk.book->newId();
-    RunThroughModel run{*desk.book, desk.sound};
+    practice::RunThroughControl control{*desk.book, desk.sound};
+    RunThroughModel run{*desk.book, control};
 
     Rehearsal() {
         PieceFact march{piece, "Tallow Bridge March", {}, {}};
@@ -97,21 +98,21 @@ TEST_CASE("a run-through with one pedal: a press starts and marks a stop, two ta
     using Act = practice::PedalAct::Kind;
     Rehearsal rehearsal;
     RunThroughModel& run = rehearsal.run;
-    run.pedal({Act::press, 0, false});
+    rehearsal.control.pedal({Act::press, 0, false});
     CHECK(run.state() == RunThroughModel::State::Playing);
     for (const double seconds : {5.0, 5.0, 5.0}) {
         rehearsal.desk.play(seconds);
-        run.pedal({Act::mark, 0, false});
+        rehearsal.control.pedal({Act::mark, 0, false});
     }
     CHECK(run.counted() == "3 stops");
-    run.pedal({Act::twice, 0, true}); // the first of two presses was the third stop
+    rehearsal.control.pedal({Act::twice, 0, true}); // the first of two presses was the third stop
     CHECK(run.counted() == "1 stop");
-    run.pedal({Act::mark, 0, false});
-    run.pedal({Act::held, 0, true});
+    rehearsal.control.pedal({Act::mark, 0, false});
+    rehearsal.control.pedal({Act::held, 0, true});
     CHECK(run.state() == RunThroughModel::State::Review);
     CHECK(run.counted() == "1 stop");
-    run.pedal({Act::press, 0, false});
-    run.pedal({Act::twice, 0, false});
+    rehearsal.control.pedal({Act::press, 0, false});
+    rehearsal.control.pedal({Act::twice, 0, false});
     CHECK(run.state() == RunThroughModel::State::Review);
 }
 
