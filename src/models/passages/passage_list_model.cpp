@@ -144,6 +144,12 @@ QString PassageListModel::idAt(int row) const {
     return row >= 0 && row < count() ? idText(rows_[static_cast<std::size_t>(row)].id) : QString();
 }
 
+std::vector<practice::ListedPassage> PassageListModel::listed() const {
+    std::vector<practice::ListedPassage> list;
+    for (const PassageRow& row : rows_) list.push_back({row.id, row.removed});
+    return list;
+}
+
 QString PassageListModel::sectionTitle(const QString& section) const {
     const PassageRow* row = inSection(section);
     if (row == nullptr) return {};

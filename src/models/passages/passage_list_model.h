@@ -8,6 +8,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "models/passages/passage_row.h"
+#include "practice/drill/next_passage.h"
 
 #include <vector>
 
@@ -75,6 +76,8 @@ public:
     Q_INVOKABLE [[nodiscard]] int rowOf(const QString& id) const;
     /// The id in that row; "" if out of range.
     Q_INVOKABLE [[nodiscard]] QString idAt(int row) const;
+    /// All rows, in order.
+    [[nodiscard]] std::vector<practice::ListedPassage> listed() const;
     /// The heading of a section: the piece's name.
     Q_INVOKABLE [[nodiscard]] QString sectionTitle(const QString& section) const;
     /// "12 May · in 23 days", or "".

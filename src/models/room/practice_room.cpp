@@ -2,7 +2,11 @@
 #include "models/room/practice_room.h"
 
 #include "models/room/screen.h"
+#include "models/text/id_text.h"
+#include "models/text/table_text.h"
+#include "practice/drill/next_passage.h"
 #include "practice/figures/last_played.h"
+#include "practice/figures/practice_minutes.h"
 
 #include <QQmlEngine>
 #include <QQuickWindow>
@@ -18,21 +22,30 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
       settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
       log_(*book_), session_(*book_, sound, std::move(engine), reading), control_(*book_, sound, session_),
       drill_(*book_, control_), runThroughControl_(*book_, sound), runThrough_(*book_, runThroughControl_),
-      formPicture_(*book_), drillPicture_(*book_), keys_(
-                                                       machine_.keys,
-                                                       [this](const KeyBindings::Keys& keys) {
-                                                           machine_.keys = keys;
-                                                           settings_.saveNow();
-                                                       },
-                                                       [this] { return sound_.nowNanos(); }),
+      formPicture_(*book_), drillPicture_(*book_),
+      keys_(
+          machine_.keys, [this](const auto& keys) { saveKeys(keys); }, [this] { return sound_.nowNanos(); }),
       dispatch_(control_, *drill_.listening(), runThroughControl_, *log_.figures()),
       pedal_([this] { return sound_.nowNanos(); }, [this] { return dispatch_.marksAtOnce(); }),
       picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_),
       notice_(*book_, sound, session_, settings_) {
     present_ = this;
+    connectNotices();
+    connectKeys();
+    connectSettings();
+    connectScreens();
+    screen_ = tableText(firstScreen(book_->notebook().passages().empty()));
+    const Id last = practice::lastPlayed(book_->notebook());
+    if (!last.isNone()) control_.open(last);
+}
+
+void PracticeRoom::connectNotices() {
     connect(book_.get(), &practice::PracticeBook::savedChanged, this, &PracticeRoom::unsavedChanged);
     connect(&notice_, &RoomNotice::changed, this, &PracticeRoom::noticeChanged);
     connect(book_.get(), &practice::PracticeBook::changed, this, &PracticeRoom::minutesTodayChanged);
+}
+
+void PracticeRoom::connectKeys() {
     KeyListener* const listener = &keys_.listener();
     connect(listener, &KeyListener::pressed, &dispatch_, &KeyDispatch::act);
     connect(listener, &KeyListener::pedalDown, &pedal_, &OnePedal::down);
@@ -42,30 +55,33 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     connect(&pedal_, &OnePedal::acted, &dispatch_, &KeyDispatch::actByPedal);
     connect(&dispatch_, &KeyDispatch::nextWanted, this, &PracticeRoom::openNext);
     connect(&dispatch_, &KeyDispatch::formToBeDrilled, this, &PracticeRoom::formToBeDrilled);
-    connect(&settings_, &SettingsModel::pedalChanged, this, &PracticeRoom::timePedal);
     connect(&control_, &practice::DrillControl::wantsNext, this, &PracticeRoom::openNext);
     connect(&drill_, &DrillModel::passageChanged, this, &PracticeRoom::hearKeys);
     connect(&drill_, &DrillModel::stateChanged, this, &PracticeRoom::hearKeys);
     connect(&runThroughControl_, &practice::RunThroughControl::stateChanged, this, &PracticeRoom::hearKeys);
     connect(this, &PracticeRoom::screenChanged, this, &PracticeRoom::hearKeys);
-    connect(&settings_, &SettingsModel::languageChanged, this, &PracticeRoom::tellAgain);
-    connect(settings_.sound(), &SoundSettings::mixChanged, this,
-            [this] { session_.setMix(settings_.sound()->mix()); });
-    connect(&drill_, &DrillModel::wantsEdit, this, &PracticeRoom::edit);
-    const auto showForm = [this] { formPicture_.setPassage(editor_.passage()); };
-    const auto showDrill = [this] { drillPicture_.setPassage(drill_.passageText()); };
-    connect(&editor_, &PassageEditor::loaded, this, showForm);
-    connect(&drill_, &DrillModel::passageChanged, this, showDrill);
+}
+
+void PracticeRoom::connectSettings() {
+    connect(&settings_, &SettingsModel::pedalChanged, this, &PracticeRoom::timePedal);
+    connect(&settings_, &SettingsModel::languageChanged, this, &PracticeRoom::reword);
+    const auto mix = [this] { session_.setMix(settings_.sound()->mix()); };
+    connect(settings_.sound(), &SoundSettings::mixChanged, this, mix);
     timePedal();
-    session_.setMix(settings_.sound()->mix());
+    mix();
     drill_.listening()->setWithClick(machine_.modelClick);
     connect(drill_.listening(), &Listening::withClickChanged, this, [this] {
         machine_.modelClick = drill_.listening()->withClick();
         settings_.saveNow();
     });
-    screen_ = book_->notebook().passages().empty() ? QStringLiteral("welcome") : QStringLiteral("passages");
-    const Id last = practice::lastPlayed(book_->notebook());
-    if (!last.isNone()) control_.open(last);
+}
+
+void PracticeRoom::connectScreens() {
+    connect(&drill_, &DrillModel::wantsEdit, this, &PracticeRoom::edit);
+    const auto showForm = [this] { formPicture_.setPassage(editor_.passage()); };
+    const auto showDrill = [this] { drillPicture_.setPassage(drill_.passageText()); };
+    connect(&editor_, &PassageEditor::loaded, this, showForm);
+    connect(&drill_, &DrillModel::passageChanged, this, showDrill);
 }
 
 PracticeRoom::~PracticeRoom() {
@@ -77,6 +93,11 @@ PracticeRoom* PracticeRoom::create(QQmlEngine*, QJSEngine*) {
     return present_;
 }
 
+void PracticeRoom::saveKeys(const KeyBindings::Keys& keys) {
+    machine_.keys = keys;
+    settings_.saveNow();
+}
+
 // While something is played, the drill's keys take precedence.
 void PracticeRoom::hearKeys() {
     dispatch_.setScreen(screenNamed(screen_.toStdString()));
@@ -85,14 +106,12 @@ void PracticeRoom::hearKeys() {
 }
 
 void PracticeRoom::timePedal() {
-    constexpr std::int64_t nanosInMilli = 1'000'000;
     keys_.listener().setBounceMillis(machine_.bounceMillis);
-    pedal_.setTiming({machine_.holdMillis * nanosInMilli, machine_.twiceMillis * nanosInMilli,
-                      machine_.bounceMillis * nanosInMilli});
+    pedal_.setTiming(practice::pedalTiming(machine_.holdMillis, machine_.twiceMillis, machine_.bounceMillis));
 }
 
 // The models make their texts again, as after a change of the practice folder; the screens are created again.
-void PracticeRoom::tellAgain() {
+void PracticeRoom::reword() {
     keys_.reword();
     emit book_->changed({});
     emit noticeChanged();
@@ -106,10 +125,7 @@ void PracticeRoom::setScreen(const QString& screen) {
     emit screenChanged();
 }
 
-int PracticeRoom::minutesToday() const {
-    const std::int64_t millis = book_->notebook().day(book_->today(), {}).millis;
-    return static_cast<int>(millis / 60'000);
-}
+int PracticeRoom::minutesToday() const { return practice::minutesOn(book_->notebook(), book_->today()); }
 
 void PracticeRoom::openDrill(const QString& passage) {
     drill_.open(passage);
@@ -150,27 +166,13 @@ void PracticeRoom::plugIn(practice::MidiPort& port) {
     keys_.watch(*midi_);
 }
 
-// What follows the current passage: after a scale, the one that the grid suggests; otherwise the next in the
-// list. "" if there is no other.
-QString PracticeRoom::nextPassage() {
-    const PassageRecord* const record = control_.record();
-    if (record != nullptr && record->passage.scale) {
-        const QString proposed = scales_.proposedPassage();
-        if (!proposed.isEmpty() && proposed != drill_.passageText()) return proposed;
-    }
-    const int rows = passages_.count();
-    const int present = passages_.rowOf(drill_.passageText());
-    for (int step = 1; step <= rows; ++step) {
-        const int row = (present + step) % rows;
-        const bool removed = passages_.data(passages_.index(row), PassageListModel::Removed).toBool();
-        if (!removed && row != present) return passages_.idAt(row);
-    }
-    return {};
-}
-
 void PracticeRoom::openNext() {
-    const QString next = nextPassage();
-    if (!next.isEmpty() && control_.state() == practice::DrillControl::State::stopped) openDrill(next);
+    if (control_.state() != practice::DrillControl::State::stopped) return;
+    const PassageRecord* const record = control_.record();
+    const bool isScale = record != nullptr && record->passage.scale.has_value();
+    const Id next = practice::nextPassage(control_.passage(), isScale, passages_.listed(),
+                                          [this] { return scales_.proposedPassage(); });
+    if (!next.isNone()) openDrill(idText(next));
 }
 
 } // namespace piolo::models

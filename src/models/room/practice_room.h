@@ -112,8 +112,8 @@ public:
     void attach(QQuickWindow* window);
     /// MIDI switches act as keys, too. `port` must outlive this object.
     void plugIn(practice::MidiPort& port);
-    /// Shows the drill with the next passage: in the order of the list, after the last one the first; after a
-    /// scale, the one that the grid suggests.
+    /// Shows the drill with the next passage (practice/drill/next_passage.h). Does nothing while one is being
+    /// played.
     Q_INVOKABLE void openNext();
 
 signals:
@@ -129,10 +129,14 @@ signals:
     void languageChanged();
 
 private:
+    void connectNotices();
+    void connectKeys();
+    void connectSettings();
+    void connectScreens();
+    void saveKeys(const KeyBindings::Keys& keys);
     void hearKeys();
     void timePedal();
-    QString nextPassage();
-    void tellAgain();
+    void reword();
 
     static PracticeRoom* present_;
     std::unique_ptr<practice::PracticeBook> book_;

@@ -40,4 +40,9 @@ inline constexpr std::array screenTable{
     return found == screenTable.end() ? nullptr : found;
 }
 
+/// The screen that is shown at the start.
+[[nodiscard]] constexpr std::string_view firstScreen(bool noPassageYet) {
+    return noPassageYet ? "welcome" : "passages";
+}
+
 } // namespace piolo::models

@@ -80,14 +80,15 @@ public:
     Q_INVOKABLE void turnSpelling();
     /// The passage of the selected cell (32 digits), created if necessary; "" if it cannot be created.
     Q_INVOKABLE QString passageToDrill();
-    /// The passage of the suggested cell.
-    QString proposedPassage();
+    /// The passage of the suggested cell, created if necessary; none if it cannot be created.
+    Id proposedPassage();
 
 signals:
     void changed();
     void chosen();
 
 private:
+    Id passageOfCell();
     void forget();
     void showStaff();
     [[nodiscard]] practice::ScalePlace cell() const;

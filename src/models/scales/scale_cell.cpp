@@ -2,6 +2,7 @@
 // The selected cell of the grid: what it is, why it is suggested, and how it becomes a passage.
 #include "models/scales/scale_board.h"
 #include "models/text/formatter.h"
+#include "models/text/id_text.h"
 #include "practice/log/practice_book.h"
 #include "text/scale_words.h"
 
@@ -100,16 +101,18 @@ QString ScaleBoard::otherName() const {
 
 bool ScaleBoard::canDrill() const { return figures_.canDrill(cell()); }
 
-QString ScaleBoard::passageToDrill() {
+// The cell stays selected, even if the suggestion moves on.
+Id ScaleBoard::passageOfCell() {
     const practice::ScalePlace here = cell();
     chosen_ = here;
-    const Id passage = figures_.passage(here);
-    return passage.isNone() ? QString() : QString::fromStdString(passage.text());
+    return figures_.passage(here);
 }
 
-QString ScaleBoard::proposedPassage() {
+QString ScaleBoard::passageToDrill() { return idText(passageOfCell()); }
+
+Id ScaleBoard::proposedPassage() {
     chosen_.reset();
-    return passageToDrill();
+    return passageOfCell();
 }
 
 } // namespace piolo::models

@@ -61,4 +61,10 @@ private:
     std::int64_t upAt_ = 0;
 };
 
+/// The timing of that many milliseconds each.
+[[nodiscard]] constexpr PedalPress::Timing pedalTiming(int hold, int twice, int bounce) {
+    constexpr std::int64_t nanosInMilli = 1'000'000;
+    return {hold * nanosInMilli, twice * nanosInMilli, bounce * nanosInMilli};
+}
+
 } // namespace piolo::practice

@@ -167,3 +167,11 @@ TEST_CASE("losing the keyboard cancels whatever was in progress and keeps the ti
     foot.down(2000, false);
     CHECK(foot.pedal.due() == 2500 * ms);
 }
+
+TEST_CASE("the timing in milliseconds is that in nanoseconds, value by value") {
+    const PedalPress::Timing usual;
+    const auto timing = piolo::practice::pedalTiming(800, 350, 30);
+    CHECK(timing.hold == usual.hold);
+    CHECK(timing.twice == usual.twice);
+    CHECK(timing.bounce == usual.bounce);
+}
