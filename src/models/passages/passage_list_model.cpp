@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/passages/passage_list_model.h"
 
-#include "models/text/formatter.h"
+#include "models/passages/passage_row_text.h"
 #include "models/text/id_text.h"
 #include "practice/log/practice_book.h"
 #include "text/passage_title.h"
 
 #include <algorithm>
 #include <array>
-#include <unordered_map>
 #include <utility>
 
 namespace piolo::models {
@@ -30,7 +29,7 @@ bool sameOrder(const std::vector<PassageRow>& a, const std::vector<PassageRow>& 
 } // namespace
 
 PassageListModel::PassageListModel(practice::PracticeBook& book, QObject* parent)
-    : QAbstractListModel(parent), book_(book) {
+    : QAbstractListModel(parent), book_(book), removal_(book) {
     connect(&book, &practice::PracticeBook::changed, this, &PassageListModel::refresh);
     refresh();
 }
@@ -47,7 +46,7 @@ QVariant PassageListModel::data(const QModelIndex& index, int role) const {
     case Title:
         return row.title;
     case Section:
-        return sectionOf(row);
+        return sectionOf(row, selection_.order);
     case PieceName:
         return row.pieceName;
     case Bars:
@@ -71,9 +70,9 @@ QVariant PassageListModel::data(const QModelIndex& index, int role) const {
     case Removed:
         return row.removed;
     case Due:
-        return dueText(row);
+        return dueText(row, book_.today());
     case Spoken:
-        return spoken(row);
+        return spokenText(row);
     default:
         return {};
     }
@@ -99,37 +98,38 @@ QHash<int, QByteArray> PassageListModel::roleNames() const {
 }
 
 void PassageListModel::setSearch(const QString& search) {
-    if (search == search_) return;
-    search_ = search;
+    if (search == selection_.search) return;
+    selection_.search = search;
     emit searchChanged();
     refresh();
 }
 
 QString PassageListModel::sorting() const {
-    const auto* found = std::find_if(orders.begin(), orders.end(), [&](auto o) { return o.first == order_; });
+    const auto* found =
+        std::find_if(orders.begin(), orders.end(), [&](auto o) { return o.first == selection_.order; });
     return QString::fromLatin1(found->second);
 }
 
 void PassageListModel::setSorting(const QString& sorting) {
     const auto* found = std::find_if(orders.begin(), orders.end(),
                                      [&](auto o) { return sorting == QLatin1String(o.second); });
-    if (found == orders.end() || found->first == order_) return;
+    if (found == orders.end() || found->first == selection_.order) return;
     beginResetModel();
-    order_ = found->first;
+    selection_.order = found->first;
     rows_ = wantedRows();
     endResetModel();
     emit sortingChanged();
 }
 
 void PassageListModel::setRemovedToo(bool too) {
-    if (too == removedToo_) return;
-    removedToo_ = too;
+    if (too == selection_.removedToo) return;
+    selection_.removedToo = too;
     emit removedTooChanged();
     refresh();
 }
 
 QString PassageListModel::lastRemoved() const {
-    const PassageRecord* record = book_.notebook().passage(lastRemoved_);
+    const PassageRecord* record = book_.notebook().passage(removal_.last());
     return record != nullptr ? text::passageTitle(record->passage) : QString();
 }
 
@@ -151,51 +151,29 @@ std::vector<practice::ListedPassage> PassageListModel::listed() const {
 }
 
 QString PassageListModel::sectionTitle(const QString& section) const {
-    const PassageRow* row = inSection(section);
-    if (row == nullptr) return {};
-    return row->piece.isNone() ? qtTrId("passages.on-its-own") : row->pieceName;
+    const PassageRow* const row = inSection(section);
+    return row == nullptr ? QString() : models::sectionTitle(*row);
 }
 
 QString PassageListModel::sectionDue(const QString& section) const {
-    const PassageRow* row = inSection(section);
-    if (row == nullptr || !row->due) return {};
-    return qtTrId("passages.date-days").arg(dueText(*row), Formatter::daysFrom(*row->due, book_.today()));
+    const PassageRow* const row = inSection(section);
+    return row == nullptr ? QString() : models::sectionDue(*row, book_.today());
 }
 
-void PassageListModel::remove(const QString& id) { setRemoved(id, true); }
-void PassageListModel::restore(const QString& id) { setRemoved(id, false); }
-void PassageListModel::restoreLast() { restore(idText(lastRemoved_)); }
-
-void PassageListModel::setRemoved(const QString& text, bool removed) {
-    const Id id = idOf(text);
-    const PassageRecord* record = book_.notebook().passage(id);
-    if (record == nullptr || record->removed == removed || book_.readOnly()) return;
-    if (removed) lastRemoved_ = id;
-    if (!removed && id == lastRemoved_) lastRemoved_ = Id{};
-    book_.record(RemovalFact{id, removed});
-    emit lastRemovedChanged();
+void PassageListModel::remove(const QString& id) {
+    if (removal_.remove(idOf(id))) emit lastRemovedChanged();
 }
+
+void PassageListModel::restore(const QString& id) {
+    if (removal_.restore(idOf(id))) emit lastRemovedChanged();
+}
+
+void PassageListModel::restoreLast() { restore(idText(removal_.last())); }
 
 std::vector<PassageRow> PassageListModel::wantedRows() {
-    const Notebook& notebook = book_.notebook();
-    std::unordered_map<Id, Piece> pieces;
-    for (Piece& piece : notebook.pieces()) pieces.emplace(piece.id, std::move(piece));
-    std::vector<PassageRow> rows;
-    total_ = 0;
-    for (const Id id : notebook.passages(removedToo_)) {
-        const PassageRecord* record = notebook.passage(id);
-        if (record == nullptr) continue;
-        const bool isScale = record->passage.scale.has_value();
-        if (!isScale && !record->removed) ++total_;
-        if (isScale && search_.isEmpty()) continue; // they have a grid of their own
-        const auto piece = pieces.find(record->passage.title.piece);
-        PassageRow row = models::rowOf(*record, piece == pieces.end() ? nullptr : &piece->second,
-                                       notebook.settings(), book_.today());
-        if (matches(row, search_)) rows.push_back(std::move(row));
-    }
-    std::sort(rows.begin(), rows.end(),
-              [this](const PassageRow& a, const PassageRow& b) { return standsBefore(a, b, order_); });
-    return rows;
+    PassageRows selected = selectedRows(book_.notebook(), selection_, book_.today());
+    total_ = selected.total;
+    return std::move(selected.rows);
 }
 
 // Unchanged rows keep their delegates, and so the keyboard position in the list.
@@ -217,25 +195,10 @@ void PassageListModel::refresh() {
     emit countChanged();
 }
 
-QString PassageListModel::sectionOf(const PassageRow& row) const {
-    if (order_ != PassageOrder::due) return {};
-    return row.piece.isNone() ? QStringLiteral("own") : idText(row.piece);
-}
-
-QString PassageListModel::dueText(const PassageRow& row) const {
-    return row.due ? Formatter::date(*row.due, book_.today()) : QString();
-}
-
-QString PassageListModel::spoken(const PassageRow& row) const {
-    const QString piece = row.piece.isNone() ? qtTrId("passages.on-its-own.inline") : row.pieceName;
-    return qtTrId("passages.spoken")
-        .arg(row.title, piece, row.bars, row.tempo, row.target, Formatter::streak(row.streak, row.cleanRuns),
-             row.standing);
-}
-
 const PassageRow* PassageListModel::inSection(const QString& section) const {
-    const auto found = std::find_if(rows_.begin(), rows_.end(),
-                                    [&](const PassageRow& row) { return sectionOf(row) == section; });
+    const auto found = std::find_if(rows_.begin(), rows_.end(), [&](const PassageRow& row) {
+        return sectionOf(row, selection_.order) == section;
+    });
     return found == rows_.end() || section.isEmpty() ? nullptr : &*found;
 }
 

@@ -7,14 +7,11 @@
 #include <QString>
 #include <QtQml/qqmlregistration.h>
 
-#include "models/passages/passage_row.h"
+#include "models/passages/passage_rows.h"
 #include "practice/drill/next_passage.h"
+#include "practice/log/passage_removal.h"
 
 #include <vector>
-
-namespace piolo::practice {
-class PracticeBook;
-} // namespace piolo::practice
 
 namespace piolo::models {
 
@@ -64,11 +61,11 @@ public:
 
     [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
     [[nodiscard]] int total() const { return total_; }
-    [[nodiscard]] QString search() const { return search_; }
+    [[nodiscard]] QString search() const { return selection_.search; }
     void setSearch(const QString& search);
     [[nodiscard]] QString sorting() const;
     void setSorting(const QString& sorting);
-    [[nodiscard]] bool removedToo() const { return removedToo_; }
+    [[nodiscard]] bool removedToo() const { return selection_.removedToo; }
     void setRemovedToo(bool too);
     [[nodiscard]] QString lastRemoved() const;
 
@@ -100,19 +97,13 @@ signals:
 private:
     [[nodiscard]] std::vector<PassageRow> wantedRows();
     void refresh();
-    void setRemoved(const QString& id, bool removed);
-    [[nodiscard]] QString sectionOf(const PassageRow& row) const;
-    [[nodiscard]] QString spoken(const PassageRow& row) const;
-    [[nodiscard]] QString dueText(const PassageRow& row) const;
     [[nodiscard]] const PassageRow* inSection(const QString& section) const;
 
     practice::PracticeBook& book_;
+    practice::PassageRemoval removal_;
+    RowSelection selection_;
     std::vector<PassageRow> rows_;
     int total_ = 0;
-    QString search_;
-    PassageOrder order_ = PassageOrder::due;
-    bool removedToo_ = false;
-    Id lastRemoved_;
 };
 
 } // namespace piolo::models

@@ -92,7 +92,7 @@ void PassagePicks::refresh() {
                                 book_.today()));
     }
     std::sort(ordered.begin(), ordered.end(),
-              [](const PassageRow& a, const PassageRow& b) { return standsBefore(a, b, PassageOrder::due); });
+              [](const PassageRow& a, const PassageRow& b) { return comesBefore(a, b, PassageOrder::due); });
     std::vector<Row> rows;
     for (const PassageRow& row : ordered)
         rows.push_back(

@@ -79,7 +79,7 @@ bool matches(const PassageRow& row, const QString& search) {
                        [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
 }
 
-bool standsBefore(const PassageRow& a, const PassageRow& b, PassageOrder order) {
+bool comesBefore(const PassageRow& a, const PassageRow& b, PassageOrder order) {
     if (order == PassageOrder::notPlayed && a.lastDay != b.lastDay) return a.lastDay < b.lastDay;
     if (order == PassageOrder::farFromTarget && a.share != b.share) return a.share < b.share;
     return dueKey(a) < dueKey(b);

@@ -45,6 +45,6 @@ enum class PassageOrder : std::uint8_t {
     notPlayed,    ///< never played first, then the longest ago
     farFromTarget ///< the least progress first
 };
-[[nodiscard]] bool standsBefore(const PassageRow& a, const PassageRow& b, PassageOrder order);
+[[nodiscard]] bool comesBefore(const PassageRow& a, const PassageRow& b, PassageOrder order);
 
 } // namespace piolo::models
