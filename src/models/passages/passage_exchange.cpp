@@ -10,15 +10,9 @@
 #include <QFileInfo>
 #include <QStringList>
 
-#include <algorithm>
-
 namespace piolo::models {
 
 namespace {
-
-bool isAsked(const ImportItem& item) {
-    return item.state == ImportState::differs || item.state == ImportState::removedHere;
-}
 
 /// Reading a pipe or device might never end.
 Result<PassageSet> setIn(const QString& path) {
@@ -47,12 +41,12 @@ PassageExchange::~PassageExchange() {
 }
 
 int PassageExchange::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(plan_.size());
+    return parent.isValid() ? 0 : static_cast<int>(review_.items().size());
 }
 
 QVariant PassageExchange::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
-    const ImportItem& item = plan_[static_cast<std::size_t>(index.row())];
+    const ImportItem& item = review_.items()[static_cast<std::size_t>(index.row())];
     switch (role) {
     case Qt::DisplayRole:
     case NameRole:
@@ -68,7 +62,7 @@ QVariant PassageExchange::data(const QModelIndex& index, int role) const {
     case AskedRole:
         return isAsked(item);
     case TickedRole:
-        return ticked_.contains(item.id);
+        return review_.isTicked(item);
     default:
         return {};
     }
@@ -79,27 +73,16 @@ QHash<int, QByteArray> PassageExchange::roleNames() const {
             {EditedRole, "edited"}, {AskedRole, "askedFor"}, {TickedRole, "ticked"}};
 }
 
-int PassageExchange::countOf(ImportState state) const {
-    return static_cast<int>(std::ranges::count(plan_, state, &ImportItem::state));
-}
+int PassageExchange::asked() const { return static_cast<int>(review_.asked()); }
+int PassageExchange::ticked() const { return static_cast<int>(review_.ticked()); }
 
-int PassageExchange::asked() const { return static_cast<int>(std::ranges::count_if(plan_, isAsked)); }
-int PassageExchange::ticked() const { return static_cast<int>(ticked_.size()); }
-
-bool PassageExchange::takesRow(const ImportItem& item) const {
-    return takes(item, ticked_.contains(item.id) ? Differing::replace : Differing::leave);
-}
-
-bool PassageExchange::canTake() const {
-    return !book_.readOnly() && done_.isEmpty() &&
-           std::ranges::any_of(plan_, [this](const ImportItem& item) { return takesRow(item); });
-}
+bool PassageExchange::canTake() const { return !book_.readOnly() && done_.isEmpty() && review_.takesAny(); }
 
 QString PassageExchange::summary() const {
     if (file_.isEmpty() || !done_.isEmpty()) return done_;
-    const int fresh = countOf(ImportState::added);
-    const int same = countOf(ImportState::same);
-    if (plan_.empty()) return qtTrId("files.empty");
+    const auto fresh = static_cast<int>(review_.count(ImportState::added));
+    const auto same = static_cast<int>(review_.count(ImportState::same));
+    if (review_.items().empty()) return qtTrId("files.empty");
     if (fresh + asked() == 0) return qtTrId("files.unchanged");
     return qtTrId("files.figures").arg(fresh).arg(same).arg(asked());
 }
@@ -145,11 +128,7 @@ void PassageExchange::heard(const QString& path, const Result<PassageSet>& set) 
 
 void PassageExchange::plan() {
     beginResetModel();
-    plan_ = importPlan(set_, book_.notebook());
-    std::erase_if(ticked_, [this](Id id) {
-        const auto item = std::ranges::find(plan_, id, &ImportItem::id);
-        return item == plan_.end() || !isAsked(*item);
-    });
+    review_.use(importPlan(set_, book_.notebook()));
     endResetModel();
     emit changed();
 }
@@ -160,19 +139,13 @@ void PassageExchange::close() {
     fault_.clear();
     done_.clear();
     set_ = {};
-    plan_.clear();
-    ticked_.clear();
+    review_.clear();
     endResetModel();
     emit changed();
 }
 
 void PassageExchange::tick(int row, bool on) {
-    if (row < 0 || row >= rowCount() || !isAsked(plan_[static_cast<std::size_t>(row)])) return;
-    const Id id = plan_[static_cast<std::size_t>(row)].id;
-    if (on)
-        ticked_.insert(id);
-    else
-        ticked_.erase(id);
+    if (row < 0 || !review_.tick(static_cast<std::size_t>(row), on)) return;
     emit dataChanged(index(row), index(row), {TickedRole});
     emit changed();
 }
@@ -183,13 +156,11 @@ void PassageExchange::tickAll(bool on) {
 
 void PassageExchange::take() {
     if (!canTake()) return;
-    std::vector<FactBody> facts;
-    for (const ImportItem& item : plan_)
-        if (takesRow(item)) facts.insert(facts.end(), item.facts.begin(), item.facts.end());
-    done_ = qtTrId("files.taken").arg(countOf(ImportState::added)).arg(ticked()).arg(asked() - ticked());
+    std::vector<FactBody> facts = review_.facts();
+    done_ =
+        qtTrId("files.taken").arg(review_.count(ImportState::added)).arg(ticked()).arg(asked() - ticked());
     beginResetModel();
-    plan_.clear();
-    ticked_.clear();
+    review_.clear();
     endResetModel();
     book_.recordAll(book_.today(), std::move(facts));
     emit changed();

@@ -7,12 +7,10 @@
 #include <QString>
 #include <QtQml/qqmlregistration.h>
 
-#include "core/passage/import_plan.h"
+#include "core/passage/import_review.h"
 #include "models/passages/passage_picks.h"
 
 #include <future>
-#include <unordered_set>
-#include <vector>
 
 namespace piolo::models {
 
@@ -82,16 +80,13 @@ signals:
 private:
     void heard(const QString& path, const Result<PassageSet>& set);
     void plan();
-    [[nodiscard]] bool takesRow(const ImportItem& item) const;
-    [[nodiscard]] int countOf(ImportState state) const;
 
     practice::PracticeBook& book_;
     PassagePicks& picks_;
     QString file_, fault_, done_;
     bool reading_ = false;
     PassageSet set_;
-    std::vector<ImportItem> plan_;
-    std::unordered_set<Id> ticked_;
+    ImportReview review_;
     std::future<void> reader_;
 };
 
