@@ -10,7 +10,7 @@ Column {
     id: row
 
     required property PassageEditor editor
-    readonly property var accents: editor.accents
+    readonly property var accents: editor.choices.accents
 
     spacing: 4
 

@@ -22,7 +22,7 @@ Column {
     InkText {
         objectName: "clickSentence"
         width: parent.width
-        text: form.editor.clickSentence
+        text: form.editor.text.clickSentence
         wrapMode: Text.Wrap
     }
     Tick {
@@ -46,7 +46,7 @@ Column {
                 Layout.preferredWidth: 2
                 Layout.alignment: Qt.AlignTop
                 label: qsTrId("click-form.on")
-                options: form.editor.clickPlaces
+                options: form.editor.choices.clickPlaces
                 value: form.editor.draft["clickOn"]
                 onChosen: value => form.editor.set("clickOn", value)
             }
@@ -62,7 +62,7 @@ Column {
                 Layout.preferredWidth: 1
                 Layout.alignment: Qt.AlignTop
                 label: qsTrId("click-form.swung")
-                options: form.editor.swungNotes
+                options: form.editor.choices.swungNotes
                 value: form.editor.draft["swung"]
                 onChosen: value => form.editor.set("swung", value)
             }

@@ -21,7 +21,7 @@ GridLayout {
         Layout.preferredWidth: 5
         Layout.alignment: Qt.AlignTop
         label: qsTrId("form.articulation")
-        options: form.editor.articulations
+        options: form.editor.choices.articulations
         value: form.editor.draft["articulation"]
         onChosen: value => form.editor.set("articulation", value)
     }
@@ -31,7 +31,7 @@ GridLayout {
         Layout.preferredWidth: 5
         Layout.alignment: Qt.AlignTop
         label: qsTrId("form.rhythm")
-        options: form.editor.rhythms
+        options: form.editor.choices.rhythms
         value: form.editor.draft["rhythm"]
         onChosen: value => form.editor.set("rhythm", value)
     }

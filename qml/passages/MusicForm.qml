@@ -53,7 +53,7 @@ GridLayout {
         Layout.preferredWidth: 9
         name: "groups"
         label: qsTrId("form.groups")
-        placeholder: form.editor.usualGroups === "" ? qsTrId("form.groups.none") : form.editor.usualGroups
+        placeholder: form.editor.text.usualGroups === "" ? qsTrId("form.groups.none") : form.editor.text.usualGroups
     }
     Choice {
         objectName: "field-beat"
@@ -61,8 +61,8 @@ GridLayout {
         Layout.preferredWidth: 10
         Layout.alignment: Qt.AlignTop
         label: qsTrId("form.beat")
-        options: form.editor.beats
-        value: form.editor.beat
+        options: form.editor.choices.beats
+        value: form.editor.choices.beat
         fault: form.editor.faults["beat"] ?? ""
         onChosen: value => form.editor.set("beat", value)
     }
@@ -72,7 +72,7 @@ GridLayout {
         Layout.preferredWidth: 11
         Layout.alignment: Qt.AlignTop
         label: qsTrId("form.subdivision")
-        options: form.editor.subdivisions
+        options: form.editor.choices.subdivisions
         value: form.editor.draft["subdivision"]
         onChosen: value => form.editor.set("subdivision", value)
     }

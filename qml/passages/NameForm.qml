@@ -29,13 +29,13 @@ Column {
             editor: form.editor
             name: "title"
             label: qsTrId("form.name")
-            placeholder: form.editor.usualTitle
+            placeholder: form.editor.text.usualTitle
         }
         Choice {
             objectName: "field-piece"
             width: (parent.width - Theme.gap) * 0.44
             label: qsTrId("form.piece")
-            options: form.editor.pieces
+            options: form.editor.choices.pieces
             value: form.editor.pieceChoice
             onChosen: value => form.editor.pieceChoice = value
         }

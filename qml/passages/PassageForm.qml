@@ -18,7 +18,7 @@ Card {
     signal pictureRequested()
 
     function name(typed) {
-        return typed === "" ? editor.usualTitle : typed;
+        return typed === "" ? editor.text.usualTitle : typed;
     }
     function take() {
         names.take();
@@ -64,7 +64,7 @@ Card {
         InkText {
             width: parent.width
             visible: text !== ""
-            text: form.editor.originText
+            text: form.editor.text.originText
             color: Theme.faint
             elide: Text.ElideRight
         }

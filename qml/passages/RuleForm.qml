@@ -30,7 +30,7 @@ GridLayout {
         editor: form.editor
         name: "floor"
         label: qsTrId("form.floor")
-        placeholder: form.editor.usualFloor
+        placeholder: form.editor.text.usualFloor
     }
     Choice {
         objectName: "field-notches"

@@ -72,7 +72,7 @@ FocusScope {
                             name: "title"
                             label: qsTrId("welcome.name")
                             onAccepted: screen.begin()
-                            placeholder: screen.editor.usualTitle
+                            placeholder: screen.editor.text.usualTitle
                         }
                         FormCell {
                             editor: screen.editor
@@ -109,7 +109,7 @@ FocusScope {
                             Layout.preferredWidth: 1
                             Layout.alignment: Qt.AlignTop
                             label: qsTrId("welcome.subdivision")
-                            options: screen.editor.subdivisions
+                            options: screen.editor.choices.subdivisions
                             value: screen.editor.draft["subdivision"]
                             onChosen: value => screen.editor.set("subdivision", value)
                         }

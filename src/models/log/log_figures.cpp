@@ -2,13 +2,13 @@
 #include "models/log/log_figures.h"
 
 #include "core/history/practice_days.h"
-#include "core/passage/difference.h"
 #include "models/log/log_misses.h"
 #include "models/log/log_practice.h"
 #include "models/text/formatter.h"
 #include "practice/figures/bar_parts.h"
 #include "practice/figures/curve_passages.h"
 #include "practice/figures/day_shares.h"
+#include "practice/log/passage_saving.h"
 #include "practice/log/practice_book.h"
 
 namespace piolo::models {
@@ -91,7 +91,7 @@ void LogFigures::make(const std::vector<BuildUpPart>& parts) {
     for (const BuildUpPart& part : parts) {
         Passage made = passageOfBars(whole, part);
         made.id = book_.newId();
-        book_.record(factOf(made, makingGroups(made)));
+        practice::savePassage(book_, made);
         if (first.isEmpty()) {
             first = QString::fromStdString(made.id.text());
             name = QString::fromStdString(made.title.name);

@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The choices in a passage's form, and its description of the passage typed so far.
-#include "core/rule/usual_floor.h"
-#include "models/passages/passage_editor.h"
+#include "models/passages/passage_choices.h"
+
+#include "models/passages/click_draft.h"
+#include "models/passages/typed_passage.h"
 #include "models/settings/setting_choices.h"
 #include "models/text/beat_units.h"
+#include "models/text/click_words.h"
 #include "models/text/formatter.h"
+#include "models/text/id_text.h"
 #include "models/text/manner_words.h"
 #include "practice/log/practice_book.h"
-#include "text/passage_title.h"
 
 namespace piolo::models {
 
@@ -21,16 +23,26 @@ QString beatText(BeatUnit beat) {
 
 } // namespace
 
-QVariantList PassageEditor::pieces() const {
+PassageChoices::PassageChoices(const practice::PracticeBook& book, QObject* parent)
+    : QObject(parent), book_(book) {
+    connect(&book_, &practice::PracticeBook::changed, this, &PassageChoices::piecesChanged);
+}
+
+void PassageChoices::follow(const Passage& passage) {
+    passage_ = passage;
+    emit changed();
+}
+
+QVariantList PassageChoices::pieces() const {
     QVariantList list{choice(QString(), qtTrId("form.on-its-own"))};
     for (const Piece& piece : book_.notebook().pieces())
-        list << choice(QString::fromStdString(piece.id.text()), QString::fromStdString(piece.name));
-    list << choice(QStringLiteral("new"), qtTrId("form.new-piece"));
+        list << choice(idText(piece.id), QString::fromStdString(piece.name));
+    list << choice(QString::fromLatin1(newPieceChoice), qtTrId("form.new-piece"));
     return list;
 }
 
-QVariantList PassageEditor::beats() const {
-    const Meter& meter = check_.passage.music.meter;
+QVariantList PassageChoices::beats() const {
+    const Meter& meter = passage_.music.meter;
     QVariantList list;
     for (const BeatUnit beat : beatUnits) {
         if (!Meter::make(meter.numerator(), meter.denominator(), beat)) continue;
@@ -39,42 +51,40 @@ QVariantList PassageEditor::beats() const {
     return list;
 }
 
-QVariantList PassageEditor::subdivisions() const {
+QString PassageChoices::beat() const { return beatWord(passage_.music.meter.beat()); }
+
+QVariantList PassageChoices::subdivisions() const {
     QVariantList list;
     for (int pulses = 1; pulses <= 8; ++pulses)
-        list << choice(pulses, Formatter::subdivision(check_.passage.music.meter.beat(), pulses));
+        list << choice(pulses, Formatter::subdivision(passage_.music.meter.beat(), pulses));
     return list;
 }
 
-QString PassageEditor::beat() const { return beatWord(check_.passage.music.meter.beat()); }
-
-QVariantList PassageEditor::articulations() { return articulationChoices(); }
-QVariantList PassageEditor::rhythms() { return rhythmChoices(); }
-
-QString PassageEditor::originText() const {
-    const PassageRecord* const record = book_.notebook().passage(id_);
-    if (record == nullptr || record->passage.title.origin.isNone()) return {};
-    const PassageRecord* const origin = book_.notebook().passage(record->passage.title.origin);
-    return origin == nullptr ? qtTrId("form.made-of-another")
-                             : qtTrId("form.made-of").arg(text::passageTitle(origin->passage));
+QVariantList PassageChoices::clickPlaces() {
+    QVariantList list;
+    for (const ClickOn on : {ClickOn::beats, ClickOn::downbeats, ClickOn::backbeats, ClickOn::offbeats})
+        list << choice(static_cast<int>(on), clickOnWords(on));
+    return list;
 }
 
-QString PassageEditor::usualTitle() const { return Formatter::bars(check_.passage.music); }
-
-QString PassageEditor::usualGroups() const {
-    const Meter& meter = check_.passage.music.meter;
-    const auto usual = Meter::make(meter.numerator(), meter.denominator(), meter.beat());
-    return usual ? QString::fromStdString(usual->groupsText()) : QString();
+QVariantList PassageChoices::swungNotes() {
+    QVariantList list;
+    for (const SwungNotes notes : {SwungNotes::eighths, SwungNotes::sixteenths})
+        list << choice(static_cast<int>(notes), swungWords(notes));
+    return list;
 }
 
-QString PassageEditor::usualFloor() const {
-    return Formatter::tempo(piolo::usualFloor(check_.passage.tempi.start));
+QVariantList PassageChoices::accents() const {
+    QVariantList list;
+    for (int beat = 0; beat < passage_.music.meter.beatsPerBar(); ++beat) {
+        const Accent accent = accentOf(passage_.click, passage_.music.meter, beat);
+        list << choice(static_cast<int>(accent),
+                       qtTrId("form.accent").arg(QString::number(beat + 1), accentWords(accent)));
+    }
+    return list;
 }
 
-Standing PassageEditor::standing() const {
-    const Tempi& tempi = check_.passage.tempi;
-    const PassageRecord* record = book_.notebook().passage(id_);
-    return record != nullptr ? piolo::edited(record->standing, tempi.rule) : Standing{tempi.start, 0};
-}
+QVariantList PassageChoices::articulations() { return articulationChoices(); }
+QVariantList PassageChoices::rhythms() { return rhythmChoices(); }
 
 } // namespace piolo::models

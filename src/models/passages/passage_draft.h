@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A passage as typed: texts by field, and the passage or the faults that they give.
+// A passage as typed: texts by field.
 //
 // Fields: title, openEnded, firstBar, bars, pickup, meter, groups, beat, subdivision, landing, countIn,
 // breath, start, target, floor, drop, climb, cleanRuns, notches, gentle, articulation, rhythm, group,
@@ -16,16 +16,9 @@
 
 namespace piolo::models {
 
-/// The passage typed, with a valid value instead of each invalid one, and one line for each invalid field.
-struct DraftCheck {
-    Passage passage;
-    QVariantMap faults;
-};
-
 /// A passage to start from: four bars of 4/4 in quarters, 60 to 96.
 [[nodiscard]] Passage freshPassage();
 [[nodiscard]] QVariantMap draftOf(const Passage& passage);
-[[nodiscard]] DraftCheck checkDraft(const QVariantMap& draft);
 /// The beat in which that meter is usually counted, as "1/4"; "" if it is not a valid meter or has none.
 [[nodiscard]] QString usualBeat(const QString& meter);
 

@@ -9,13 +9,13 @@
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/passages/draft_check.h"
+#include "models/passages/draft_text.h"
 #include "models/passages/music_import.h"
-#include "models/passages/passage_draft.h"
+#include "models/passages/passage_choices.h"
 #include "models/passages/piece_editor.h"
 #include "models/passages/run_outlook_text.h"
-
-#include <map>
-#include <vector>
+#include "models/passages/unsaved_forms.h"
 
 namespace piolo::practice {
 class PracticeBook;
@@ -45,29 +45,8 @@ class PassageEditor : public QObject {
     Q_PROPERTY(piolo::models::PieceEditor* piece READ piece CONSTANT)
     /// Bars from a MusicXML file: once taken, they are in the form of a new passage.
     Q_PROPERTY(piolo::models::MusicImport* music READ music CONSTANT)
-    /// Lists of {value, text}.
-    Q_PROPERTY(QVariantList pieces READ pieces NOTIFY piecesChanged)
-    Q_PROPERTY(QVariantList beats READ beats NOTIFY edited)
-    Q_PROPERTY(QVariantList subdivisions READ subdivisions NOTIFY edited)
-    /// The current beat, even if none was chosen.
-    Q_PROPERTY(QString beat READ beat NOTIFY edited)
-    /// The defaults for empty fields: the passage's bars, the usual groups, the usual floor.
-    Q_PROPERTY(QString usualTitle READ usualTitle NOTIFY edited)
-    Q_PROPERTY(QString usualGroups READ usualGroups NOTIFY edited)
-    Q_PROPERTY(QString usualFloor READ usualFloor NOTIFY edited)
-
-    /// What clicks and what swings: lists of {value, text}. And the accent of each beat of the bar.
-    Q_PROPERTY(QVariantList clickPlaces READ clickPlaces CONSTANT)
-    Q_PROPERTY(QVariantList swungNotes READ swungNotes CONSTANT)
-    Q_PROPERTY(QVariantList accents READ accents NOTIFY edited)
-    /// How it is played: lists of {value, text}.
-    Q_PROPERTY(QVariantList articulations READ articulations CONSTANT)
-    Q_PROPERTY(QVariantList rhythms READ rhythms CONSTANT)
-    /// "Made from “March”."; "" if it was not made from another passage.
-    Q_PROPERTY(QString originText READ originText NOTIFY loaded)
-    /// Where the click sounds, in one line.
-    Q_PROPERTY(QString clickSentence READ clickSentence NOTIFY edited)
-
+    Q_PROPERTY(piolo::models::PassageChoices* choices READ choices CONSTANT)
+    Q_PROPERTY(piolo::models::DraftText* text READ text CONSTANT)
     Q_PROPERTY(piolo::models::RunOutlookText* outlook READ outlook CONSTANT)
 public:
     explicit PassageEditor(practice::PracticeBook& book, QObject* parent = nullptr);
@@ -82,20 +61,8 @@ public:
     void setPieceChoice(const QString& choice);
     [[nodiscard]] PieceEditor* piece() { return &piece_; }
     [[nodiscard]] MusicImport* music() { return &music_; }
-    [[nodiscard]] QVariantList pieces() const;
-    [[nodiscard]] QVariantList beats() const;
-    [[nodiscard]] QVariantList subdivisions() const;
-    [[nodiscard]] QString beat() const;
-    [[nodiscard]] QString usualTitle() const;
-    [[nodiscard]] QString usualGroups() const;
-    [[nodiscard]] QString usualFloor() const;
-    [[nodiscard]] QVariantList clickPlaces() const;
-    [[nodiscard]] QVariantList swungNotes() const;
-    [[nodiscard]] QVariantList accents() const;
-    [[nodiscard]] static QVariantList articulations();
-    [[nodiscard]] static QVariantList rhythms();
-    [[nodiscard]] QString originText() const;
-    [[nodiscard]] QString clickSentence() const;
+    [[nodiscard]] PassageChoices* choices() { return &choices_; }
+    [[nodiscard]] DraftText* text() { return &text_; }
     [[nodiscard]] RunOutlookText* outlook() { return &outlook_; }
 
     /// Sets a field. Unknown fields are ignored.
@@ -118,41 +85,31 @@ public:
 signals:
     void loaded();
     void edited();
-    void piecesChanged();
     /// Something was recorded.
     void saved(const QString& passage);
 
 private:
-    struct Typed {
-        QVariantMap values;
-        QString piece;
-        PieceDraft pieceDraft;
-        Music notedMusic{};        ///< the music to which `notes` belong
-        std::vector<Note> notes{}; ///< saved as long as the bars stay the same
-        bool operator==(const Typed&) const = default;
-    };
     void open(Id passage);
-    /// Gives the input these notes as long as its bars are those of `music`.
-    void giveNotes(const Music& music, std::vector<Note> notes);
     void takeMusic();
-    void choosePiece(const score::Score& score, const score::Part& part);
-    void show(const Typed& typed);
+    void use(const TypedPassage& form);
+    void show(const TypedPassage& form);
     void check();
+    void describe();
     void follow();
-    [[nodiscard]] Typed recorded() const;
-    [[nodiscard]] Typed typed() const;
-    [[nodiscard]] Standing standing() const;
-    void record(const Passage& wanted);
+    [[nodiscard]] TypedPassage recorded() const;
+    [[nodiscard]] TypedPassage typed() const;
 
     practice::PracticeBook& book_;
     PieceEditor piece_;
     MusicImport music_;
+    PassageChoices choices_;
+    DraftText text_;
     RunOutlookText outlook_;
     Id id_;
-    Typed typed_;
-    Typed before_;
+    TypedPassage typed_; // its piece draft is in piece_
+    TypedPassage before_;
     DraftCheck check_;
-    std::map<Id, Typed> unsaved_;
+    UnsavedForms unsaved_;
 };
 
 } // namespace piolo::models

@@ -1,50 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/passages/piece_editor.h"
 
+#include "models/passages/typed_passage.h"
 #include "models/text/formatter.h"
 #include "models/text/typed_values.h"
 #include "practice/log/practice_book.h"
 
-#include <algorithm>
-
 namespace piolo::models {
-
-namespace {
-
-std::optional<int> countOrNothing(const QString& text, int least, int most) {
-    return text.trimmed().isEmpty() ? 0 : readCount(text, least, most);
-}
-
-std::optional<int> semitonesOf(const PieceDraft& draft) {
-    return countOrNothing(draft.transposition, -Piece::mostSemitones, Piece::mostSemitones);
-}
-
-std::optional<int> barsOf(const PieceDraft& draft) { return countOrNothing(draft.bars, 0, Piece::mostBars); }
-
-std::optional<Meter> meterOf(const PieceDraft& draft) {
-    if (draft.meter.trimmed().isEmpty()) return Meter{};
-    const auto meter = Meter::parse(draft.meter.trimmed().toStdString(), draft.beat.toStdString(), "");
-    return meter ? std::optional(*meter) : std::nullopt;
-}
-
-/// The draft must be valid.
-PieceMusic musicOf(const PieceDraft& draft) {
-    return {meterOf(draft).value_or(Meter{}), readTempo(draft.tempo)};
-}
-
-QString beatOf(const Meter& meter) {
-    const auto usual = Meter::parse(meter.text(), "", "");
-    const bool isUsual = usual && usual->beat() == meter.beat();
-    return isUsual ? QString() : QString::fromStdString(fractionOf(meter.beat()).text());
-}
-
-} // namespace
-
-void PieceDraft::setMusic(const PieceMusic& music) {
-    meter = music == PieceMusic{} ? QString() : QString::fromStdString(music.meter.text());
-    beat = beatOf(music.meter);
-    tempo = music.tempo ? Formatter::tempo(*music.tempo) : QString();
-}
 
 PieceEditor::PieceEditor(practice::PracticeBook& book, QObject* parent) : QObject(parent), book_(book) {}
 
@@ -122,41 +84,13 @@ void PieceEditor::setDraft(const PieceDraft& draft) {
     emit edited();
 }
 
-PieceDraft PieceEditor::recorded(Id piece) const {
-    const auto found = book_.notebook().piece(piece);
-    if (!found) return {};
-    PieceDraft draft{piece,
-                     QString::fromStdString(found->name),
-                     QString::fromStdString(found->instrument),
-                     found->due ? dateForTyping(*found->due) : QString(),
-                     QString::fromStdString(found->composer),
-                     found->transposition == 0 ? QString() : QString::number(found->transposition),
-                     found->bars == 0 ? QString() : QString::number(found->bars),
-                     {},
-                     {},
-                     {},
-                     QString::fromStdString(found->notes)};
-    draft.setMusic(found->music);
-    return draft;
-}
-
 Id PieceEditor::save() {
     if (!valid() || book_.readOnly()) return {};
-    const PieceDraft before = recorded(draft_.id);
+    const PieceDraft before = recordedPiece(book_.notebook(), draft_.id);
     if (draft_ == before) return draft_.id;
-    const bool fresh = draft_.id.isNone();
-    if (fresh) draft_.id = book_.newId();
-    PieceFact fact{draft_.id, {}, {}, {}};
-    if (draft_.name != before.name) fact.name = draft_.name.trimmed().toStdString();
-    if (draft_.instrument != before.instrument) fact.instrument = draft_.instrument.trimmed().toStdString();
-    if (draft_.due != before.due) fact.due = readDate(draft_.due);
-    if (draft_.composer != before.composer) fact.composer = draft_.composer.trimmed().toStdString();
-    if (draft_.transposition != before.transposition) fact.transposition = semitonesOf(draft_);
-    if (draft_.bars != before.bars) fact.bars = barsOf(draft_);
-    if (musicOf(draft_) != musicOf(before)) fact.music = musicOf(draft_);
-    if (draft_.notes != before.notes) fact.notes = draft_.notes.trimmed().toStdString();
-    book_.record(fact);
-    setDraft(recorded(draft_.id));
+    if (draft_.id.isNone()) draft_.id = book_.newId();
+    book_.record(changesIn(draft_, before));
+    setDraft(recordedPiece(book_.notebook(), draft_.id));
     return draft_.id;
 }
 

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A piece as it is typed: its name and composer, the instrument it is played on, its date, its length.
+// The form of a piece: its name and composer, the instrument on which it is played, its date, its length.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
 
-#include "core/passage/passage.h"
-#include "core/passage/piece.h"
+#include "models/passages/piece_draft.h"
 
 namespace piolo::practice {
 class PracticeBook;
@@ -16,25 +15,7 @@ class PracticeBook;
 
 namespace piolo::models {
 
-/// What is typed for one piece.
-struct PieceDraft {
-    Id id; ///< none: a new piece
-    QString name;
-    QString instrument;
-    QString due; ///< as typed; empty: no date
-    QString composer;
-    QString transposition; ///< semitones from the written to the sounding note; empty: none
-    QString bars;          ///< empty: not known
-    QString meter;         ///< of the whole piece; empty: 4/4
-    QString beat;          ///< in which it is counted, "3/8"; empty: the meter's usual one
-    QString tempo;         ///< of that beat; empty: not known
-    QString notes;
-    bool operator==(const PieceDraft&) const = default;
-    /// As recorded.
-    void setMusic(const PieceMusic& music);
-};
-
-/// Window's thread.
+/// Window thread.
 class PieceEditor : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -50,7 +31,7 @@ class PieceEditor : public QObject {
     /// "Tempo of the piece, ♩. =": what `tempo` counts.
     Q_PROPERTY(QString tempoLabel READ tempoLabel NOTIFY edited)
     Q_PROPERTY(QString notes READ notes WRITE setNotes NOTIFY edited)
-    /// One plain line, "" when the field is good.
+    /// One line for an invalid field; "" if it is valid.
     Q_PROPERTY(QString nameFault READ nameFault NOTIFY edited)
     Q_PROPERTY(QString dueFault READ dueFault NOTIFY edited)
     Q_PROPERTY(bool valid READ valid NOTIFY edited)
@@ -79,7 +60,7 @@ public:
     void setComposer(const QString& composer);
     void setTransposition(const QString& semitones);
     void setBars(const QString& bars);
-    /// The beat is the usual one of another meter.
+    /// Another meter brings its usual beat.
     void setMeter(const QString& meter);
     void setTempo(const QString& tempo);
     void setNotes(const QString& notes);
@@ -95,9 +76,8 @@ public:
 
     [[nodiscard]] const PieceDraft& draft() const { return draft_; }
     void setDraft(const PieceDraft& draft);
-    /// The draft of a piece as it is recorded; a fresh one for no id.
-    [[nodiscard]] PieceDraft recorded(Id piece) const;
-    /// Records what changed, a new piece with a new id. The piece's id; none when it is not valid.
+    /// Records what changed, a new piece with a new id. Returns the piece's id; none if the draft is not
+    /// valid.
     Id save();
 
 signals:

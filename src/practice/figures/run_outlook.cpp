@@ -13,6 +13,10 @@ int RunOutlook::fewerCleanRuns() const {
     return runMillis && reasonableCleanRuns < cleanRuns ? reasonableCleanRuns : 0;
 }
 
+Standing standingWith(const Tempi& tempi, const PassageRecord* record) {
+    return record != nullptr ? edited(record->standing, tempi.rule) : Standing{tempi.start, 0};
+}
+
 RunOutlook outlookOf(const Passage& passage, const Standing& standing) {
     const Rule& rule = passage.tempi.rule;
     RunOutlook outlook;

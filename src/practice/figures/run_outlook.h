@@ -2,6 +2,7 @@
 // A passage's expected times and number of clean runs, before it is played.
 #pragma once
 
+#include "core/history/passage_record.h"
 #include "core/passage/passage.h"
 
 #include <cstdint>
@@ -25,6 +26,9 @@ struct RunOutlook {
     [[nodiscard]] int fewerCleanRuns() const;
 };
 
+/// Where the next run of a passage starts once it has these tempi; `record` is null if it is not recorded
+/// yet.
+[[nodiscard]] Standing standingWith(const Tempi& tempi, const PassageRecord* record);
 /// The outlook of that passage with that standing.
 [[nodiscard]] RunOutlook outlookOf(const Passage& passage, const Standing& standing);
 

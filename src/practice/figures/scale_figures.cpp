@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "practice/figures/scale_figures.h"
 
-#include "core/passage/difference.h"
+#include "practice/log/passage_saving.h"
 
 #include <algorithm>
 #include <span>
@@ -85,7 +85,7 @@ Id ScaleFigures::passage(ScalePlace place) {
 Id ScaleFigures::makePassage(ScalePlace place, const ScalePart& part) {
     const Id id = book_.newId();
     const Passage made = scalePassage(id, scale(place), part, start(place));
-    book_.record(factOf(made, makingGroups(made)));
+    savePassage(book_, made);
     return id;
 }
 
@@ -99,7 +99,7 @@ void ScaleFigures::bringUpToDate(const PassageRecord& record, const Scale& scale
     renamed.music.bars = part.music.bars;
     renamed.music.landing = part.music.landing;
     renamed.notes = part.notes;
-    book_.record(factOf(renamed, differingGroups(record.passage, renamed)));
+    savePassage(book_, renamed);
 }
 
 } // namespace piolo::practice

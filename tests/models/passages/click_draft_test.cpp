@@ -20,9 +20,9 @@ struct ClickFixture : BookFixture {
         REQUIRE(record != nullptr);
         return record->passage.click;
     }
-    [[nodiscard]] std::string sentence() const { return editor.clickSentence().toStdString(); }
-    [[nodiscard]] int accent(int beat) const {
-        return editor.accents().at(beat).toMap().value("value").toInt();
+    [[nodiscard]] std::string sentence() { return editor.text()->clickSentence().toStdString(); }
+    [[nodiscard]] int accent(int beat) {
+        return editor.choices()->accents().at(beat).toMap().value("value").toInt();
     }
 };
 
@@ -102,7 +102,7 @@ TEST_CASE_FIXTURE(ClickFixture, "seventeen breath places are one too many") {
 TEST_CASE_FIXTURE(ClickFixture, "a beat's accent goes round strong, half strong, plain, silent") {
     editor.set("meter", "7/8");
     editor.set("beat", "1/8");
-    REQUIRE(editor.accents().size() == 7);
+    REQUIRE(editor.choices()->accents().size() == 7);
     // 2+2+3, the usual groups: half strong on beats 3 and 5.
     CHECK(accent(0) == static_cast<int>(Accent::strong));
     CHECK(accent(2) == static_cast<int>(Accent::group));
@@ -113,10 +113,10 @@ TEST_CASE_FIXTURE(ClickFixture, "a beat's accent goes round strong, half strong,
     CHECK(accent(4) == static_cast<int>(Accent::group));
     editor.turnAccent(3);
     CHECK(accent(3) == static_cast<int>(Accent::strong));
-    CHECK(editor.accents().at(3).toMap().value("text") == "Beat 4: strong");
+    CHECK(editor.choices()->accents().at(3).toMap().value("text") == "Beat 4: strong");
     editor.turnAccent(7);
     editor.turnAccent(-1);
-    CHECK(editor.accents().size() == 7);
+    CHECK(editor.choices()->accents().size() == 7);
     CHECK(saved().accents.size() == 4);
     editor.set("accents", "");
     CHECK(saved() == ClickPattern{});

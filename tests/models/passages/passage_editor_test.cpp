@@ -3,6 +3,8 @@
 
 #include "../../practice/book_fixture.h"
 #include "core/rule/settle.h"
+#include "core/time/fraction_sum.h"
+#include "models/passages/passage_draft.h"
 
 #include <QSignalSpy>
 
@@ -163,15 +165,16 @@ TEST_CASE_FIXTURE(EditorFixture, "everything a passage has comes back as it was 
 
 TEST_CASE_FIXTURE(EditorFixture, "a meter brings its usual beat; a beat that was chosen stays") {
     editor.set("meter", "6/8");
-    CHECK(editor.beat() == "3/8");
-    CHECK(editor.beats().size() == 4); // all except the half note, which does not fill a bar of 6/8
+    CHECK(editor.choices()->beat() == "3/8");
+    CHECK(editor.choices()->beats().size() ==
+          4); // all except the half note, which does not fill a bar of 6/8
     editor.set("beat", "1/8");
     editor.set("meter", "9/8");
-    CHECK(editor.beat() == "1/8");
-    CHECK(editor.usualGroups() == "3+3+3");
+    CHECK(editor.choices()->beat() == "1/8");
+    CHECK(editor.text()->usualGroups() == "3+3+3");
     editor.set("beat", "3/8");
     editor.set("meter", "4/4");
-    CHECK(editor.beat() == "1/4");
+    CHECK(editor.choices()->beat() == "1/4");
     CHECK(editor.valid());
 }
 
@@ -275,12 +278,60 @@ TEST_CASE_FIXTURE(EditorFixture,
     made.tempi = models::freshPassage().tempi;
     book->record(made);
     editor.load(text(part));
-    CHECK(editor.originText() == "Made from “Quill Jig”.");
+    CHECK(editor.text()->originText() == "Made from “Quill Jig”.");
     editor.set("title", "the turn");
     editor.save();
     CHECK(saved(text(part)).title == Title{"the turn", {}, whole});
     editor.load(text(whole));
-    CHECK(editor.originText().isEmpty());
+    CHECK(editor.text()->originText().isEmpty());
+}
+
+TEST_CASE_FIXTURE(EditorFixture,
+                  "the first half of a passage is a new one with half the bars and their notes, "
+                  "for the player to name") {
+    Passage whole;
+    whole.id = book->newId();
+    whole.title = {"Letter C", addPiece("River Suite"), {}};
+    whole.music.firstBar = 41;
+    whole.music.bars = 5;
+    whole.music.meter = Meter::parse("2/2", "1/4", "").value(); // not counted in the usual halves
+    whole.tempi.start = Tempo::bpm(84);
+    whole.tempi.rule.target = Tempo::bpm(96);
+    for (int quarter = 0; quarter < 20; ++quarter) {
+        Note note;
+        note.onset = *reducedFraction(quarter, 4);
+        note.length = {1, 4};
+        whole.notes.push_back(note);
+    }
+    PassageFact made{whole.id, whole.title, whole.music, whole.tempi};
+    made.notes = whole.notes;
+    book->record(made);
+    editor.set("title", "half typed");
+    editor.loadFirstHalf(text(whole.id));
+    CHECK(editor.passage().isEmpty());
+    CHECK(editor.changed());
+    CHECK(editor.draft().value("title") == "");
+    CHECK(editor.pieceChoice() == text(whole.title.piece));
+    CHECK(editor.piece()->name() == "River Suite");
+    const Passage half = saved(editor.save());
+    CHECK(half.id != whole.id);
+    CHECK(half.title == Title{"bars 41–42", whole.title.piece});
+    CHECK(half.music.bars == 2);
+    CHECK(half.music.meter == whole.music.meter);
+    CHECK(half.tempi == whole.tempi);
+    CHECK(half.notes.size() == 9); // with the note on which it lands
+    CHECK(saved(text(whole.id)) == whole);
+}
+
+TEST_CASE_FIXTURE(EditorFixture, "the first half of one bar is that bar") {
+    const Id id = addPassage("coda");
+    editor.load(text(id));
+    editor.set("bars", "1"); // not saved
+    editor.loadFirstHalf(text(id));
+    CHECK(editor.draft().value("bars") == "1");
+    editor.load(text(id));
+    CHECK(editor.draft().value("bars") == "1"); // it is there again
+    CHECK(editor.changed());
 }
 
 TEST_CASE_FIXTURE(EditorFixture, "a second window types, and records nothing") {

@@ -6,6 +6,7 @@
 #include "../../practice/book_fixture.h"
 #include "../../practice/virtual_sound.h"
 #include "models/keys/key_table.h"
+#include "models/passages/draft_check.h"
 #include "models/passages/passage_draft.h"
 #include "models/settings/setting_choices.h"
 #include "models/settings/settings_model.h"
