@@ -22,9 +22,9 @@ constexpr const char* script = "cccccccmcccclcc";
 const std::string demonstrationDevice = "d0d0d0d0d0d0d0d0d0d0d0d0d0d0d0d0";
 constexpr QSize curveSize(900, 480);
 
-struct Places {
+struct OutputPaths {
     std::string folder, state, click, curve, passage;
-    explicit Places(const std::string& out)
+    explicit OutputPaths(const std::string& out)
         : folder(out + "/drilled"), state(out + "/state"), click(out + "/click.wav"),
           curve(out + "/curve.png"), passage(out + "/passage") {}
 };
@@ -75,42 +75,42 @@ Timestamp noonOf(Timestamp now) {
     return {noon * minute, now.offsetMinutes};
 }
 
-Done writeAll(const Places& places, const practice::VirtualDrillResult& drill, const PassageRecord& record,
-              Date today) {
-    Done written = writeClick(places.click, drill.sound);
-    if (written) written = writeCurve(places.curve, record, today);
-    if (written) written = command::writeInFolder(places.passage, record.passage.title.name + '\n');
+Done writeAll(const OutputPaths& paths, const practice::VirtualDrillResult& drill,
+              const PassageRecord& record, Date today) {
+    Done written = writeClick(paths.click, drill.sound);
+    if (written) written = writeCurve(paths.curve, record, today);
+    if (written) written = command::writeInFolder(paths.passage, record.passage.title.name + '\n');
     return written;
 }
 
-std::string wordsAbout(const Places& places, const practice::VirtualDrillResult& drill,
+std::string wordsAbout(const OutputPaths& paths, const practice::VirtualDrillResult& drill,
                        const std::string& differs) {
     std::string words = demonstrationPassage;
     words += "\n\n" + drillTable(drill) + '\n';
-    words += "the click that was played: " + places.click + '\n';
-    words += "the tempo curve:           " + places.curve + '\n';
-    words += "the practice folder:       " + places.folder + "\n\n";
+    words += "the click that was played: " + paths.click + '\n';
+    words += "the tempo curve:           " + paths.curve + '\n';
+    words += "the practice folder:       " + paths.folder + "\n\n";
     if (differs.empty()) return words + "engine, practice log and fold agree\n";
     return words + "engine, practice log and fold do not agree: " + differs + '\n';
 }
 
 Result<int> demonstrate(const std::string& sampleDir, const std::string& outDir, Timestamp now) {
-    const Places places(outDir);
+    const OutputPaths paths(outDir);
     const Date today = now.date();
-    const Done cleared = clearEarlier(sampleDir, places.folder);
+    const Done cleared = clearEarlier(sampleDir, paths.folder);
     if (!cleared) return cleared.fault();
-    const auto copied = copySample(sampleDir, places.folder, today);
+    const auto copied = copySample(sampleDir, paths.folder, today);
     if (!copied) return copied.fault();
-    const journal::JournalLocation place{places.folder, demonstrationDevice, places.state};
-    const auto drill = practice::drillVirtually(place, demonstrationPassage, script, noonOf(now));
+    const journal::JournalLocation location{paths.folder, demonstrationDevice, paths.state};
+    const auto drill = practice::drillVirtually(location, demonstrationPassage, script, noonOf(now));
     if (!drill) return drill.fault();
-    const auto notebook = foldFromDisk(places.folder, noonOf(now));
+    const auto notebook = foldFromDisk(paths.folder, noonOf(now));
     if (!notebook) return notebook.fault();
     const PassageRecord& record = *notebook->passage(notebook->find(demonstrationPassage).front());
-    const Done written = writeAll(places, *drill, record, today);
+    const Done written = writeAll(paths, *drill, record, today);
     if (!written) return written.fault();
     const std::string differs = disagreement(*drill, record, today);
-    const Done said = command::say(wordsAbout(places, *drill, differs));
+    const Done said = command::say(wordsAbout(paths, *drill, differs));
     if (!said) return said.fault();
     return differs.empty() ? command::exitDone : command::exitInput;
 }

@@ -10,7 +10,7 @@ import picture
 import presses
 import windows
 from page import replaced
-from place import SOURCE, Place
+from workspace import SOURCE, Workspace
 
 PARTS = {"clicks": clicks, "journals": journals, "windows": windows, "presses": presses, "frames": frames}
 PAGE = os.path.join(SOURCE, "docs", "performance.md")
@@ -45,7 +45,7 @@ def keep(name, text, panels, in_docs):
 
 def main():
     chosen = words()
-    where = Place(chosen.build, chosen.rounds, chosen.before)
+    where = Workspace(chosen.build, chosen.rounds, chosen.before)
     try:
         for name in chosen.parts or PARTS:
             print(f"== {name}, {chosen.rounds} rounds", flush=True)

@@ -2,7 +2,7 @@
 """A click in septuplets at 137 BPM, 48 kHz, mono: rendered and discarded, and written as a WAV file."""
 from page import table
 from picture import Panel
-from place import processor_seconds, told, told_seconds
+from workspace import processor_seconds, told, told_seconds
 from ratios import Ratio, short, slope, take_turns
 
 from steady_click import SOUNDFONT, SteadyClick

@@ -6,7 +6,7 @@ import shutil
 
 from journals import RUNS
 from page import table
-from place import SOURCE, told
+from workspace import SOURCE, told
 from windows import ten_years
 
 OPENING, FRAME = 200, 33  # milliseconds

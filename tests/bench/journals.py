@@ -5,7 +5,7 @@ import subprocess
 
 from page import table
 from picture import Panel
-from place import told, told_seconds
+from workspace import told, told_seconds
 from ratios import Ratio, short, take_turns
 
 COUNTS = (100, 300, 1000, 3000)

@@ -8,7 +8,7 @@ import time
 
 from page import table
 from picture import Panel
-from place import told
+from workspace import told
 from ratios import short
 
 from player_window import Display, Window, wait

@@ -10,7 +10,7 @@ import typing
 from journals import RUNS
 from page import table
 from picture import Panel
-from place import SOURCE, told
+from workspace import SOURCE, told
 from ratios import Ratio, take_turns
 
 from player_window import Display
@@ -29,7 +29,7 @@ class Start(typing.NamedTuple):
     resident: int  # in bytes, once the window has settled
 
 
-class Desk:
+class PlayerHome:
     """Settings and caches of its own, kept from start to start as on a player's machine."""
 
     def __init__(self, where, display):
@@ -110,12 +110,12 @@ def contenders(where):
 
 def measure(where):
     with Display() as display:
-        desk = Desk(where, display)
+        home = PlayerHome(where, display)
         words = contenders(where)
         for name in MANY:
-            desk.keep_checkpoint(words[name])
-        starts = take_turns({name: lambda line=line: desk.start(line) for name, line in words.items()}, where.rounds)
-        settled = take_turns({name: lambda line=line: desk.start(line, SETTLE) for name, line in words.items()}, MEMORY_ROUNDS)
+            home.keep_checkpoint(words[name])
+        starts = take_turns({name: lambda line=line: home.start(line) for name, line in words.items()}, where.rounds)
+        settled = take_turns({name: lambda line=line: home.start(line, SETTLE) for name, line in words.items()}, MEMORY_ROUNDS)
     took = {name: [start.seconds for start in found] for name, found in starts.items()}
     rows = [row(name, starts, settled) for name in words]
     text = table(["as a multiple of the empty Qt Quick window", "start to first frame", "processor time until then",

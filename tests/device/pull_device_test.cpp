@@ -14,8 +14,8 @@ namespace {
 
 struct Source {
     explicit Source(FrameFormat format) : device{feed, format} {}
-    std::shared_ptr<RenderHost> stage = std::make_shared<RenderHost>(std::make_shared<TestRenderer>());
-    Feed feed{stage, stage->gate().allot()};
+    std::shared_ptr<RenderHost> host = std::make_shared<RenderHost>(std::make_shared<TestRenderer>());
+    Feed feed{host, host->gate().allot()};
     PullDevice device;
 };
 
@@ -35,21 +35,21 @@ TEST_CASE("a read is always filled: silence at first, sound once it has the owne
     REQUIRE(source.feed.take(48'000));
     CHECK(read<float>(source, 960) == std::vector<float>(960, 1.0F));
     CHECK(read<float>(source, 20'000) == std::vector<float>(20'000, 1.0F));
-    CHECK(source.stage->rendered() == 20'960);
+    CHECK(source.host->rendered() == 20'960);
 }
 
 TEST_CASE("every channel gets the same sound") {
     Source source{{true, 3}};
     REQUIRE(source.feed.take(48'000));
     CHECK(read<float>(source, 30) == std::vector<float>(30, 1.0F));
-    CHECK(source.stage->rendered() == 10);
+    CHECK(source.host->rendered() == 10);
 }
 
 TEST_CASE("full scale in 16 bits is 32767") {
     Source source{{false, 2}};
     REQUIRE(source.feed.take(48'000));
     CHECK(read<std::int16_t>(source, 20) == std::vector<std::int16_t>(20, 32767));
-    CHECK(source.stage->rendered() == 10);
+    CHECK(source.host->rendered() == 10);
 }
 
 TEST_CASE("a read gives whole frames only") {

@@ -16,8 +16,8 @@ using namespace piolo::tripwire;
 
 TEST_CASE("reads, measurements and underruns of a device trip no wire") {
     auto engine = std::make_shared<DrillEngine>();
-    auto stage = std::make_shared<RenderHost>(engine);
-    Feed feed{stage, stage->gate().allot()};
+    auto host = std::make_shared<RenderHost>(engine);
+    Feed feed{host, host->gate().allot()};
     PullDevice device{feed, {false, 2}};
     REQUIRE(feed.take(44'100));
     Command start;
@@ -37,7 +37,7 @@ TEST_CASE("reads, measurements and underruns of a device trip no wire") {
     INFO(textOf(trips));
     CHECK(trips == Trips{});
     CHECK(pulses > 100);
-    CHECK(stage->rendered() > 10'000'000);
+    CHECK(host->rendered() > 10'000'000);
 }
 
 #endif

@@ -74,10 +74,10 @@ private:
 struct House {
     House() { needApplication(); }
     std::shared_ptr<TestRenderer> renderer = std::make_shared<TestRenderer>();
-    std::shared_ptr<RenderHost> stage = std::make_shared<RenderHost>(renderer);
+    std::shared_ptr<RenderHost> host = std::make_shared<RenderHost>(renderer);
     std::shared_ptr<Script> script = std::make_shared<Script>();
     SoundThread thread;
-    Supervisor keeper{stage, thread, [script = script] { return std::make_unique<ScriptedSink>(script); }};
+    Supervisor keeper{host, thread, [script = script] { return std::make_unique<ScriptedSink>(script); }};
     std::int64_t now = 0;
 
     /// Lets the threads work, while the test's time stands still, until `so` is true.
@@ -125,7 +125,7 @@ TEST_CASE("a device that opens plays, and its name is reported") {
     CHECK(house.keeper.state().deviceName == "scripted horn room");
     CHECK(house.keeper.state().rate == 48'000);
     house.drink(3);
-    CHECK(house.stage->rendered() == 2880);
+    CHECK(house.host->rendered() == 2880);
 }
 
 TEST_CASE("without a device, time continues in silence, and a device that appears takes over") {
@@ -134,13 +134,13 @@ TEST_CASE("without a device, time continues in silence, and a device that appear
     house.keeper.start("", house.now);
     REQUIRE(house.untilState(Kind::silent));
     CHECK(house.keeper.state().deviceName.empty());
-    REQUIRE(house.until([&] { return house.stage->rendered() > 0; }));
+    REQUIRE(house.until([&] { return house.host->rendered() > 0; }));
     house.script->opens = Opening::Kind::opened;
     house.passSettled(Supervisor::retryWhenSilent);
     REQUIRE(house.untilState(Kind::playing));
-    const auto before = house.stage->rendered();
+    const auto before = house.host->rendered();
     house.drink(1);
-    CHECK(house.stage->rendered() == before + 960);
+    CHECK(house.host->rendered() == before + 960);
     CHECK(house.renderer->overlaps == 0);
 }
 
@@ -149,7 +149,7 @@ TEST_CASE("a refused device does not disturb the silent clock") {
     house.script->opens = Opening::Kind::refused;
     house.keeper.start("", house.now);
     REQUIRE(house.untilState(Kind::silent));
-    REQUIRE(house.until([&] { return house.stage->rendered() > 0; }));
+    REQUIRE(house.until([&] { return house.host->rendered() > 0; }));
     house.passSettled(5 * Supervisor::second);
     CHECK(house.script->made >= 3);
     house.keeper.stop();
@@ -165,7 +165,7 @@ TEST_CASE("a hanging attempt to open is abandoned; if it wakes up, it gets silen
     house.pass(Supervisor::openingLimit + 2 * look);
     REQUIRE(house.untilState(Kind::silent));
     CHECK(SoundThread::leftBehind() == left + 1);
-    REQUIRE(house.until([&] { return house.stage->rendered() > 0; }));
+    REQUIRE(house.until([&] { return house.host->rendered() > 0; }));
     house.script->hangsInOpen = false;
     house.pass(Supervisor::retryAfterLoss);
     REQUIRE(house.untilState(Kind::playing));
@@ -260,11 +260,11 @@ TEST_CASE(
     House house;
     house.script->rate = 44'100;
     house.playWarm();
-    const auto before = house.stage->rendered();
+    const auto before = house.host->rendered();
     house.script->opens = Opening::Kind::noServer;
     house.script->ears.ended();
     REQUIRE(house.untilState(Kind::silent));
-    REQUIRE(house.until([&] { return house.stage->rendered() > before; }));
+    REQUIRE(house.until([&] { return house.host->rendered() > before; }));
     house.keeper.stop();
     CHECK(house.renderer->rates == std::vector<int>{44'100});
     CHECK_FALSE(house.renderer->isHeard);
@@ -279,14 +279,14 @@ TEST_CASE("a device that opens but never asks for samples leaves the silent cloc
     house.script->opens = Opening::Kind::noServer;
     house.keeper.start("", house.now);
     REQUIRE(house.untilState(Kind::silent));
-    REQUIRE(house.until([&] { return house.stage->rendered() > 0; }));
+    REQUIRE(house.until([&] { return house.host->rendered() > 0; }));
     house.script->opens = Opening::Kind::opened;
     house.script->asks = static_cast<int>(Supervisor::provenFills) - 1;
     for (int turn = 0; turn < 20; ++turn) {
         house.passSettled(Supervisor::second);
-        const auto before = house.stage->rendered();
+        const auto before = house.host->rendered();
         CHECK(house.keeper.state().kind == Kind::silent);
-        REQUIRE(house.until([&] { return house.stage->rendered() > before; }));
+        REQUIRE(house.until([&] { return house.host->rendered() > before; }));
     }
     CHECK(house.script->made >= 4);
     CHECK_FALSE(house.renderer->isHeard);
@@ -323,9 +323,9 @@ TEST_CASE("stopping does not wait for a device that hangs while closing") {
         REQUIRE(house.untilState(Kind::playing));
         house.keeper.stop();
         CHECK(SoundThread::leftBehind() == left + 1);
-        const auto before = house.stage->rendered();
+        const auto before = house.host->rendered();
         house.drink(1);
-        CHECK(house.stage->rendered() == before);
+        CHECK(house.host->rendered() == before);
         house.script->release.release();
         CHECK(house.until([&] { return house.script->destroyed == 1; }));
     }
@@ -341,7 +341,7 @@ TEST_CASE("choosing another device keeps the counts, including underruns") {
     house.keeper.choose("two", house.now);
     REQUIRE(house.until([&] { return house.keeper.state().deviceName == "scripted two"; }));
     house.drink(1);
-    CHECK(house.stage->rendered() == 2880);
+    CHECK(house.host->rendered() == 2880);
     CHECK(house.keeper.state().underruns == 1);
     house.keeper.start("one", house.now);
     CHECK(house.keeper.state().underruns == 0);
@@ -352,7 +352,7 @@ TEST_CASE("after stop nobody renders") {
     house.script->opens = Opening::Kind::noDevice;
     house.keeper.start("", house.now);
     REQUIRE(house.untilState(Kind::silent));
-    REQUIRE(house.until([&] { return house.stage->rendered() > 0; }));
+    REQUIRE(house.until([&] { return house.host->rendered() > 0; }));
     house.keeper.stop();
     const auto frames = house.renderer->frames;
     house.pass(Supervisor::second);

@@ -163,5 +163,5 @@ TEST_CASE("a written file contains the bytes, and a fault names the path") {
     CHECK(contentOf(folder / "x.mid") == std::string(bytes.begin(), bytes.end()));
     const auto written = writeMidi(folder / "none/x.mid", track);
     REQUIRE_FALSE(written.ok());
-    CHECK(written.fault().place.file == folder / "none/x.mid");
+    CHECK(written.fault().location.file == folder / "none/x.mid");
 }

@@ -18,7 +18,7 @@ TEST_CASE("a plugin that is not there is a fault that names its file") {
     const auto found = files::pluginObject("nowhere", "pioloNowhere");
     REQUIRE(!found);
     CHECK(found.fault().number == FaultNumber::cannotRead);
-    CHECK(found.fault().place.file == "libpiolo_nowhere.so");
+    CHECK(found.fault().location.file == "libpiolo_nowhere.so");
     const auto functions = files::pluginFunctions<Absent>();
     REQUIRE(!functions);
     CHECK(functions.fault() == found.fault());

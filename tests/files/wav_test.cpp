@@ -47,7 +47,7 @@ std::string refusal(const std::string& content) {
     const auto wav = readWav(folder / "x.wav");
     if (wav.ok()) return "read";
     CHECK(wav.fault().number == FaultNumber::badWav);
-    CHECK(wav.fault().place == Place{folder / "x.wav", 0});
+    CHECK(wav.fault().location == FaultLocation{folder / "x.wav", 0});
     return wav.fault().arguments.at(0);
 }
 

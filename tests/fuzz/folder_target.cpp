@@ -35,7 +35,7 @@ void runFolder(std::string_view bytes) {
     hold(bool(contents), "a folder is read whatever its files hold");
     const auto told = contents->facts.size() + contents->faults.size();
     hold(told <= static_cast<std::size_t>(lines), "a line is a fact or one fault");
-    for (const Fault& fault : contents->faults) hold(fault.place.line > 0, "a fault names its line");
+    for (const Fault& fault : contents->faults) hold(fault.location.line > 0, "a fault names its line");
     const auto notebook = fold(contents->facts);
     auto facts = contents->facts;
     std::reverse(facts.begin(), facts.end());

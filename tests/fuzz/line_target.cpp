@@ -12,7 +12,7 @@ void runLine(std::string_view bytes) {
     hold(head.order >= 0 && head.order <= journal::mostOrder, "an order is in its range or 0");
     hold(head.device.empty() || Id::parse(head.device), "a device is an id or nothing");
     if (!fact) {
-        hold(fact.fault().place == Place{"a.jsonl", 1}, "a fault names its place");
+        hold(fact.fault().location == FaultLocation{"a.jsonl", 1}, "a fault names its place");
         return;
     }
     const auto again = journal::fromLine(journal::toLine(*fact), {"a.jsonl", 1});

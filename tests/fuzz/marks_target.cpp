@@ -24,7 +24,8 @@ void runMarks(std::string_view bytes) {
     for (;;) {
         const auto mark = reader.next();
         if (!mark) {
-            hold(mark.fault().place.file == "-" && mark.fault().place.line > 0, "a fault names its line");
+            hold(mark.fault().location.file == "-" && mark.fault().location.line > 0,
+                 "a fault names its line");
             return;
         }
         if (!*mark) return;

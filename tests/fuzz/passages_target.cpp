@@ -9,7 +9,7 @@ namespace piolo::fuzz {
 void runPassages(std::string_view bytes) {
     const auto set = journal::readPassages(bytes, "a.piolo.json");
     if (!set) {
-        hold(set.fault().place.file == "a.piolo.json", "a fault names its file");
+        hold(set.fault().location.file == "a.piolo.json", "a fault names its file");
         return;
     }
     const auto again = journal::readPassages(journal::passageFileText(*set), "a.piolo.json");

@@ -66,7 +66,7 @@ void pick(const score::Score& score, std::size_t part, score::Stretch stretch) {
 void runScore(std::string_view bytes) {
     const auto reading = score::readScore(bytes, "a.mxl");
     for (const Fault& fault : reading.faults)
-        hold(fault.place.file.starts_with("a.mxl"), "a fault names its file");
+        hold(fault.location.file.starts_with("a.mxl"), "a fault names its file");
     if (!reading.faults.empty()) return;
     hold(!reading.score.parts.empty(), "a good score has a part");
     for (std::size_t part = 0; part < reading.score.parts.size(); ++part) {

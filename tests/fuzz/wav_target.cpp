@@ -14,7 +14,7 @@ void runWav(std::string_view bytes) {
         hold(wav->samples.size() * 4 <= bytes.size(), "no more samples than the file holds");
     } else {
         hold(wav.fault().number == FaultNumber::badWav, "what is no sound is told as such");
-        hold(wav.fault().place.file == path, "a fault names its file");
+        hold(wav.fault().location.file == path, "a fault names its file");
     }
 }
 

@@ -23,7 +23,7 @@ int refusal(const std::string& bytes) {
     if (!read) return static_cast<int>(read.fault().number);
     const auto checked = checkPicture(*read);
     if (checked) return 0;
-    CHECK(checked.fault().place.file == (scratch / "page"));
+    CHECK(checked.fault().location.file == (scratch / "page"));
     return static_cast<int>(checked.fault().number);
 }
 
@@ -109,6 +109,6 @@ TEST_CASE("a file over the limit, a folder, a pipe and a file that is not there 
         const auto read = readPictureFile(other);
         REQUIRE_FALSE(read);
         CHECK(read.fault().number == FaultNumber::cannotRead);
-        CHECK(read.fault().place.file == other);
+        CHECK(read.fault().location.file == other);
     }
 }

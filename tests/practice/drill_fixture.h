@@ -32,7 +32,7 @@ private:
     const engine::DrillEngine& engine_;
 };
 
-inline constexpr const char* deskDevice = "0123456789abcdef0123456789abcdef";
+inline constexpr const char* testDevice = "0123456789abcdef0123456789abcdef";
 
 /// True for that bar and beat within two blocks of half the beat at 84 BPM.
 [[nodiscard]] inline bool isInTheMiddleOf(const Spot& spot, std::int32_t bar, std::int32_t beat) {
@@ -105,7 +105,7 @@ public:
     template <typename Body>
     [[nodiscard]] std::vector<Body> onDisk() {
         REQUIRE(book->flush(10'000));
-        const auto contents = journal::readFolder(folder(), deskDevice, clock->now().utcMillis);
+        const auto contents = journal::readFolder(folder(), testDevice, clock->now().utcMillis);
         REQUIRE(contents);
         std::vector<Body> bodies;
         for (const Fact& fact : contents->facts)
@@ -131,7 +131,7 @@ private:
     void openBook() {
         journal::JournalPorts ports;
         ports.clock = clock;
-        auto opened = practice::PracticeBook::open({folder(), deskDevice, state()}, std::move(ports));
+        auto opened = practice::PracticeBook::open({folder(), testDevice, state()}, std::move(ports));
         REQUIRE(opened);
         book = std::move(opened).value();
     }

@@ -83,28 +83,28 @@ struct Measured {
 };
 
 /// The visible texts and their positions.
-QHash<const QQuickItem*, QRectF> places(const ScreenFixture& stage) {
+QHash<const QQuickItem*, QRectF> places(const ScreenFixture& fixture) {
     QHash<const QQuickItem*, QRectF> found;
-    for (const QQuickItem* item : stage.shown())
+    for (const QQuickItem* item : fixture.shown())
         if (item->inherits("QQuickText")) found.insert(item, item->mapRectToScene(item->boundingRect()));
     return found;
 }
 
 /// A picture in which all texts have their final positions: lists are laid out while they are drawn.
-QImage settled(ScreenFixture& stage) {
+QImage settled(ScreenFixture& fixture) {
     for (int turn = 0; turn < 20; ++turn) {
-        const auto before = places(stage);
-        QImage picture = stage.shot();
-        if (places(stage) == before) return picture;
+        const auto before = places(fixture);
+        QImage picture = fixture.shot();
+        if (places(fixture) == before) return picture;
     }
     FAIL("the screen does not come to rest");
     return {};
 }
 
-Measured measure(ScreenFixture& stage) {
+Measured measure(ScreenFixture& fixture) {
     Measured measured;
-    const QImage picture = settled(stage);
-    for (const QQuickItem* item : stage.shown()) {
+    const QImage picture = settled(fixture);
+    for (const QQuickItem* item : fixture.shown()) {
         if (!item->inherits("QQuickText") || item->property("text").toString().trimmed().isEmpty()) continue;
         if (isDimmed(item)) continue;
         const QRect place = shownPart(item, picture.rect());
@@ -118,17 +118,17 @@ Measured measure(ScreenFixture& stage) {
     return measured;
 }
 
-void checkBothThemes(ScreenFixture& stage, const char* screen, int least) {
+void checkBothThemes(ScreenFixture& fixture, const char* screen, int least) {
     CAPTURE(screen);
     for (const bool dark : {false, true}) {
         CAPTURE(dark);
-        stage.setDark(dark);
-        stage.play(0.05);
-        Measured measured = measure(stage);
+        fixture.setDark(dark);
+        fixture.play(0.05);
+        Measured measured = measure(fixture);
         // A line of a list may have its position before it is drawn.
         for (int turn = 0; turn < 5 && !measured.faint.isEmpty(); ++turn) {
-            stage.play(0.1);
-            measured = measure(stage);
+            fixture.play(0.1);
+            measured = measure(fixture);
         }
         CHECK(measured.texts >= least);
         CHECK(measured.faint.join("\n").toStdString() == "");
@@ -142,10 +142,10 @@ int leastTexts(std::string_view screen) {
     return screen == "scales" ? 10 : 12;
 }
 
-void checkEveryScreen(ScreenFixture& stage) {
+void checkEveryScreen(ScreenFixture& fixture) {
     for (const auto& screen : piolo::models::screenTable) {
-        stage.open(screen.name);
-        checkBothThemes(stage, std::string(screen.name).c_str(), leastTexts(screen.name));
+        fixture.open(screen.name);
+        checkBothThemes(fixture, std::string(screen.name).c_str(), leastTexts(screen.name));
     }
 }
 
@@ -160,47 +160,47 @@ TEST_CASE("contrast is measured as the guidelines define it") {
 }
 
 TEST_CASE("every text of every screen has the contrast that AA requires, in both themes") {
-    ScreenFixture stage;
-    checkEveryScreen(stage);
-    stage.open("scales");
+    ScreenFixture fixture;
+    checkEveryScreen(fixture);
+    fixture.open("scales");
     for (const auto* side : {"grid", "weeks", "instrument"}) {
-        stage.find(QStringLiteral("scalesScreen"))->setProperty("side", QString::fromLatin1(side));
-        checkBothThemes(stage, side, 10);
+        fixture.find(QStringLiteral("scalesScreen"))->setProperty("side", QString::fromLatin1(side));
+        checkBothThemes(fixture, side, 10);
     }
-    stage.open("drill");
-    stage.tap(Qt::Key_Space);
-    stage.play(8);
-    checkBothThemes(stage, "playing", 10);
-    stage.tap(Qt::Key_Escape);
-    stage.play(1);
-    stage.open("runThrough");
-    stage.room().runThrough()->start();
-    checkBothThemes(stage, "a run-through that is played", 5);
-    stage.room().runThrough()->markStop();
-    stage.room().runThrough()->finish(true);
-    checkBothThemes(stage, "a run-through that is looked over", 10);
+    fixture.open("drill");
+    fixture.tap(Qt::Key_Space);
+    fixture.play(8);
+    checkBothThemes(fixture, "playing", 10);
+    fixture.tap(Qt::Key_Escape);
+    fixture.play(1);
+    fixture.open("runThrough");
+    fixture.room().runThrough()->start();
+    checkBothThemes(fixture, "a run-through that is played", 5);
+    fixture.room().runThrough()->markStop();
+    fixture.room().runThrough()->finish(true);
+    checkBothThemes(fixture, "a run-through that is looked over", 10);
 }
 
 TEST_CASE("in the smallest window every text has that contrast, too") {
-    ScreenFixture stage;
-    stage.resize(1024, 640);
-    checkEveryScreen(stage);
-    stage.open("scales");
-    stage.room().drillScale(false);
-    checkBothThemes(stage, "a scale's drill", 30);
+    ScreenFixture fixture;
+    fixture.resize(1024, 640);
+    checkEveryScreen(fixture);
+    fixture.open("scales");
+    fixture.room().drillScale(false);
+    checkBothThemes(fixture, "a scale's drill", 30);
 }
 
 TEST_CASE("a text without contrast is found") {
-    ScreenFixture stage;
-    stage.room().setScreen(QStringLiteral("help"));
-    stage.play(0.05);
-    for (QQuickItem* item : stage.shown())
+    ScreenFixture fixture;
+    fixture.room().setScreen(QStringLiteral("help"));
+    fixture.play(0.05);
+    for (QQuickItem* item : fixture.shown())
         if (item->inherits("QQuickText") && item->property("text") == QStringLiteral("Help"))
             item->setProperty("color", QColor(0xf0, 0xea, 0xe0));
-    CHECK_FALSE(measure(stage).faint.isEmpty());
+    CHECK_FALSE(measure(fixture).faint.isEmpty());
 }
 
 TEST_CASE("the first start has that contrast, too") {
-    ScreenFixture stage(true);
-    checkBothThemes(stage, "welcome", 8);
+    ScreenFixture fixture(true);
+    checkBothThemes(fixture, "welcome", 8);
 }

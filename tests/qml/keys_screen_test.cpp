@@ -18,33 +18,33 @@ namespace {
 
 struct KeysScreen {
     explicit KeysScreen(const char* screen) {
-        stage.room().keys()->listener().setBounceMillis(0); // a test presses faster than a finger
-        stage.room().setScreen(QString::fromLatin1(screen));
-        stage.play(0.05);
+        fixture.room().keys()->listener().setBounceMillis(0); // a test presses faster than a finger
+        fixture.room().setScreen(QString::fromLatin1(screen));
+        fixture.play(0.05);
     }
     void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
-        QTest::keyClick(&stage.window(), key, with);
-        stage.play(0.02);
+        QTest::keyClick(&fixture.window(), key, with);
+        fixture.play(0.02);
     }
     /// Presses the button with that name, using the keyboard.
-    void press(const QString& name) { stage.press(name, Qt::Key_Return); }
+    void press(const QString& name) { fixture.press(name, Qt::Key_Return); }
     [[nodiscard]] bool says(const QString& words) const { return telling(words) != nullptr; }
     /// The last item on the screen with that text.
     [[nodiscard]] QQuickItem* telling(const QString& words) const {
         QQuickItem* found = nullptr;
-        for (QQuickItem* item : stage.shown())
+        for (QQuickItem* item : fixture.shown())
             if (item->property("text").toString().contains(words)) found = item;
         return found;
     }
     /// The button that removes this key.
     [[nodiscard]] QQuickItem* chip(const QString& words) const {
-        for (QQuickItem* item : stage.shown())
+        for (QQuickItem* item : fixture.shown())
             if (item->property("words").toString() == words) return item;
         return nullptr;
     }
-    [[nodiscard]] models::KeyBindings& keys() { return *stage.room().keys(); }
+    [[nodiscard]] models::KeyBindings& keys() { return *fixture.room().keys(); }
 
-    ScreenFixture stage;
+    ScreenFixture fixture;
 };
 
 /// Shows the window at every size in both themes after `act`: `says` is visible each time.
@@ -52,8 +52,8 @@ void shoot(const char* name, const QString& says, const std::function<void(KeysS
     for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)})
         for (const bool dark : {false, true}) {
             KeysScreen screen("settings");
-            screen.stage.resize(size.width(), size.height());
-            screen.stage.setDark(dark);
+            screen.fixture.resize(size.width(), size.height());
+            screen.fixture.setDark(dark);
             act(screen);
             CAPTURE(size.width());
             QTest::qWait(100); // until it is laid out
@@ -62,12 +62,12 @@ void shoot(const char* name, const QString& says, const std::function<void(KeysS
                 const QQuickItem* const told = screen.telling(says);
                 return told != nullptr && window.contains(told->mapRectToScene(told->boundingRect()));
             }));
-            test::keepShot(screen.stage.shot(), QStringLiteral("%1-%2x%3%4")
-                                                    .arg(QLatin1String(name))
-                                                    .arg(size.width())
-                                                    .arg(size.height())
-                                                    .arg(dark ? QStringLiteral("-dark") : QString()));
-            CHECK(screen.stage.warnings().join("\n").toStdString() == "");
+            test::keepShot(screen.fixture.shot(), QStringLiteral("%1-%2x%3%4")
+                                                      .arg(QLatin1String(name))
+                                                      .arg(size.width())
+                                                      .arg(size.height())
+                                                      .arg(dark ? QStringLiteral("-dark") : QString()));
+            CHECK(screen.fixture.warnings().join("\n").toStdString() == "");
         }
 }
 
@@ -82,7 +82,7 @@ TEST_CASE("a key is added, fought over and taken away by keyboard, and each time
     screen.press("bind-hear");
     screen.key(Qt::Key_F9);
     CHECK(screen.says("F9 is already used"));
-    CHECK(screen.stage.find("takeOverKey") != nullptr);
+    CHECK(screen.fixture.find("takeOverKey") != nullptr);
     screen.press("takeOverKey");
     CHECK(screen.keys().shown(KeyAction::hear) == "F9, H");
     CHECK(screen.says("F9 is no longer a key for “Try once at the target”."));
@@ -97,7 +97,7 @@ TEST_CASE("a key is added, fought over and taken away by keyboard, and each time
     CHECK(screen.keys().shown(KeyAction::hear) == "H");
     CHECK(screen.says("F9 is no longer a key for"));
     CHECK(screen.chip("F9") == nullptr);
-    CHECK(screen.stage.warnings().join("\n").toStdString() == "");
+    CHECK(screen.fixture.warnings().join("\n").toStdString() == "");
 }
 
 TEST_CASE("a set of keys by what the pedal sends lists the changes, and the default keys undo it") {
@@ -132,22 +132,22 @@ TEST_CASE("the help follows the keys in force") {
 
 TEST_CASE("one pedal on the screen: a press starts, holding stops, holding again opens the next passage") {
     KeysScreen screen("drill");
-    screen.stage.room().openDrill(QString::fromStdString(screen.stage.passage().text()));
+    screen.fixture.room().openDrill(QString::fromStdString(screen.fixture.passage().text()));
     screen.keys().useSet("one");
-    DrillModel& drill = *screen.stage.room().drill();
+    DrillModel& drill = *screen.fixture.room().drill();
     const QString passage = drill.passageText();
     const auto hold = [&] {
-        QTest::keyPress(&screen.stage.window(), Qt::Key_PageDown);
-        screen.stage.play(1.0);
+        QTest::keyPress(&screen.fixture.window(), Qt::Key_PageDown);
+        screen.fixture.play(1.0);
         QTest::qWait(900); // the pedal's own timer
-        QTest::keyRelease(&screen.stage.window(), Qt::Key_PageDown);
-        screen.stage.play(0.3);
+        QTest::keyRelease(&screen.fixture.window(), Qt::Key_PageDown);
+        screen.fixture.play(0.3);
     };
-    QTest::keyClick(&screen.stage.window(), Qt::Key_PageDown);
-    screen.stage.play(0.5);
+    QTest::keyClick(&screen.fixture.window(), Qt::Key_PageDown);
+    screen.fixture.play(0.5);
     QTest::qWait(400);
     CHECK(drill.state() == DrillModel::State::Playing);
-    screen.stage.play(1);
+    screen.fixture.play(1);
     hold();
     CHECK(drill.state() == DrillModel::State::Stopped);
     CHECK(drill.passageText() == passage);
@@ -158,44 +158,44 @@ TEST_CASE("one pedal on the screen: a press starts, holding stops, holding again
 
 TEST_CASE("the next passage is the next in the list, after the last one the first, by key and by button") {
     KeysScreen screen("drill");
-    auto* const passages = screen.stage.room().passages();
+    auto* const passages = screen.fixture.room().passages();
     REQUIRE(passages->count() > 1);
-    screen.stage.room().openDrill(passages->idAt(0));
-    screen.stage.play(0.05);
+    screen.fixture.room().openDrill(passages->idAt(0));
+    screen.fixture.play(0.05);
     for (int step = 1; step <= passages->count(); ++step) {
         if (step % 2 == 0)
             screen.press("nextPassage");
         else
             screen.key(Qt::Key_N);
-        CHECK(screen.stage.room().drill()->passageText() == passages->idAt(step % passages->count()));
+        CHECK(screen.fixture.room().drill()->passageText() == passages->idAt(step % passages->count()));
     }
 }
 
 TEST_CASE("after a scale comes the one that the grid suggests") {
     KeysScreen screen("scales");
-    auto& scales = *screen.stage.room().scales();
+    auto& scales = *screen.fixture.room().scales();
     scales.choices()->setInstrument("alto saxophone");
     scales.choose((scales.proposedRow() + 1) % 7, (scales.proposedColumn() + 1) % 12);
-    screen.stage.room().drillScale(false);
-    REQUIRE(screen.stage.room().screen() == "drill");
-    screen.stage.play(0.05);
-    const QString first = screen.stage.room().drill()->passageText();
+    screen.fixture.room().drillScale(false);
+    REQUIRE(screen.fixture.room().screen() == "drill");
+    screen.fixture.play(0.05);
+    const QString first = screen.fixture.room().drill()->passageText();
     screen.key(Qt::Key_N);
-    const QString next = screen.stage.room().drill()->passageText();
+    const QString next = screen.fixture.room().drill()->passageText();
     CHECK(next != first);
     CHECK(next.toStdString() == scales.proposedPassage().text());
 }
 
 TEST_CASE("a run-through by its keys: start, a stop, the stop taken back, the last note") {
     KeysScreen screen("passages");
-    auto& book = screen.stage.room().book();
+    auto& book = screen.fixture.room().book();
     const Id piece = book.newId();
     PieceFact march{piece, "Tallow Bridge March", {}, {}};
     march.bars = 64;
     book.record(march);
-    screen.stage.room().openRunThrough(QString::fromStdString(piece.text()));
-    screen.stage.play(0.05);
-    RunThroughModel& run = *screen.stage.room().runThrough();
+    screen.fixture.room().openRunThrough(QString::fromStdString(piece.text()));
+    screen.fixture.play(0.05);
+    RunThroughModel& run = *screen.fixture.room().runThrough();
     screen.key(Qt::Key_PageDown);
     REQUIRE(run.state() == RunThroughModel::State::Playing);
     screen.key(Qt::Key_Space);
@@ -206,7 +206,7 @@ TEST_CASE("a run-through by its keys: start, a stop, the stop taken back, the la
     CHECK(run.state() == RunThroughModel::State::Review);
     screen.key(Qt::Key_PageDown); // turns the page of the review again
     CHECK(run.state() == RunThroughModel::State::Review);
-    CHECK(screen.stage.warnings().join("\n").toStdString() == "");
+    CHECK(screen.fixture.warnings().join("\n").toStdString() == "");
 }
 
 TEST_CASE("the form's key saves and drills while a name is typed, even if it is another key") {
@@ -217,15 +217,15 @@ TEST_CASE("the form's key saves and drills while a name is typed, even if it is 
             screen.key(Qt::Key_D, Qt::ControlModifier);
         }
         screen.press("newPassage");
-        QQuickItem* const name = screen.stage.find("field-title");
+        QQuickItem* const name = screen.fixture.find("field-title");
         REQUIRE(name != nullptr);
         screen.key(Qt::Key_B);
         if (another)
             screen.key(Qt::Key_D, Qt::ControlModifier);
         else
             screen.key(Qt::Key_Return, Qt::ControlModifier);
-        CHECK(screen.stage.room().screen() == "drill");
-        CHECK(screen.stage.room().drill()->text()->title() == "b");
+        CHECK(screen.fixture.room().screen() == "drill");
+        CHECK(screen.fixture.room().drill()->text()->title() == "b");
     }
 }
 

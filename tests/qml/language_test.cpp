@@ -33,70 +33,70 @@ struct Spoken {
     }
 };
 
-void checkWhole(ScreenFixture& stage, const std::string& place) {
+void checkWhole(ScreenFixture& fixture, const std::string& place) {
     for (const QSize size : {QSize(1024, 640), QSize(1280, 800), QSize(1920, 1080)}) {
-        stage.resize(size.width(), size.height());
+        fixture.resize(size.width(), size.height());
         QString cut = "not looked at";
         for (int frame = 0; frame < 5 && !cut.isEmpty(); ++frame) { // lists are laid out during the first
                                                                     // frames
-            static_cast<void>(stage.shot());
-            cut = cutTexts(stage.window(), own).join("\n");
+            static_cast<void>(fixture.shot());
+            cut = cutTexts(fixture.window(), own).join("\n");
         }
         CAPTURE(place);
         CAPTURE(size.width());
-        CHECK(stage.warnings().join("\n").toStdString() == "");
+        CHECK(fixture.warnings().join("\n").toStdString() == "");
         CHECK(cut.toStdString() == "");
     }
 }
 
-void walkTheDrill(ScreenFixture& stage) {
-    stage.room().openDrill(QString::fromStdString(stage.passage().text()));
-    stage.play(0.1);
-    checkWhole(stage, "drill");
-    stage.tap(Qt::Key_Space);
-    stage.play(6);
-    checkWhole(stage, "playing");
-    const auto paused = [&] { return stage.room().drill()->state() == models::DrillModel::State::Paused; };
+void walkTheDrill(ScreenFixture& fixture) {
+    fixture.room().openDrill(QString::fromStdString(fixture.passage().text()));
+    fixture.play(0.1);
+    checkWhole(fixture, "drill");
+    fixture.tap(Qt::Key_Space);
+    fixture.play(6);
+    checkWhole(fixture, "playing");
+    const auto paused = [&] { return fixture.room().drill()->state() == models::DrillModel::State::Paused; };
     for (int miss = 0; miss < 6 && !paused(); ++miss) {
-        stage.tap(Qt::Key_Space);
-        stage.play(10);
+        fixture.tap(Qt::Key_Space);
+        fixture.play(10);
     }
     CHECK(paused());
-    checkWhole(stage, "offer");
-    stage.tap(Qt::Key_Escape);
-    stage.play(1);
+    checkWhole(fixture, "offer");
+    fixture.tap(Qt::Key_Escape);
+    fixture.play(1);
 }
 
-void walkTheScreens(ScreenFixture& stage) {
-    stage.room().setScreen("passages");
-    stage.play(0.1);
-    checkWhole(stage, "passages");
+void walkTheScreens(ScreenFixture& fixture) {
+    fixture.room().setScreen("passages");
+    fixture.play(0.1);
+    checkWhole(fixture, "passages");
     for (const char* card : {"musicFile", "onPaper", "passageFiles"}) {
-        stage.press(QLatin1String(card));
-        checkWhole(stage, card);
-        stage.room().setScreen("log");
-        stage.room().setScreen("passages");
-        stage.play(0.1);
+        fixture.press(QLatin1String(card));
+        checkWhole(fixture, card);
+        fixture.room().setScreen("log");
+        fixture.room().setScreen("passages");
+        fixture.play(0.1);
     }
-    stage.room().setScreen("scales");
-    stage.play(0.1);
-    checkWhole(stage, "the choice of an instrument");
+    fixture.room().setScreen("scales");
+    fixture.play(0.1);
+    checkWhole(fixture, "the choice of an instrument");
     for (const models::Screen& screen : models::screenTable) {
-        stage.open(screen.name);
-        checkWhole(stage, std::string(screen.name));
+        fixture.open(screen.name);
+        checkWhole(fixture, std::string(screen.name));
     }
-    stage.open("scales");
-    stage.room().scales()->choices()->setInstrument(QStringLiteral("clarinet in B flat"));
-    stage.play(0.1);
+    fixture.open("scales");
+    fixture.room().scales()->choices()->setInstrument(QStringLiteral("clarinet in B flat"));
+    fixture.play(0.1);
     for (const char* side : {"grid", "weeks"}) {
-        stage.press(QStringLiteral("scaleSides-") + QLatin1String(side));
-        checkWhole(stage, side);
+        fixture.press(QStringLiteral("scaleSides-") + QLatin1String(side));
+        checkWhole(fixture, side);
     }
-    stage.room().setScreen("help");
-    stage.play(0.1);
+    fixture.room().setScreen("help");
+    fixture.play(0.1);
     for (const models::HelpChapter& chapter : models::helpChapterTable) {
-        stage.press(QStringLiteral("chapter-") + QString::fromStdString(std::string(chapter.name)));
-        checkWhole(stage, "chapter " + std::string(chapter.name));
+        fixture.press(QStringLiteral("chapter-") + QString::fromStdString(std::string(chapter.name)));
+        checkWhole(fixture, "chapter " + std::string(chapter.name));
     }
 }
 
@@ -106,25 +106,25 @@ TEST_CASE("in every language no text of a screen is cut off in a small window") 
     for (const models::Language& language : models::languageTable) {
         CAPTURE(std::string(language.code));
         const Spoken spoken(language.code);
-        ScreenFixture stage;
-        walkTheDrill(stage);
-        walkTheScreens(stage);
-        CHECK(stage.warnings().join("\n").toStdString() == "");
+        ScreenFixture fixture;
+        walkTheDrill(fixture);
+        walkTheScreens(fixture);
+        CHECK(fixture.warnings().join("\n").toStdString() == "");
         ScreenFixture first(true);
         checkWhole(first, "welcome");
     }
 }
 
 TEST_CASE("a text that is cut off, stands out of its button, lies over another or is an id is found") {
-    ScreenFixture stage;
+    ScreenFixture fixture;
     const auto found = [&](const char* source) {
-        QQmlComponent component(qmlEngine(stage.find("screens")));
+        QQmlComponent component(qmlEngine(fixture.find("screens")));
         component.setData(source, QUrl());
         const std::unique_ptr<QObject> made(component.create());
         REQUIRE(made != nullptr);
-        qobject_cast<QQuickItem*>(made.get())->setParentItem(stage.window().contentItem());
-        static_cast<void>(stage.shot());
-        return cutTexts(stage.window(), own).join("\n");
+        qobject_cast<QQuickItem*>(made.get())->setParentItem(fixture.window().contentItem());
+        static_cast<void>(fixture.shot());
+        return cutTexts(fixture.window(), own).join("\n");
     };
     CHECK_FALSE(found("import QtQuick\nText { text: 'Schlussnote' }").contains("cut off"));
     CHECK(found("import QtQuick\nText { y: 600; width: 30; elide: Text.ElideRight; text: 'Schlussnote' }")
@@ -140,26 +140,26 @@ TEST_CASE("a text that is cut off, stands out of its button, lies over another o
 
 TEST_CASE("a language that is chosen is spoken at once, and the choice keeps the focus") {
     const Spoken before("en");
-    ScreenFixture stage;
-    stage.room().setScreen("settings");
-    stage.play(0.1);
-    const auto tab = [&] { return stage.find("tab-settings")->property("text").toString(); };
+    ScreenFixture fixture;
+    fixture.room().setScreen("settings");
+    fixture.play(0.1);
+    const auto tab = [&] { return fixture.find("tab-settings")->property("text").toString(); };
     CHECK(tab() == "Settings");
-    stage.press("language-de");
-    stage.play(0.1);
+    fixture.press("language-de");
+    fixture.play(0.1);
     CHECK(tab() == "Einstellungen");
-    REQUIRE(stage.window().activeFocusItem() != nullptr);
-    CHECK(stage.window().activeFocusItem()->objectName().toStdString() == "language-de");
-    stage.press("language-it");
-    stage.play(0.1);
+    REQUIRE(fixture.window().activeFocusItem() != nullptr);
+    CHECK(fixture.window().activeFocusItem()->objectName().toStdString() == "language-de");
+    fixture.press("language-it");
+    fixture.play(0.1);
     CHECK(tab() == "Impostazioni");
-    CHECK(stage.warnings().join("\n").toStdString() == "");
+    CHECK(fixture.warnings().join("\n").toStdString() == "");
 }
 
 TEST_CASE("F1 opens the help at the chapter of the screen, and Esc leads back") {
-    ScreenFixture stage;
+    ScreenFixture fixture;
     const auto chapter = [&] {
-        for (QQuickItem* item : stage.shown())
+        for (QQuickItem* item : fixture.shown())
             if (item->objectName().startsWith("chapter-") && item->property("here").toBool())
                 return item->objectName();
         return QString();
@@ -167,28 +167,28 @@ TEST_CASE("F1 opens the help at the chapter of the screen, and Esc leads back") 
     for (const models::HelpChapter& wanted : models::helpChapterTable) {
         if (wanted.screen.empty() || !wanted.part.empty()) continue;
         CAPTURE(wanted.name);
-        stage.open(wanted.screen);
-        const QString shown = stage.room().screen();
+        fixture.open(wanted.screen);
+        const QString shown = fixture.room().screen();
         CHECK(shown.toStdString() == wanted.screen);
-        QTest::keyClick(&stage.window(), Qt::Key_F1);
-        stage.play(0.1);
-        CHECK(stage.room().screen() == "help");
+        QTest::keyClick(&fixture.window(), Qt::Key_F1);
+        fixture.play(0.1);
+        CHECK(fixture.room().screen() == "help");
         CHECK(chapter().toStdString() == "chapter-" + std::string(wanted.name));
-        QTest::keyClick(&stage.window(), Qt::Key_Escape);
-        stage.play(0.1);
-        CHECK(stage.room().screen() == shown);
+        QTest::keyClick(&fixture.window(), Qt::Key_Escape);
+        fixture.play(0.1);
+        CHECK(fixture.room().screen() == shown);
     }
-    CHECK(stage.warnings().join("\n").toStdString() == "");
+    CHECK(fixture.warnings().join("\n").toStdString() == "");
 }
 
 TEST_CASE("while the click runs, F1 does nothing") {
-    ScreenFixture stage;
-    stage.room().openDrill(QString::fromStdString(stage.passage().text()));
-    stage.play(0.1);
-    stage.tap(Qt::Key_Space);
-    stage.play(6);
-    QTest::keyClick(&stage.window(), Qt::Key_F1);
-    stage.play(0.1);
-    CHECK(stage.room().screen() == "drill");
-    CHECK(stage.room().drill()->state() == models::DrillModel::State::Playing);
+    ScreenFixture fixture;
+    fixture.room().openDrill(QString::fromStdString(fixture.passage().text()));
+    fixture.play(0.1);
+    fixture.tap(Qt::Key_Space);
+    fixture.play(6);
+    QTest::keyClick(&fixture.window(), Qt::Key_F1);
+    fixture.play(0.1);
+    CHECK(fixture.room().screen() == "drill");
+    CHECK(fixture.room().drill()->state() == models::DrillModel::State::Playing);
 }

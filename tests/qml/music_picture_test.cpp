@@ -23,36 +23,39 @@ struct Pictured {
     explicit Pictured(const QSize& page = {1240, 1754}) {
         REQUIRE(scratch.isValid());
         test::write(file(), test::encoded(test::sheet(page, 10), "png"));
-        stage.room().setScreen("passages");
-        stage.room().editor()->load(QString::fromStdString(stage.passage().text()));
-        stage.play(0.1);
+        fixture.room().setScreen("passages");
+        fixture.room().editor()->load(QString::fromStdString(fixture.passage().text()));
+        fixture.play(0.1);
     }
     ~Pictured() {
         // Qt warns at each place where a missing page was needed.
-        const QStringList others =
-            fileGone ? stage.warnings().filter(QRegularExpression("^(?!.*Cannot open)")) : stage.warnings();
+        const QStringList others = fileGone
+                                       ? fixture.warnings().filter(QRegularExpression("^(?!.*Cannot open)"))
+                                       : fixture.warnings();
         CHECK(others.join("\n").toStdString() == "");
     }
     [[nodiscard]] std::string file() const { return scratch.filePath("page.png").toStdString(); }
     [[nodiscard]] std::optional<Picture> recorded() {
-        return stage.room().book().notebook().passage(stage.passage())->picture;
+        return fixture.room().book().notebook().passage(fixture.passage())->picture;
     }
-    [[nodiscard]] MusicPicture& form() { return *stage.room().formPicture(); }
+    [[nodiscard]] MusicPicture& form() { return *fixture.room().formPicture(); }
     template <typename Condition>
     void waitFor(Condition condition) {
         REQUIRE(QTest::qWaitFor(condition, 20'000));
-        stage.play(0.05);
+        fixture.play(0.05);
     }
     QQuickItem& item(const char* name) {
-        QQuickItem* found = stage.find(QString::fromLatin1(name));
+        QQuickItem* found = fixture.find(QString::fromLatin1(name));
         CAPTURE(std::string(name));
         REQUIRE(found != nullptr);
         return *found;
     }
-    void press(const char* name, Qt::Key key = Qt::Key_Space) { stage.press(QString::fromLatin1(name), key); }
+    void press(const char* name, Qt::Key key = Qt::Key_Space) {
+        fixture.press(QString::fromLatin1(name), key);
+    }
     void key(int key, Qt::KeyboardModifiers with = {}) {
-        QTest::keyClick(&stage.window(), static_cast<Qt::Key>(key), with);
-        stage.play(0.02);
+        QTest::keyClick(&fixture.window(), static_cast<Qt::Key>(key), with);
+        fixture.play(0.02);
     }
     /// Adds the picture without the form, cropped to that part.
     void take(const Picture& part) {
@@ -60,11 +63,11 @@ struct Pictured {
         waitFor([&] { return form().known(); });
         Picture cropped = part;
         cropped.file = recorded()->file;
-        stage.room().book().record(PictureFact{stage.passage(), cropped});
+        fixture.room().book().record(PictureFact{fixture.passage(), cropped});
     }
     void openDrill() {
-        stage.room().openDrill(QString::fromStdString(stage.passage().text()));
-        stage.play(0.1);
+        fixture.room().openDrill(QString::fromStdString(fixture.passage().text()));
+        fixture.play(0.1);
     }
     /// The Image of the page in that part of the window.
     QQuickItem* page(QQuickItem& inside) {
@@ -75,23 +78,23 @@ struct Pictured {
         return nullptr;
     }
     bool isReady(const char* place) {
-        QQuickItem* found = stage.find(QString::fromLatin1(place));
+        QQuickItem* found = fixture.find(QString::fromLatin1(place));
         QQuickItem* image = found == nullptr ? nullptr : page(*found);
         return image != nullptr && image->property("status").toInt() == 1;
     }
     void shoot(const QString& name) {
-        test::shootAll(stage, name, [] { QTest::qWait(300); }); // the page is read again for another size
+        test::shootAll(fixture, name, [] { QTest::qWait(300); }); // the page is read again for another size
     }
     QTemporaryDir scratch;
-    ScreenFixture stage;
+    ScreenFixture fixture;
     bool fileGone = false;
 };
 
 constexpr Picture twoStaves{{}, 400, 2200, 9200, 2000};
 
-QStringList textsShown(const ScreenFixture& stage) {
+QStringList textsShown(const ScreenFixture& fixture) {
     QStringList texts;
-    for (QQuickItem* item : stage.shown())
+    for (QQuickItem* item : fixture.shown())
         if (item->inherits("QQuickText")) texts << item->property("text").toString();
     return texts;
 }
@@ -101,7 +104,7 @@ QStringList textsShown(const ScreenFixture& stage) {
 TEST_CASE("by keys alone a picture is added, framed, kept, removed and had back") {
     Pictured screen;
     screen.press("pictureOpen");
-    for (const char letter : screen.file()) QTest::keyClick(&screen.stage.window(), letter);
+    for (const char letter : screen.file()) QTest::keyClick(&screen.fixture.window(), letter);
     screen.key(Qt::Key_Return);
     screen.waitFor([&] { return screen.form().known(); });
     screen.waitFor([&] { return screen.isReady("pictureCrop"); });
@@ -120,7 +123,7 @@ TEST_CASE("by keys alone a picture is added, framed, kept, removed and had back"
     screen.press("pictureRestore");
     CHECK(screen.recorded()->top == 975);
     screen.key(Qt::Key_Escape);
-    CHECK(screen.stage.find("pictureCrop") == nullptr);
+    CHECK(screen.fixture.find("pictureCrop") == nullptr);
     CHECK(screen.recorded()->top == 975);
 }
 
@@ -134,11 +137,11 @@ TEST_CASE("an edge, a corner and the frame are dragged by mouse, and restored on
         return paper.mapToScene({x * paper.width(), y * paper.height()}).toPoint();
     };
     const auto drag = [&](QPoint from, QPoint to) {
-        QTest::mousePress(&screen.stage.window(), Qt::LeftButton, {}, from);
-        QTest::mouseMove(&screen.stage.window(), (from + to) / 2);
-        QTest::mouseMove(&screen.stage.window(), to);
-        QTest::mouseRelease(&screen.stage.window(), Qt::LeftButton, {}, to);
-        screen.stage.play(0.02);
+        QTest::mousePress(&screen.fixture.window(), Qt::LeftButton, {}, from);
+        QTest::mouseMove(&screen.fixture.window(), (from + to) / 2);
+        QTest::mouseMove(&screen.fixture.window(), to);
+        QTest::mouseRelease(&screen.fixture.window(), Qt::LeftButton, {}, to);
+        screen.fixture.play(0.02);
     };
     const models::PictureFrame& frame = *screen.form().frame();
     const int pixel = static_cast<int>(10'000 / paper.width()) + 1;
@@ -175,17 +178,17 @@ TEST_CASE("the drill shows the part that was kept, its shape as on the page, bef
         CHECK(std::abs(page.width() - paper.width() / 0.92) < 0.5);
     };
     check("musicReady");
-    CHECK(screen.item("musicReady").width() > screen.stage.window().width() * 0.6);
+    CHECK(screen.item("musicReady").width() > screen.fixture.window().width() * 0.6);
     screen.shoot("picture-drill");
-    screen.stage.tap(Qt::Key_Space);
-    screen.stage.play(6);
+    screen.fixture.tap(Qt::Key_Space);
+    screen.fixture.play(6);
     check("musicPlaying");
     const QQuickItem& place = screen.item("musicPlaying");
-    CHECK(place.width() > screen.stage.window().width() * 0.6);
+    CHECK(place.width() > screen.fixture.window().width() * 0.6);
     CHECK(std::abs(screen.page(screen.item("musicPlaying"))->parentItem()->width() - place.width()) <= 1);
     screen.shoot("picture-playing");
-    screen.stage.tap(Qt::Key_Space); // a miss: its text is there, too
-    screen.stage.play(0.3);
+    screen.fixture.tap(Qt::Key_Space); // a miss: its text is there, too
+    screen.fixture.play(0.3);
     screen.shoot("picture-missed");
 }
 
@@ -194,15 +197,15 @@ TEST_CASE("with the music, nothing is smaller than a twenty-fifth of the window,
     screen.take(twoStaves);
     screen.openDrill();
     screen.waitFor([&] { return screen.isReady("musicReady"); });
-    screen.stage.tap(Qt::Key_Space);
+    screen.fixture.tap(Qt::Key_Space);
     for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)}) {
-        screen.stage.resize(size.width(), size.height());
-        screen.stage.play(7);
+        screen.fixture.resize(size.width(), size.height());
+        screen.fixture.play(7);
         const QRectF music = screen.item("musicPlaying")
                                  .mapRectToScene(QRectF(0, 0, screen.item("musicPlaying").width(),
                                                         screen.item("musicPlaying").height()));
         int texts = 0;
-        for (QQuickItem* item : screen.stage.shown()) {
+        for (QQuickItem* item : screen.fixture.shown()) {
             if (!item->inherits("QQuickText") || item->property("text").toString().isEmpty()) continue;
             const QRectF place = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
             CAPTURE(item->property("text").toString().toStdString());
@@ -224,14 +227,14 @@ TEST_CASE("the page is decoded before the click starts, and not again for it") {
     screen.waitFor([&] { return screen.isReady("musicReady"); });
     QQuickItem* before = screen.page(screen.item("musicReady"));
     const QVariant size = before->property("sourceSize");
-    screen.stage.tap(Qt::Key_Space);
+    screen.fixture.tap(Qt::Key_Space);
     // No events are processed in between: a page that had to be read would not be there yet.
     QQuickItem* during = screen.page(screen.item("musicPlaying"));
     CHECK(during->property("status").toInt() == 1);
     CHECK(during->property("sourceSize") == size);
     CHECK(during->property("asynchronous").toBool());
     CHECK(during->property("source") == before->property("source"));
-    screen.stage.play(6);
+    screen.fixture.play(6);
     CHECK(before->property("sourceSize") == size);
     CHECK(during->property("status").toInt() == 1);
 }
@@ -242,19 +245,19 @@ TEST_CASE("a picture whose file is gone is one quiet line, and the drill goes on
     screen.fileGone = true;
     // A file that never existed: one that was removed may have been read a moment before.
     const Picture gone{"00000000000000000000000000000000.png"};
-    screen.stage.room().book().record(PictureFact{screen.stage.passage(), gone});
-    screen.stage.room().editor()->startNew();
+    screen.fixture.room().book().record(PictureFact{screen.fixture.passage(), gone});
+    screen.fixture.room().editor()->startNew();
     screen.openDrill();
     QQuickItem* part = &screen.item("musicReady");
     screen.waitFor([&] { return part->property("missing").toBool(); });
-    CHECK(
-        textsShown(screen.stage).contains("The picture of the music in the practice folder cannot be read."));
-    screen.stage.tap(Qt::Key_Space);
-    screen.stage.play(6);
-    CHECK(screen.stage.room().drill()->state() == models::DrillModel::State::Playing);
-    CHECK(screen.stage.find("musicPlaying") == nullptr);
-    screen.stage.tap(Qt::Key_Escape);
-    screen.stage.play(0.5);
+    CHECK(textsShown(screen.fixture)
+              .contains("The picture of the music in the practice folder cannot be read."));
+    screen.fixture.tap(Qt::Key_Space);
+    screen.fixture.play(6);
+    CHECK(screen.fixture.room().drill()->state() == models::DrillModel::State::Playing);
+    CHECK(screen.fixture.find("musicPlaying") == nullptr);
+    screen.fixture.tap(Qt::Key_Escape);
+    screen.fixture.play(0.5);
     screen.shoot("picture-missing");
 }
 
@@ -264,16 +267,16 @@ TEST_CASE("every control around the picture has a name, and a refused file is re
     screen.press("pictureOpen");
     screen.form().taking()->read(screen.scratch.filePath("notes.txt"));
     screen.waitFor([&] { return !screen.form().taking()->busy(); });
-    CHECK(textsShown(screen.stage).join('\n').contains("this is not a PNG, JPEG or PDF"));
-    CHECK(test::walkAccessibly(screen.stage.window()).nameless.join("\n").toStdString() == "");
+    CHECK(textsShown(screen.fixture).join('\n').contains("this is not a PNG, JPEG or PDF"));
+    CHECK(test::walkAccessibly(screen.fixture.window()).nameless.join("\n").toStdString() == "");
     screen.shoot("picture-refused");
     test::write(screen.scratch.filePath("suite.pdf").toStdString(), test::pdf(4));
     screen.form().taking()->read(screen.scratch.filePath("suite.pdf"));
     screen.waitFor([&] { return screen.form().taking()->pages() == 4; });
-    CHECK(test::walkAccessibly(screen.stage.window()).nameless.join("\n").toStdString() == "");
+    CHECK(test::walkAccessibly(screen.fixture.window()).nameless.join("\n").toStdString() == "");
     screen.shoot("picture-pages");
     screen.press("picture-take-page");
     screen.waitFor([&] { return screen.form().known(); });
     screen.waitFor([&] { return screen.isReady("pictureCrop"); });
-    CHECK(test::walkAccessibly(screen.stage.window()).nameless.join("\n").toStdString() == "");
+    CHECK(test::walkAccessibly(screen.fixture.window()).nameless.join("\n").toStdString() == "");
 }

@@ -17,15 +17,15 @@ namespace {
 
 struct PaperScreen {
     PaperScreen() {
-        stage.room().setScreen("passages");
-        stage.play(0.1);
+        fixture.room().setScreen("passages");
+        fixture.play(0.1);
     }
-    ~PaperScreen() { CHECK(stage.warnings().join("\n").toStdString() == ""); }
+    ~PaperScreen() { CHECK(fixture.warnings().join("\n").toStdString() == ""); }
 
-    void press(const char* name) { stage.click(QString::fromLatin1(name)); }
+    void press(const char* name) { fixture.click(QString::fromLatin1(name)); }
     /// The control inside it that receives a key.
     QQuickItem* inner(const QString& name, const char* kind) {
-        QQuickItem* item = stage.find(name);
+        QQuickItem* item = fixture.find(name);
         CAPTURE(name.toStdString());
         REQUIRE(item != nullptr);
         QList<QQuickItem*> open{item};
@@ -40,54 +40,54 @@ struct PaperScreen {
         QQuickItem* input = inner(field, "QQuickTextField");
         REQUIRE(input != nullptr);
         input->forceActiveFocus(Qt::TabFocusReason);
-        QTest::keyClick(&stage.window(), Qt::Key_A, Qt::ControlModifier);
-        QTest::keyClick(&stage.window(), Qt::Key_Delete);
-        for (const QChar letter : text) QTest::keyClick(&stage.window(), letter.toLatin1());
-        stage.play(0.05);
+        QTest::keyClick(&fixture.window(), Qt::Key_A, Qt::ControlModifier);
+        QTest::keyClick(&fixture.window(), Qt::Key_Delete);
+        for (const QChar letter : text) QTest::keyClick(&fixture.window(), letter.toLatin1());
+        fixture.play(0.05);
     }
     void raise(const QString& stepper, int times) {
         QQuickItem* box = inner(stepper, "QQuickSpinBox");
         REQUIRE(box != nullptr);
         box->forceActiveFocus(Qt::TabFocusReason);
-        for (int time = 0; time < times; ++time) QTest::keyClick(&stage.window(), Qt::Key_Up);
-        stage.play(0.05);
+        for (int time = 0; time < times; ++time) QTest::keyClick(&fixture.window(), Qt::Key_Up);
+        fixture.play(0.05);
     }
     /// Chooses the view with this name.
     void turnTo(const QString& words) {
-        for (QQuickItem* item : stage.shown())
+        for (QQuickItem* item : fixture.shown())
             if (item->inherits("QQuickRadioButton") && item->property("text") == words) {
                 item->forceActiveFocus(Qt::TabFocusReason);
-                QTest::keyClick(&stage.window(), Qt::Key_Space);
-                stage.play(0.05);
+                QTest::keyClick(&fixture.window(), Qt::Key_Space);
+                fixture.play(0.05);
                 return;
             }
         FAIL("no such side");
     }
     [[nodiscard]] bool shows(const QString& text) {
-        for (QQuickItem* item : stage.shown())
+        for (QQuickItem* item : fixture.shown())
             if (item->inherits("QQuickText") && item->property("text").toString().contains(text)) return true;
         return false;
     }
     void waitForFile() {
-        for (int turn = 0; stage.room().exchange()->reading() && turn < 1000; ++turn) QTest::qWait(10);
-        stage.play(0.05);
+        for (int turn = 0; fixture.room().exchange()->reading() && turn < 1000; ++turn) QTest::qWait(10);
+        fixture.play(0.05);
     }
     void checkNamed() {
-        const auto walk = walkAccessibly(stage.window());
+        const auto walk = walkAccessibly(fixture.window());
         CHECK(walk.controls > 4);
         CHECK(walk.nameless.join("\n").toStdString() == "");
     }
     void shoot(const QString& name) {
-        test::shootAll(stage, name);
-        stage.play(0.05);
+        test::shootAll(fixture, name);
+        fixture.play(0.05);
     }
     [[nodiscard]] const PassageRecord& record() {
-        return *stage.room().book().notebook().passage(stage.passage());
+        return *fixture.room().book().notebook().passage(fixture.passage());
     }
     [[nodiscard]] QString path(const char* name) const { return scratch.filePath(QString::fromLatin1(name)); }
 
     QTemporaryDir scratch;
-    ScreenFixture stage;
+    ScreenFixture fixture;
 };
 
 } // namespace
@@ -99,18 +99,18 @@ TEST_CASE("a sheet is saved for the selected passage, or for the ticked ones, by
     CHECK(screen.shows("1 passage on one page"));
     screen.type("sheet-path", screen.path("sheet.pdf"));
     screen.shoot("paper-print");
-    QTest::keyClick(&screen.stage.window(), Qt::Key_Return);
-    screen.stage.play(0.05);
+    QTest::keyClick(&screen.fixture.window(), Qt::Key_Return);
+    screen.fixture.play(0.05);
     CHECK(screen.shows("saved as"));
     CHECK(QFile::exists(screen.path("sheet.pdf")));
     screen.press("pickAll");
-    CHECK(screen.stage.room().picks()->picked() == 2);
+    CHECK(screen.fixture.room().picks()->picked() == 2);
     screen.type("sheet-path", screen.path("sheet.doc"));
     screen.press("sheet-save");
     CHECK(screen.shows(".pdf, .svg or .png"));
     screen.shoot("paper-print-fault");
     screen.press("paper-back");
-    CHECK(screen.stage.find("save") != nullptr);
+    CHECK(screen.fixture.find("save") != nullptr);
 }
 
 TEST_CASE("a sheet is entered by keyboard: its outcome is shown, saved, and taken back") {
@@ -131,12 +131,12 @@ TEST_CASE("a sheet is entered by keyboard: its outcome is shown, saved, and take
     CHECK(screen.record().entries.back().entered);
     CHECK(screen.shows("3 runs were added to the log."));
     screen.shoot("paper-entry-kept");
-    screen.stage.room().setScreen("log");
-    screen.stage.play(0.1);
+    screen.fixture.room().setScreen("log");
+    screen.fixture.play(0.1);
     CHECK(screen.shows("on paper"));
     screen.shoot("log-entered");
-    screen.stage.room().setScreen("passages");
-    screen.stage.play(0.1);
+    screen.fixture.room().setScreen("passages");
+    screen.fixture.play(0.1);
     screen.press("onPaper");
     screen.turnTo("Enter a sheet");
     screen.press("paper-take-back");
@@ -153,14 +153,14 @@ TEST_CASE(
     screen.raise("clean-0", 1);
     screen.type("paper-day", "2026-04-02");
     CHECK(screen.shows("not before"));
-    CHECK_FALSE(screen.stage.find("paper-keep")->isEnabled());
+    CHECK_FALSE(screen.fixture.find("paper-keep")->isEnabled());
     screen.shoot("paper-entry-fault");
-    QQuickItem* list = screen.stage.find("paper-ladder");
+    QQuickItem* list = screen.fixture.find("paper-ladder");
     REQUIRE(list != nullptr);
     for (int rung = 0; rung < 16; ++rung) {
         const QString name = QStringLiteral("missed-%1").arg(rung);
         screen.raise(name, 1);
-        const QPointF place = screen.stage.window().activeFocusItem()->mapToItem(list, QPointF(0, 0));
+        const QPointF place = screen.fixture.window().activeFocusItem()->mapToItem(list, QPointF(0, 0));
         CHECK(place.y() >= -1);
         CHECK(place.y() + 44 <= list->height() + 1);
     }
@@ -176,7 +176,7 @@ TEST_CASE("passages are written to a file and imported from one, after a review 
     CHECK(screen.shows("saved as"));
     Tempi tempi = screen.record().passage.tempi;
     tempi.rule.target = Tempo::bpm(88);
-    screen.stage.room().book().record(PassageFact{screen.stage.passage(), {}, {}, tempi});
+    screen.fixture.room().book().record(PassageFact{screen.fixture.passage(), {}, {}, tempi});
     screen.turnTo("Import");
     screen.shoot("files-take-empty");
     screen.type("import-path", screen.path("sectional.piolo.json"));
@@ -185,7 +185,7 @@ TEST_CASE("passages are written to a file and imported from one, after a review 
     CHECK(screen.shows("target: 88 → 96"));
     screen.checkNamed();
     screen.shoot("files-take");
-    CHECK_FALSE(screen.stage.find("import-take")->isEnabled());
+    CHECK_FALSE(screen.fixture.find("import-take")->isEnabled());
     screen.press("take-1");
     screen.press("import-take");
     CHECK(screen.record().passage.tempi.rule.target == Tempo::bpm(96));
@@ -201,10 +201,10 @@ TEST_CASE("an invalid file is one line under its name") {
     screen.press("passageFiles");
     screen.turnTo("Import");
     screen.type("import-path", screen.path("missing.piolo.json"));
-    QTest::keyClick(&screen.stage.window(), Qt::Key_Return);
+    QTest::keyClick(&screen.fixture.window(), Qt::Key_Return);
     screen.waitForFile();
     CHECK(screen.shows("E301"));
     screen.shoot("files-fault");
     screen.press("files-back");
-    CHECK(screen.stage.find("save") != nullptr);
+    CHECK(screen.fixture.find("save") != nullptr);
 }

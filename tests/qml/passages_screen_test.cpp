@@ -19,115 +19,115 @@ QQuickItem* inputOf(QQuickItem* item) {
 }
 
 /// Replaces the text of that field by typing, as a player would.
-void type(ScreenFixture& stage, const char* field, const QString& text) {
-    QQuickItem* item = stage.find(QStringLiteral("field-") + QLatin1String(field));
+void type(ScreenFixture& fixture, const char* field, const QString& text) {
+    QQuickItem* item = fixture.find(QStringLiteral("field-") + QLatin1String(field));
     CAPTURE(std::string(field));
     REQUIRE(item != nullptr);
     QQuickItem* input = inputOf(item);
     REQUIRE(input != nullptr);
     input->forceActiveFocus(Qt::TabFocusReason);
-    QTest::keyClick(&stage.window(), Qt::Key_A, Qt::ControlModifier);
-    QTest::keyClick(&stage.window(), Qt::Key_Delete);
-    for (const QChar letter : text) QTest::keyClick(&stage.window(), letter.toLatin1());
-    stage.play(0.05);
+    QTest::keyClick(&fixture.window(), Qt::Key_A, Qt::ControlModifier);
+    QTest::keyClick(&fixture.window(), Qt::Key_Delete);
+    for (const QChar letter : text) QTest::keyClick(&fixture.window(), letter.toLatin1());
+    fixture.play(0.05);
 }
 
-QStringList textsShown(const ScreenFixture& stage) {
+QStringList textsShown(const ScreenFixture& fixture) {
     QStringList texts;
-    for (QQuickItem* item : stage.shown())
+    for (QQuickItem* item : fixture.shown())
         if (item->inherits("QQuickText")) texts << item->property("text").toString();
     return texts;
 }
 
-bool enabled(const ScreenFixture& stage, const char* name) {
-    QQuickItem* item = stage.find(QString::fromLatin1(name));
+bool enabled(const ScreenFixture& fixture, const char* name) {
+    QQuickItem* item = fixture.find(QString::fromLatin1(name));
     return item != nullptr && item->isEnabled();
 }
 
 struct Passages {
-    explicit Passages(bool emptyFolder = false) : stage(emptyFolder) {
-        stage.room().setScreen("passages");
-        stage.play(0.1);
+    explicit Passages(bool emptyFolder = false) : fixture(emptyFolder) {
+        fixture.room().setScreen("passages");
+        fixture.play(0.1);
     }
-    ~Passages() { CHECK(stage.warnings().join("\n").toStdString() == ""); }
-    [[nodiscard]] models::PassageEditor& editor() { return *stage.room().editor(); }
-    [[nodiscard]] const PassageRecord& record(Id id) { return *stage.room().book().notebook().passage(id); }
-    ScreenFixture stage;
+    ~Passages() { CHECK(fixture.warnings().join("\n").toStdString() == ""); }
+    [[nodiscard]] models::PassageEditor& editor() { return *fixture.room().editor(); }
+    [[nodiscard]] const PassageRecord& record(Id id) { return *fixture.room().book().notebook().passage(id); }
+    ScreenFixture fixture;
 };
 
 } // namespace
 
 TEST_CASE("a fault is reported at its field while typing, and the passage cannot be saved meanwhile") {
     Passages screen;
-    type(screen.stage, "firstBar", "x9");
-    CHECK(textsShown(screen.stage).contains("▲ a whole number from 0 to 9999"));
-    CHECK(textsShown(screen.stage).contains("not saved yet"));
-    CHECK(!enabled(screen.stage, "save"));
-    CHECK(!enabled(screen.stage, "drillIt"));
-    test::shootAll(screen.stage, "passages-fault");
-    type(screen.stage, "firstBar", "43");
-    CHECK(enabled(screen.stage, "save"));
-    screen.stage.click("save");
-    CHECK(screen.record(screen.stage.passage()).passage.music.firstBar == 43);
-    CHECK(!textsShown(screen.stage).contains("not saved yet"));
+    type(screen.fixture, "firstBar", "x9");
+    CHECK(textsShown(screen.fixture).contains("▲ a whole number from 0 to 9999"));
+    CHECK(textsShown(screen.fixture).contains("not saved yet"));
+    CHECK(!enabled(screen.fixture, "save"));
+    CHECK(!enabled(screen.fixture, "drillIt"));
+    test::shootAll(screen.fixture, "passages-fault");
+    type(screen.fixture, "firstBar", "43");
+    CHECK(enabled(screen.fixture, "save"));
+    screen.fixture.click("save");
+    CHECK(screen.record(screen.fixture.passage()).passage.music.firstBar == 43);
+    CHECK(!textsShown(screen.fixture).contains("not saved yet"));
 }
 
 TEST_CASE("a new passage is typed and drilled at once") {
     Passages screen;
-    screen.stage.click("newPassage");
-    type(screen.stage, "title", "coda");
-    type(screen.stage, "target", "132");
-    screen.stage.click("drillIt");
-    CHECK(screen.stage.room().screen() == "drill");
-    CHECK(screen.stage.room().drill()->text()->title().contains("coda"));
-    CHECK(screen.stage.room().passages()->total() == 3);
+    screen.fixture.click("newPassage");
+    type(screen.fixture, "title", "coda");
+    type(screen.fixture, "target", "132");
+    screen.fixture.click("drillIt");
+    CHECK(screen.fixture.room().screen() == "drill");
+    CHECK(screen.fixture.room().drill()->text()->title().contains("coda"));
+    CHECK(screen.fixture.room().passages()->total() == 3);
 }
 
 TEST_CASE("a removal can be taken back on the spot") {
     Passages screen;
-    screen.stage.click("remove");
-    CHECK(screen.record(screen.stage.passage()).removed);
-    CHECK(screen.stage.room().passages()->count() == 1);
-    test::shootAll(screen.stage, "passages-removed");
-    screen.stage.click("takeBack");
-    CHECK(!screen.record(screen.stage.passage()).removed);
-    CHECK(screen.stage.find("takeBack") == nullptr);
+    screen.fixture.click("remove");
+    CHECK(screen.record(screen.fixture.passage()).removed);
+    CHECK(screen.fixture.room().passages()->count() == 1);
+    test::shootAll(screen.fixture, "passages-removed");
+    screen.fixture.click("takeBack");
+    CHECK(!screen.record(screen.fixture.passage()).removed);
+    CHECK(screen.fixture.find("takeBack") == nullptr);
 }
 
 TEST_CASE("the suggestion for a long run is accepted with its button") {
     Passages screen;
-    type(screen.stage, "bars", "8");
-    QQuickItem* button = screen.stage.find("takeProposal");
+    type(screen.fixture, "bars", "8");
+    QQuickItem* button = screen.fixture.find("takeProposal");
     REQUIRE(button != nullptr);
     button->forceActiveFocus(Qt::TabFocusReason);
-    QTest::keyClick(&screen.stage.window(), Qt::Key_Space);
+    QTest::keyClick(&screen.fixture.window(), Qt::Key_Space);
     CHECK(screen.editor().draft().value("cleanRuns") == "3");
 }
 
 TEST_CASE("the click's settings are folded, and changed by keyboard") {
     Passages screen;
     const auto tap = [&](const char* name) {
-        QQuickItem* item = screen.stage.find(QString::fromLatin1(name));
+        QQuickItem* item = screen.fixture.find(QString::fromLatin1(name));
         CAPTURE(std::string(name));
         REQUIRE(item != nullptr);
         item->forceActiveFocus(Qt::TabFocusReason);
-        QTest::keyClick(&screen.stage.window(), Qt::Key_Space);
-        screen.stage.play(0.05);
+        QTest::keyClick(&screen.fixture.window(), Qt::Key_Space);
+        screen.fixture.play(0.05);
     };
-    CHECK(screen.stage.find("field-swing") == nullptr);
+    CHECK(screen.fixture.find("field-swing") == nullptr);
     tap("clickOpen");
-    type(screen.stage, "barsOff", "1");
-    type(screen.stage, "breaths", "43, 44:3");
+    type(screen.fixture, "barsOff", "1");
+    type(screen.fixture, "breaths", "43, 44:3");
     tap("accent-1");
-    CHECK(textsShown(screen.stage)
+    CHECK(textsShown(screen.fixture)
               .contains("Click: custom accents · alternating: 1 bars with the click, 1 without · waits for "
                         "breath at 2 places"));
-    test::shootAll(screen.stage, "passages-click");
-    type(screen.stage, "swing", "4:1");
-    CHECK(textsShown(screen.stage).contains("▲ a ratio from 1:1 to 3:1, such as 2:1 or 3:2"));
-    type(screen.stage, "swing", "");
-    screen.stage.click("save");
-    const ClickPattern& click = screen.record(screen.stage.passage()).passage.click;
+    test::shootAll(screen.fixture, "passages-click");
+    type(screen.fixture, "swing", "4:1");
+    CHECK(textsShown(screen.fixture).contains("▲ a ratio from 1:1 to 3:1, such as 2:1 or 3:2"));
+    type(screen.fixture, "swing", "");
+    screen.fixture.click("save");
+    const ClickPattern& click = screen.record(screen.fixture.passage()).passage.click;
     CHECK(click.accents == std::vector<Accent>{Accent::strong, Accent::silent});
     CHECK(click.barsOff == 1);
     CHECK(click.breaths == std::vector<BreathPlace>{{43, 1, 1}, {44, 3, 1}});
@@ -143,35 +143,35 @@ TEST_CASE("long names, many clean runs and an empty search have a picture") {
     editor.setPieceChoice("new");
     editor.piece()->setName("Concert piece with an uncommonly long name for a spring evening by the river");
     REQUIRE(!editor.save().isEmpty());
-    test::shootAll(screen.stage, "passages-long");
-    screen.stage.room().passages()->setSearch("nothing has this name");
-    test::shootAll(screen.stage, "passages-not-found");
+    test::shootAll(screen.fixture, "passages-long");
+    screen.fixture.room().passages()->setSearch("nothing has this name");
+    test::shootAll(screen.fixture, "passages-not-found");
 }
 
 TEST_CASE("an empty folder's list says where the first passage is made") {
     Passages screen(true);
-    CHECK(
-        textsShown(screen.stage).contains("No passages yet. Create your first with the form on the right."));
-    test::shootAll(screen.stage, "passages-empty");
+    CHECK(textsShown(screen.fixture)
+              .contains("No passages yet. Create your first with the form on the right."));
+    test::shootAll(screen.fixture, "passages-empty");
 }
 
 TEST_CASE("the first start: a name, a target, Return, and the drill opens") {
-    ScreenFixture stage(true);
-    REQUIRE(stage.room().screen() == "welcome");
-    stage.play(0.1);
-    for (const char letter : std::string("coda")) QTest::keyClick(&stage.window(), letter);
-    type(stage, "target", "104");
-    QTest::keyClick(&stage.window(), Qt::Key_Return);
-    stage.play(0.1);
-    CHECK(stage.room().screen() == "drill");
-    CHECK(stage.room().drill()->text()->title().contains("coda"));
-    CHECK(stage.room().settings()->welcomed());
-    CHECK(stage.warnings().join("\n").toStdString() == "");
+    ScreenFixture fixture(true);
+    REQUIRE(fixture.room().screen() == "welcome");
+    fixture.play(0.1);
+    for (const char letter : std::string("coda")) QTest::keyClick(&fixture.window(), letter);
+    type(fixture, "target", "104");
+    QTest::keyClick(&fixture.window(), Qt::Key_Return);
+    fixture.play(0.1);
+    CHECK(fixture.room().screen() == "drill");
+    CHECK(fixture.room().drill()->text()->title().contains("coda"));
+    CHECK(fixture.room().settings()->welcomed());
+    CHECK(fixture.warnings().join("\n").toStdString() == "");
 }
 
 TEST_CASE("the first start shows the cautions in plain words") {
-    ScreenFixture stage(true);
-    const QString all = textsShown(stage).join('\n');
+    ScreenFixture fixture(true);
+    const QString all = textsShown(fixture).join('\n');
     CHECK(all.contains("If you feel pain, tingling or numbness, stop and see a professional"));
     CHECK(all.contains("Increase your minutes gradually"));
     CHECK(all.contains("Rest your lip and your ears"));
@@ -179,14 +179,14 @@ TEST_CASE("the first start shows the cautions in plain words") {
 }
 
 TEST_CASE("the pages scroll by keyboard, and the focus is never out of sight") {
-    ScreenFixture stage;
-    stage.resize(1024, 640);
-    stage.room().setScreen("settings");
-    stage.play(0.1);
+    ScreenFixture fixture;
+    fixture.resize(1024, 640);
+    fixture.room().setScreen("settings");
+    fixture.play(0.1);
     int stops = 0;
     for (int tab = 0; tab < 60; ++tab) {
-        QTest::keyClick(&stage.window(), Qt::Key_Tab);
-        QQuickItem* item = stage.window().activeFocusItem();
+        QTest::keyClick(&fixture.window(), Qt::Key_Tab);
+        QQuickItem* item = fixture.window().activeFocusItem();
         if (item == nullptr || item->height() > 200) continue;
         ++stops;
         const QPointF top = item->mapToScene({0, 0});
@@ -195,5 +195,5 @@ TEST_CASE("the pages scroll by keyboard, and the focus is never out of sight") {
         CHECK(top.y() + item->height() <= 641);
     }
     CHECK(stops > 20);
-    test::shootAll(stage, "settings-end");
+    test::shootAll(fixture, "settings-end");
 }

@@ -18,7 +18,7 @@
 namespace piolo::test {
 
 /// The wall clock of the fixture: the morning of a fixed day, moved by the test.
-class StageClock final : public journal::Clock {
+class FixtureClock final : public journal::Clock {
 public:
     Timestamp now() override { return {millis, 60}; }
     std::int64_t millis = 1'777'622'400'000; // 2026-05-01T08:00:00Z
@@ -66,7 +66,7 @@ private:
     QTemporaryDir scratch_;
     std::shared_ptr<engine::DrillEngine> engine_ = std::make_shared<engine::DrillEngine>();
     VirtualSound sound_{engine_};
-    std::shared_ptr<StageClock> clock_ = std::make_shared<StageClock>();
+    std::shared_ptr<FixtureClock> clock_ = std::make_shared<FixtureClock>();
     Id passage_;
     std::unique_ptr<models::PracticeRoom> room_;
     QStringList warnings_;

@@ -14,14 +14,14 @@ void keepShot(const QImage& picture, const QString& name) {
     CHECK(picture.save(file));
 }
 
-void shootAll(ScreenFixture& stage, const QString& name, const std::function<void()>& settle,
+void shootAll(ScreenFixture& fixture, const QString& name, const std::function<void()>& settle,
               const std::function<void(const QImage&, bool)>& look) {
     for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)}) {
-        stage.resize(size.width(), size.height());
+        fixture.resize(size.width(), size.height());
         for (const bool dark : {false, true}) {
-            stage.setDark(dark);
+            fixture.setDark(dark);
             settle();
-            const QImage picture = stage.shot();
+            const QImage picture = fixture.shot();
             CAPTURE(name.toStdString());
             CHECK(picture.size() == size);
             look(picture, dark);
@@ -32,8 +32,8 @@ void shootAll(ScreenFixture& stage, const QString& name, const std::function<voi
                                   .arg(dark ? QStringLiteral("-dark") : QString()));
         }
     }
-    stage.setDark(false);
-    stage.resize(1280, 800);
+    fixture.setDark(false);
+    fixture.resize(1280, 800);
 }
 
 } // namespace piolo::test

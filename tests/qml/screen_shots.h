@@ -14,7 +14,7 @@ void keepShot(const QImage& picture, const QString& name);
 /// Shows the window at every size in both themes, saves each picture, and leaves it light at 1280x800.
 /// `settle` is called before a picture is taken, `look` with each picture and whether it is dark.
 void shootAll(
-    ScreenFixture& stage, const QString& name, const std::function<void()>& settle = [] {},
+    ScreenFixture& fixture, const QString& name, const std::function<void()>& settle = [] {},
     const std::function<void(const QImage&, bool)>& look = [](const QImage&, bool) {});
 
 } // namespace piolo::test

@@ -72,27 +72,27 @@ TEST_CASE("no name, file or text of a screen is another's") {
 }
 
 TEST_CASE("every screen is shown from the file that the table names, and no other is") {
-    ScreenFixture stage;
+    ScreenFixture fixture;
     for (const Screen& screen : screenTable) {
         CAPTURE(screen.name);
-        stage.open(screen.name);
-        CHECK(stage.room().screen() == textOf(screen.name));
+        fixture.open(screen.name);
+        CHECK(fixture.room().screen() == textOf(screen.name));
         QStringList shown;
-        for (QQuickItem* item : stage.find("screens")->childItems())
+        for (QQuickItem* item : fixture.find("screens")->childItems())
             if (item->inherits("QQuickLoader") && item->isVisible())
                 shown << QFileInfo(item->property("source").toUrl().path()).completeBaseName();
         CHECK(shown == QStringList{textOf(screen.file)});
     }
-    CHECK(stage.warnings().join("\n").toStdString() == "");
+    CHECK(fixture.warnings().join("\n").toStdString() == "");
 }
 
 TEST_CASE("the navigation has the tabs of the table, in its order") {
-    ScreenFixture stage;
+    ScreenFixture fixture;
     QStringList wanted;
     for (const Screen& screen : screenTable)
         if (screen.tab != nullptr) wanted << "tab-" + textOf(screen.name);
     QStringList shown;
-    for (const QQuickItem* item : stage.shown())
+    for (const QQuickItem* item : fixture.shown())
         if (item->objectName().startsWith("tab-")) shown << item->objectName();
     CHECK(shown == wanted);
 }
@@ -130,31 +130,31 @@ TEST_CASE("every screen but the help has a chapter in the help, and every chapte
 TEST_CASE(
     "the contents of the help are the table of chapters in its order, and every file of a chapter is in "
     "it") {
-    ScreenFixture stage;
-    stage.open("help");
+    ScreenFixture fixture;
+    fixture.open("help");
     QStringList wanted, shown;
     QSet<QString> files;
     for (const HelpChapter& chapter : helpChapterTable) {
         wanted << "chapter-" + textOf(chapter.name);
         files.insert(textOf(chapter.file));
     }
-    for (const QQuickItem* item : stage.shown())
+    for (const QQuickItem* item : fixture.shown())
         if (item->objectName().startsWith("chapter-")) shown << item->objectName();
     CHECK(shown == wanted);
     CHECK((filesWith("\nHelpChapter {") == files));
 }
 
 TEST_CASE("each chapter shows its title and the text of its own file") {
-    ScreenFixture stage;
-    stage.open("help");
+    ScreenFixture fixture;
+    fixture.open("help");
     QSet<QString> pages;
     for (const HelpChapter& chapter : helpChapterTable) {
         CAPTURE(chapter.name);
-        stage.press("chapter-" + textOf(chapter.name));
-        stage.play(0.1);
+        fixture.press("chapter-" + textOf(chapter.name));
+        fixture.play(0.1);
         QString page;
         bool titled = false;
-        for (const QQuickItem* item : stage.shown()) {
+        for (const QQuickItem* item : fixture.shown()) {
             if (!item->inherits("QQuickText")) continue;
             const QString text = item->property("text").toString();
             if (text == qtTrId(chapter.title)) titled = true;
@@ -165,29 +165,29 @@ TEST_CASE("each chapter shows its title and the text of its own file") {
         CHECK_FALSE(pages.contains(page));
         pages.insert(page);
     }
-    CHECK(stage.warnings().join("\n").toStdString() == "");
+    CHECK(fixture.warnings().join("\n").toStdString() == "");
 }
 
 TEST_CASE("each part of a screen that has a chapter opens it by F1") {
-    ScreenFixture stage;
+    ScreenFixture fixture;
     for (const HelpChapter& chapter : helpChapterTable) {
         if (chapter.part.empty()) continue;
         CAPTURE(chapter.name);
-        stage.open(chapter.screen);
+        fixture.open(chapter.screen);
         QQuickItem* shown = nullptr;
-        for (QQuickItem* item : stage.shown())
+        for (QQuickItem* item : fixture.shown())
             if (item->property("view").isValid()) shown = item;
         REQUIRE(shown != nullptr);
         shown->setProperty("view", textOf(chapter.part));
-        stage.play(0.1);
-        QTest::keyClick(&stage.window(), Qt::Key_F1);
-        stage.play(0.1);
-        CHECK(stage.room().screen() == "help");
-        CHECK(stage.find("chapter-" + textOf(chapter.name))->property("here").toBool());
-        QTest::keyClick(&stage.window(), Qt::Key_Escape);
-        stage.play(0.1);
+        fixture.play(0.1);
+        QTest::keyClick(&fixture.window(), Qt::Key_F1);
+        fixture.play(0.1);
+        CHECK(fixture.room().screen() == "help");
+        CHECK(fixture.find("chapter-" + textOf(chapter.name))->property("here").toBool());
+        QTest::keyClick(&fixture.window(), Qt::Key_Escape);
+        fixture.play(0.1);
     }
-    CHECK(stage.warnings().join("\n").toStdString() == "");
+    CHECK(fixture.warnings().join("\n").toStdString() == "");
 }
 
 // Properties in, signals out: a part gets what it shows and reports what it wants.

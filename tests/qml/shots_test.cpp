@@ -18,9 +18,9 @@ int colours(const QImage& image) {
     return static_cast<int>(seen.size());
 }
 
-void shoot(ScreenFixture& stage, const QString& name) {
+void shoot(ScreenFixture& fixture, const QString& name) {
     const auto settle = [] {};
-    piolo::test::shootAll(stage, name, settle, [](const QImage& picture, bool dark) {
+    piolo::test::shootAll(fixture, name, settle, [](const QImage& picture, bool dark) {
         CHECK(colours(picture) > 8);
         CHECK((picture.pixelColor(2, picture.height() - 2).lightness() < 100) == dark);
     });
@@ -29,57 +29,57 @@ void shoot(ScreenFixture& stage, const QString& name) {
 } // namespace
 
 TEST_CASE("every screen has a picture in both themes at every size, and QML has no warnings") {
-    ScreenFixture stage;
-    stage.open("drill");
-    shoot(stage, QStringLiteral("drill"));
-    stage.tap(Qt::Key_Space);
-    stage.play(3.5);
-    shoot(stage, QStringLiteral("count-in"));
-    stage.play(7.3);
-    shoot(stage, QStringLiteral("playing"));
-    stage.play(6);
-    shoot(stage, QStringLiteral("clean"));
-    stage.play(5);
-    stage.tap(Qt::Key_Space);
-    stage.play(0.3);
-    shoot(stage, QStringLiteral("missed"));
-    stage.play(10);
-    stage.tap(Qt::Key_Space);
-    stage.play(2);
-    CHECK(stage.room().drill()->state() == piolo::models::DrillModel::State::Paused);
-    shoot(stage, QStringLiteral("offer"));
-    stage.tap(Qt::Key_Escape);
-    stage.play(1);
+    ScreenFixture fixture;
+    fixture.open("drill");
+    shoot(fixture, QStringLiteral("drill"));
+    fixture.tap(Qt::Key_Space);
+    fixture.play(3.5);
+    shoot(fixture, QStringLiteral("count-in"));
+    fixture.play(7.3);
+    shoot(fixture, QStringLiteral("playing"));
+    fixture.play(6);
+    shoot(fixture, QStringLiteral("clean"));
+    fixture.play(5);
+    fixture.tap(Qt::Key_Space);
+    fixture.play(0.3);
+    shoot(fixture, QStringLiteral("missed"));
+    fixture.play(10);
+    fixture.tap(Qt::Key_Space);
+    fixture.play(2);
+    CHECK(fixture.room().drill()->state() == piolo::models::DrillModel::State::Paused);
+    shoot(fixture, QStringLiteral("offer"));
+    fixture.tap(Qt::Key_Escape);
+    fixture.play(1);
     for (const auto& screen : piolo::models::screenTable) {
         if (screen.name == "drill") continue; // it has its picture already
-        stage.open(screen.name);
-        shoot(stage, QString::fromStdString(std::string(screen.name)));
+        fixture.open(screen.name);
+        shoot(fixture, QString::fromStdString(std::string(screen.name)));
     }
-    stage.open("scales");
+    fixture.open("scales");
     for (const auto* side : {"grid", "weeks", "instrument"}) {
-        stage.find(QStringLiteral("scalesScreen"))->setProperty("side", QString::fromLatin1(side));
-        stage.play(0.1);
-        shoot(stage, QStringLiteral("scales-") + QString::fromLatin1(side));
+        fixture.find(QStringLiteral("scalesScreen"))->setProperty("side", QString::fromLatin1(side));
+        fixture.play(0.1);
+        shoot(fixture, QStringLiteral("scales-") + QString::fromLatin1(side));
     }
-    CHECK(stage.warnings().join("\n").toStdString() == "");
+    CHECK(fixture.warnings().join("\n").toStdString() == "");
 }
 
 TEST_CASE("a run-through has a picture while it is played and when it is looked over") {
-    ScreenFixture stage;
-    stage.open("runThrough");
-    stage.room().runThrough()->start();
-    stage.play(0.1);
-    shoot(stage, QStringLiteral("runThrough-playing"));
-    stage.room().runThrough()->markStop();
-    stage.room().runThrough()->finish(true);
-    stage.play(0.1);
-    shoot(stage, QStringLiteral("runThrough-review"));
-    CHECK(stage.warnings().join("\n").toStdString() == "");
+    ScreenFixture fixture;
+    fixture.open("runThrough");
+    fixture.room().runThrough()->start();
+    fixture.play(0.1);
+    shoot(fixture, QStringLiteral("runThrough-playing"));
+    fixture.room().runThrough()->markStop();
+    fixture.room().runThrough()->finish(true);
+    fixture.play(0.1);
+    shoot(fixture, QStringLiteral("runThrough-review"));
+    CHECK(fixture.warnings().join("\n").toStdString() == "");
 }
 
 TEST_CASE("the first start has a picture, too") {
-    ScreenFixture stage(true);
-    CHECK(stage.room().screen() == "welcome");
-    shoot(stage, QStringLiteral("welcome"));
-    CHECK(stage.warnings().join("\n").toStdString() == "");
+    ScreenFixture fixture(true);
+    CHECK(fixture.room().screen() == "welcome");
+    shoot(fixture, QStringLiteral("welcome"));
+    CHECK(fixture.warnings().join("\n").toStdString() == "");
 }

@@ -14,8 +14,8 @@ namespace {
 struct Noted {
     explicit Noted(int bars) {
         PassageFact fact;
-        fact.passage = stage.passage();
-        fact.music = stage.room().book().notebook().passage(stage.passage())->passage.music;
+        fact.passage = fixture.passage();
+        fact.music = fixture.room().book().notebook().passage(fixture.passage())->passage.music;
         fact.music->bars = bars;
         fact.music->subdivision = 4;
         fact.notes.emplace();
@@ -27,16 +27,18 @@ struct Noted {
             note.length = {1, 16};
             fact.notes->push_back(note);
         }
-        stage.room().book().record(fact);
-        stage.room().openDrill(QString::fromStdString(stage.passage().text()));
-        stage.play(0.2);
+        fixture.room().book().record(fact);
+        fixture.room().openDrill(QString::fromStdString(fixture.passage().text()));
+        fixture.play(0.2);
     }
-    [[nodiscard]] QQuickItem* staff(const char* name) const { return stage.find(QString::fromLatin1(name)); }
+    [[nodiscard]] QQuickItem* staff(const char* name) const {
+        return fixture.find(QString::fromLatin1(name));
+    }
     [[nodiscard]] static int number(const QQuickItem* item, const char* property) {
         return item->property(property).toInt();
     }
-    void shoot(const char* name) { test::shootAll(stage, QString::fromLatin1(name)); }
-    ScreenFixture stage;
+    void shoot(const char* name) { test::shootAll(fixture, QString::fromLatin1(name)); }
+    ScreenFixture fixture;
 };
 
 } // namespace
@@ -51,19 +53,19 @@ TEST_CASE("a passage with known notes shows them on a staff, stopped and playing
         CHECK(ready->property("space").toDouble() >= 7);
         CHECK(Noted::number(ready, "shown") >= 1);
         noted.shoot(bars == 4 ? "staff" : "staff-long");
-        noted.stage.tap(Qt::Key_Space);
-        noted.stage.play(9);
+        noted.fixture.tap(Qt::Key_Space);
+        noted.fixture.play(9);
         const QQuickItem* playing = noted.staff("staffPlaying");
         REQUIRE(playing != nullptr);
         CHECK(playing->isVisible());
         CHECK(playing->property("space").toDouble() >= 7.9); // a hundredth of the window's height
         CHECK(Noted::number(playing, "bar") >= 1);
-        const auto walk = test::walkAccessibly(noted.stage.window());
+        const auto walk = test::walkAccessibly(noted.fixture.window());
         CHECK(walk.nameless.join("\n").toStdString() == "");
         noted.shoot(bars == 4 ? "staff-playing" : "staff-long-playing");
-        noted.stage.tap(Qt::Key_Escape);
-        noted.stage.play(0.5);
-        CHECK(noted.stage.warnings().join("\n").toStdString() == "");
+        noted.fixture.tap(Qt::Key_Escape);
+        noted.fixture.play(0.5);
+        CHECK(noted.fixture.warnings().join("\n").toStdString() == "");
     }
 }
 
@@ -71,9 +73,9 @@ TEST_CASE(
     "below the music, every choice of the drill has its place from the first picture on, at every size") {
     for (const QSize size : {QSize(1024, 640), QSize(1280, 800), QSize(1920, 1080)}) {
         Noted noted(4);
-        noted.stage.openWindow();
-        noted.stage.resize(size.width(), size.height());
-        noted.stage.play(0.2);
+        noted.fixture.openWindow();
+        noted.fixture.resize(size.width(), size.height());
+        noted.fixture.play(0.2);
         CAPTURE(size.width());
         for (const auto* name : {"feltBeat", "articulation", "rhythm", "waysToPlay", "start", "hear"}) {
             const QQuickItem* item = noted.staff(name);
@@ -90,10 +92,10 @@ TEST_CASE(
 
 TEST_CASE("the system being played stays visible through a long passage") {
     Noted noted(24);
-    noted.stage.tap(Qt::Key_Space);
+    noted.fixture.tap(Qt::Key_Space);
     int last = 0;
     for (int i = 0; i < 60; ++i) {
-        noted.stage.play(1);
+        noted.fixture.play(1);
         const QQuickItem* staff = noted.staff("staffPlaying");
         if (staff == nullptr || !staff->isVisible() || Noted::number(staff, "bar") < 0) continue;
         last = std::max(last, Noted::number(staff, "firstShown"));
@@ -104,17 +106,17 @@ TEST_CASE("the system being played stays visible through a long passage") {
 
 TEST_CASE("the note that sounds is marked while the passage is heard") {
     Noted noted(4);
-    noted.stage.tap(Qt::Key_H);
+    noted.fixture.tap(Qt::Key_H);
     int highest = -1;
     for (int i = 0; i < 40; ++i) {
-        noted.stage.play(0.2);
+        noted.fixture.play(0.2);
         highest = std::max(highest, Noted::number(noted.staff("staffReady"), "lit"));
         if (highest >= 5) break;
     }
     CHECK(highest >= 5);
     noted.shoot("staff-heard");
-    noted.stage.tap(Qt::Key_Escape);
-    noted.stage.play(0.5);
+    noted.fixture.tap(Qt::Key_Escape);
+    noted.fixture.play(0.5);
     CHECK(Noted::number(noted.staff("staffReady"), "lit") == -1);
-    CHECK(noted.stage.warnings().join("\n").toStdString() == "");
+    CHECK(noted.fixture.warnings().join("\n").toStdString() == "");
 }

@@ -95,7 +95,7 @@ TEST_CASE("a sample that cannot be read completely is not copied") {
     const auto broken = copySample(scratch.at("from"), scratch.at("to"), {2026, 11, 25});
     REQUIRE_FALSE(broken);
     CHECK(broken.fault().number == FaultNumber::badJson);
-    CHECK(broken.fault().place.line == 1);
+    CHECK(broken.fault().location.line == 1);
     const auto missing = copySample(scratch.at("nothing"), scratch.at("to"), {2026, 11, 25});
     REQUIRE_FALSE(missing);
     CHECK(missing.fault().number == FaultNumber::cannotRead);

@@ -22,7 +22,7 @@ Fault onlyFaultOfBar(const std::string& content) { return onlyFault(scoreOf(bars
 std::string wrongElement(const std::string& content) {
     const Fault fault = onlyFaultOfBar(content);
     CHECK(fault.number == FaultNumber::scoreValue);
-    CHECK(fault.place == Place{"a.musicxml", 5});
+    CHECK(fault.location == FaultLocation{"a.musicxml", 5});
     return fault.arguments.at(0);
 }
 
@@ -78,8 +78,8 @@ TEST_CASE("a missing required element is reported by name") {
 TEST_CASE("all faults are reported, each with its line, up to a hundred") {
     const auto faults = faultsIn(scoreOf(barsOf({four + note(-1), note(4), note(4, pitch('X', 4))})));
     REQUIRE(faults.size() == 2);
-    CHECK(faults[0].place.line == 5);
-    CHECK(faults[1].place.line == 7);
+    CHECK(faults[0].location.line == 5);
+    CHECK(faults[1].location.line == 7);
     CHECK(faultsIn(scoreOf(barsOf({four + repeated(300, note(-1))}))).size() == score::mostFaults);
 }
 

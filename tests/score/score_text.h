@@ -51,7 +51,7 @@ inline std::string repeated(int times, const std::string& text) {
 inline score::Score readWell(const std::string& xml) {
     auto reading = score::readMusicXml(xml, "a.musicxml");
     for (const Fault& fault : reading.faults) {
-        CAPTURE(fault.place.line);
+        CAPTURE(fault.location.line);
         CAPTURE(static_cast<int>(fault.number));
         FAIL_CHECK("a good score has a fault");
     }

@@ -19,7 +19,7 @@ bool isWhole(std::string_view text) {
 
 void OptionReader::fail(Fault fault, std::string_view option) {
     if (fault_) return;
-    if (fault.place.file.empty()) fault.place.file = option;
+    if (fault.location.file.empty()) fault.location.file = option;
     fault_ = std::move(fault);
 }
 

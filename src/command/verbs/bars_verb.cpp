@@ -62,7 +62,7 @@ Done pick(const score::Score& score, std::size_t place, const Asked& asked, cons
     const auto made = score::excerpt(score, place, *stretch);
     if (!made) {
         Fault fault = made.fault();
-        fault.place.file = file;
+        fault.location.file = file;
         return fault;
     }
     if (!asked.out.empty()) {

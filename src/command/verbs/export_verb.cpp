@@ -26,7 +26,7 @@ Result<PassageSet> namedSet(const Notebook& notebook, const std::vector<std::str
 }
 
 Fault inFolder(Fault fault, const std::string& folder) {
-    if (fault.place.file.empty()) fault.place.file = folder;
+    if (fault.location.file.empty()) fault.location.file = folder;
     return fault;
 }
 

@@ -45,7 +45,7 @@ Result<MarkLine> MarkLine::parse(std::string_view line) {
 }
 
 Fault MarkReader::here(Fault fault) const {
-    fault.place = {"-", line_};
+    fault.location = {"-", line_};
     return fault;
 }
 

@@ -17,13 +17,13 @@ Result<Notebook> readNotebook(const std::string& folder) {
     return fold(std::move(contents.value().facts));
 }
 
-Result<Id> passageNamed(const Notebook& notebook, const std::string& wanted, const std::string& place) {
+Result<Id> passageNamed(const Notebook& notebook, const std::string& wanted, const std::string& location) {
     const std::vector<Id> found = notebook.find(wanted);
     if (found.size() == 1) return found.front();
-    if (found.empty()) return Fault{FaultNumber::noSuchPassage, {place}, {wanted}};
+    if (found.empty()) return Fault{FaultNumber::noSuchPassage, {location}, {wanted}};
     std::string ids;
     for (const Id id : found) ids.append(ids.empty() ? "" : ", ").append(id.text());
-    return Fault{FaultNumber::ambiguousPassage, {place}, {wanted, ids}};
+    return Fault{FaultNumber::ambiguousPassage, {location}, {wanted, ids}};
 }
 
 } // namespace piolo::command

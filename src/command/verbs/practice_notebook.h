@@ -13,7 +13,8 @@ namespace piolo::command {
 /// cannotRead, notAPracticeFolder.
 Result<Notebook> readNotebook(const std::string& folder);
 
-/// The passage with the id or exact title `wanted`. Faults noSuchPassage and ambiguousPassage, with `place`.
-Result<Id> passageNamed(const Notebook& notebook, const std::string& wanted, const std::string& place);
+/// The passage with the id or exact title `wanted`. Faults noSuchPassage and ambiguousPassage, with
+/// `location`.
+Result<Id> passageNamed(const Notebook& notebook, const std::string& wanted, const std::string& location);
 
 } // namespace piolo::command

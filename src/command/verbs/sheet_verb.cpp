@@ -42,8 +42,8 @@ Result<std::vector<Id>> idsOf(const Notebook& notebook, const std::vector<std::s
     return ids;
 }
 
-Fault placed(Fault fault, const std::string& path) {
-    fault.place.file = fault.number == FaultNumber::pagesNeedPdf ? "--out" : path;
+Fault located(Fault fault, const std::string& path) {
+    fault.location.file = fault.number == FaultNumber::pagesNeedPdf ? "--out" : path;
     return fault;
 }
 
@@ -58,7 +58,7 @@ VerbEnd run(const Arguments& arguments) {
     const DrawingApplication application;
     const auto bytes = plots::paperBytes(QString::fromStdString(asked.path),
                                          plots::paperSheet(*notebook, *ids, asked.paper));
-    if (!bytes) return placed(bytes.fault(), asked.path);
+    if (!bytes) return located(bytes.fault(), asked.path);
     const Done written = files::replaceFile(
         asked.path, std::as_bytes(std::span(bytes->constData(), static_cast<std::size_t>(bytes->size()))));
     if (!written) return written.fault();

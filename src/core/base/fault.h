@@ -113,16 +113,16 @@ enum class FaultNumber {
     fellBehind = 404,
 };
 
-/// A location: a file ("-" for standard input) or an option, and a line counted from 1 (0: none).
-struct Place {
+/// A file ("-" for standard input) or an option, and a line counted from 1 (0: none).
+struct FaultLocation {
     std::string file;
     long line = 0;
-    bool operator==(const Place&) const = default;
+    bool operator==(const FaultLocation&) const = default;
 };
 
 struct Fault {
     FaultNumber number{};
-    Place place;
+    FaultLocation location;
     std::vector<std::string> arguments;
     bool operator==(const Fault&) const = default;
 };

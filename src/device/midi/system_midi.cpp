@@ -39,7 +39,7 @@ private:
         if (functions)
             backend_ = (*functions)->backend();
         else
-            qWarning("%s: E%d: %s", functions.fault().place.file.c_str(),
+            qWarning("%s: E%d: %s", functions.fault().location.file.c_str(),
                      static_cast<int>(functions.fault().number),
                      practice::sentencePattern(functions.fault().number));
     }

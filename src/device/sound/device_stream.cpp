@@ -5,8 +5,8 @@
 
 namespace piolo::device {
 
-DeviceStream::DeviceStream(const std::shared_ptr<RenderHost>& stage, std::string deviceId)
-    : deviceId_{std::move(deviceId)}, feed_{stage, stage->gate().allot()} {}
+DeviceStream::DeviceStream(const std::shared_ptr<RenderHost>& host, std::string deviceId)
+    : deviceId_{std::move(deviceId)}, feed_{host, host->gate().allot()} {}
 
 void DeviceStream::open(const SinkMaker& maker) {
     sink_ = maker();

@@ -20,7 +20,7 @@ public:
     /// proving: the device gets silence until it has shown that it keeps asking for samples.
     enum class Status { opening, proving, playing, noServer, noDevice, refused, ended, closed };
 
-    DeviceStream(const std::shared_ptr<RenderHost>& stage, std::string deviceId);
+    DeviceStream(const std::shared_ptr<RenderHost>& host, std::string deviceId);
 
     /// Sound thread. The device had an underrun.
     void open(const SinkMaker& maker);

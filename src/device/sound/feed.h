@@ -15,8 +15,8 @@ namespace piolo::device {
 /// Connects one device to the render host. Only the sound thread calls fill().
 class Feed {
 public:
-    Feed(std::shared_ptr<RenderHost> stage, RenderOwnership::Number number)
-        : host_{std::move(stage)}, number_{number} {}
+    Feed(std::shared_ptr<RenderHost> host, RenderOwnership::Number number)
+        : host_{std::move(host)}, number_{number} {}
 
     /// Fills all of `out`. Real-time-safe.
     void fill(std::span<float> out) noexcept;

@@ -23,8 +23,8 @@ constexpr std::int64_t nanosInSecond = 1'000'000'000;
 
 } // namespace
 
-SilentClock::SilentClock(std::shared_ptr<RenderHost> stage)
-    : host_{std::move(stage)}, number_{host_->gate().allot()} {
+SilentClock::SilentClock(std::shared_ptr<RenderHost> host)
+    : host_{std::move(host)}, number_{host_->gate().allot()} {
     // Claimed before anything else happens, so that no holder of an earlier number can get in between.
     host_->gate().claim(number_);
     thread_ = std::thread{[this] { run(); }};

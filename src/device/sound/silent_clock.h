@@ -15,7 +15,7 @@ namespace piolo::device {
 /// waits for at most one block.
 class SilentClock {
 public:
-    explicit SilentClock(std::shared_ptr<RenderHost> stage);
+    explicit SilentClock(std::shared_ptr<RenderHost> host);
     ~SilentClock();
     SilentClock(const SilentClock&) = delete;
     SilentClock& operator=(const SilentClock&) = delete;

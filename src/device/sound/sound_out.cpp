@@ -25,12 +25,12 @@ std::int64_t monotonicNanos() noexcept {
 
 struct SoundOut::Body {
     explicit Body(std::shared_ptr<engine::Renderer> renderer)
-        : stage{std::make_shared<RenderHost>(std::move(renderer))}, keeper{stage, SoundThread::ofProcess(),
-                                                                           makeQtSink} {}
+        : host{std::make_shared<RenderHost>(std::move(renderer))}, keeper{host, SoundThread::ofProcess(),
+                                                                          makeQtSink} {}
 
     void look();
 
-    std::shared_ptr<RenderHost> stage;
+    std::shared_ptr<RenderHost> host;
     Supervisor keeper;
     std::atomic<std::int64_t> offsetNanos{0};
     std::function<void()> heard;
@@ -66,7 +66,7 @@ void SoundOut::stop() {
 void SoundOut::choose(const std::string& deviceId) { body_->keeper.choose(deviceId, monotonicNanos()); }
 
 std::uint64_t SoundOut::audibleAt(std::int64_t nanos) const noexcept {
-    return body_->stage->audibleAt(nanos - body_->offsetNanos.load(std::memory_order_relaxed));
+    return body_->host->audibleAt(nanos - body_->offsetNanos.load(std::memory_order_relaxed));
 }
 
 void SoundOut::setOffsetMillis(int millis) {

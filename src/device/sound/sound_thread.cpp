@@ -35,9 +35,9 @@ Left& left() {
 } // namespace
 
 /// The work queue. It has its own lock, which the thread sanitizer can see; it cannot see Qt's.
-class SoundThread::Desk final : public QObject {
+class SoundThread::WorkQueue final : public QObject {
 public:
-    explicit Desk(std::function<bool()> qtMayTurn) : qtMayTurn_{std::move(qtMayTurn)} {}
+    explicit WorkQueue(std::function<bool()> qtMayTurn) : qtMayTurn_{std::move(qtMayTurn)} {}
 
     void put(std::function<void()> work) {
         auto bell = std::make_unique<QEvent>(QEvent::User);
@@ -94,13 +94,13 @@ private:
 
 SoundThread::~SoundThread() {
     if (thread_ == nullptr) return;
-    desk_->end();
+    queue_->end();
     thread_->quit();
     if (!thread_->wait(endWithinMillis)) {
         abandon();
         return;
     }
-    delete desk_;
+    delete queue_;
     delete thread_;
 }
 
@@ -108,11 +108,11 @@ void SoundThread::post(std::function<void()> work) {
     if (thread_ == nullptr) {
         thread_ = new QThread;
         thread_->setObjectName(QStringLiteral("sound"));
-        desk_ = new Desk{qtMayTurn_};
-        desk_->moveToThread(thread_);
+        queue_ = new WorkQueue{qtMayTurn_};
+        queue_->moveToThread(thread_);
         thread_->start();
     }
-    desk_->put(std::move(work));
+    queue_->put(std::move(work));
 }
 
 void SoundThread::abandon() {
@@ -120,7 +120,7 @@ void SoundThread::abandon() {
     const std::lock_guard lock{left().mutex};
     left().threads.push_back(thread_);
     thread_ = nullptr;
-    desk_ = nullptr;
+    queue_ = nullptr;
 }
 
 int SoundThread::leftBehind() noexcept {

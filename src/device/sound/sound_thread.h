@@ -35,10 +35,10 @@ public:
     [[nodiscard]] static SoundThread& ofProcess();
 
 private:
-    class Desk;
+    class WorkQueue;
     std::function<bool()> qtMayTurn_;
     QThread* thread_ = nullptr;
-    Desk* desk_ = nullptr; // lives on that thread
+    WorkQueue* queue_ = nullptr; // lives on that thread
 };
 
 } // namespace piolo::device

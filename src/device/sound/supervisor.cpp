@@ -15,8 +15,8 @@ constexpr int cutOffMillis = 500;
 
 } // namespace
 
-Supervisor::Supervisor(std::shared_ptr<RenderHost> stage, SoundThread& thread, SinkMaker maker)
-    : host_{std::move(stage)}, thread_{thread}, maker_{std::move(maker)} {}
+Supervisor::Supervisor(std::shared_ptr<RenderHost> host, SoundThread& thread, SinkMaker maker)
+    : host_{std::move(host)}, thread_{thread}, maker_{std::move(maker)} {}
 
 Supervisor::~Supervisor() { stop(); }
 

@@ -19,7 +19,7 @@ namespace piolo::device {
 class Supervisor {
 public:
     /// `thread` must outlive this.
-    Supervisor(std::shared_ptr<RenderHost> stage, SoundThread& thread, SinkMaker maker);
+    Supervisor(std::shared_ptr<RenderHost> host, SoundThread& thread, SinkMaker maker);
     ~Supervisor();
     Supervisor(const Supervisor&) = delete;
     Supervisor& operator=(const Supervisor&) = delete;

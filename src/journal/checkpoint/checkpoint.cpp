@@ -36,9 +36,9 @@ std::vector<KnownFile> filesOf(const FolderContents& contents) {
     for (const ReadFile& file : contents.files) {
         files.push_back({std::filesystem::path(file.path).filename().string(), file.extent, {}});
         for (const Fault& fault : contents.faults)
-            if (fault.place.file == file.path) {
+            if (fault.location.file == file.path) {
                 files.back().faults.push_back(fault);
-                files.back().faults.back().place.file.clear();
+                files.back().faults.back().location.file.clear();
             }
     }
     return files;
@@ -48,7 +48,7 @@ std::vector<KnownFile> filesOf(const FolderContents& contents) {
 bool isWhole(const FolderContents& contents) {
     return contents.unclosed.empty() &&
            std::none_of(contents.faults.begin(), contents.faults.end(),
-                        [](const Fault& fault) { return fault.place.line == 0; });
+                        [](const Fault& fault) { return fault.location.line == 0; });
 }
 
 } // namespace

@@ -86,8 +86,8 @@ void packed(P& with, T& back) {
 /// The file of a fault's location is the one under whose faults it is stored.
 template <typename P, journal::Either<Fault> T>
 void packed(P& with, T& fault) {
-    auto& [number, place, arguments] = fault;
-    with(number, place.line, arguments);
+    auto& [number, location, arguments] = fault;
+    with(number, location.line, arguments);
 }
 
 } // namespace piolo
@@ -104,7 +104,7 @@ void packed(P& with, T& file) {
     auto& [name, extent, faults] = file;
     with(name, extent, faults);
 }
-template <typename P, Either<HighestPlaces> T>
+template <typename P, Either<HighestPositions> T>
 void packed(P& with, T& highest) {
     auto& [order, ownOrder, ownSeq, leastAhead] = highest;
     with(order, ownOrder, ownSeq, leastAhead);

@@ -26,7 +26,7 @@ Timestamp endOf(Date day, std::int16_t offsetMinutes) {
 } // namespace
 
 struct Journal::Body {
-    JournalLocation place;
+    JournalLocation location;
     JournalPorts ports;
     FolderContents contents;
     std::mutex mutex; ///< makes numbering, timestamp and queueing one step
@@ -35,12 +35,12 @@ struct Journal::Body {
     std::size_t readByLine = 0;         ///< the number of facts that were not in a checkpoint
     std::optional<CheckpointWriter> checkpointing;
 
-    Body(JournalLocation where, JournalPorts with) : place(std::move(where)), ports(std::move(with)) {}
+    Body(JournalLocation where, JournalPorts with) : location(std::move(where)), ports(std::move(with)) {}
 
     Done read() {
         const std::int64_t now = ports.clock->now().utcMillis;
         auto known = readWithCheckpoint(now);
-        auto found = known ? Result(*std::move(known)) : readFolder(place.folder, place.device, now);
+        auto found = known ? Result(*std::move(known)) : readFolder(location.folder, location.device, now);
         if (!found) return found.fault();
         contents = std::move(found).value();
         sequence = Sequence(contents);
@@ -49,26 +49,26 @@ struct Journal::Body {
     }
 
     [[nodiscard]] std::string checkpoint() const {
-        return checkpointFile(place.folder, place.device, place.cacheDir);
+        return checkpointFile(location.folder, location.device, location.cacheDir);
     }
     [[nodiscard]] std::optional<FolderContents> readWithCheckpoint(std::int64_t now) const {
-        if (place.cacheDir.empty()) return std::nullopt;
-        const auto known = loadCheckpoint(checkpoint(), place.device);
-        return known ? readOn(place.folder, place.device, now, *known) : std::nullopt;
+        if (location.cacheDir.empty()) return std::nullopt;
+        const auto known = loadCheckpoint(checkpoint(), location.device);
+        return known ? readOn(location.folder, location.device, now, *known) : std::nullopt;
     }
 };
 
 Journal::Journal(std::unique_ptr<Body> body) : body_(std::move(body)) {}
 Journal::~Journal() = default;
 
-Result<std::unique_ptr<Journal>> Journal::open(JournalLocation place, JournalHearer hearer,
+Result<std::unique_ptr<Journal>> Journal::open(JournalLocation location, JournalHearer hearer,
                                                JournalPorts ports) {
-    auto lock = FolderLock::take(place.folder, place.device, place.stateDir);
+    auto lock = FolderLock::take(location.folder, location.device, location.stateDir);
     if (!lock) return lock.fault();
     const bool writes = lock.value().has_value();
-    auto body = std::make_unique<Body>(std::move(place), std::move(ports));
+    auto body = std::make_unique<Body>(std::move(location), std::move(ports));
     if (writes) {
-        if (auto made = makeFolder(journalFolder(body->place.folder)); !made) return made.fault();
+        if (auto made = makeFolder(journalFolder(body->location.folder)); !made) return made.fault();
     }
     // Read only after taking the lock, so that the last lines of a previous writer are included.
     if (auto read = body->read(); !read) return read.fault();
@@ -83,17 +83,17 @@ Result<std::unique_ptr<Journal>> Journal::open(JournalLocation place, JournalHea
 
 void Journal::keepCheckpoint() {
     Body& own = *body_;
-    const bool useful = !own.place.cacheDir.empty() && own.readByLine >= worthACheckpoint;
+    const bool useful = !own.location.cacheDir.empty() && own.readByLine >= worthACheckpoint;
     if (readOnly() || !useful || own.checkpointing) return;
     own.checkpointing.emplace(
-        CheckpointTask{own.checkpoint(), own.place.folder, own.place.device, now().utcMillis},
+        CheckpointTask{own.checkpoint(), own.location.folder, own.location.device, now().utcMillis},
         own.ports.pauses.farewell);
 }
 
 const FolderContents& Journal::contents() const { return body_->contents; }
 std::vector<Fact> Journal::takeFacts() { return std::exchange(body_->contents.facts, {}); }
 bool Journal::readOnly() const { return body_->writer == nullptr; }
-const std::string& Journal::device() const { return body_->place.device; }
+const std::string& Journal::device() const { return body_->location.device; }
 Timestamp Journal::now() const { return body_->ports.clock->now(); }
 
 Fact Journal::record(FactBody body) { return place(std::move(body), std::nullopt); }
@@ -101,7 +101,7 @@ Fact Journal::recordOn(Date day, FactBody body) { return place(std::move(body), 
 
 Fact Journal::place(FactBody factBody, std::optional<Date> day) {
     Fact fact;
-    fact.device = body_->place.device;
+    fact.device = body_->location.device;
     fact.body = std::move(factBody);
     const std::lock_guard lock(body_->mutex);
     fact.id = body_->ports.randomness->id();
@@ -112,7 +112,7 @@ Fact Journal::place(FactBody factBody, std::optional<Date> day) {
     fact.order = order;
     if (body_->writer)
         body_->writer->add(
-            {fact.id, ownFile(body_->place.folder, fact.device, fact.at.date()), toLine(fact) + "\n"});
+            {fact.id, ownFile(body_->location.folder, fact.device, fact.at.date()), toLine(fact) + "\n"});
     return fact;
 }
 

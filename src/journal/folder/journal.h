@@ -46,7 +46,7 @@ public:
     /// Reads the folder, takes the lock (one writer per folder and device; if another process holds it, the
     /// journal is read-only) and closes a torn last line of its own. Faults: cannotMakeFolder, cannotRead,
     /// cannotWrite.
-    static Result<std::unique_ptr<Journal>> open(JournalLocation place, JournalHearer hearer,
+    static Result<std::unique_ptr<Journal>> open(JournalLocation location, JournalHearer hearer,
                                                  JournalPorts ports = {});
     ~Journal();
     Journal(const Journal&) = delete;

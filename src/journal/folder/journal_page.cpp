@@ -20,7 +20,7 @@ constexpr std::uintmax_t mostExpectedInPage = 100'000;
 Fault asTorn(Fault fault) {
     const auto broken = {FaultNumber::badJson, FaultNumber::notUtf8, FaultNumber::lineTooLong};
     if (std::find(broken.begin(), broken.end(), fault.number) == broken.end()) return fault;
-    return {FaultNumber::tornLine, fault.place, {}};
+    return {FaultNumber::tornLine, fault.location, {}};
 }
 
 /// Reads one file line by line into its page.
@@ -28,11 +28,11 @@ class PageReader {
 public:
     PageReader(const std::string& path, const std::string& device, std::int64_t latestOrder)
         : device_(device), latestOrder_(latestOrder) {
-        place_.file = page_.path = path;
+        location_.file = page_.path = path;
     }
 
     JournalPage read(const std::optional<ReadExtent>& known) && {
-        auto source = LineSource::open(place_.file, longestLine);
+        auto source = LineSource::open(location_.file, longestLine);
         if (!source) {
             page_.changed = known.has_value();
             page_.faults.push_back(source.fault());
@@ -51,7 +51,7 @@ private:
     /// Reserves room for the usual content of the file.
     void expect() {
         std::error_code unknown;
-        const auto bytes = std::filesystem::file_size(place_.file, unknown);
+        const auto bytes = std::filesystem::file_size(location_.file, unknown);
         if (unknown) return;
         const auto facts = static_cast<std::size_t>(std::min(bytes / usualLine, mostExpectedInPage));
         page_.facts.reserve(facts);
@@ -59,11 +59,11 @@ private:
     }
 
     void take(const SourceLine& line) {
-        place_.line = line.number;
+        location_.line = line.number;
         LineHead head;
-        auto fact = line.tooLong ? Result<Fact>(Fault{FaultNumber::lineTooLong, place_, {}})
-                                 : readLine(line.text, place_, head);
-        page_.unclosed = !line.closed && isOwnFile(place_.file, device_);
+        auto fact = line.tooLong ? Result<Fact>(Fault{FaultNumber::lineTooLong, location_, {}})
+                                 : readLine(line.text, location_, head);
+        page_.unclosed = !line.closed && isOwnFile(location_.file, device_);
         note(head);
         if (!fact) return page_.faults.push_back(line.closed ? fact.fault() : asTorn(fact.fault()));
         page_.facts.push_back(std::move(fact).value());
@@ -71,7 +71,7 @@ private:
     }
 
     void note(const LineHead& head) {
-        HighestPlaces seen;
+        HighestPositions seen;
         (head.order <= latestOrder_ ? seen.order : seen.leastAhead) = head.order;
         if (head.device == device_) {
             seen.ownOrder = head.order;
@@ -82,13 +82,13 @@ private:
 
     const std::string& device_;
     std::int64_t latestOrder_;
-    Place place_; ///< of the current line
+    FaultLocation location_; ///< of the current line
     JournalPage page_;
 };
 
 } // namespace
 
-void HighestPlaces::raiseTo(const HighestPlaces& other) noexcept {
+void HighestPositions::raiseTo(const HighestPositions& other) noexcept {
     order = std::max(order, other.order);
     ownOrder = std::max(ownOrder, other.ownOrder);
     ownSeq = std::max(ownSeq, other.ownSeq);

@@ -18,13 +18,13 @@ namespace piolo::journal {
 inline constexpr std::uintmax_t usualLine = 270;
 
 /// The highest positions assigned so far.
-struct HighestPlaces {
+struct HighestPositions {
     std::int64_t order = 0;    ///< ignoring values after the latest plausible one
     std::int64_t ownOrder = 0; ///< of this device, whatever the clock says
     std::uint64_t ownSeq = 0;  ///< of this device
     std::int64_t leastAhead = std::numeric_limits<std::int64_t>::max(); ///< the lowest of the ignored ones
 
-    void raiseTo(const HighestPlaces& other) noexcept;
+    void raiseTo(const HighestPositions& other) noexcept;
 };
 
 struct JournalPage {
@@ -32,7 +32,7 @@ struct JournalPage {
     std::vector<Fact> facts;
     std::vector<long> lines;   ///< the line number of each fact, counted from 1
     std::vector<Fault> faults; ///< in order of lines; a fault of the file itself comes last
-    HighestPlaces highest;
+    HighestPositions highest;
     bool unclosed = false; ///< it belongs to this device, and its last line has no newline yet
     ReadExtent extent;
     bool changed = false; ///< it does not begin with what was known about it: nothing else here is valid

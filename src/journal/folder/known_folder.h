@@ -19,7 +19,7 @@ struct KnownFile {
 
 struct KnownFolder {
     std::vector<KnownFile> files; ///< all of them, in order of name
-    HighestPlaces highest;
+    HighestPositions highest;
     std::shared_ptr<const StoredHistory> history; ///< the facts of these files
 };
 

@@ -45,7 +45,7 @@ public:
         highest_.raiseTo(page.highest);
         contents_.files.push_back({page.path, page.extent});
         for (Fault fault : known) {
-            fault.place.file = page.path;
+            fault.location.file = page.path;
             contents_.faults.push_back(std::move(fault));
         }
         if (page.unclosed) contents_.unclosed.push_back(page.path);
@@ -54,7 +54,7 @@ public:
             keep(page, i);
         }
         const auto line = [](const Fault& fault) {
-            return fault.place.line == 0 ? LONG_MAX : fault.place.line;
+            return fault.location.line == 0 ? LONG_MAX : fault.location.line;
         };
         std::stable_sort(page.faults.begin(), page.faults.end(),
                          [&](const Fault& a, const Fault& b) { return line(a) < line(b); });
@@ -86,7 +86,7 @@ private:
             contents_.facts.push_back(std::move(fact));
     }
 
-    HighestPlaces highest_;
+    HighestPositions highest_;
     FolderContents contents_;
     IdIndex byId_;
 };

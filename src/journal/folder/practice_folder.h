@@ -34,7 +34,7 @@ struct FolderContents {
     std::int64_t highestOwnOrder = 0;  ///< of `device`, whatever the clock says
     std::vector<std::string> unclosed; ///< own files whose last line has no newline yet
     std::vector<ReadFile> files;
-    HighestPlaces highest; ///< the source of the three above
+    HighestPositions highest; ///< the source of the three above
 };
 
 /// The paths of all *.jsonl directly in `folder`, sorted, so that every machine reads them in the same order.

@@ -43,7 +43,7 @@ std::optional<json> parseJson(std::string_view text) {
 }
 
 void FirstFault::keep(FaultNumber number, std::vector<std::string> arguments) {
-    if (!fault) fault = Fault{number, place, std::move(arguments)};
+    if (!fault) fault = Fault{number, location, std::move(arguments)};
 }
 
 JsonObject::JsonObject(const json& object, std::string path, FirstFault& first)

@@ -19,7 +19,7 @@ namespace piolo::journal {
 
 /// Keeps the first fault of a line.
 struct FirstFault {
-    Place place;
+    FaultLocation location;
     std::optional<Fault> fault;
     void keep(FaultNumber number, std::vector<std::string> arguments);
 };

@@ -18,7 +18,7 @@ inline constexpr std::size_t longestLine = 65'536;
 /// One JSON object without a newline, with keys in a fixed order.
 [[nodiscard]] std::string toLine(const Fact& fact);
 /// Faults: badJson, notUtf8, lineTooLong, badFact (a key is missing), badFactValue (a value is out of range),
-/// unknownKind and newerFormat (kept in the file but not folded). `place` is copied into the fault.
-Result<Fact> fromLine(std::string_view line, const Place& place);
+/// unknownKind and newerFormat (kept in the file but not folded). `location` is copied into the fault.
+Result<Fact> fromLine(std::string_view line, const FaultLocation& location);
 
 } // namespace piolo::journal

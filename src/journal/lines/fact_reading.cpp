@@ -17,8 +17,8 @@ using nlohmann::json;
 constexpr std::size_t longestWord = 60;
 constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 
-LineHead headOf(const json& line, const Place& place) {
-    FirstFault ignored{place, {}};
+LineHead headOf(const json& line, const FaultLocation& location) {
+    FirstFault ignored{location, {}};
     JsonObject object(line, "", ignored);
     LineHead head;
     head.device = object.id("device").text();
@@ -50,15 +50,15 @@ bool isOfThisFormat(const json& line) {
 }
 
 /// The general way, for any JSON object.
-Result<Fact> readObject(std::string_view line, const Place& place, LineHead& head) {
-    if (!isUtf8(line)) return Fault{FaultNumber::notUtf8, place, {}};
+Result<Fact> readObject(std::string_view line, const FaultLocation& location, LineHead& head) {
+    if (!isUtf8(line)) return Fault{FaultNumber::notUtf8, location, {}};
     const auto parsed = parseJson(line);
-    if (!parsed) return Fault{FaultNumber::badJson, place, {}};
-    FirstFault first{place, {}};
+    if (!parsed) return Fault{FaultNumber::badJson, location, {}};
+    FirstFault first{location, {}};
     JsonObject object(*parsed, "", first);
     if (sumOf(line).state == SumState::wrong && isOfThisFormat(*parsed))
-        return Fault{FaultNumber::wrongSum, place, {}};
-    head = headOf(*parsed, place);
+        return Fault{FaultNumber::wrongSum, location, {}};
+    head = headOf(*parsed, location);
     auto body = kindOf(object, first);
     if (!body) return *first.fault;
     Fact fact;
@@ -76,18 +76,18 @@ Result<Fact> readObject(std::string_view line, const Place& place, LineHead& hea
 
 } // namespace
 
-Result<Fact> readLine(std::string_view line, const Place& place, LineHead& head) {
-    if (line.size() > longestLine) return Fault{FaultNumber::lineTooLong, place, {}};
+Result<Fact> readLine(std::string_view line, const FaultLocation& location, LineHead& head) {
+    if (line.size() > longestLine) return Fault{FaultNumber::lineTooLong, location, {}};
     if (line.starts_with(byteOrderMark)) line.remove_prefix(byteOrderMark.size());
     auto written = writtenFact(line);
-    if (!written) return readObject(line, place, head);
+    if (!written) return readObject(line, location, head);
     head = {written->device, written->seq, written->order};
     return *std::move(written);
 }
 
-Result<Fact> fromLine(std::string_view line, const Place& place) {
+Result<Fact> fromLine(std::string_view line, const FaultLocation& location) {
     LineHead head;
-    return readLine(line, place, head);
+    return readLine(line, location, head);
 }
 
 } // namespace piolo::journal

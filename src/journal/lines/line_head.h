@@ -22,6 +22,6 @@ struct LineHead {
 };
 
 /// As fromLine(), but also fills `head` for facts of an unknown kind or a newer format.
-Result<Fact> readLine(std::string_view line, const Place& place, LineHead& head);
+Result<Fact> readLine(std::string_view line, const FaultLocation& location, LineHead& head);
 
 } // namespace piolo::journal

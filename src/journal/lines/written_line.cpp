@@ -14,10 +14,10 @@ namespace {
 constexpr std::size_t idDigits = 32;
 constexpr std::size_t timeLength = std::string_view("2026-03-01T18:04:05.123+01:00").size();
 
-/// Removes pieces from the front of a line. After the first that does not fit, all results are placeholders.
-class Pieces {
+/// Reads a line from its front. After the first part that does not fit, all results are placeholders.
+class LineScanner {
 public:
-    explicit Pieces(std::string_view line) : rest_(line) {}
+    explicit LineScanner(std::string_view line) : rest_(line) {}
 
     [[nodiscard]] bool ended() const { return fits_ && rest_.empty(); }
 
@@ -76,7 +76,7 @@ private:
     bool fits_ = true;
 };
 
-std::vector<Spot> spots(Pieces& line) {
+std::vector<Spot> spots(LineScanner& line) {
     std::vector<Spot> list;
     do {
         line.literal("[");
@@ -92,7 +92,7 @@ std::vector<Spot> spots(Pieces& line) {
     return list;
 }
 
-RunFact run(Pieces& line, Id passage) {
+RunFact run(LineScanner& line, Id passage) {
     RunFact fact;
     fact.passage = passage;
     line.literal(R"(,"tempo":)");
@@ -111,7 +111,7 @@ RunFact run(Pieces& line, Id passage) {
     return fact;
 }
 
-TempoFact tempo(Pieces& line, Id passage) {
+TempoFact tempo(LineScanner& line, Id passage) {
     TempoFact fact;
     fact.passage = passage;
     line.literal(R"(,"tempo":)");
@@ -123,14 +123,14 @@ TempoFact tempo(Pieces& line, Id passage) {
 }
 
 template <typename Named>
-Named naming(Pieces& line, Id passage, std::string_view key) {
+Named naming(LineScanner& line, Id passage, std::string_view key) {
     line.literal(key);
     const Named fact{passage, line.id()};
     line.literal("\"");
     return fact;
 }
 
-std::optional<FactBody> body(Pieces& line) {
+std::optional<FactBody> body(LineScanner& line) {
     const auto kind = line.word();
     line.literal(R"(","passage":")");
     const Id passage = line.id();
@@ -151,23 +151,23 @@ bool isLowerCase(std::string_view device) {
 std::optional<Fact> writtenFact(std::string_view line) {
     const auto [state, summed] = sumOf(line);
     if (state != SumState::right) return std::nullopt;
-    Pieces pieces(summed);
+    LineScanner scanner(summed);
     Fact fact;
-    pieces.literal(R"({"v":1,"id":")");
-    fact.id = pieces.id();
-    pieces.literal(R"(","device":")");
-    Pieces device = pieces; // read twice: as an id, and as the original text
-    pieces.id();
+    scanner.literal(R"({"v":1,"id":")");
+    fact.id = scanner.id();
+    scanner.literal(R"(","device":")");
+    LineScanner device = scanner; // read twice: as an id, and as the original text
+    scanner.id();
     fact.device = device.take(idDigits);
-    pieces.literal(R"(","seq":)");
-    fact.seq = static_cast<std::uint64_t>(pieces.integer(0, mostOrder));
-    pieces.literal(R"(,"order":)");
-    fact.order = pieces.integer(0, mostOrder);
-    pieces.literal(R"(,"at":")");
-    fact.at = pieces.time();
-    pieces.literal(R"(","kind":")");
-    auto found = body(pieces);
-    if (!found || !pieces.ended() || !isLowerCase(fact.device)) return std::nullopt;
+    scanner.literal(R"(","seq":)");
+    fact.seq = static_cast<std::uint64_t>(scanner.integer(0, mostOrder));
+    scanner.literal(R"(,"order":)");
+    fact.order = scanner.integer(0, mostOrder);
+    scanner.literal(R"(,"at":")");
+    fact.at = scanner.time();
+    scanner.literal(R"(","kind":")");
+    auto found = body(scanner);
+    if (!found || !scanner.ended() || !isLowerCase(fact.device)) return std::nullopt;
     fact.body = *std::move(found);
     return fact;
 }

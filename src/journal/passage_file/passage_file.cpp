@@ -49,13 +49,13 @@ private:
     template <typename Item>
     std::vector<Item> list(const char* key, Item (Reading::*read)(JsonObject&)) {
         std::vector<Item> items;
-        first_.place.line = 0;
+        first_.location.line = 0;
         const json& found = top_.value(key);
         if (!found.is_array()) top_.refuse(key);
         if (found.size() > mostInPassageFile)
             first_.keep(FaultNumber::passageFileTooLarge, {std::to_string(mostInPassageFile) + " " + key});
         for (std::size_t i = 0; i < found.size() && !first_.fault; ++i) {
-            first_.place.line = document_.lines.at(key)[i];
+            first_.location.line = document_.lines.at(key)[i];
             JsonObject object(found[i], "", first_);
             items.push_back((this->*read)(object));
         }

@@ -29,7 +29,7 @@ void ScaleBoard::forget() {
     emit chosen();
 }
 
-practice::ScalePlace ScaleBoard::cell() const {
+practice::CellAddress ScaleBoard::cell() const {
     if (chosen_) return *chosen_;
     const CellProposal next = figures_.proposal();
     return {next.notesPerBeat, next.key};
@@ -66,7 +66,7 @@ QVariantList ScaleBoard::rows() const {
     return list;
 }
 
-QVariantMap ScaleBoard::cellMap(practice::ScalePlace at) const {
+QVariantMap ScaleBoard::cellMap(practice::CellAddress at) const {
     const ScaleCell& cell = figures_.at(at);
     const QString name =
         qtTrId("scales.cell")
@@ -106,7 +106,7 @@ QVariantList ScaleBoard::weeks() const {
 
 void ScaleBoard::choose(int row, int column) {
     if (row < 0 || row >= rowCount || column < 0 || column >= keyCount) return;
-    chosen_ = practice::ScalePlace{row + 1, figures_.order().at(static_cast<std::size_t>(column))};
+    chosen_ = practice::CellAddress{row + 1, figures_.order().at(static_cast<std::size_t>(column))};
     emit chosen();
 }
 

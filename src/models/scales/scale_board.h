@@ -91,14 +91,14 @@ private:
     Id passageOfCell();
     void forget();
     void showStaff();
-    [[nodiscard]] practice::ScalePlace cell() const;
-    [[nodiscard]] QVariantMap cellMap(practice::ScalePlace cell) const;
+    [[nodiscard]] practice::CellAddress cell() const;
+    [[nodiscard]] QVariantMap cellMap(practice::CellAddress cell) const;
 
     practice::PracticeBook& book_;
     practice::ScaleFigures figures_;
     ScaleChoices choices_;
     StaffView staff_;
-    std::optional<practice::ScalePlace> chosen_;
+    std::optional<practice::CellAddress> chosen_;
 };
 
 } // namespace piolo::models

@@ -33,7 +33,7 @@ QString ScaleBoard::title() const {
 
 QString ScaleBoard::whyText() const {
     const CellProposal next = figures_.proposal();
-    const practice::ScalePlace here = cell();
+    const practice::CellAddress here = cell();
     if (next.key == here.key && next.notesPerBeat == here.notesPerBeat) switch (next.why) {
         case CellProposal::Why::first:
             return qtTrId("scales.next.first");
@@ -52,7 +52,7 @@ QString ScaleBoard::whyText() const {
 }
 
 QString ScaleBoard::startText() const {
-    const practice::ScalePlace here = cell();
+    const practice::CellAddress here = cell();
     const ScaleCell& known = figures_.at(here);
     if (!known.passage.isNone())
         return qtTrId("scales.goes-on").arg(Formatter::tempo(figures_.goesOnAt(here)));
@@ -103,7 +103,7 @@ bool ScaleBoard::canDrill() const { return figures_.canDrill(cell()); }
 
 // The cell stays selected, even if the suggestion moves on.
 Id ScaleBoard::passageOfCell() {
-    const practice::ScalePlace here = cell();
+    const practice::CellAddress here = cell();
     chosen_ = here;
     return figures_.passage(here);
 }

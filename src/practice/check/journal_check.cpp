@@ -13,17 +13,17 @@
 namespace piolo::practice {
 namespace {
 
-struct PlacedFact {
+struct LocatedFact {
     Fact fact;
-    Place place;
+    FaultLocation location;
 };
 
-std::vector<PlacedFact> factsOf(journal::JournalPage page) {
-    std::vector<PlacedFact> placed;
-    placed.reserve(page.facts.size());
+std::vector<LocatedFact> factsOf(journal::JournalPage page) {
+    std::vector<LocatedFact> located;
+    located.reserve(page.facts.size());
     for (std::size_t i = 0; i < page.facts.size(); ++i)
-        placed.push_back({std::move(page.facts[i]), {page.path, page.lines[i]}});
-    return placed;
+        located.push_back({std::move(page.facts[i]), {page.path, page.lines[i]}});
+    return located;
 }
 
 // The device's own positions are not needed here.
@@ -32,11 +32,11 @@ journal::JournalPage pageOf(const std::string& path) { return journal::readPage(
 class Known {
 public:
     /// Adds the fault repeatedId if the id is already used for another fact.
-    void take(const PlacedFact& placed, std::vector<Fault>& faults) {
-        const auto [first, isNew] = facts_.try_emplace(placed.fact.id, placed.fact);
-        if (!isNew && first->second != placed.fact)
-            faults.push_back({FaultNumber::repeatedId, placed.place, {placed.fact.id.text()}});
-        described_.insert(describedBy(placed.fact.body));
+    void take(const LocatedFact& located, std::vector<Fault>& faults) {
+        const auto [first, isNew] = facts_.try_emplace(located.fact.id, located.fact);
+        if (!isNew && first->second != located.fact)
+            faults.push_back({FaultNumber::repeatedId, located.location, {located.fact.id.text()}});
+        described_.insert(describedBy(located.fact.body));
     }
     [[nodiscard]] bool holds(Id id) const { return facts_.contains(id) || described_.contains(id); }
 
@@ -45,14 +45,14 @@ private:
     std::unordered_set<Id> described_;
 };
 
-void addUnknownIds(const PlacedFact& placed, const Known& known, std::vector<Fault>& faults) {
-    for (const Id id : namedBy(placed.fact.body))
-        if (!known.holds(id)) faults.push_back({FaultNumber::unknownPassage, placed.place, {id.text()}});
+void addUnknownIds(const LocatedFact& located, const Known& known, std::vector<Fault>& faults) {
+    for (const Id id : namedBy(located.fact.body))
+        if (!known.holds(id)) faults.push_back({FaultNumber::unknownPassage, located.location, {id.text()}});
 }
 
 void sortByPlace(std::vector<Fault>& faults) {
     const auto key = [](const Fault& fault) {
-        return std::tie(fault.place.file, fault.place.line, fault.number, fault.arguments);
+        return std::tie(fault.location.file, fault.location.line, fault.number, fault.arguments);
     };
     std::ranges::sort(faults, [&](const Fault& a, const Fault& b) { return key(a) < key(b); });
 }
@@ -62,19 +62,19 @@ void sortByPlace(std::vector<Fault>& faults) {
 std::vector<Fault> faultsOf(const JournalFiles& files) {
     std::vector<Fault> faults;
     std::vector<Fault> notAsked;
-    std::vector<PlacedFact> checked;
+    std::vector<LocatedFact> checked;
     Known known;
     for (const std::string& path : files.checked) {
         journal::JournalPage page = pageOf(path);
         faults.insert(faults.end(), page.faults.begin(), page.faults.end());
-        for (PlacedFact& placed : factsOf(std::move(page))) {
-            known.take(placed, faults);
-            checked.push_back(std::move(placed));
+        for (LocatedFact& located : factsOf(std::move(page))) {
+            known.take(located, faults);
+            checked.push_back(std::move(located));
         }
     }
     for (const std::string& path : files.beside)
-        for (const PlacedFact& placed : factsOf(pageOf(path))) known.take(placed, notAsked);
-    for (const PlacedFact& placed : checked) addUnknownIds(placed, known, faults);
+        for (const LocatedFact& located : factsOf(pageOf(path))) known.take(located, notAsked);
+    for (const LocatedFact& located : checked) addUnknownIds(located, known, faults);
     sortByPlace(faults);
     return faults;
 }

@@ -63,9 +63,9 @@ QString faultSentence(const Fault& fault) {
 
 QString faultLine(const Fault& fault) {
     QString line = QStringLiteral("E%1: ").arg(static_cast<int>(fault.number));
-    if (!fault.place.file.empty()) {
-        line += text::onOneLine(fault.place.file);
-        if (fault.place.line > 0) line += u':' + QString::number(fault.place.line);
+    if (!fault.location.file.empty()) {
+        line += text::onOneLine(fault.location.file);
+        if (fault.location.line > 0) line += u':' + QString::number(fault.location.line);
         line += QStringLiteral(": ");
     }
     return line + faultSentence(fault);

@@ -13,7 +13,9 @@ const ScaleGrid& ScaleFigures::grid() const {
     return *grid_;
 }
 
-const ScaleCell& ScaleFigures::at(ScalePlace place) const { return grid().at(place.notesPerBeat, place.key); }
+const ScaleCell& ScaleFigures::at(CellAddress address) const {
+    return grid().at(address.notesPerBeat, address.key);
+}
 
 std::array<int, keyCount> ScaleFigures::order() const {
     return keysInOrder(settings().order, static_cast<std::uint32_t>(settings().seed));
@@ -35,17 +37,17 @@ CellProposal ScaleFigures::proposal() const {
     return nextCell(grid(), keys.empty() ? std::span<const int>(all) : keys, book_.today());
 }
 
-StartProposal ScaleFigures::start(ScalePlace place) const {
-    return startFor(grid(), place.notesPerBeat, place.key);
+StartProposal ScaleFigures::start(CellAddress address) const {
+    return startFor(grid(), address.notesPerBeat, address.key);
 }
 
-Tempo ScaleFigures::goesOnAt(ScalePlace place) const {
-    const ScaleCell& cell = at(place);
+Tempo ScaleFigures::goesOnAt(CellAddress address) const {
+    const ScaleCell& cell = at(address);
     return book_.notebook().opening(cell.passage, book_.today()).value_or(cell.tempo);
 }
 
-double ScaleFigures::shareOfTarget(ScalePlace place) const {
-    const ScaleCell& cell = at(place);
+double ScaleFigures::shareOfTarget(CellAddress address) const {
+    const ScaleCell& cell = at(address);
     const PassageRecord* const record = book_.notebook().passage(cell.passage);
     if (record == nullptr || !cell.best) return 0;
     const double target = record->passage.tempi.rule.target.thousandths();
@@ -56,35 +58,36 @@ std::vector<ScaleWeek> ScaleFigures::weeks(int count) const {
     return scaleWeeks(book_.notebook(), settings().instrument, book_.today(), count);
 }
 
-Scale ScaleFigures::scale(ScalePlace place) const {
+Scale ScaleFigures::scale(CellAddress address) const {
     const ScaleView& view = settings().view;
-    return {tonic(place.key), view.kind, view.range, view.pattern, place.notesPerBeat, settings().instrument};
+    return {tonic(address.key),   view.kind, view.range, view.pattern, address.notesPerBeat,
+            settings().instrument};
 }
 
-std::optional<ScalePart> ScaleFigures::part(ScalePlace place) const {
+std::optional<ScalePart> ScaleFigures::part(CellAddress address) const {
     const Player player = playerOf(settings());
-    return scalePart(scale(place), player.instrument->transposition, player.range);
+    return scalePart(scale(address), player.instrument->transposition, player.range);
 }
 
-bool ScaleFigures::canDrill(ScalePlace place) const {
+bool ScaleFigures::canDrill(CellAddress address) const {
     if (settings().instrument.empty()) return false;
-    return !at(place).passage.isNone() || (!book_.readOnly() && part(place).has_value());
+    return !at(address).passage.isNone() || (!book_.readOnly() && part(address).has_value());
 }
 
-Id ScaleFigures::passage(ScalePlace place) {
-    if (!canDrill(place)) return {};
-    const Id known = at(place).passage;
+Id ScaleFigures::passage(CellAddress address) {
+    if (!canDrill(address)) return {};
+    const Id known = at(address).passage;
     const PassageRecord* const record = book_.notebook().passage(known);
-    const auto played = part(place);
+    const auto played = part(address);
     if (!played) return record == nullptr ? Id{} : known;
-    if (record == nullptr) return makePassage(place, *played);
-    if (!book_.readOnly()) bringUpToDate(*record, scale(place), *played);
+    if (record == nullptr) return makePassage(address, *played);
+    if (!book_.readOnly()) bringUpToDate(*record, scale(address), *played);
     return known;
 }
 
-Id ScaleFigures::makePassage(ScalePlace place, const ScalePart& part) {
+Id ScaleFigures::makePassage(CellAddress address, const ScalePart& part) {
     const Id id = book_.newId();
-    const Passage made = scalePassage(id, scale(place), part, start(place));
+    const Passage made = scalePassage(id, scale(address), part, start(address));
     savePassage(book_, made);
     return id;
 }

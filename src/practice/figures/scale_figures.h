@@ -17,7 +17,7 @@
 namespace piolo::practice {
 
 /// A cell of the grid.
-struct ScalePlace {
+struct CellAddress {
     std::int32_t notesPerBeat = 1;
     int key = 0; ///< pitch class of the written tonic
 };
@@ -31,31 +31,31 @@ public:
     /// The notebook has changed.
     void forget() { grid_.reset(); }
     [[nodiscard]] const ScaleSettings& settings() const { return book_.notebook().settings().scales; }
-    [[nodiscard]] const ScaleCell& at(ScalePlace place) const;
+    [[nodiscard]] const ScaleCell& at(CellAddress address) const;
     /// The keys in the order of the columns.
     [[nodiscard]] std::array<int, keyCount> order() const;
     [[nodiscard]] int columnOf(int key) const;
     [[nodiscard]] Tonic tonic(int key) const;
     /// The cell to play next. If no key can be played, the first cell says so.
     [[nodiscard]] CellProposal proposal() const;
-    [[nodiscard]] StartProposal start(ScalePlace place) const;
+    [[nodiscard]] StartProposal start(CellAddress address) const;
     /// Where a cell with a passage continues: its opening for the day, or its current tempo.
-    [[nodiscard]] Tempo goesOnAt(ScalePlace place) const;
+    [[nodiscard]] Tempo goesOnAt(CellAddress address) const;
     /// 0…1 of the target; 0 without a best.
-    [[nodiscard]] double shareOfTarget(ScalePlace place) const;
+    [[nodiscard]] double shareOfTarget(CellAddress address) const;
     [[nodiscard]] std::vector<ScaleWeek> weeks(int count) const;
 
-    [[nodiscard]] Scale scale(ScalePlace place) const;
+    [[nodiscard]] Scale scale(CellAddress address) const;
     /// Its notes; nothing if the range does not contain its tonic.
-    [[nodiscard]] std::optional<ScalePart> part(ScalePlace place) const;
+    [[nodiscard]] std::optional<ScalePart> part(CellAddress address) const;
     /// True if it already has a passage, or one can be created.
-    [[nodiscard]] bool canDrill(ScalePlace place) const;
+    [[nodiscard]] bool canDrill(CellAddress address) const;
     /// The passage of that cell, created if necessary; none if it cannot be created.
-    [[nodiscard]] Id passage(ScalePlace place);
+    [[nodiscard]] Id passage(CellAddress address);
 
 private:
     const ScaleGrid& grid() const;
-    Id makePassage(ScalePlace place, const ScalePart& part);
+    Id makePassage(CellAddress address, const ScalePart& part);
     void bringUpToDate(const PassageRecord& record, const Scale& scale, const ScalePart& part);
 
     PracticeBook& book_;

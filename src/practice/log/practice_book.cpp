@@ -34,12 +34,12 @@ Notebook folded(const std::shared_ptr<const StoredHistory>& stored, std::vector<
 PracticeBook::PracticeBook() = default;
 PracticeBook::~PracticeBook() = default;
 
-Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalLocation place,
+Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalLocation location,
                                                          journal::JournalPorts ports) {
     std::unique_ptr<PracticeBook> book(new PracticeBook);
     auto* self = book.get();
     book->randomness_ = ports.randomness;
-    book->folder_ = place.folder;
+    book->folder_ = location.folder;
     // The writer thread notifies the window thread by queued calls; they are dropped when the book is
     // destroyed.
     journal::JournalHearer hearer{
@@ -51,7 +51,7 @@ Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalLocatio
             QMetaObject::invokeMethod(
                 self, [self, fault] { self->heardTrouble(fault); }, Qt::QueuedConnection);
         }};
-    auto opened = journal::Journal::open(std::move(place), std::move(hearer), std::move(ports));
+    auto opened = journal::Journal::open(std::move(location), std::move(hearer), std::move(ports));
     if (!opened) return opened.fault();
     book->journal_ = std::move(opened).value();
     book->notebook_ = folded(book->journal_->contents().stored, book->journal_->takeFacts());

@@ -20,7 +20,7 @@ class PracticeBook : public QObject {
     Q_OBJECT
 public:
     /// Opens the folder; faults as Journal::open().
-    static Result<std::unique_ptr<PracticeBook>> open(journal::JournalLocation place,
+    static Result<std::unique_ptr<PracticeBook>> open(journal::JournalLocation location,
                                                       journal::JournalPorts ports = {});
     ~PracticeBook() override;
 

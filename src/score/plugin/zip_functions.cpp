@@ -29,7 +29,7 @@ Archive open(std::string_view bytes) {
 Result<std::string> entry(std::string_view bytes, const std::string& name, std::size_t most,
                           const Fault& absent) {
     const Archive archive = open(bytes);
-    if (!archive) return Fault{FaultNumber::brokenArchive, absent.place, {}};
+    if (!archive) return Fault{FaultNumber::brokenArchive, absent.location, {}};
     const Entry file(zip_fopen(archive.get(), name.c_str(), 0));
     if (!file) return absent;
     std::string unpacked;
@@ -37,9 +37,9 @@ Result<std::string> entry(std::string_view bytes, const std::string& name, std::
     for (;;) {
         const auto count = zip_fread(file.get(), block.data(), block.size());
         if (count == 0) return unpacked;
-        if (count < 0) return Fault{FaultNumber::brokenArchive, absent.place, {}};
+        if (count < 0) return Fault{FaultNumber::brokenArchive, absent.location, {}};
         if (unpacked.size() + static_cast<std::size_t>(count) > most)
-            return Fault{FaultNumber::scoreTooLarge, absent.place, {std::to_string(most / 1024) + " KiB"}};
+            return Fault{FaultNumber::scoreTooLarge, absent.location, {std::to_string(most / 1024) + " KiB"}};
         unpacked.append(block.data(), static_cast<std::size_t>(count));
     }
 }

@@ -70,9 +70,9 @@ private:
 
 std::optional<Fault> rootFault(const XmlText& text, const std::string& file) {
     const std::string_view name = text.root().name();
-    const Place place{file, text.lineOf(text.root())};
-    if (name == "score-timewise") return Fault{FaultNumber::scoreByBars, place, {}};
-    if (name != "score-partwise") return Fault{FaultNumber::notAScore, place, {}};
+    const FaultLocation location{file, text.lineOf(text.root())};
+    if (name == "score-timewise") return Fault{FaultNumber::scoreByBars, location, {}};
+    if (name != "score-partwise") return Fault{FaultNumber::notAScore, location, {}};
     return std::nullopt;
 }
 

@@ -21,16 +21,16 @@ struct Kept {
         REQUIRE(keep());
     }
 
-    [[nodiscard]] std::string file() const { return checkpointFile(folder.path(), deskDevice, cache.path()); }
-    [[nodiscard]] bool keep() const { return writeCheckpoint(file(), folder.path(), deskDevice, readAt); }
+    [[nodiscard]] std::string file() const { return checkpointFile(folder.path(), testDevice, cache.path()); }
+    [[nodiscard]] bool keep() const { return writeCheckpoint(file(), folder.path(), testDevice, readAt); }
 
     /// Read with the checkpoint; nothing if it is not used.
     [[nodiscard]] std::optional<FolderContents> readOn(std::int64_t now = readAt) const {
-        const auto known = loadCheckpoint(file(), deskDevice);
-        return known ? journal::readOn(folder.path(), deskDevice, now, *known) : std::nullopt;
+        const auto known = loadCheckpoint(file(), testDevice);
+        return known ? journal::readOn(folder.path(), testDevice, now, *known) : std::nullopt;
     }
     [[nodiscard]] FolderContents plain(std::int64_t now = readAt) const {
-        auto read = readFolder(folder.path(), deskDevice, now);
+        auto read = readFolder(folder.path(), testDevice, now);
         REQUIRE(read.ok());
         return std::move(read).value();
     }
@@ -55,12 +55,12 @@ bool opensAsWithout(const Kept& kept) {
     constexpr auto over =
         std::filesystem::copy_options::recursive | std::filesystem::copy_options::overwrite_existing;
     std::filesystem::copy(kept.folder.path(), before.path(), over);
-    auto with = Journal::open({kept.folder.path(), deskDevice, state.path(), kept.cache.path()}, {});
+    auto with = Journal::open({kept.folder.path(), testDevice, state.path(), kept.cache.path()}, {});
     REQUIRE(with.ok());
     auto found = with.value()->contents();
     with.value().reset();
     std::filesystem::copy(before.path(), kept.folder.path(), over);
-    auto without = Journal::open({kept.folder.path(), deskDevice, state.path()}, {});
+    auto without = Journal::open({kept.folder.path(), testDevice, state.path()}, {});
     REQUIRE(without.ok());
     auto all = without.value()->contents();
     return sameReading(found, all) && sameNotebook(notebookOf(std::move(found)), notebookOf(std::move(all)));
@@ -158,10 +158,10 @@ TEST_CASE("a checkpoint cut off anywhere, or with anything behind its end, is no
     const std::string whole = contentOf(kept.file());
     for (std::size_t size = 0; size < whole.size(); size += size < 200 ? 1 : 41) {
         put(kept.file(), std::string_view(whole).substr(0, size));
-        CHECK_FALSE(loadCheckpoint(kept.file(), deskDevice).has_value());
+        CHECK_FALSE(loadCheckpoint(kept.file(), testDevice).has_value());
     }
     put(kept.file(), whole + '\0');
-    CHECK_FALSE(loadCheckpoint(kept.file(), deskDevice).has_value());
+    CHECK_FALSE(loadCheckpoint(kept.file(), testDevice).has_value());
     CHECK(opensAsWithout(kept));
     put(kept.file(), whole);
     CHECK(kept.agrees());
@@ -172,7 +172,7 @@ TEST_CASE("a checkpoint with a flipped bit anywhere is not used") {
     const std::string whole = contentOf(kept.file());
     for (std::size_t bit = 0; bit < whole.size() * 8; bit += bit < 1000 ? 1 : 7) {
         put(kept.file(), flipped(whole, bit));
-        REQUIRE_FALSE(loadCheckpoint(kept.file(), deskDevice).has_value());
+        REQUIRE_FALSE(loadCheckpoint(kept.file(), testDevice).has_value());
     }
     CHECK(opensAsWithout(kept));
 }
@@ -181,17 +181,17 @@ TEST_CASE("a checkpoint of another program, another device or of nothing is not 
     const Kept kept(seedOfTest());
     const std::string whole = contentOf(kept.file());
     CHECK_FALSE(loadCheckpoint(kept.file(), pitDevice).has_value());
-    CHECK_FALSE(loadCheckpoint(kept.file() + ".old", deskDevice).has_value());
-    CHECK_FALSE(loadCheckpoint(kept.cache.path(), deskDevice).has_value());
+    CHECK_FALSE(loadCheckpoint(kept.file() + ".old", testDevice).has_value());
+    CHECK_FALSE(loadCheckpoint(kept.cache.path(), testDevice).has_value());
     // After the byte order: the length of the build's id, and the id.
     std::string foreign = whole;
     foreign[9] = static_cast<char>(foreign[9] + 1);
     put(kept.file(), foreign);
-    CHECK_FALSE(loadCheckpoint(kept.file(), deskDevice).has_value());
+    CHECK_FALSE(loadCheckpoint(kept.file(), testDevice).has_value());
     std::string swapped = whole;
     std::reverse(swapped.begin(), swapped.begin() + 8);
     put(kept.file(), swapped);
-    CHECK_FALSE(loadCheckpoint(kept.file(), deskDevice).has_value());
+    CHECK_FALSE(loadCheckpoint(kept.file(), testDevice).has_value());
     put(kept.file(), "piolo checkpoint 2\n");
     CHECK(opensAsWithout(kept));
 }
@@ -200,7 +200,7 @@ TEST_CASE("the checkpoint of another folder is not used") {
     const Kept one(seedOfTest());
     const Kept two(seedOfTest() + 1);
     put(one.file(), contentOf(two.file()));
-    CHECK(loadCheckpoint(one.file(), deskDevice).has_value());
+    CHECK(loadCheckpoint(one.file(), testDevice).has_value());
     CHECK_FALSE(one.readOn().has_value());
     CHECK(opensAsWithout(one));
 }
@@ -211,11 +211,11 @@ TEST_CASE("a folder that was moved is opened from its checkpoint, if that is mov
     REQUIRE(kept.keep());
     const ScratchFolder away;
     std::filesystem::copy(kept.folder.path(), away / "moved", std::filesystem::copy_options::recursive);
-    const auto known = loadCheckpoint(kept.file(), deskDevice);
+    const auto known = loadCheckpoint(kept.file(), testDevice);
     REQUIRE(known.has_value());
-    const auto found = readOn(away / "moved", deskDevice, readAt, *known);
+    const auto found = readOn(away / "moved", testDevice, readAt, *known);
     REQUIRE(found.has_value());
-    CHECK(found->faults == readFolder(away / "moved", deskDevice, readAt)->faults);
+    CHECK(found->faults == readFolder(away / "moved", testDevice, readAt)->faults);
 }
 
 TEST_CASE("a journal that was edited anywhere under its checkpoint is read whole") {
@@ -259,7 +259,7 @@ TEST_CASE("conflict copies, merged files and ids that come again with other cont
         SUBCASE("in a conflict copy") { kept.folder.appendBytes("copy.jsonl", toLine(again) + "\n"); }
         SUBCASE("in a file that is read first") { kept.folder.appendBytes("0.jsonl", toLine(again) + "\n"); }
         SUBCASE("in a known file") {
-            kept.folder.appendBytes(deskDevice + "-2026.jsonl", toLine(again) + "\n");
+            kept.folder.appendBytes(testDevice + "-2026.jsonl", toLine(again) + "\n");
         }
         CHECK_FALSE(kept.readOn().has_value());
         CHECK(kept.plain().faults.empty() != changed);
@@ -290,7 +290,7 @@ TEST_CASE("an order that counts at one time of the clock and not at another has 
 TEST_CASE(
     "a folder whose own last line has no end yet, or with a file that cannot be read, has no checkpoint") {
     const Kept kept(seedOfTest());
-    kept.folder.appendBytes(deskDevice + "-2026.jsonl", "{\"v\":1");
+    kept.folder.appendBytes(testDevice + "-2026.jsonl", "{\"v\":1");
     CHECK_FALSE(kept.keep());
     CHECK(opensAsWithout(kept));
     CHECK(kept.keep()); // opening has closed it

@@ -18,18 +18,18 @@ using namespace piolo::test;
 
 namespace {
 
-struct Places {
+struct JournalFixture {
     [[nodiscard]] std::unique_ptr<Journal> open(const std::string& cacheDir) const {
         JournalPorts ports;
         ports.clock = std::make_shared<SetClock>(Timestamp{readAt, 0});
         auto opened =
-            Journal::open({folder.path(), deskDevice, state.path(), cacheDir}, {}, std::move(ports));
+            Journal::open({folder.path(), testDevice, state.path(), cacheDir}, {}, std::move(ports));
         REQUIRE(opened.ok());
         return std::move(opened).value();
     }
     [[nodiscard]] std::unique_ptr<Journal> open() const { return open(cache / "piolo"); }
     [[nodiscard]] std::string file() const {
-        return checkpointFile(folder.path(), deskDevice, cache / "piolo");
+        return checkpointFile(folder.path(), testDevice, cache / "piolo");
     }
     void write(std::size_t runs) const {
         std::string lines;
@@ -37,9 +37,9 @@ struct Places {
             RunFact run;
             run.passage = {0, 1};
             const auto order = static_cast<std::int64_t>(i);
-            lines += toLine({{9, i}, deskDevice, i, order, {order, 0}, run}) + "\n";
+            lines += toLine({{9, i}, testDevice, i, order, {order, 0}, run}) + "\n";
         }
-        put(folder / ("journal/" + deskDevice + "-1970.jsonl"), lines);
+        put(folder / ("journal/" + testDevice + "-1970.jsonl"), lines);
     }
     [[nodiscard]] bool appears() const {
         for (int tenths = 0; tenths < 600 && !std::filesystem::exists(file()); ++tenths)
@@ -62,9 +62,9 @@ RunFact aRun() {
 
 TEST_CASE("a long journal writes its checkpoint in the cache, and the next one opens from it and goes on as "
           "usual") {
-    const Places places;
+    const JournalFixture places;
     places.write(worthACheckpoint);
-    const std::string before = contentOf(places.folder / ("journal/" + deskDevice + "-1970.jsonl"));
+    const std::string before = contentOf(places.folder / ("journal/" + testDevice + "-1970.jsonl"));
     {
         const auto journal = places.open();
         CHECK(journal->contents().facts.size() == worthACheckpoint);
@@ -72,7 +72,7 @@ TEST_CASE("a long journal writes its checkpoint in the cache, and the next one o
         CHECK(places.appears());
     }
     CHECK(places.folder.names() == std::vector<std::string>{"journal"});
-    CHECK(contentOf(places.folder / ("journal/" + deskDevice + "-1970.jsonl")) == before);
+    CHECK(contentOf(places.folder / ("journal/" + testDevice + "-1970.jsonl")) == before);
     const auto journal = places.open();
     REQUIRE(journal->contents().stored != nullptr);
     CHECK(journal->contents().stored->factCount() == worthACheckpoint);
@@ -81,7 +81,7 @@ TEST_CASE("a long journal writes its checkpoint in the cache, and the next one o
     CHECK(next.seq == worthACheckpoint + 1);
     CHECK(next.order == readAt);
     CHECK(journal->flush(60'000));
-    CHECK(sameNotebook(notebookOf(*readFolder(places.folder.path(), deskDevice, readAt)), [&] {
+    CHECK(sameNotebook(notebookOf(*readFolder(places.folder.path(), testDevice, readAt)), [&] {
         Notebook notebook(journal->contents().stored);
         notebook.add(next);
         return notebook;
@@ -89,11 +89,11 @@ TEST_CASE("a long journal writes its checkpoint in the cache, and the next one o
 }
 
 TEST_CASE("a checkpoint that lacks few facts, and one of a short journal, are not worth writing") {
-    const Places places;
+    const JournalFixture places;
     places.write(worthACheckpoint - 1);
     places.open()->keepCheckpoint();
     CHECK(places.cache.names().empty());
-    REQUIRE(writeCheckpoint(places.file(), places.folder.path(), deskDevice, readAt));
+    REQUIRE(writeCheckpoint(places.file(), places.folder.path(), testDevice, readAt));
     const std::string first = contentOf(places.file());
     const auto journal = places.open();
     journal->record(aRun());
@@ -103,7 +103,7 @@ TEST_CASE("a checkpoint that lacks few facts, and one of a short journal, are no
 }
 
 TEST_CASE("a cache that cannot be written, a journal closed at once, and one without a cache cost nothing") {
-    const Places places;
+    const JournalFixture places;
     places.write(worthACheckpoint);
     put(places.cache / "file", "not a folder");
     for (const auto& cacheDir : {places.cache / "file", places.cache / "file/below", std::string()}) {
@@ -112,12 +112,12 @@ TEST_CASE("a cache that cannot be written, a journal closed at once, and one wit
         journal->record(aRun());
         CHECK(journal->flush(60'000));
     }
-    CHECK(readFolder(places.folder.path(), deskDevice, readAt)->facts.size() == worthACheckpoint + 3);
+    CHECK(readFolder(places.folder.path(), testDevice, readAt)->facts.size() == worthACheckpoint + 3);
     CHECK(contentOf(places.cache / "file") == "not a folder");
 }
 
 TEST_CASE("a journal that only reads writes no checkpoint") {
-    const Places places;
+    const JournalFixture places;
     places.write(worthACheckpoint);
     const auto writer = places.open();
     const auto reader = places.open();

@@ -14,7 +14,7 @@ namespace {
 void rename(Fact& fact, std::uint64_t number) {
     const auto move = [number](Id& id) { id.high += number << 8U; };
     move(fact.id);
-    fact.device = fact.device == "pit" ? pitDevice : deskDevice;
+    fact.device = fact.device == "pit" ? pitDevice : testDevice;
     std::visit(
         [&](auto& body) {
             if constexpr (requires { body.passage; }) move(body.passage);

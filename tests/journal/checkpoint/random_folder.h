@@ -12,7 +12,7 @@
 
 namespace piolo::test {
 
-inline const std::string deskDevice(32, 'a');
+inline const std::string testDevice(32, 'a');
 inline const std::string pitDevice(32, 'b');
 inline constexpr std::int64_t readAt =
     2'000'000'000'000; // later than the random facts' own orders: all of them count

@@ -39,7 +39,7 @@ bool samePassage(const Notebook& a, const Notebook& b, Id id) {
                same(a.day(day, {}), b.day(day, {}));
     });
     return sameDays && a.find(x->passage.title.name) == b.find(x->passage.title.name) &&
-           a.backTarget(id, deskDevice) == b.backTarget(id, deskDevice) &&
+           a.backTarget(id, testDevice) == b.backTarget(id, testDevice) &&
            a.backTarget(id, pitDevice) == b.backTarget(id, pitDevice) && *a.passage(id) == *b.passage(id);
 }
 

@@ -56,7 +56,8 @@ FolderContents contentsOf(const std::string& file, const std::string& content) {
     const ScratchFolder folder;
     put(folder / ("journal/" + file), content);
     auto found = contentsOf(folder);
-    for (auto& fault : found.faults) fault.place.file = std::filesystem::path(fault.place.file).filename();
+    for (auto& fault : found.faults)
+        fault.location.file = std::filesystem::path(fault.location.file).filename();
     return found;
 }
 
@@ -275,7 +276,7 @@ TEST_CASE("large files, which are read concurrently, give the same as small ones
     CHECK(found.facts == all);
     CHECK(found.highestSeq == 3 * perFile);
     std::vector<std::pair<FaultNumber, long>> told;
-    for (const auto& fault : found.faults) told.emplace_back(fault.number, fault.place.line);
+    for (const auto& fault : found.faults) told.emplace_back(fault.number, fault.location.line);
     const long last = perFile;
     CHECK(told == std::vector<std::pair<FaultNumber, long>>{{FaultNumber::badJson, last + 1},
                                                             {FaultNumber::repeatedId, last + 2},

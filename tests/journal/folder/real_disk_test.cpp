@@ -136,7 +136,7 @@ TEST_CASE("a real write that is cut short at any byte is reported as a full disk
             real.record(5);
             const Fault fault = real.firstTrouble();
             CHECK((fault.number == FaultNumber::diskFull || fault.number == FaultNumber::cannotWrite));
-            CHECK(fault.place == Place{real.ownFile(), 0});
+            CHECK(fault.location == FaultLocation{real.ownFile(), 0});
             CHECK(real.journal().unsaved() > 0);
         }
         real.record(1);

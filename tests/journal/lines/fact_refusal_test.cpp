@@ -15,12 +15,12 @@ using piolo::test::fullLines;
 
 namespace {
 
-const Place place{"practice/journal/x.jsonl", 17};
+const FaultLocation location{"practice/journal/x.jsonl", 17};
 
 Fault faultOf(const std::string& line) {
-    const auto read = fromLine(line, place);
+    const auto read = fromLine(line, location);
     REQUIRE_FALSE(read.ok());
-    CHECK(read.fault().place == place);
+    CHECK(read.fault().location == location);
     return read.fault();
 }
 
@@ -61,7 +61,7 @@ bool fits(const std::string& key, const json& value) {
 } // namespace
 
 TEST_CASE("a line of every kind with every possible key is read") {
-    for (const json& line : fullLines()) CHECK(fromLine(line.dump(), place).ok());
+    for (const json& line : fullLines()) CHECK(fromLine(line.dump(), location).ok());
 }
 
 TEST_CASE("a value of the wrong type, for every key of every kind, is one fault that names the key") {
@@ -84,13 +84,13 @@ TEST_CASE("a value of the wrong type, for every key of every kind, is one fault 
                 const std::string key = dotted(pointer);
                 CAPTURE(changed.dump());
                 if (fits(key, value)) {
-                    CHECK(fromLine(changed.dump(), place).ok());
+                    CHECK(fromLine(changed.dump(), location).ok());
                     continue;
                 }
                 const Fault fault = faultOf(changed.dump());
                 if (key == "v" && value.is_number_unsigned()) continue; // out of range is also a bad value
                 if (key == "kind" && value == "x") {
-                    CHECK(fault == Fault{FaultNumber::unknownKind, place, {"x"}});
+                    CHECK(fault == Fault{FaultNumber::unknownKind, location, {"x"}});
                     continue;
                 }
                 CHECK((fault.number == FaultNumber::badFactValue || fault.number == FaultNumber::badFact));
@@ -145,31 +145,31 @@ TEST_CASE("a missing key is one fault that names it, unless it is optional") {
                                       (key == "reason" && line["kind"] == "run") ||
                                       (key == "tempo" && line["kind"] == "runThrough");
             if (mayBeMissing)
-                CHECK(fromLine(changed.dump(), place).ok());
+                CHECK(fromLine(changed.dump(), location).ok());
             else
-                CHECK(faultOf(changed.dump()) == Fault{FaultNumber::badFact, place, {key}});
+                CHECK(faultOf(changed.dump()) == Fault{FaultNumber::badFact, location, {key}});
         });
 }
 
 TEST_CASE("a run is a try or something else, not both; a piece's notes and a run's are bounded in bytes") {
     json run = fullLines()[0];
     run["try"] = false;
-    CHECK(fromLine(run.dump(), place).ok());
+    CHECK(fromLine(run.dump(), location).ok());
     run["try"] = true;
     CHECK(faultOf(run.dump()).arguments.at(0) == "as");
     json piece = fullLines()[6];
     piece["notes"] = std::string(2000, 'a');
-    CHECK(fromLine(piece.dump(), place).ok());
+    CHECK(fromLine(piece.dump(), location).ok());
     piece["notes"] = std::string(2001, 'a');
     CHECK(faultOf(piece.dump()).arguments.at(0) == "notes");
     json note = fullLines()[10];
     note["text"] = std::string(500, 'a');
-    CHECK(fromLine(note.dump(), place).ok());
+    CHECK(fromLine(note.dump(), location).ok());
     note["text"] = std::string(501, 'a');
     CHECK(faultOf(note.dump()).arguments.at(0) == "text");
     json through = fullLines()[11];
     through["stops"] = json(std::vector<json>(999, json::array({1, 1})));
-    CHECK(fromLine(through.dump(), place).ok());
+    CHECK(fromLine(through.dump(), location).ok());
     through["stops"].push_back(json::array({1, 1}));
     CHECK(faultOf(through.dump()).arguments.at(0) == "stops");
 }
@@ -285,11 +285,11 @@ TEST_CASE("every bound holds: the value beyond it is refused, the value on it is
         json line = lines[kind];
         line[json::json_pointer(pointer)] = good;
         CAPTURE(line.dump());
-        CHECK(fromLine(line.dump(), place).ok());
+        CHECK(fromLine(line.dump(), location).ok());
         line[json::json_pointer(pointer)] = bad;
         CAPTURE(line.dump());
         const Fault expected{
-            FaultNumber::badFactValue, place, {dotted(json::json_pointer(pointer)), bad.dump()}};
+            FaultNumber::badFactValue, location, {dotted(json::json_pointer(pointer)), bad.dump()}};
         CHECK(faultOf(line.dump()) == expected);
     }
 }

@@ -16,12 +16,12 @@ using piolo::test::seedOfTest;
 
 namespace {
 
-const Place place{"practice/journal/x.jsonl", 17};
+const FaultLocation location{"practice/journal/x.jsonl", 17};
 
 Fault faultOf(const std::string& line) {
-    const auto read = fromLine(line, place);
+    const auto read = fromLine(line, location);
     REQUIRE_FALSE(read.ok());
-    CHECK(read.fault().place == place);
+    CHECK(read.fault().location == location);
     return read.fault();
 }
 
@@ -35,8 +35,8 @@ std::string nested(const char* open, const char* close, int depth) {
 } // namespace
 
 TEST_CASE("a newer format is reported before anything else is checked") {
-    CHECK(faultOf(R"({"v":2,"kind":["not","text"]})") == Fault{FaultNumber::newerFormat, place, {"2"}});
-    CHECK(faultOf(R"({"v":1,"kind":"lesson"})") == Fault{FaultNumber::unknownKind, place, {"lesson"}});
+    CHECK(faultOf(R"({"v":2,"kind":["not","text"]})") == Fault{FaultNumber::newerFormat, location, {"2"}});
+    CHECK(faultOf(R"({"v":1,"kind":"lesson"})") == Fault{FaultNumber::unknownKind, location, {"lesson"}});
 }
 
 TEST_CASE("what is not a JSON object is one fault, whatever it is") {
@@ -97,9 +97,9 @@ TEST_CASE("bytes changed at random give a fact or one fault") {
         for (auto changes = random.number(1, 3); changes > 0; --changes)
             line[static_cast<std::size_t>(random.number(0, static_cast<std::int64_t>(line.size()) - 1))] =
                 static_cast<char>(random.number(0, 255));
-        const auto read = fromLine(line, place);
+        const auto read = fromLine(line, location);
         if (read.ok())
-            CHECK(fromLine(toLine(*read), place).ok());
+            CHECK(fromLine(toLine(*read), location).ok());
         else
             ++refused;
     }

@@ -114,7 +114,8 @@ TEST_CASE("a flipped bit at every place of a journal costs its own line, a newli
             const bool whole = found->facts == facts && found->faults.empty();
             if (!whole) REQUIRE(found->facts == left);
             if (!whole) REQUIRE_FALSE(found->faults.empty());
-            for (const Fault& fault : found->faults) REQUIRE(fault.place.line >= static_cast<long>(hit) + 1);
+            for (const Fault& fault : found->faults)
+                REQUIRE(fault.location.line >= static_cast<long>(hit) + 1);
         }
 }
 
@@ -124,8 +125,8 @@ TEST_CASE("a wrong sum is reported as such, and nothing of its line counts") {
     fact.order = 4000;
     std::string line = toLine(fact);
     line.replace(line.find(R"("order":4000)") + 8, 4, "9000");
-    const Place place{"x.jsonl", 1};
-    CHECK(fromLine(line, place).fault() == Fault{FaultNumber::wrongSum, place, {}});
+    const FaultLocation location{"x.jsonl", 1};
+    CHECK(fromLine(line, location).fault() == Fault{FaultNumber::wrongSum, location, {}});
     const ScratchFolder folder;
     put(folder / "x.jsonl", line + "\n");
     CHECK(readJournalFile(folder / "x.jsonl", fact.device, 10'000)->highestOrder == 0);

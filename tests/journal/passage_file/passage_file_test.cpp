@@ -80,7 +80,7 @@ TEST_CASE("a file cut short at any byte is reported, and nothing is imported fro
     for (std::size_t length = 0; length + 2 <= text.size(); ++length)
         CHECK(faultOf(text.substr(0, length)).number == FaultNumber::notAPassageFile);
     CHECK(readPassages(text.substr(0, text.size() - 1), ""));
-    CHECK(faultOf(text.substr(0, text.find("Letter"))).place.line == 7);
+    CHECK(faultOf(text.substr(0, text.find("Letter"))).location.line == 7);
 }
 
 TEST_CASE("changing any byte gives a set or one fault") {
@@ -95,7 +95,7 @@ TEST_CASE("changing any byte gives a set or one fault") {
         if (read)
             CHECK(readPassages(passageFileText(*read), "")); // what was read can be passed on
         else
-            CHECK(read.fault().place.file == "x.piolo.json");
+            CHECK(read.fault().location.file == "x.piolo.json");
     }
 }
 
@@ -104,7 +104,7 @@ TEST_CASE("anything but a JSON object in UTF-8 is reported as not a passage file
                                    "{\"v\":1,\"x\":\"\xC0\x80\"}", "{\"x\":\"\\ud800\"}"})
         CHECK(faultOf(text).number == FaultNumber::notAPassageFile);
     CHECK(readPassages("\xEF\xBB\xBF" + goodPassageFile(), "")); // a byte order mark is accepted
-    CHECK(faultOf("{\n\n\"v\": 1,\n oops").place.line == 4);
+    CHECK(faultOf("{\n\n\"v\": 1,\n oops").location.line == 4);
 }
 
 TEST_CASE("a journal line is not a passage file") {
@@ -123,15 +123,15 @@ TEST_CASE("unknown keys are ignored, and if a key occurs twice, the last one cou
     const std::string twice =
         changed(goodPassageFile(), R"("pieces": [)", R"("pieces": [7, {}, []], "pieces": [)");
     CHECK(*readPassages(twice, "") == good);
-    CHECK(faultOf(changed(twice, R"("instrument":"Clar)", R"("instrument":4,"x":"Clar)")).place.line == 4);
+    CHECK(faultOf(changed(twice, R"("instrument":"Clar)", R"("instrument":4,"x":"Clar)")).location.line == 4);
 }
 
 TEST_CASE("in a file spread over more lines, a fault has the line on which the passage begins") {
     std::string text =
         changed(goodPassageFile(), R"("title":{"name":"Letter C")", "\n\n\"title\":{\"name\":\n\"Letter C\"");
-    CHECK(faultOf(changed(text, R"("climb":2)", R"("climb":0)")).place.line == 7);
+    CHECK(faultOf(changed(text, R"("climb":2)", R"("climb":0)")).location.line == 7);
     const auto last = text.rfind(R"("climb":2)");
-    CHECK(faultOf(text.replace(last, 9, R"("climb":0)")).place.line == 11);
+    CHECK(faultOf(text.replace(last, 9, R"("climb":0)")).location.line == 11);
 }
 
 TEST_CASE("there is a limit to depth, to values, to items and to bytes") {

@@ -38,7 +38,7 @@ std::string toldOf(const std::string& content) {
     put(folder / "settings.json", content);
     const auto told = load(folder.path()).told;
     if (told == Fault{}) return "";
-    CHECK(told.place == Place{folder / "settings.json", 0});
+    CHECK(told.location == FaultLocation{folder / "settings.json", 0});
     CHECK(contentOf(folder / "settings.json.damaged-1") == content);
     CHECK(load(folder.path()).told == Fault{});
     return told.arguments.empty() ? "whole" : told.arguments[0];

@@ -32,7 +32,7 @@ struct NotedPassage : PracticeFixture {
     }
     [[nodiscard]] std::size_t factsOnDisk() {
         REQUIRE(book->flush(10'000));
-        const auto contents = journal::readFolder(folder(), test::deskDevice, clock->now().utcMillis);
+        const auto contents = journal::readFolder(folder(), test::testDevice, clock->now().utcMillis);
         REQUIRE(contents);
         return contents->facts.size();
     }
@@ -52,83 +52,83 @@ TEST_CASE("only a passage with known notes can be heard first") {
 }
 
 TEST_CASE("a passage heard first logs nothing and moves neither tempo nor streak") {
-    NotedPassage desk;
-    desk.press();
-    REQUIRE(desk.playUntil(Kind::runEnded));
-    desk.drill->stop();
-    desk.play(0.5);
-    desk.drill->faster();
-    const auto facts = desk.factsOnDisk();
-    const Standing before = desk.standing();
-    desk.drill->listening()->toggle();
-    CHECK(desk.drill->listening()->active());
-    CHECK(desk.drill->state() == DrillModel::State::Stopped);
-    REQUIRE(desk.playUntil(Kind::playbackEnded));
-    CHECK(desk.found.tempo == Tempo::bpm(85)); // the tempo set by hand
-    desk.play(0.5);
-    CHECK_FALSE(desk.drill->listening()->active());
-    CHECK(desk.factsOnDisk() == facts);
-    CHECK(desk.standing() == before);
-    CHECK(desk.drill->streak() == 0); // for the tempo set by hand, still to come
-    CHECK(desk.drill->text()->opening() != "");
+    NotedPassage fixture;
+    fixture.press();
+    REQUIRE(fixture.playUntil(Kind::runEnded));
+    fixture.drill->stop();
+    fixture.play(0.5);
+    fixture.drill->faster();
+    const auto facts = fixture.factsOnDisk();
+    const Standing before = fixture.standing();
+    fixture.drill->listening()->toggle();
+    CHECK(fixture.drill->listening()->active());
+    CHECK(fixture.drill->state() == DrillModel::State::Stopped);
+    REQUIRE(fixture.playUntil(Kind::playbackEnded));
+    CHECK(fixture.found.tempo == Tempo::bpm(85)); // the tempo set by hand
+    fixture.play(0.5);
+    CHECK_FALSE(fixture.drill->listening()->active());
+    CHECK(fixture.factsOnDisk() == facts);
+    CHECK(fixture.standing() == before);
+    CHECK(fixture.drill->streak() == 0); // for the tempo set by hand, still to come
+    CHECK(fixture.drill->text()->opening() != "");
 }
 
 TEST_CASE("what is heard is the count-in, the bars and nothing after them, and the beats are shown") {
-    NotedPassage desk;
-    desk.drill->listening()->toggle();
+    NotedPassage fixture;
+    fixture.drill->listening()->toggle();
     bool counted = false;
-    REQUIRE(desk.playUntil(Kind::playbackBegan));
+    REQUIRE(fixture.playUntil(Kind::playbackBegan));
     for (int block = 0; block < 200; ++block) {
-        desk.step();
-        counted = counted || desk.drill->beats()->counting();
+        fixture.step();
+        counted = counted || fixture.drill->beats()->counting();
     }
     CHECK(counted);
-    REQUIRE(desk.playUntil(Kind::playbackEnded));
+    REQUIRE(fixture.playUntil(Kind::playbackEnded));
     // Five bars of four beats at 84 BPM.
-    CHECK(std::abs(static_cast<double>(desk.found.sample) / test::VirtualSound::rate - 20 * 60.0 / 84) <
+    CHECK(std::abs(static_cast<double>(fixture.found.sample) / test::VirtualSound::rate - 20 * 60.0 / 84) <
           0.05);
-    desk.play(0.5);
-    CHECK(desk.drill->beats()->beat() == -1);
+    fixture.play(0.5);
+    CHECK(fixture.drill->beats()->beat() == -1);
 }
 
 TEST_CASE("stop ends the playback, and so does the key that began it") {
-    NotedPassage desk;
+    NotedPassage fixture;
     for (const bool byItsKey : {false, true}) {
-        desk.drill->listening()->toggle();
-        desk.play(1);
-        CHECK(desk.drill->listening()->active());
+        fixture.drill->listening()->toggle();
+        fixture.play(1);
+        CHECK(fixture.drill->listening()->active());
         if (byItsKey)
-            desk.drill->listening()->toggle();
+            fixture.drill->listening()->toggle();
         else
-            desk.drill->stop();
-        CHECK_FALSE(desk.drill->listening()->active());
-        REQUIRE(desk.playUntil(Kind::playbackEnded));
+            fixture.drill->stop();
+        CHECK_FALSE(fixture.drill->listening()->active());
+        REQUIRE(fixture.playUntil(Kind::playbackEnded));
     }
-    CHECK(desk.onDisk<RunFact>().empty());
+    CHECK(fixture.onDisk<RunFact>().empty());
 }
 
 TEST_CASE("a playback started right after another was stopped is heard to its end") {
-    NotedPassage desk;
-    desk.drill->listening()->toggle();
-    desk.drill->stop();
-    desk.drill->listening()->toggle();
-    desk.play(5);
-    CHECK(desk.drill->listening()->active());
-    desk.play(10);
-    CHECK_FALSE(desk.drill->listening()->active());
+    NotedPassage fixture;
+    fixture.drill->listening()->toggle();
+    fixture.drill->stop();
+    fixture.drill->listening()->toggle();
+    fixture.play(5);
+    CHECK(fixture.drill->listening()->active());
+    fixture.play(10);
+    CHECK_FALSE(fixture.drill->listening()->active());
 }
 
 TEST_CASE("starting the drill ends the playback, and its runs count as always") {
-    NotedPassage desk;
-    desk.drill->listening()->toggle();
-    desk.play(1);
-    desk.press();
-    CHECK_FALSE(desk.drill->listening()->active());
-    CHECK(desk.drill->state() == DrillModel::State::Playing);
-    REQUIRE(desk.playUntil(Kind::playbackEnded));
-    desk.drill->listening()->toggle();
-    CHECK_FALSE(desk.drill->listening()->active());
-    REQUIRE(desk.playUntil(Kind::runEnded));
-    CHECK(desk.standing() == Standing{Tempo::bpm(84), 1});
-    CHECK(desk.onDisk<RunFact>().size() == 1);
+    NotedPassage fixture;
+    fixture.drill->listening()->toggle();
+    fixture.play(1);
+    fixture.press();
+    CHECK_FALSE(fixture.drill->listening()->active());
+    CHECK(fixture.drill->state() == DrillModel::State::Playing);
+    REQUIRE(fixture.playUntil(Kind::playbackEnded));
+    fixture.drill->listening()->toggle();
+    CHECK_FALSE(fixture.drill->listening()->active());
+    REQUIRE(fixture.playUntil(Kind::runEnded));
+    CHECK(fixture.standing() == Standing{Tempo::bpm(84), 1});
+    CHECK(fixture.onDisk<RunFact>().size() == 1);
 }

@@ -14,8 +14,8 @@ using Kind = engine::Event::Kind;
 namespace {
 
 /// The usual passage with notes, and a staff that follows the bar as on the screen.
-struct StaffedDesk : PracticeFixture {
-    StaffedDesk() {
+struct StaffFixture : PracticeFixture {
+    StaffFixture() {
         PassageFact fact;
         fact.passage = passageId;
         std::vector<Note> written;
@@ -38,21 +38,23 @@ struct StaffedDesk : PracticeFixture {
 
 /// How often anything but the beat row changed.
 struct Changes {
-    explicit Changes(StaffedDesk& desk)
-        : passage(desk.drill, &DrillModel::passageChanged), state(desk.drill, &DrillModel::stateChanged),
-          standing(desk.drill, &DrillModel::standingChanged), rest(desk.drill, &DrillModel::restChanged),
-          title(desk.drill->text(), &models::DrillText::passageChanged),
-          tempo(desk.drill->text(), &models::DrillText::standingChanged),
-          reason(desk.drill->text(), &models::DrillText::reasonChanged),
-          ladder(desk.drill->ladder(), &models::LadderModel::climbed),
-          today(desk.drill->today(), &models::TodayFigures::changed),
-          stages(desk.drill->stages(), &models::StageFigures::changed),
-          playedAs(desk.drill->playedAs(), &models::PlayedAs::changed),
-          listening(desk.drill->listening(), &models::Listening::activeChanged),
-          music(desk.drill->staff(), &models::StaffView::changed),
-          bar(desk.drill->beats(), &models::BeatView::barChanged),
-          sizes(&desk.staff, &models::StaffItem::sizesChanged),
-          shown(&desk.staff, &models::StaffItem::shownChanged) {}
+    explicit Changes(StaffFixture& fixture)
+        : passage(fixture.drill, &DrillModel::passageChanged),
+          state(fixture.drill, &DrillModel::stateChanged),
+          standing(fixture.drill, &DrillModel::standingChanged),
+          rest(fixture.drill, &DrillModel::restChanged),
+          title(fixture.drill->text(), &models::DrillText::passageChanged),
+          tempo(fixture.drill->text(), &models::DrillText::standingChanged),
+          reason(fixture.drill->text(), &models::DrillText::reasonChanged),
+          ladder(fixture.drill->ladder(), &models::LadderModel::climbed),
+          today(fixture.drill->today(), &models::TodayFigures::changed),
+          stages(fixture.drill->stages(), &models::StageFigures::changed),
+          playedAs(fixture.drill->playedAs(), &models::PlayedAs::changed),
+          listening(fixture.drill->listening(), &models::Listening::activeChanged),
+          music(fixture.drill->staff(), &models::StaffView::changed),
+          bar(fixture.drill->beats(), &models::BeatView::barChanged),
+          sizes(&fixture.staff, &models::StaffItem::sizesChanged),
+          shown(&fixture.staff, &models::StaffItem::shownChanged) {}
     [[nodiscard]] qsizetype all() const {
         return passage.count() + state.count() + standing.count() + rest.count() + title.count() +
                tempo.count() + reason.count() + ladder.count() + today.count() + stages.count() +
@@ -67,27 +69,27 @@ struct Changes {
 } // namespace
 
 TEST_CASE("a beat changes the beat row and nothing else: the staff is not laid out again") {
-    StaffedDesk desk;
-    REQUIRE(desk.drill->staff()->known());
-    REQUIRE(desk.staff.systems() > 0);
-    desk.press();
-    REQUIRE(desk.playUntil(Kind::runBegan));
-    desk.play(1.2); // longer than the feedback on what came before
-    const Changes changes(desk);
-    const QSignalSpy beats(desk.drill->beats(), &models::BeatView::sounded);
-    desk.play(9); // three bars at 84 BPM
+    StaffFixture fixture;
+    REQUIRE(fixture.drill->staff()->known());
+    REQUIRE(fixture.staff.systems() > 0);
+    fixture.press();
+    REQUIRE(fixture.playUntil(Kind::runBegan));
+    fixture.play(1.2); // longer than the feedback on what came before
+    const Changes changes(fixture);
+    const QSignalSpy beats(fixture.drill->beats(), &models::BeatView::sounded);
+    fixture.play(9); // three bars at 84 BPM
     CHECK(beats.count() > 40);
     CHECK(changes.all() == 0);
 }
 
 TEST_CASE("many runs change the figures and leave the staff alone") {
-    StaffedDesk desk;
-    desk.press();
-    REQUIRE(desk.playUntil(Kind::runBegan));
-    const Changes changes(desk);
-    for (int run = 0; run < 6; ++run) REQUIRE(desk.playUntil(Kind::runEnded));
-    desk.play(0.2);
-    CHECK(desk.standing() == Standing{Tempo::bpm(86), 1});
+    StaffFixture fixture;
+    fixture.press();
+    REQUIRE(fixture.playUntil(Kind::runBegan));
+    const Changes changes(fixture);
+    for (int run = 0; run < 6; ++run) REQUIRE(fixture.playUntil(Kind::runEnded));
+    fixture.play(0.2);
+    CHECK(fixture.standing() == Standing{Tempo::bpm(86), 1});
     CHECK(changes.standing.count() > 0);
     CHECK(changes.today.count() >= 6);
     CHECK(changes.staffRebuilds() == 0);

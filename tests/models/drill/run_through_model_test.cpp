@@ -10,16 +10,16 @@ namespace {
 
 /// A march of 64 bars in 2/4 at 120: a bar a second.
 struct Rehearsal {
-    PracticeFixture desk;
-    Id piece = desk.book->newId();
-    practice::RunThroughControl control{*desk.book, desk.sound};
-    RunThroughModel run{*desk.book, control};
+    PracticeFixture fixture;
+    Id piece = fixture.book->newId();
+    practice::RunThroughControl control{*fixture.book, fixture.sound};
+    RunThroughModel run{*fixture.book, control};
 
     Rehearsal() {
         PieceFact march{piece, "Tallow Bridge March", {}, {}};
         march.bars = 64;
         march.music = PieceMusic{Meter::parse("2/4", "1/4", "").value(), Tempo::bpm(120)};
-        desk.book->record(march);
+        fixture.book->record(march);
         run.open(QString::fromStdString(piece.text()));
     }
 };
@@ -31,11 +31,11 @@ TEST_CASE("a run-through keeps its length and its stops, with the bar estimated 
     RunThroughModel& run = rehearsal.run;
     CHECK(run.title() == "Tallow Bridge March");
     run.start();
-    rehearsal.desk.play(10.5);
+    rehearsal.fixture.play(10.5);
     CHECK(run.clock() == "0:10");
     CHECK(run.place() == "about bar 11");
     run.markStop();
-    rehearsal.desk.play(80);
+    rehearsal.fixture.play(80);
     run.markStop(); // longer than the piece: it has no more bars
     run.finish(true);
     CHECK(run.state() == RunThroughModel::State::Review);
@@ -43,7 +43,7 @@ TEST_CASE("a run-through keeps its length and its stops, with the bar estimated 
     run.setBar(1, "63");
     run.keep();
     CHECK(run.state() == RunThroughModel::State::Ready);
-    const auto kept = rehearsal.desk.onDisk<RunThroughFact>();
+    const auto kept = rehearsal.fixture.onDisk<RunThroughFact>();
     REQUIRE(kept.size() == 1);
     CHECK(kept.front().finished);
     CHECK(kept.front().millis / 1000 == 90);
@@ -64,11 +64,11 @@ TEST_CASE("an invalid bar prevents a run-through from being recorded; an unknown
     run.setBar(0, "letter C");
     CHECK(run.fault() != "");
     run.keep();
-    CHECK(rehearsal.desk.onDisk<RunThroughFact>().empty());
+    CHECK(rehearsal.fixture.onDisk<RunThroughFact>().empty());
     run.setBar(0, "");
     CHECK(run.fault() == "");
     run.keep();
-    const auto kept = rehearsal.desk.onDisk<RunThroughFact>();
+    const auto kept = rehearsal.fixture.onDisk<RunThroughFact>();
     REQUIRE(kept.size() == 1);
     CHECK_FALSE(kept.front().finished);
     CHECK(kept.front().stops.front().bar == 0);
@@ -84,7 +84,7 @@ TEST_CASE("a discarded run-through is not recorded, and no other piece is shown 
     CHECK(run.isOpen());
     run.finish(true);
     run.discard();
-    CHECK(rehearsal.desk.onDisk<RunThroughFact>().empty());
+    CHECK(rehearsal.fixture.onDisk<RunThroughFact>().empty());
     CHECK(run.clock() == "0:00");
     run.open("");
     CHECK_FALSE(run.isOpen());
@@ -101,7 +101,7 @@ TEST_CASE("a run-through with one pedal: a press starts and marks a stop, two ta
     rehearsal.control.pedal({Act::press, 0, false});
     CHECK(run.state() == RunThroughModel::State::Playing);
     for (const double seconds : {5.0, 5.0, 5.0}) {
-        rehearsal.desk.play(seconds);
+        rehearsal.fixture.play(seconds);
         rehearsal.control.pedal({Act::mark, 0, false});
     }
     CHECK(run.counted() == "3 stops");

@@ -13,8 +13,8 @@ using test::BookFixture;
 
 namespace {
 
-struct Sheet : BookFixture {
-    Sheet() {
+struct PaperFixture : BookFixture {
+    PaperFixture() {
         id = addPassage("coda");
         run(id, 90);
         clock->nextDay();
@@ -33,7 +33,7 @@ struct Sheet : BookFixture {
 } // namespace
 
 TEST_CASE("a sheet begins at the passage's current tempo, played today, with nothing ticked") {
-    Sheet sheet;
+    PaperFixture sheet;
     CHECK(sheet.runs.isOpen());
     CHECK(sheet.runs.title() == "coda");
     CHECK(sheet.runs.circles() == 5);
@@ -48,7 +48,7 @@ TEST_CASE("a sheet begins at the passage's current tempo, played today, with not
 }
 
 TEST_CASE("the saved result is the one shown before: tempo, streak, best and full streaks at the target") {
-    Sheet sheet;
+    PaperFixture sheet;
     sheet.runs.setClean(0, 5);
     sheet.runs.setMissed(0, 2);
     sheet.runs.setClean(1, 3);
@@ -75,7 +75,7 @@ TEST_CASE("the saved result is the one shown before: tempo, streak, best and ful
 }
 
 TEST_CASE("the day may be an earlier one, but not before the passage's last, and not one to come") {
-    Sheet sheet;
+    PaperFixture sheet;
     sheet.runs.setClean(0, 1);
     for (const char* wrong : {"2026-02-28", "2026-03-04", "some day"}) {
         sheet.runs.setDay(wrong);
@@ -93,7 +93,7 @@ TEST_CASE("the day may be an earlier one, but not before the passage's last, and
 }
 
 TEST_CASE("on the passage's last day the streak of that day goes on") {
-    Sheet sheet;
+    PaperFixture sheet;
     sheet.runs.setDay("2026-03-01");
     sheet.runs.setClean(0, 4);
     CHECK(sheet.outcome(0) == "92");
@@ -102,7 +102,7 @@ TEST_CASE("on the passage's last day the streak of that day goes on") {
 }
 
 TEST_CASE("what was kept can be taken back at once, all of it, and one by one in the log") {
-    Sheet sheet;
+    PaperFixture sheet;
     const Standing before = sheet.record().standing;
     sheet.runs.setClean(0, 5);
     sheet.runs.keep();
@@ -121,7 +121,7 @@ TEST_CASE("what was kept can be taken back at once, all of it, and one by one in
 }
 
 TEST_CASE("counts stay within the sheet's circles and the limits of a box, and invalid rows are ignored") {
-    Sheet sheet;
+    PaperFixture sheet;
     sheet.runs.setClean(0, 9);
     sheet.runs.setMissed(0, 1000);
     CHECK(sheet.runs.data(sheet.runs.index(0), PaperRuns::CleanRole) == 5);
@@ -134,7 +134,7 @@ TEST_CASE("counts stay within the sheet's circles and the limits of a box, and i
 }
 
 TEST_CASE("another lowest tempo makes another ladder; an invalid one is reported") {
-    Sheet sheet;
+    PaperFixture sheet;
     sheet.runs.setClean(0, 2);
     sheet.runs.setLowest("80");
     CHECK(sheet.runs.rowCount() == 9);
@@ -145,7 +145,7 @@ TEST_CASE("another lowest tempo makes another ladder; an invalid one is reported
 }
 
 TEST_CASE("an edited rule makes another ladder, and input stays when another passage changes") {
-    Sheet sheet;
+    PaperFixture sheet;
     sheet.runs.setClean(0, 2);
     sheet.addPassage("trio");
     sheet.runs.show(BookFixture::text(sheet.id));
@@ -161,7 +161,7 @@ TEST_CASE("an edited rule makes another ladder, and input stays when another pas
 }
 
 TEST_CASE("the log shows that runs were entered, in lines of their own, without a time of day") {
-    Sheet sheet;
+    PaperFixture sheet;
     sheet.run(sheet.id, 90);
     sheet.runs.show(BookFixture::text(sheet.id));
     sheet.runs.setClean(0, 2);

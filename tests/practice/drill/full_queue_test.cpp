@@ -9,25 +9,25 @@ using Kind = engine::Event::Kind;
 namespace {
 
 /// How often it was reported that the computer fell behind.
-void count(DrillFixture& desk, int& told) {
-    QObject::connect(desk.session.get(), &practice::DrillSession::fellBehind, [&told] { ++told; });
+void count(DrillFixture& fixture, int& told) {
+    QObject::connect(fixture.session.get(), &practice::DrillSession::fellBehind, [&told] { ++told; });
 }
 
 } // namespace
 
 TEST_CASE("a miss that finds the engine's queue full waits, keeps its moment, and is reported") {
-    DrillFixture desk;
+    DrillFixture fixture;
     int told = 0;
-    count(desk, told);
-    desk.press();
-    REQUIRE(desk.playUntil(Kind::runBegan));
-    desk.play(0.1 + 60.0 / 84 * 5.5); // heard 100 ms late: the middle of the sixth beat
-    for (int move = 0; move < 300; ++move) desk.session->setMix({});
-    desk.press();
-    CHECK(desk.session->keysThatWaited() == 46); // the queue holds 255
+    count(fixture, told);
+    fixture.press();
+    REQUIRE(fixture.playUntil(Kind::runBegan));
+    fixture.play(0.1 + 60.0 / 84 * 5.5); // heard 100 ms late: the middle of the sixth beat
+    for (int move = 0; move < 300; ++move) fixture.session->setMix({});
+    fixture.press();
+    CHECK(fixture.session->keysThatWaited() == 46); // the queue holds 255
     CHECK(told == 1);
-    desk.play(0.05);
-    const auto runs = desk.onDisk<RunFact>();
+    fixture.play(0.05);
+    const auto runs = fixture.onDisk<RunFact>();
     REQUIRE(runs.size() == 1);
     CHECK(runs.front().mark == Mark::missed);
     REQUIRE(runs.front().spots.size() == 1);
@@ -35,22 +35,22 @@ TEST_CASE("a miss that finds the engine's queue full waits, keeps its moment, an
 }
 
 TEST_CASE("a reader who was held up for twenty minutes still journals every run, and this is reported") {
-    DrillFixture desk;
+    DrillFixture fixture;
     int told = 0;
-    count(desk, told);
+    count(fixture, told);
     PracticeSettings settings;
     settings.pauseAfterRuns = 0;
-    desk.book->record(SettingsFact{settings});
-    desk.press();
-    for (int block = 0; block < 120'000; ++block) desk.sound.render();
-    desk.play(1);
-    CHECK(desk.session->pulsesLeftOut() > 1'000);
+    fixture.book->record(SettingsFact{settings});
+    fixture.press();
+    for (int block = 0; block < 120'000; ++block) fixture.sound.render();
+    fixture.play(1);
+    CHECK(fixture.session->pulsesLeftOut() > 1'000);
     CHECK(told == 1);
-    const auto runs = desk.onDisk<RunFact>();
+    const auto runs = fixture.onDisk<RunFact>();
     REQUIRE(runs.size() > 60);
     for (const auto& run : runs) CHECK(run.mark == Mark::clean);
     std::uint64_t ended = 0;
-    for (const auto& note : desk.notes)
+    for (const auto& note : fixture.notes)
         if (note.event.kind == Kind::runEnded) CHECK(note.event.run == ++ended);
     CHECK(ended == runs.size());
 }

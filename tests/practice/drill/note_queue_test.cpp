@@ -40,22 +40,22 @@ TEST_CASE("while nobody takes, pulses beyond the limit are left out and nothing 
 }
 
 TEST_CASE("each event comes once as a note: journalled first, decided before it can be heard") {
-    test::DrillFixture desk;
-    desk.press();
-    REQUIRE(desk.playUntil(Kind::runEnded));
-    desk.play(0.2);
+    test::DrillFixture fixture;
+    fixture.press();
+    REQUIRE(fixture.playUntil(Kind::runEnded));
+    fixture.play(0.2);
     std::uint64_t runs = 0;
     std::int64_t before = 0;
     std::size_t pulses = 0;
-    for (const DrillNote& one : desk.notes) {
+    for (const DrillNote& one : fixture.notes) {
         CHECK(one.decidedNanos >= before);
         before = one.decidedNanos;
-        CHECK(desk.sound.audibleAt(one.decidedNanos) <= one.audibleFrom());
+        CHECK(fixture.sound.audibleAt(one.decidedNanos) <= one.audibleFrom());
         if (one.event.kind == Kind::pulse) ++pulses;
         if (one.event.kind != Kind::runEnded) continue;
         ++runs;
         REQUIRE(one.fact);
-        CHECK(one.fact->id == desk.record().entries.front().id);
+        CHECK(one.fact->id == fixture.record().entries.front().id);
     }
     CHECK(runs == 1);
     CHECK(pulses == 4 + 16 * 4); // the count-in, and four bars of sixteenths

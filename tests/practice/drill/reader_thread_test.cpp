@@ -36,11 +36,11 @@ private:
 
 TEST_CASE(
     "with the reader on its own thread every run is journalled, and each note comes once and in order") {
-    test::DrillFixture desk;
+    test::DrillFixture fixture;
     auto engine = std::make_shared<engine::DrillEngine>();
     test::VirtualSound sound(engine);
-    practice::DrillSession session(*desk.book, sound, engine);
-    practice::DrillControl control(*desk.book, sound, session);
+    practice::DrillSession session(*fixture.book, sound, engine);
+    practice::DrillControl control(*fixture.book, sound, session);
     std::vector<practice::DrillNote> notes;
     QObject::connect(&session, &practice::DrillSession::noted,
                      [&](const practice::DrillNote& note) { notes.push_back(note); });
@@ -48,7 +48,7 @@ TEST_CASE(
         return std::count_if(notes.begin(), notes.end(),
                              [](const auto& note) { return note.event.kind == Kind::runEnded; });
     };
-    control.open(desk.passageId);
+    control.open(fixture.passageId);
     control.begin(RunKind::run);
     QElapsedTimer clock;
     clock.start();
@@ -69,6 +69,6 @@ TEST_CASE(
     std::uint64_t runs = 0;
     for (const auto& note : notes)
         if (note.event.kind == Kind::runEnded) CHECK(note.event.run == ++runs);
-    CHECK(desk.onDisk<RunFact>().size() == runs);
-    CHECK(desk.record().entries.size() == runs);
+    CHECK(fixture.onDisk<RunFact>().size() == runs);
+    CHECK(fixture.record().entries.size() == runs);
 }

@@ -80,27 +80,27 @@ const Standing dropped{Tempo::bpm(80), 0};
 } // namespace
 
 TEST_CASE("one pedal: a press starts once it is clear that it is not another kind") {
-    Footed desk;
-    desk.tap();
-    CHECK(desk.control->state() == State::stopped);
-    desk.wait(0.4);
-    CHECK(desk.control->state() == State::playing);
-    CHECK(desk.onDisk<TempoFact>().empty());
+    Footed fixture;
+    fixture.tap();
+    CHECK(fixture.control->state() == State::stopped);
+    fixture.wait(0.4);
+    CHECK(fixture.control->state() == State::playing);
+    CHECK(fixture.onDisk<TempoFact>().empty());
 }
 
 TEST_CASE("one pedal: a miss is marked at once, at the place that was heard when the pedal went down") {
-    AfterAClean desk;
-    desk.toRun();
-    desk.down();
-    desk.step();
-    desk.step();
-    CHECK(desk.control->feedback() == DrillControl::Feedback::missed); // while the foot is still down
-    CHECK(desk.standing() == dropped);
-    desk.wait(0.1);
-    desk.up();
-    desk.wait(2);
-    CHECK(desk.standing() == dropped);
-    CHECK(desk.onDisk<BackFact>().empty());
+    AfterAClean fixture;
+    fixture.toRun();
+    fixture.down();
+    fixture.step();
+    fixture.step();
+    CHECK(fixture.control->feedback() == DrillControl::Feedback::missed); // while the foot is still down
+    CHECK(fixture.standing() == dropped);
+    fixture.wait(0.1);
+    fixture.up();
+    fixture.wait(2);
+    CHECK(fixture.standing() == dropped);
+    CHECK(fixture.onDisk<BackFact>().empty());
     DrillFixture plain;
     plain.press();
     REQUIRE(plain.playUntil(Kind::runEnded));
@@ -108,7 +108,7 @@ TEST_CASE("one pedal: a miss is marked at once, at the place that was heard when
     plain.play(1.0);
     plain.press();
     plain.play(0.1);
-    const auto runs = desk.onDisk<RunFact>();
+    const auto runs = fixture.onDisk<RunFact>();
     const auto others = plain.onDisk<RunFact>();
     REQUIRE(runs.size() == 2);
     REQUIRE(others.size() == 2);
@@ -117,48 +117,48 @@ TEST_CASE("one pedal: a miss is marked at once, at the place that was heard when
 
 TEST_CASE("one pedal: held, it stops, and leaves no trace in tempo and streak") {
     SUBCASE("inside a run") {
-        AfterAClean desk;
-        desk.toRun();
-        desk.hold();
-        CHECK(desk.control->state() == State::stopped);
-        CHECK(desk.standing() == oneClean);
-        CHECK(desk.onDisk<BackFact>().size() == 1);
+        AfterAClean fixture;
+        fixture.toRun();
+        fixture.hold();
+        CHECK(fixture.control->state() == State::stopped);
+        CHECK(fixture.standing() == oneClean);
+        CHECK(fixture.onDisk<BackFact>().size() == 1);
     }
     SUBCASE("playing on: the run is void, as with the key that stops") {
-        AfterAClean desk(true);
-        desk.toRun();
-        desk.hold();
-        CHECK(desk.control->state() == State::stopped);
-        CHECK(desk.standing() == oneClean);
-        CHECK(desk.onDisk<BackFact>().empty());
-        const auto runs = desk.onDisk<RunFact>();
+        AfterAClean fixture(true);
+        fixture.toRun();
+        fixture.hold();
+        CHECK(fixture.control->state() == State::stopped);
+        CHECK(fixture.standing() == oneClean);
+        CHECK(fixture.onDisk<BackFact>().empty());
+        const auto runs = fixture.onDisk<RunFact>();
         CHECK(runs.back().mark == Mark::voided);
         CHECK(runs.back().spots.empty());
     }
     SUBCASE("in the breath after a clean run, which stays clean") {
-        AfterAClean desk;
-        desk.wait(0.2);
-        desk.hold();
-        CHECK(desk.control->state() == State::stopped);
-        CHECK(desk.standing() == oneClean);
+        AfterAClean fixture;
+        fixture.wait(0.2);
+        fixture.hold();
+        CHECK(fixture.control->state() == State::stopped);
+        CHECK(fixture.standing() == oneClean);
     }
     SUBCASE("in the first count-in, where there was nothing to mark") {
-        Footed desk;
-        desk.startIt();
-        desk.hold();
-        CHECK(desk.control->state() == State::stopped);
-        CHECK(desk.standing() == opening);
-        CHECK(desk.onDisk<BackFact>().empty());
-        CHECK(desk.onDisk<RunFact>().empty());
+        Footed fixture;
+        fixture.startIt();
+        fixture.hold();
+        CHECK(fixture.control->state() == State::stopped);
+        CHECK(fixture.standing() == opening);
+        CHECK(fixture.onDisk<BackFact>().empty());
+        CHECK(fixture.onDisk<RunFact>().empty());
     }
     SUBCASE("in a try, which its press ended") {
-        Footed desk;
-        desk.control->begin(RunKind::attempt);
-        desk.toRun();
-        desk.hold();
-        CHECK(desk.control->state() == State::stopped);
-        CHECK(desk.onDisk<RunFact>().size() == 1);
-        CHECK(desk.onDisk<BackFact>().size() == 1);
+        Footed fixture;
+        fixture.control->begin(RunKind::attempt);
+        fixture.toRun();
+        fixture.hold();
+        CHECK(fixture.control->state() == State::stopped);
+        CHECK(fixture.onDisk<RunFact>().size() == 1);
+        CHECK(fixture.onDisk<BackFact>().size() == 1);
     }
 }
 
@@ -180,150 +180,150 @@ TEST_CASE("one pedal: a double press has the effect of one key that takes back, 
     const auto clean = [] { return std::make_unique<AfterAClean>(); };
     const auto cleanPlayingOn = [] { return std::make_unique<AfterAClean>(true); };
     const auto fresh = [] {
-        auto desk = std::make_unique<Footed>();
-        desk->startIt();
-        return desk;
+        auto fixture = std::make_unique<Footed>();
+        fixture->startIt();
+        return fixture;
     };
-    const auto missedIt = [](Footed& desk) {
-        desk.toRun();
-        desk.control->strike(desk.sound.nowNanos());
-        desk.wait(0.2);
+    const auto missedIt = [](Footed& fixture) {
+        fixture.toRun();
+        fixture.control->strike(fixture.sound.nowNanos());
+        fixture.wait(0.2);
     };
     SUBCASE("inside a run: the clean one before it goes") {
-        CHECK(same(clean, [](Footed& desk) { desk.toRun(); }) == opening);
+        CHECK(same(clean, [](Footed& fixture) { fixture.toRun(); }) == opening);
     }
     SUBCASE("inside a run, playing on") {
-        CHECK(same(cleanPlayingOn, [](Footed& desk) { desk.toRun(); }) == opening);
+        CHECK(same(cleanPlayingOn, [](Footed& fixture) { fixture.toRun(); }) == opening);
     }
     SUBCASE("in the breath after a clean run") {
-        CHECK(same(clean, [](Footed& desk) { desk.wait(0.2); }) == opening);
+        CHECK(same(clean, [](Footed& fixture) { fixture.wait(0.2); }) == opening);
     }
     SUBCASE("in the gap after a miss: the miss goes, and the row is as before") {
         CHECK(same(clean, missedIt) == oneClean);
     }
     SUBCASE("in a run after a miss") {
-        CHECK(same(clean, [&](Footed& desk) {
-                  missedIt(desk);
-                  desk.toRun();
+        CHECK(same(clean, [&](Footed& fixture) {
+                  missedIt(fixture);
+                  fixture.toRun();
               }) == oneClean);
     }
     SUBCASE("in the first count-in: nothing is left") {
-        CHECK(same(fresh, [](Footed& desk) { desk.wait(0.3); }) == opening);
+        CHECK(same(fresh, [](Footed& fixture) { fixture.wait(0.3); }) == opening);
     }
     SUBCASE("in the first run") {
-        CHECK(same(fresh, [](Footed& desk) { desk.toRun(); }) == opening);
+        CHECK(same(fresh, [](Footed& fixture) { fixture.toRun(); }) == opening);
     }
     SUBCASE("while stopped") {
-        CHECK(same(clean, [](Footed& desk) {
-                  desk.control->stop();
-                  desk.wait(0.5);
+        CHECK(same(clean, [](Footed& fixture) {
+                  fixture.control->stop();
+                  fixture.wait(0.5);
               }) == opening);
     }
     SUBCASE("while stopped, with a tempo set by hand") {
-        CHECK(same(clean, [](Footed& desk) {
-                  desk.control->stop();
-                  desk.wait(0.5);
-                  desk.control->faster();
+        CHECK(same(clean, [](Footed& fixture) {
+                  fixture.control->stop();
+                  fixture.wait(0.5);
+                  fixture.control->faster();
               }) == oneClean);
     }
     SUBCASE("with a full row before it: the climb goes") {
         const auto climbed = [] {
-            auto desk = std::make_unique<AfterAClean>();
-            for (int run = 2; run <= 5; ++run) REQUIRE(desk->playUntil(Kind::runEnded));
-            REQUIRE(desk->standing() == Standing{Tempo::bpm(86), 0});
-            return desk;
+            auto fixture = std::make_unique<AfterAClean>();
+            for (int run = 2; run <= 5; ++run) REQUIRE(fixture->playUntil(Kind::runEnded));
+            REQUIRE(fixture->standing() == Standing{Tempo::bpm(86), 0});
+            return fixture;
         };
-        CHECK(same(climbed, [](Footed& desk) { desk.toRun(); }) == Standing{Tempo::bpm(84), 4});
+        CHECK(same(climbed, [](Footed& fixture) { fixture.toRun(); }) == Standing{Tempo::bpm(84), 4});
     }
 }
 
 TEST_CASE("one pedal: what two presses took back is reported as taken back, and the click continues") {
-    AfterAClean desk;
-    desk.toRun();
-    desk.twice();
-    CHECK(desk.control->state() == State::playing);
-    CHECK(desk.control->feedback() == DrillControl::Feedback::takenBack);
-    REQUIRE(desk.playUntil(Kind::runEnded));
-    CHECK(desk.found.mark == Mark::clean);
-    CHECK(desk.found.tempo == Tempo::bpm(84));
-    CHECK(desk.standing() == oneClean);
+    AfterAClean fixture;
+    fixture.toRun();
+    fixture.twice();
+    CHECK(fixture.control->state() == State::playing);
+    CHECK(fixture.control->feedback() == DrillControl::Feedback::takenBack);
+    REQUIRE(fixture.playUntil(Kind::runEnded));
+    CHECK(fixture.found.mark == Mark::clean);
+    CHECK(fixture.found.tempo == Tempo::bpm(84));
+    CHECK(fixture.standing() == oneClean);
 }
 
 TEST_CASE("one pedal: a pause that the first of two presses led to ends with it") {
-    Footed desk;
-    desk.startIt();
-    desk.toRun();
-    desk.tap();
-    desk.wait(0.5);
-    desk.toRun();
-    desk.down(); // the second drop to below the start pauses
-    desk.wait(0.2);
-    desk.up();
-    desk.wait(0.1);
-    REQUIRE(desk.control->state() == State::paused);
-    desk.tap();
-    desk.wait(1);
-    CHECK(desk.control->state() == State::playing);
-    CHECK(desk.standing() == opening); // the first miss is taken back
+    Footed fixture;
+    fixture.startIt();
+    fixture.toRun();
+    fixture.tap();
+    fixture.wait(0.5);
+    fixture.toRun();
+    fixture.down(); // the second drop to below the start pauses
+    fixture.wait(0.2);
+    fixture.up();
+    fixture.wait(0.1);
+    REQUIRE(fixture.control->state() == State::paused);
+    fixture.tap();
+    fixture.wait(1);
+    CHECK(fixture.control->state() == State::playing);
+    CHECK(fixture.standing() == opening); // the first miss is taken back
 }
 
 TEST_CASE("one pedal: in a pause a press goes on, two presses say no, held it stops") {
-    const auto paused = [](Footed& desk) {
+    const auto paused = [](Footed& fixture) {
         PracticeSettings settings;
         settings.pauseAfterRuns = 2;
-        desk.book->record(SettingsFact{settings});
-        desk.startIt();
-        REQUIRE(desk.playUntil(Kind::paused));
-        desk.wait(0.3);
-        REQUIRE(desk.control->state() == State::paused);
+        fixture.book->record(SettingsFact{settings});
+        fixture.startIt();
+        REQUIRE(fixture.playUntil(Kind::paused));
+        fixture.wait(0.3);
+        REQUIRE(fixture.control->state() == State::paused);
     };
-    Footed desk;
-    paused(desk);
+    Footed fixture;
+    paused(fixture);
     SUBCASE("a press") {
-        desk.tap();
-        desk.wait(1);
-        CHECK(desk.control->state() == State::playing);
-        CHECK(desk.standing() == Standing{Tempo::bpm(84), 2});
+        fixture.tap();
+        fixture.wait(1);
+        CHECK(fixture.control->state() == State::playing);
+        CHECK(fixture.standing() == Standing{Tempo::bpm(84), 2});
     }
     SUBCASE("two") {
-        desk.twice();
-        desk.wait(1);
-        CHECK(desk.control->state() == State::playing);
-        CHECK(desk.onDisk<DoubtFact>().size() == 1);
-        CHECK(desk.standing() == opening);
+        fixture.twice();
+        fixture.wait(1);
+        CHECK(fixture.control->state() == State::playing);
+        CHECK(fixture.onDisk<DoubtFact>().size() == 1);
+        CHECK(fixture.standing() == opening);
     }
     SUBCASE("held") {
-        desk.hold();
-        CHECK(desk.control->state() == State::stopped);
-        CHECK(desk.standing() == Standing{Tempo::bpm(84), 2});
-        CHECK(desk.onDisk<DoubtFact>().empty());
+        fixture.hold();
+        CHECK(fixture.control->state() == State::stopped);
+        CHECK(fixture.standing() == Standing{Tempo::bpm(84), 2});
+        CHECK(fixture.onDisk<DoubtFact>().empty());
     }
 }
 
 TEST_CASE("one pedal: holding it while stopped asks for the next passage and starts nothing") {
-    Footed desk;
+    Footed fixture;
     int asked = 0;
-    QObject::connect(desk.control.get(), &DrillControl::wantsNext, [&] { ++asked; });
-    desk.hold();
+    QObject::connect(fixture.control.get(), &DrillControl::wantsNext, [&] { ++asked; });
+    fixture.hold();
     CHECK(asked == 1);
-    CHECK(desk.control->state() == State::stopped);
-    CHECK(desk.onDisk<TempoFact>().empty());
-    desk.startIt();
-    desk.hold();
-    CHECK(desk.control->state() == State::stopped);
+    CHECK(fixture.control->state() == State::stopped);
+    CHECK(fixture.onDisk<TempoFact>().empty());
+    fixture.startIt();
+    fixture.hold();
+    CHECK(fixture.control->state() == State::stopped);
     CHECK(asked == 1);
 }
 
 TEST_CASE("a window that hangs between two presses takes back the same") {
-    AfterAClean desk;
-    desk.toRun();
+    AfterAClean fixture;
+    fixture.toRun();
     // Both presses reach the drill before any event of the first one is reported.
-    const std::int64_t now = desk.sound.nowNanos();
-    desk.keep(desk.pedal.down(now - 200'000'000, true));
-    desk.keep(desk.pedal.up(now - 120'000'000));
-    desk.keep(desk.pedal.down(now, true));
-    desk.keep(desk.pedal.up(now + 80'000'000));
-    desk.wait(1);
-    CHECK(desk.standing() == opening);
-    CHECK(desk.onDisk<BackFact>().size() == 2);
+    const std::int64_t now = fixture.sound.nowNanos();
+    fixture.keep(fixture.pedal.down(now - 200'000'000, true));
+    fixture.keep(fixture.pedal.up(now - 120'000'000));
+    fixture.keep(fixture.pedal.down(now, true));
+    fixture.keep(fixture.pedal.up(now + 80'000'000));
+    fixture.wait(1);
+    CHECK(fixture.standing() == opening);
+    CHECK(fixture.onDisk<BackFact>().size() == 2);
 }

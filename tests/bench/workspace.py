@@ -13,7 +13,7 @@ for neighbour in ("outside", "sound"):
     sys.path.append(os.path.join(os.path.dirname(HERE), neighbour))
 
 
-class Place:
+class Workspace:
     """A folder on the same disk as the build, deleted at the end."""
 
     def __init__(self, build, rounds, before=None):
