@@ -157,7 +157,7 @@ Item {
                         keys: screen.keys
                         roomy: screen.deskHeight > (screen.drill.listening.possible ? 600 : 500)
                         compact: screen.withMusic && screen.deskHeight < (screen.drill.listening.possible ? 445 : 380)
-                        told: screen.deskHeight > (screen.drill.listening.possible ? 540 : 470)
+                        explained: screen.deskHeight > (screen.drill.listening.possible ? 540 : 470)
                     }
 
                     ColumnLayout {

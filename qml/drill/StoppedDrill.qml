@@ -12,7 +12,7 @@ ColumnLayout {
     /// The tempo is beside the beats to leave room for the music.
     property bool compact: false
     /// There is room to explain what the keys do while the click runs.
-    property bool told: true
+    property bool explained: true
     /// There is room for large buttons. Set from outside: a layout that depends on its own height would loop.
     property bool roomy: false
 
@@ -227,7 +227,7 @@ ColumnLayout {
     MarkLegend {
         Layout.fillWidth: true
         Layout.preferredWidth: 1
-        visible: panel.told && !panel.compact
+        visible: panel.explained && !panel.compact
         keys: panel.keys
         openEnded: panel.drill.openEnded
     }

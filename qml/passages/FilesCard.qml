@@ -94,7 +94,7 @@ Card {
             placeholder: "~/sectional.piolo.json"
             button: qsTrId("files.export.write")
             ready: card.picks.picked > 0
-            onWanted: path => saving.tell(card.exchange.write(path))
+            onWanted: path => saving.report(card.exchange.write(path))
         }
     }
     FileTaking {

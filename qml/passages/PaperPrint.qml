@@ -54,6 +54,6 @@ Item {
         placeholder: "~/sheet.pdf"
         button: qsTrId("paper.print.save")
         ready: side.sheet.ready
-        onWanted: path => saving.tell(side.sheet.save(path))
+        onWanted: path => saving.report(side.sheet.save(path))
     }
 }

@@ -15,7 +15,7 @@ Column {
     property string fault: ""
     property string savedAs: ""
 
-    /// Answer with tell().
+    /// Answer with report().
     signal wanted(string path)
 
     function take() {
@@ -27,7 +27,7 @@ Column {
         wanted(typed);
     }
     /// "" if the file was written, otherwise one sentence.
-    function tell(sentence) {
+    function report(sentence) {
         fault = sentence;
         savedAs = sentence === "" ? typed : "";
     }

@@ -40,7 +40,7 @@ Column {
             list.bindings.restore();
         }
     }
-    KeyTelling {
+    KeyOutcome {
         width: parent.width
         visible: list.touched === "all"
         onShowWanted: item => list.showWanted(item)

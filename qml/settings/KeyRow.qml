@@ -78,7 +78,7 @@ Column {
             }
         }
     }
-    KeyTelling {
+    KeyOutcome {
         width: parent.width
         visible: row.touched
         returnTo: add

@@ -23,7 +23,7 @@ SettingsCard {
             card.keys.capture("mark");
         }
     }
-    KeyTelling {
+    KeyOutcome {
         width: parent.width
         visible: card.touched
         returnTo: learn

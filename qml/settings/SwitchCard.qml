@@ -70,7 +70,7 @@ SettingsCard {
             }
         }
     }
-    KeyTelling {
+    KeyOutcome {
         width: parent.width
         visible: card.touched
         returnTo: onePedal

@@ -2,7 +2,7 @@
 #include "demonstration.h"
 
 #include "command/output/curve_picture.h"
-#include "command/output/telling.h"
+#include "command/output/report.h"
 #include "command/output/written_file.h"
 #include "drill_table.h"
 #include "files/wav.h"
@@ -119,7 +119,7 @@ Result<int> demonstrate(const std::string& sampleDir, const std::string& outDir,
 
 int runDemonstration(const std::string& sampleDir, const std::string& outDir, Timestamp now) {
     const auto end = demonstrate(sampleDir, outDir, now);
-    return end ? *end : command::tell(end.fault());
+    return end ? *end : command::report(end.fault());
 }
 
 int runDemonstration(const std::string& sampleDir, const std::string& outDir) {

@@ -49,7 +49,7 @@ std::string disagreement(const practice::VirtualDrillResult& drill, const Passag
         return entry.kind == Entry::Kind::run && entry.at.date() == day;
     });
     if (onDay != static_cast<long>(drill.runs.size()))
-        return "the engine told " + std::to_string(drill.runs.size()) + " runs, the log has " +
+        return "the engine reported " + std::to_string(drill.runs.size()) + " runs, the log has " +
                std::to_string(onDay);
     for (const practice::DrilledRun& run : drill.runs) {
         const auto entry = std::find_if(entries.begin(), entries.end(),

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "command/output/telling.h"
+#include "command/output/report.h"
 #include "demonstration.h"
 #include "journal/folder/ports.h"
 #include "sample_copy.h"
@@ -18,11 +18,11 @@ constexpr const char* use = "piolo_sample make FOLDER        make the sample pra
                             "piolo_sample copy FROM TO       copy it with its dates moved to end yesterday\n"
                             "piolo_sample drill FROM OUT     drill one of its passages in virtual time\n";
 
-int ended(const Done& result) { return result ? command::exitDone : command::tell(result.fault()); }
+int ended(const Done& result) { return result ? command::exitDone : command::report(result.fault()); }
 
 int check(const std::string& folder) {
     const auto same = samples::sampleIsAsMade(folder, samples::sampleSeed);
-    if (!same) return command::tell(same.fault());
+    if (!same) return command::report(same.fault());
     const Done said =
         command::say(*same ? "as it was made\n" : "not as it was made: run piolo_sample make\n");
     return *same ? ended(said) : command::exitInput;
@@ -30,7 +30,7 @@ int check(const std::string& folder) {
 
 int copy(const std::string& from, const std::string& to) {
     const auto copied = samples::copySample(from, to, journal::systemClock()->now().date());
-    if (!copied) return command::tell(copied.fault());
+    if (!copied) return command::report(copied.fault());
     if (copied->made) return command::exitDone;
     return ended(command::say(to + " holds a practice log already and was left as it is\n"));
 }
@@ -46,5 +46,5 @@ int main(int argc, char** argv) {
     if (words.size() == 3 && verb == "copy") return copy(words[1], words[2]);
     if (words.size() == 3 && verb == "drill") return samples::runDemonstration(words[1], words[2]);
     const Done said = command::say(use);
-    return said ? command::exitUse : command::tell(said.fault());
+    return said ? command::exitUse : command::report(said.fault());
 }

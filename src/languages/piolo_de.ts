@@ -47,6 +47,14 @@
         <source>by bar and beat</source>
         <translation>nach Takt und Schlag</translation>
     </message>
+    <message id="breaks.counted">
+        <source>%1 in %2, %3</source>
+        <translation>%1 auf %2, %3</translation>
+    </message>
+    <message id="breaks.counted-elsewhere">
+        <source>%1; the place of %2 is unknown</source>
+        <translation>%1; bei %2 ist der Ort unbekannt</translation>
+    </message>
     <message id="breaks.drill">
         <source>Drill it</source>
         <translation>Üben</translation>
@@ -109,14 +117,6 @@
     <message id="breaks.title">
         <source>Where it breaks</source>
         <translation>Wo es hakt</translation>
-    </message>
-    <message id="breaks.told">
-        <source>%1 in %2, %3</source>
-        <translation>%1 auf %2, %3</translation>
-    </message>
-    <message id="breaks.told-elsewhere">
-        <source>%1; the place of %2 is unknown</source>
-        <translation>%1; bei %2 ist der Ort unbekannt</translation>
     </message>
     <message id="breaks.where">
         <source>Where “%1” breaks</source>

@@ -48,6 +48,14 @@
         <source></source>
         <translation>by bar and beat</translation>
     </message>
+    <message id="breaks.counted">
+        <source></source>
+        <translation>%1 in %2, %3</translation>
+    </message>
+    <message id="breaks.counted-elsewhere">
+        <source></source>
+        <translation>%1; the place of %2 is unknown</translation>
+    </message>
     <message id="breaks.drill">
         <source></source>
         <translation>Drill it</translation>
@@ -110,14 +118,6 @@
     <message id="breaks.title">
         <source></source>
         <translation>Where it breaks</translation>
-    </message>
-    <message id="breaks.told">
-        <source></source>
-        <translation>%1 in %2, %3</translation>
-    </message>
-    <message id="breaks.told-elsewhere">
-        <source></source>
-        <translation>%1; the place of %2 is unknown</translation>
     </message>
     <message id="breaks.where">
         <source></source>

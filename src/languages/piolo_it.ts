@@ -47,6 +47,14 @@
         <source>by bar and beat</source>
         <translation>per battuta e movimento</translation>
     </message>
+    <message id="breaks.counted">
+        <source>%1 in %2, %3</source>
+        <translation>%1 in %2, %3</translation>
+    </message>
+    <message id="breaks.counted-elsewhere">
+        <source>%1; the place of %2 is unknown</source>
+        <translation>%1; di %2 non si conosce il punto</translation>
+    </message>
     <message id="breaks.drill">
         <source>Drill it</source>
         <translation>Studia</translation>
@@ -109,14 +117,6 @@
     <message id="breaks.title">
         <source>Where it breaks</source>
         <translation>Dove si inceppa</translation>
-    </message>
-    <message id="breaks.told">
-        <source>%1 in %2, %3</source>
-        <translation>%1 in %2, %3</translation>
-    </message>
-    <message id="breaks.told-elsewhere">
-        <source>%1; the place of %2 is unknown</source>
-        <translation>%1; di %2 non si conosce il punto</translation>
     </message>
     <message id="breaks.where">
         <source>Where “%1” breaks</source>

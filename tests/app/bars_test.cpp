@@ -20,7 +20,7 @@ Ended bars(const Args& more) {
 }
 
 /// The message on standard error, without "piolo: " and the line end.
-std::string told(const Ended& end) {
+std::string reported(const Ended& end) {
     return end.err.size() > 8 ? end.err.substr(7, end.err.size() - 8) : end.err;
 }
 
@@ -76,17 +76,17 @@ TEST_CASE("a passage file made of picked bars is one that can be imported") {
 }
 
 TEST_CASE("missing parts and bars are reported with the existing ones") {
-    CHECK(told(bars({"--part", "Oboe"})) ==
+    CHECK(reported(bars({"--part", "Oboe"})) ==
           "E130: --part: \"Oboe\" is not a part of this score; write the number or the name of one of its 1 "
           "(piolo bars FILE lists them)");
-    CHECK(told(bars({"--from", "13"})) ==
+    CHECK(reported(bars({"--from", "13"})) ==
           "E131: --from: \"13\" is not a bar of this part from there on; write a bar from "
           "0 to 12, the earlier one first");
-    CHECK(told(bars({"--from", "5", "--to", "4"})) ==
+    CHECK(reported(bars({"--from", "5", "--to", "4"})) ==
           "E131: --to: \"4\" is not a bar of this part from there on; write a bar from 5 to 12, the earlier "
           "one first");
     CHECK(bars({"--from", "13"}).code == 2);
-    CHECK(told(bars({"--to", "4"})) == "E103: --from: is missing; add it, for example --from 17");
+    CHECK(reported(bars({"--to", "4"})) == "E103: --from: is missing; add it, for example --from 17");
     CHECK(bars({"--from", "1", "--out", "a.json"}).code == 2);
     CHECK(bars({"--from", "0"}).code == 1);
 }

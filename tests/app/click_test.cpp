@@ -103,7 +103,7 @@ TEST_CASE("a count-in comes first and clicks only the beats") {
     CHECK(sound.samples.size() == 12 * 24'000);
 }
 
-TEST_CASE("the beat of 6/8 is a dotted quarter unless told otherwise") {
+TEST_CASE("the beat of 6/8 is a dotted quarter unless another is given") {
     CHECK(render({"60", 60'000, 8000, 2, 1, 1, {"--meter", "6/8"}}).samples.size() == 16'000);
     CHECK(render({"60", 60'000, 8000, 6, 1, 1, {"--meter", "6/8", "--beat", "1/8"}}).samples.size() ==
           48'000);

@@ -45,18 +45,18 @@ TEST_CASE("every fault number has a sentence with two parts: what, and what to d
 TEST_CASE("docs/errors.md has a paragraph for every number, under its exact sentence, and no other") {
     const std::string page = bytesOf(PIOLO_SOURCE_DIR "/docs/errors.md");
     const std::regex heading("\n### E([0-9]{3}) ([a-zA-Z0-9]+)\n\n> ([^\n]+)\n\n[^\n#][^\n]{30,}");
-    std::set<int> told;
+    std::set<int> reported;
     const auto numbers = declared();
     for (std::sregex_iterator match(page.begin(), page.end(), heading), end; match != end; ++match) {
         const int number = std::stoi((*match)[1]);
         CAPTURE(number);
-        CHECK(told.insert(number).second);
+        CHECK(reported.insert(number).second);
         REQUIRE(numbers.contains(number));
         CHECK((*match)[2] == numbers.at(number));
         const Fault shown{static_cast<FaultNumber>(number), {}, {"…1", "…2", "…3"}};
         CHECK((*match)[3] == practice::faultSentence(shown).toStdString());
     }
-    CHECK(told.size() == numbers.size());
+    CHECK(reported.size() == numbers.size());
 }
 
 TEST_CASE("text in brackets is left out with its argument, and an argument is never read as a placeholder") {

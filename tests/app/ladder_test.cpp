@@ -95,7 +95,7 @@ TEST_CASE("blanks, blank lines, carriage returns and a last line without a line 
 TEST_CASE("a bad line ends it with exit 1 after the rows before it") {
     struct Bad {
         std::string line;
-        std::string told;
+        std::string reported;
     };
     const std::string tempo =
         "is not a valid tempo; write 10 to 400 with at most three decimals, for example tempo 72.5\n";
@@ -123,7 +123,7 @@ TEST_CASE("a bad line ends it with exit 1 after the rows before it") {
         const Ended end = runPiolo(words, around);
         CHECK(end.code == 1);
         CHECK(end.out == header + std::string("clean,80,80,1\n"));
-        CHECK(end.err == "piolo: " + bad.told);
+        CHECK(end.err == "piolo: " + bad.reported);
     }
 }
 

@@ -11,7 +11,7 @@ namespace {
 
 struct Wrong {
     Args words;
-    std::string told; ///< without "piolo: " and the line end
+    std::string reported; ///< without "piolo: " and the line end
     int code = 2;
 };
 
@@ -40,7 +40,7 @@ Args without(const Args& good, const std::string& option) {
 void check(const std::vector<Wrong>& wrongs, const Scratch& scratch) {
     for (const Wrong& wrong : wrongs) {
         const Ended end = runPiolo(wrong.words);
-        CHECK(end.err == "piolo: " + wrong.told + '\n');
+        CHECK(end.err == "piolo: " + wrong.reported + '\n');
         CHECK(end.out == "");
         CHECK(end.code == wrong.code);
         CHECK(scratch.names().empty());

@@ -146,16 +146,17 @@ TEST_CASE("import and check report a fault in the file with its line, and no fol
     const Scratch scratch;
     const std::string file = exported(scratch, teacher(scratch), "a.piolo.json");
     const std::string bad = scratch.put("b.piolo.json", changed(file, R"("drop":4)", R"("drop":0)"));
-    const std::string told = "E223: " + bad +
-                             ":7: the key \"tempi.drop\" has an impossible value: 0; nothing was imported, "
-                             "so fix the file by hand or have it sent again\n";
+    const std::string reported =
+        "E223: " + bad +
+        ":7: the key \"tempi.drop\" has an impossible value: 0; nothing was imported, "
+        "so fix the file by hand or have it sent again\n";
     const Ended end = import(scratch, bad);
     CHECK(end.code == 1);
-    CHECK(end.err == "piolo: " + told);
+    CHECK(end.err == "piolo: " + reported);
     CHECK(end.out == "");
     const Ended checked = runThere(scratch, {"check", bad});
     CHECK(checked.code == 1);
-    CHECK(checked.out == told);
+    CHECK(checked.out == reported);
     const std::string missing = scratch.path("none.piolo.json");
     CHECK(import(scratch, missing).err ==
           "piolo: E301: " + missing +

@@ -48,23 +48,23 @@ TEST_CASE("a scale above the range says altissimo; the player's own highest note
 }
 
 TEST_CASE("an invalid key, kind, instrument, note or file is reported in one line with the valid ones") {
-    const auto told = [](const Args& words, const char* text) {
+    const auto reported = [](const Args& words, const char* text) {
         const Ended ended = runPiolo(words);
         CHECK(ended.code == 2);
         CHECK(ended.out == "");
         CAPTURE(ended.err);
         CHECK(ended.err.find(text) != std::string::npos);
     };
-    told({"scale", "--key", "H", "--instrument", "oboe"}, "E126: --key: \"H\" is not a valid key");
-    told({"scale", "--key", "C", "--instrument", "kazoo"}, "piccolo, flute, oboe");
-    told({"scale", "--key", "C", "--instrument", "oboe", "--kind", "loud"}, "harmonic minor");
-    told({"scale", "--key", "C", "--instrument", "oboe", "--range", "three octaves"}, "whole range");
-    told({"scale", "--key", "C", "--instrument", "oboe", "--lowest", "A"}, "E127: --lowest");
-    told({"scale", "--key", "C", "--instrument", "oboe", "--subdivision", "8"}, "--subdivision");
-    told({"scale", "--key", "C", "--instrument", "oboe", "--out", "x.ogg"}, "--out");
-    told({"scale", "--key", "C", "--instrument", "oboe", "--lowest", "D5", "--highest", "E5"},
-         "E128: C major, two octaves, quarters has no tonic from D5 to E5");
-    told({"scale", "--instrument", "oboe"}, "--key");
+    reported({"scale", "--key", "H", "--instrument", "oboe"}, "E126: --key: \"H\" is not a valid key");
+    reported({"scale", "--key", "C", "--instrument", "kazoo"}, "piccolo, flute, oboe");
+    reported({"scale", "--key", "C", "--instrument", "oboe", "--kind", "loud"}, "harmonic minor");
+    reported({"scale", "--key", "C", "--instrument", "oboe", "--range", "three octaves"}, "whole range");
+    reported({"scale", "--key", "C", "--instrument", "oboe", "--lowest", "A"}, "E127: --lowest");
+    reported({"scale", "--key", "C", "--instrument", "oboe", "--subdivision", "8"}, "--subdivision");
+    reported({"scale", "--key", "C", "--instrument", "oboe", "--out", "x.ogg"}, "--out");
+    reported({"scale", "--key", "C", "--instrument", "oboe", "--lowest", "D5", "--highest", "E5"},
+             "E128: C major, two octaves, quarters has no tonic from D5 to E5");
+    reported({"scale", "--instrument", "oboe"}, "--key");
 }
 
 TEST_CASE("a scale as MIDI has each of its notes at its part of the beat") {

@@ -2,7 +2,7 @@
 """A click in septuplets at 137 BPM, 48 kHz, mono: rendered and discarded, and written as a WAV file."""
 from page import table
 from picture import Panel
-from workspace import processor_seconds, told, told_seconds
+from workspace import processor_seconds, printed, printed_seconds
 from ratios import Ratio, short, slope, take_turns
 
 from steady_click import SOUNDFONT, SteadyClick
@@ -75,11 +75,11 @@ def turns_of_all_lengths(where):
 
 def loops(track, rounds):
     """Inside a single program each, without its start: rendering, and copying what was rendered before."""
-    return take_turns({what: lambda what=what: told_seconds(track.in_memory(what)) for what in ("ours", "copy")}, rounds)
+    return take_turns({what: lambda what=what: printed_seconds(track.in_memory(what)) for what in ("ours", "copy")}, rounds)
 
 
 def measure(where):
-    if told(Track(where, 1).in_memory("same")) != ["same"]:
+    if printed(Track(where, 1).in_memory("same")) != ["same"]:
         raise SystemExit("the copy loop makes other samples: nothing to compare")
     rendered = turns_of_all_lengths(where)
     track = Track(where, WHOLE)

@@ -6,7 +6,7 @@ import shutil
 
 from journals import RUNS
 from page import table
-from workspace import SOURCE, told
+from workspace import SOURCE, printed
 from windows import ten_years
 
 OPENING, FRAME = 200, 33  # milliseconds
@@ -33,7 +33,7 @@ def many_passages(where):
 
 def answers(where, folder):
     """{what: (median, worst)} in milliseconds."""
-    rows = [line.split(",") for line in told([where.program("frames"), folder, where.rounds])]
+    rows = [line.split(",") for line in printed([where.program("frames"), folder, where.rounds])]
     return {what: (float(median), float(worst)) for what, median, worst in rows}
 
 

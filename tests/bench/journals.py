@@ -5,7 +5,7 @@ import subprocess
 
 from page import table
 from picture import Panel
-from workspace import told, told_seconds
+from workspace import printed, printed_seconds
 from ratios import Ratio, short, take_turns
 
 COUNTS = (100, 300, 1000, 3000)
@@ -31,7 +31,7 @@ def syncs(where, how):
 
 def appends(where):
     rounds = min(where.rounds, APPEND_ROUNDS)
-    took = take_turns({(name, count): lambda how=how, count=count: told_seconds(append(where, how, count))
+    took = take_turns({(name, count): lambda how=how, count=count: printed_seconds(append(where, how, count))
                        for count in COUNTS for name, how in APPENDERS.items()}, rounds)
     most, least = COUNTS[-1], COUNTS[0]
     rows = [[name, str(Ratio(took[name, most], took["Piolo", most])), f"{syncs(where, how)}",
@@ -50,9 +50,9 @@ class Log:
         self.opener = where.program("open_journal")
         self.folder, self.base = where.path(f"log-{runs}"), where.path(f"log-{runs}.sqlite")
         self.checkpoint = where.path(f"log-{runs}.checkpoint")
-        told([os.path.join(where.build, "tests/durability/piolo_ten_years"), self.folder, "--runs", runs])
-        told([self.opener, "fill", self.folder, self.base])
-        told([self.opener, "keep", self.folder, self.checkpoint])
+        printed([os.path.join(where.build, "tests/durability/piolo_ten_years"), self.folder, "--runs", runs])
+        printed([self.opener, "fill", self.folder, self.base])
+        printed([self.opener, "keep", self.folder, self.checkpoint])
         if len({self.entries(how) for how in ("journal", "sqlite", "checkpoint")}) > 1:
             raise SystemExit("they do not hold the same: nothing to compare")
 
@@ -60,12 +60,12 @@ class Log:
         return [self.opener, how, self.folder, self.checkpoint if how == "checkpoint" else self.base]
 
     def entries(self, how):
-        return told(self.words(how))[1]
+        return printed(self.words(how))[1]
 
 
 def openings(where):
     logs = {runs: Log(where, runs) for runs in RUNS}
-    took = take_turns({(name, runs): lambda log=log, how=how: told_seconds(log.words(how))
+    took = take_turns({(name, runs): lambda log=log, how=how: printed_seconds(log.words(how))
                        for runs, log in logs.items() for name, how in OPENERS.items()}, where.rounds)
     rows = [[name, *(str(Ratio(took[name, runs], took["Piolo", runs])) for runs in RUNS),
              short(Ratio(took[name, RUNS[-1]], took[name, RUNS[0]]).median)] for name in OPENERS]

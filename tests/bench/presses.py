@@ -8,7 +8,7 @@ import time
 
 from page import table
 from picture import Panel
-from workspace import told
+from workspace import printed
 from ratios import short
 
 from player_window import Display, Window, wait
@@ -24,7 +24,7 @@ QT_BLOCK = 960  # docs/sound.md: the device pulls 20 ms at a time
 def in_blocks(where):
     rows, points = [], []
     for block in BLOCKS:
-        mean, longest, late, pulse = told([where.program("press_in_blocks"), block, PRESSES, SEED])[0].split()
+        mean, longest, late, pulse = printed([where.program("press_in_blocks"), block, PRESSES, SEED])[0].split()
         rows.append([str(block), f"{float(mean) / block:.2f}", f"{int(longest) / block:.3f}", f"{late} of {PRESSES}", pulse])
         points.append((block, float(mean)))
     head = ["samples in a block", "press to first click: mean, in blocks", "longest, in blocks",

@@ -10,7 +10,7 @@ import typing
 from journals import RUNS
 from page import table
 from picture import Panel
-from workspace import SOURCE, told
+from workspace import SOURCE, printed
 from ratios import Ratio, take_turns
 
 from player_window import Display
@@ -84,7 +84,7 @@ def resident(pid):
 
 def ten_years(where, runs, name="years"):
     folder = where.path(f"{name}-{runs}")
-    told([os.path.join(where.build, "tests/durability/piolo_ten_years"), folder, "--runs", runs])
+    printed([os.path.join(where.build, "tests/durability/piolo_ten_years"), folder, "--runs", runs])
     return folder
 
 

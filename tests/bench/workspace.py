@@ -50,7 +50,7 @@ def processor_seconds(words):
     return used.ru_utime + used.ru_stime
 
 
-def told(words):
+def printed(words):
     """The lines that a program prints."""
     ended = subprocess.run([str(word) for word in words], capture_output=True, text=True, check=False)
     if ended.returncode != 0:
@@ -58,9 +58,9 @@ def told(words):
     return ended.stdout.splitlines()
 
 
-def told_seconds(words):
+def printed_seconds(words):
     """For a program that times itself: its first line is "AMOUNT NANOSECONDS"."""
-    return int(told(words)[0].split()[1]) / 1e9
+    return int(printed(words)[0].split()[1]) / 1e9
 
 
 def wall_seconds(work):

@@ -46,10 +46,10 @@ TEST_CASE("measurements that are off by milliseconds hardly move it, and never b
         const auto truth = static_cast<double>(now) * rate / 1e9;
         clock.correct(now, truth + noise);
         for (int part = 0; part < 10; ++part) {
-            const auto told = clock.at(now + part * step / 10);
-            CHECK(told >= before);
-            before = told;
-            if (look > 60) worst = std::max(worst, std::abs(told - truth - part * rate / 100.0));
+            const auto reported = clock.at(now + part * step / 10);
+            CHECK(reported >= before);
+            before = reported;
+            if (look > 60) worst = std::max(worst, std::abs(reported - truth - part * rate / 100.0));
         }
     }
     CHECK(worst < rate / 1000.0);

@@ -34,10 +34,10 @@ bool isSilent(const SoundOut& sound) {
 TEST_CASE("without a sound server, the silent clock renders, says so and continues") {
     Window window;
     SoundOut sound{window.renderer};
-    int told = 0;
-    sound.onChange([&] { ++told; });
+    int reported = 0;
+    sound.onChange([&] { ++reported; });
     sound.start("");
-    REQUIRE(window.until([&] { return isSilent(sound) && told == 1; }));
+    REQUIRE(window.until([&] { return isSilent(sound) && reported == 1; }));
     CHECK(sound.state().rate == 0);
     CHECK(sound.state().deviceName.empty());
     REQUIRE(window.until([&] { return sound.audibleAt(monotonicNanos()) > 4800; }));

@@ -256,7 +256,7 @@ TEST_CASE("a sound server that starts later is used as soon as it answers") {
 }
 
 TEST_CASE(
-    "the silent clock keeps the rate of the lost device, and the renderer is told that nothing is heard") {
+    "the silent clock keeps the rate of the lost device, and the renderer knows that nothing is heard") {
     House house;
     house.script->rate = 44'100;
     house.playWarm();

@@ -71,7 +71,7 @@ def written_since(log, start):
         return file.read()
 
 
-def told(log):
+def reported(log):
     """The ids reported as saved; a truncated line of the log reported nothing."""
     with open(log, "rb") as file:
         lines = file.read().split(b"\n")[:-1]
@@ -81,9 +81,9 @@ def told(log):
 def hold(left, saved, kills):
     missing = set(saved) - set(left.ids)
     if missing:
-        raise SystemExit(f"told as saved and not there: {sorted(missing)[:3]}")
+        raise SystemExit(f"reported as saved and not there: {sorted(missing)[:3]}")
     if len(set(saved)) != len(saved) or len(set(left.ids)) != len(left.ids) or len(set(left.seqs)) != len(left.seqs):
-        raise SystemExit("an id or a seq stands twice, or was told twice")
+        raise SystemExit("an id or a seq is there twice, or was reported twice")
     if left.bad > kills:
         raise SystemExit(f"{left.bad} bad lines after {kills} kills")
 
@@ -101,16 +101,16 @@ def main():
             # Most kills hit while marks are made, some while the folder is still being read.
             early = kill % 5 == 0
             killed_once(program, folder, state, log, chance.getrandbits(32), early, chance.uniform(0.0, 0.04))
-            kept, saved = len(saved), told(log)
+            kept, saved = len(saved), reported(log)
             left = Left(folder)
             hold(left, saved, kill)
             torn += left.torn
             nothing += len(saved) == kept
         keep_written(folder)
-    print(f"{len(saved)} facts told as saved, all there; {len(left.ids)} on disk; {torn} kills left a torn line, "
-          f"{nothing} came before anything new was told as saved")
+    print(f"{len(saved)} facts reported as saved, all there; {len(left.ids)} on disk; {torn} kills left a torn line, "
+          f"{nothing} came before anything new was reported as saved")
     if not saved:
-        raise SystemExit("nothing was ever told as saved: nothing was tested")
+        raise SystemExit("nothing was ever reported as saved: nothing was tested")
 
 
 main()

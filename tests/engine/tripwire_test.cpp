@@ -49,9 +49,9 @@ public:
 
     std::array<std::uint64_t, 9> sent{};
     std::uint64_t refused = 0;
-    std::uint64_t told = 0;
-    std::uint64_t runsTold = 0;
-    std::uint64_t modelsTold = 0;
+    std::uint64_t reported = 0;
+    std::uint64_t runsReported = 0;
+    std::uint64_t playbacksReported = 0;
     [[nodiscard]] const DrillEngine& engine() const { return engine_; }
 
 private:
@@ -94,10 +94,10 @@ private:
     }
 
     void listen() noexcept {
-        for (Event event; engine_.read(event); ++told) {
+        for (Event event; engine_.read(event); ++reported) {
             runsEnded_ = event.runsEnded;
-            if (event.kind == Event::Kind::runEnded) ++runsTold;
-            if (event.kind == Event::Kind::playbackEnded) ++modelsTold;
+            if (event.kind == Event::Kind::runEnded) ++runsReported;
+            if (event.kind == Event::Kind::playbackEnded) ++playbacksReported;
         }
     }
 
@@ -156,10 +156,10 @@ TEST_CASE("a million blocks of odd sizes with commands arriving all the time tri
     CHECK(trips == Trips{});
     for (const auto count : ordeal.sent) CHECK(count > 20);
     CHECK(ordeal.refused > 0);
-    CHECK(ordeal.engine().pulsesNotTold() > 0);
-    CHECK(ordeal.told > 5'000);
-    CHECK(ordeal.runsTold > 300);
-    CHECK(ordeal.modelsTold > 100);
+    CHECK(ordeal.engine().pulsesNotSent() > 0);
+    CHECK(ordeal.reported > 5'000);
+    CHECK(ordeal.runsReported > 300);
+    CHECK(ordeal.playbacksReported > 100);
 }
 
 TEST_CASE("a written playback trips no wire") {

@@ -33,8 +33,8 @@ void runFolder(std::string_view bytes) {
     const auto folder = writeFiles(bytes);
     const auto contents = journal::readFolder(folder, Id{1, 1}.text(), someday);
     hold(bool(contents), "a folder is read whatever its files hold");
-    const auto told = contents->facts.size() + contents->faults.size();
-    hold(told <= static_cast<std::size_t>(lines), "a line is a fact or one fault");
+    const auto reported = contents->facts.size() + contents->faults.size();
+    hold(reported <= static_cast<std::size_t>(lines), "a line is a fact or one fault");
     for (const Fault& fault : contents->faults) hold(fault.location.line > 0, "a fault names its line");
     const auto notebook = fold(contents->facts);
     auto facts = contents->facts;
@@ -47,7 +47,7 @@ void runFolder(std::string_view bytes) {
     const auto files = practice::journalFilesAt(folder);
     hold(bool(files), "a folder can be checked");
     const auto faults = practice::faultsOf(*files);
-    hold(faults.size() >= contents->faults.size(), "a check tells at least what reading tells");
+    hold(faults.size() >= contents->faults.size(), "a check reports at least what reading reports");
 }
 
 } // namespace piolo::fuzz

@@ -13,7 +13,7 @@ void runWav(std::string_view bytes) {
         hold(wav->rate > 0, "a rate is above 0");
         hold(wav->samples.size() * 4 <= bytes.size(), "no more samples than the file holds");
     } else {
-        hold(wav.fault().number == FaultNumber::badWav, "what is no sound is told as such");
+        hold(wav.fault().number == FaultNumber::badWav, "what is not a sound is reported as such");
         hold(wav.fault().location.file == path, "a fault names its file");
     }
 }

@@ -92,9 +92,9 @@ def in_tune(folder, name, notes, seconds):
     pitches = pitches_by_aubio(folder / "model.wav")
     off = [cents_off(pitches, float(at * seconds), float((at + length * Fraction(7, 8)) * seconds), key)
            for at, length, key in notes]
-    told = [abs(cents) for cents in off if cents is not None]
-    return held(len(told) == len(notes) and max(told) <= CENTS,
-                f"{name}: {len(told)} of {len(notes)} pitches found, off by {max(told):.1f} cents at most")
+    reported = [abs(cents) for cents in off if cents is not None]
+    return held(len(reported) == len(notes) and max(reported) <= CENTS,
+                f"{name}: {len(reported)} of {len(notes)} pitches found, off by {max(reported):.1f} cents at most")
 
 
 def in_ticks(folder, name, notes):

@@ -107,8 +107,8 @@ def written_passage_files_hold(piolo, schema, kept):
     """Of the passage files that tests wrote, every one that passes `piolo check` is valid."""
     paths = sorted(kept.glob("*.piolo.json"))
     said = subprocess.run([piolo, "check", *paths], capture_output=True, text=True, errors="replace", timeout=250, check=False)
-    told = said.stdout + said.stderr
-    whole = [path for path in paths if str(path) not in told]
+    reported = said.stdout + said.stderr
+    whole = [path for path in paths if str(path) not in reported]
     wrong = [f"{path.name}: {why}" for path in whole if (why := invalid(schema, path.read_bytes()))]
     yield held(len(whole) >= LEAST_PASSAGE_FILES, f"{len(whole)} passage files without a fault, of {len(paths)} kept by tests")
     yield held(not wrong, f"the schema takes every one of them{', but not ' + wrong[0] if wrong else ''}")

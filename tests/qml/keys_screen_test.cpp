@@ -28,9 +28,9 @@ struct KeysScreen {
     }
     /// Presses the button with that name, using the keyboard.
     void press(const QString& name) { fixture.press(name, Qt::Key_Return); }
-    [[nodiscard]] bool says(const QString& words) const { return telling(words) != nullptr; }
+    [[nodiscard]] bool says(const QString& words) const { return outcome(words) != nullptr; }
     /// The last item on the screen with that text.
-    [[nodiscard]] QQuickItem* telling(const QString& words) const {
+    [[nodiscard]] QQuickItem* outcome(const QString& words) const {
         QQuickItem* found = nullptr;
         for (QQuickItem* item : fixture.shown())
             if (item->property("text").toString().contains(words)) found = item;
@@ -59,8 +59,9 @@ void shoot(const char* name, const QString& says, const std::function<void(KeysS
             QTest::qWait(100); // until it is laid out
             const QRectF window(QPointF(), size);
             CHECK(QTest::qWaitFor([&] {
-                const QQuickItem* const told = screen.telling(says);
-                return told != nullptr && window.contains(told->mapRectToScene(told->boundingRect()));
+                const QQuickItem* const reported = screen.outcome(says);
+                return reported != nullptr &&
+                       window.contains(reported->mapRectToScene(reported->boundingRect()));
             }));
             test::keepShot(screen.fixture.shot(), QStringLiteral("%1-%2x%3%4")
                                                       .arg(QLatin1String(name))

@@ -31,13 +31,13 @@ private:
     std::uint64_t next_ = 0;
 };
 
-void tell(const SoundOut& sound) {
+void printSound(const SoundOut& sound) {
     const auto now = piolo::device::monotonicNanos();
     std::printf("audible %lld %llu\n", static_cast<long long>(now),
                 static_cast<unsigned long long>(sound.audibleAt(now)));
 }
 
-void tellState(const SoundState& state) {
+void printState(const SoundState& state) {
     static constexpr const char* names[] = {"starting", "playing", "silent", "needsRestart"};
     std::printf("state %lld %s %d %llu %s\n", static_cast<long long>(piolo::device::monotonicNanos()),
                 names[static_cast<int>(state.kind)], state.rate,
@@ -52,15 +52,15 @@ int main(int argc, char** argv) {
     const auto seconds = argc > 1 ? std::atoi(argv[1]) : 5;
     const std::chrono::milliseconds block{argc > 2 ? std::atoi(argv[2]) : 0};
     SoundOut sound{std::make_shared<Counting>()};
-    sound.onChange([&] { tellState(sound.state()); });
+    sound.onChange([&] { printState(sound.state()); });
     sound.start("");
     QTimer ticking;
-    QObject::connect(&ticking, &QTimer::timeout, &app, [&] { tell(sound); });
+    QObject::connect(&ticking, &QTimer::timeout, &app, [&] { printSound(sound); });
     ticking.start(20);
     for (int turn = 1; turn <= 3 && block.count() > 0; ++turn)
         QTimer::singleShot(turn * seconds * 250, &app, [block] { std::this_thread::sleep_for(block); });
     QTimer::singleShot(seconds * 1000, &app, [&] {
-        tellState(sound.state());
+        printState(sound.state());
         sound.stop();
         QCoreApplication::quit();
     });

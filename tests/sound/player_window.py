@@ -26,8 +26,8 @@ class Display:
                                         *self.options],
                                        pass_fds=[its], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
         os.close(its)
-        with os.fdopen(ours) as told:
-            number = told.readline().strip()
+        with os.fdopen(ours) as reported:
+            number = reported.readline().strip()
         if not number:
             raise SystemExit("the virtual display did not start")
         self.name = f":{number}"

@@ -141,10 +141,10 @@ class Stalls(unittest.TestCase):
             def __exit__(self, *_):
                 super().__exit__()
                 self.longest = stall
-        told = list(faults)
+        reported = list(faults)
         with unittest.mock.patch.object(stalls, "Watch", Stood):
-            counted = stalls.until_kept(lambda: told.pop(0))
-        return len(faults) - len(told), counted
+            counted = stalls.until_kept(lambda: reported.pop(0))
+        return len(faults) - len(reported), counted
 
     def test_a_fault_counts_at_once_where_the_machine_kept_time(self):
         self.assertEqual(self.turns(0.001, ["late"], []), (1, ["late"]))

@@ -9,7 +9,7 @@ from private_sound import PrivateSound, RATE
 from recording import counted_faults, WRAP
 
 
-def told(text):
+def reported(text):
     """The output of play_counted: {"audible": [(nanos, sample)], "state": [...]}."""
     lines = {"audible": [], "state": []}
     for line in text.splitlines():
@@ -41,7 +41,7 @@ def play(program, seconds, *arguments):
         time.sleep(0.5)
         samples = sound.samples()
         faults = counted_faults(samples)
-        lines = told(done.stdout)
+        lines = reported(done.stdout)
         heard = sum(1 for value in samples if value != 0)
         if done.returncode != 0:
             faults.append(f"play_counted ended with {done.returncode}: {done.stderr[-500:]}")

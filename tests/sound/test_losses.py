@@ -51,14 +51,14 @@ def goes_on(player, before, seconds):
 def killed(program, away, rate=RATE):
     with PrivateSound() as sound, CountedPlayer(program, sound) as player:
         player.plays()
-        told = len(player.states)
+        reported = len(player.states)
         sound.stop_server(kill=True)
         time.sleep(0.3)
         before = player.heard()
         time.sleep(away)
         sound.start_server(rate)
-        back(player, told)
-        assert "silent" in player.kinds(told), "it never said that nothing is heard"
+        back(player, reported)
+        assert "silent" in player.kinds(reported), "it never said that nothing is heard"
         assert player.states[-1][1] == rate, f"it plays at {player.states[-1][1]} and not at {rate}"
         goes_on(player, before, away)
 
@@ -103,28 +103,28 @@ def removed(program):
 def none_left(program):
     with PrivateSound() as sound, CountedPlayer(program, sound) as player:
         player.plays()
-        told = len(player.states)
+        reported = len(player.states)
         sound.pactl("unload-module", "module-pipe-sink")
         wait("silence", lambda: player.is_now("silent"))
         before = player.heard()
         time.sleep(4)
-        assert player.is_now("silent"), player.kinds(told)
+        assert player.is_now("silent"), player.kinds(reported)
         sound.pactl("load-module", *PIPE, f"file={sound.pipe}")
-        back(player, told)
+        back(player, reported)
         goes_on(player, before, 4)
 
 
 def suspended(program):
     with PrivateSound() as sound, CountedPlayer(program, sound) as player:
         player.plays()
-        told = len(player.states)
+        reported = len(player.states)
         sound.pactl("suspend-sink", "pipe", "1")
         wait("silence", lambda: player.is_now("silent"))
         before = player.heard()
         time.sleep(6)
-        assert player.kinds(told) == ["silent"], player.kinds(told)
+        assert player.kinds(reported) == ["silent"], player.kinds(reported)
         sound.pactl("suspend-sink", "pipe", "0")
-        back(player, told)
+        back(player, reported)
         after = player.heard()
         # What the suspended stream still contained may be heard first: it is older and ends at the join.
         joins = [number for _, number in breaks(after[len(before) - 1:])]

@@ -79,11 +79,11 @@ def window_trace(piolo):
             for child in window.children():  # strace ignores a signal that is sent to strace itself
                 os.kill(int(child), signal.SIGTERM)
             said = window.close()
-        told = trace.read()
+        reported = trace.read()
         allowed = [os.path.join(sound.folder, "native"), "/tmp/.X11-unix/", NAME_CACHE]
-        if not any(place.startswith(allowed[0]) for place in places(told)):
+        if not any(place.startswith(allowed[0]) for place in places(reported)):
             raise Gone(f"the sound server was not called, so the trace shows nothing: {said[-500:]}")
-        return told, allowed
+        return reported, allowed
 
 
 def verb_trace(piolo, arguments, home):
@@ -109,9 +109,9 @@ def main(piolo):
             said = verb_trace(piolo, arguments, home)
             found += [f"{arguments[0]}: {line}" for line in faults(said, [NAME_CACHE])]
             print(f"{arguments[0]}: {len(said.splitlines())} calls of the network kind")
-    told, allowed = window_trace(piolo)
-    found += [f"window: {line}" for line in faults(told, allowed)]
-    print(f"window: {len(told.splitlines())} calls of the network kind; sockets led to {places(told)}")
+    reported, allowed = window_trace(piolo)
+    found += [f"window: {line}" for line in faults(reported, allowed)]
+    print(f"window: {len(reported.splitlines())} calls of the network kind; sockets led to {places(reported)}")
     for fault in found:
         print(f"  {fault}")
     return 1 if found else 0

@@ -39,9 +39,9 @@ class Album:
 
 def scales(window):
     """What the journal contains about scales: the instrument, and the passages that are scales."""
-    told = practice.facts(window.folder)
-    chosen = [fact["scales"].get("instrument") for fact in told if fact["kind"] == "settings" and "scales" in fact]
-    return chosen[-1:], [fact["scale"] for fact in told if fact["kind"] == "passage" and "scale" in fact]
+    reported = practice.facts(window.folder)
+    chosen = [fact["scales"].get("instrument") for fact in reported if fact["kind"] == "settings" and "scales" in fact]
+    return chosen[-1:], [fact["scale"] for fact in reported if fact["kind"] == "passage" and "scale" in fact]
 
 
 def choose_instrument(window):

@@ -34,13 +34,13 @@ Trips Tripwire::cut() noexcept {
 
 Tripwire::~Tripwire() { cut(); }
 
-std::string textOf(const Trips& told) {
+std::string textOf(const Trips& reported) {
     constexpr std::array<const char*, tripKinds> names{"memory", "lock", "log", "exception", "system call"};
     std::string text;
     for (std::size_t kind = 0; kind < tripKinds; ++kind)
         text += (kind == 0 ? "" : ", ") + std::string(names.at(kind)) + ' ' +
-                std::to_string(told.counts.at(kind));
-    if (told.firstCall >= 0) text += " (number " + std::to_string(told.firstCall) + ')';
+                std::to_string(reported.counts.at(kind));
+    if (reported.firstCall >= 0) text += " (number " + std::to_string(reported.firstCall) + ')';
     return text;
 }
 

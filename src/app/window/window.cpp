@@ -2,7 +2,7 @@
 #include "app/window/window.h"
 
 #include "app/window/window_shot.h"
-#include "command/output/telling.h"
+#include "command/output/report.h"
 #include "command/verbs/practice_notebook.h"
 #include "device/midi/midi_in.h"
 #include "device/sound/sound_out.h"
@@ -86,8 +86,8 @@ int openWindow(const WindowOptions& options) {
     const auto places = journal::systemDirectories();
     Fault damaged;
     auto settings = journal::loadMachineSettings(places.config, *journal::systemRandomness(), &damaged);
-    if (!settings) return command::tell(settings.fault());
-    if (damaged.number != FaultNumber{}) command::tell(damaged);
+    if (!settings) return command::report(settings.fault());
+    if (damaged.number != FaultNumber{}) command::report(damaged);
 
     models::speak(QString::fromStdString(options.language.empty() ? settings->language : options.language));
     const std::string folder = options.folder.empty() ? places.data : options.folder;
@@ -97,12 +97,12 @@ int openWindow(const WindowOptions& options) {
     device::SoundOut sound(engine);
     device::MidiIn midi(device::systemMidi(), device::monotonicNanos);
     auto book = opening.get();
-    if (!book) return command::tell(book.fault());
+    if (!book) return command::report(book.fault());
     models::PracticeRoom room(std::move(book).value(), sound, engine, std::move(settings).value(),
                               places.config);
     if (!options.passage.empty()) {
         const auto passage = command::passageNamed(room.book().notebook(), options.passage, "--drill");
-        if (!passage) return command::tell(passage.fault());
+        if (!passage) return command::report(passage.fault());
         room.openDrill(QString::fromStdString(passage->text()));
     }
     if (!options.screen.empty()) room.setScreen(QString::fromStdString(options.screen));
@@ -118,7 +118,7 @@ void readFontsMeanwhile() {
 } // namespace
 
 int runWindow(int& argc, char** argv, const WindowOptions& options) {
-    if (!hasDisplay()) return command::tell({FaultNumber::noDisplay, {}, {}});
+    if (!hasDisplay()) return command::report({FaultNumber::noDisplay, {}, {}});
     const QGuiApplication application(argc, argv);
     readFontsMeanwhile();
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Piolo"));

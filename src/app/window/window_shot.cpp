@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/window_shot.h"
 
-#include "command/output/telling.h"
+#include "command/output/report.h"
 
 #include <QGuiApplication>
 #include <QImage>
@@ -17,7 +17,7 @@ constexpr int settleMillis = 600;
 
 int savePicture(QQuickWindow& window, const std::string& path) {
     if (window.grabWindow().save(QString::fromStdString(path), "PNG")) return command::exitDone;
-    return command::tell({FaultNumber::cannotWrite, {path}, {"PNG"}});
+    return command::report({FaultNumber::cannotWrite, {path}, {"PNG"}});
 }
 
 } // namespace

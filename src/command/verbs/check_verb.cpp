@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "command/output/telling.h"
+#include "command/output/report.h"
 #include "command/verbs/verb_list.h"
 #include "journal/passage_file/passage_file.h"
 #include "practice/check/journal_check.h"
@@ -12,9 +12,9 @@ namespace piolo::command {
 namespace {
 
 // An unreadable file is a problem of the command itself; all other faults are the requested output.
-Done report(const Fault& fault) {
+Done put(const Fault& fault) {
     if (fault.number == FaultNumber::cannotRead) {
-        tell(fault);
+        report(fault);
         return done();
     }
     return sayFault(fault);
@@ -40,7 +40,7 @@ VerbEnd run(const Arguments& arguments) {
         const std::vector<Fault> faults = faultsAt(path);
         if (!faults.empty()) end = exitInput;
         for (const Fault& fault : faults) {
-            const Done said = report(fault);
+            const Done said = put(fault);
             if (!said) return said.fault();
         }
     }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/options/option_reader.h"
 #include "command/output/import_report.h"
-#include "command/output/telling.h"
+#include "command/output/report.h"
 #include "command/verbs/verb_list.h"
 #include "journal/folder/journal.h"
 #include "journal/passage_file/passage_file.h"
@@ -54,7 +54,7 @@ Result<std::unique_ptr<journal::Journal>> openFolder(const std::string& folder, 
     Fault damaged;
     const auto settings = journal::loadMachineSettings(places.config, *journal::systemRandomness(), &damaged);
     if (!settings) return settings.fault();
-    if (damaged.number != FaultNumber{}) tell(damaged);
+    if (damaged.number != FaultNumber{}) report(damaged);
     journal::JournalHearer hearer;
     hearer.trouble = [&trouble](const Fault& fault) { trouble.hear(fault); };
     auto opened = journal::Journal::open({folder, settings->device, places.state}, std::move(hearer));
@@ -81,7 +81,7 @@ VerbEnd run(const Arguments& arguments) {
     Trouble trouble;
     const auto journal = openFolder(asked.folder, trouble);
     if (!journal) return journal.fault();
-    for (const Fault& fault : (*journal)->contents().faults) tell(fault);
+    for (const Fault& fault : (*journal)->contents().faults) report(fault);
     const auto plan = importPlan(*set, fold((*journal)->takeFacts()));
     const Done recorded = record(**journal, plan, asked.differing, trouble);
     if (!recorded) return recorded.fault();

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/options/option_reader.h"
-#include "command/output/telling.h"
+#include "command/output/report.h"
 #include "command/verbs/mark_lines.h"
 #include "command/verbs/verb_list.h"
 #include "core/rule/rule.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/verbs/practice_notebook.h"
 
-#include "command/output/telling.h"
+#include "command/output/report.h"
 #include "journal/folder/ports.h"
 #include "journal/folder/practice_folder.h"
 
@@ -13,7 +13,7 @@ Result<Notebook> readNotebook(const std::string& folder) {
     const std::int64_t now = journal::systemClock()->now().utcMillis;
     auto contents = journal::readFolder(folder, {}, now);
     if (!contents) return contents.fault();
-    for (const Fault& fault : contents->faults) tell(fault);
+    for (const Fault& fault : contents->faults) report(fault);
     return fold(std::move(contents.value().facts));
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/verbs/run_verb.h"
 
-#include "command/output/telling.h"
+#include "command/output/report.h"
 #include "command/verbs/verb_help.h"
 #include "command/verbs/verb_list.h"
 
@@ -24,9 +24,9 @@ VerbEnd run(const Verb& verb, std::span<const std::string> words) {
 int runVerb(std::span<const std::string> words) {
     QLocale::setDefault(QLocale::c()); // output for scripts is the same in every locale
     const auto verb = verbNamed(words.front());
-    if (!verb) return tell({FaultNumber::unknownVerb, {words.front()}, {verbNames()}});
+    if (!verb) return report({FaultNumber::unknownVerb, {words.front()}, {verbNames()}});
     const VerbEnd end = run(*verb, words.subspan(1));
-    return end ? *end : tell(end.fault());
+    return end ? *end : report(end.fault());
 }
 
 } // namespace piolo::command

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/options/option_reader.h"
+#include "command/output/report.h"
 #include "command/output/staff_picture.h"
-#include "command/output/telling.h"
 #include "command/output/written_file.h"
 #include "command/verbs/verb_list.h"
 #include "core/music/pitch_text.h"

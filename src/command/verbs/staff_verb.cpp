@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/options/option_reader.h"
+#include "command/output/report.h"
 #include "command/output/staff_picture.h"
-#include "command/output/telling.h"
 #include "command/verbs/practice_notebook.h"
 #include "command/verbs/verb_list.h"
 #include "files/atomic_file.h"

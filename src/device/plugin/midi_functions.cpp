@@ -19,7 +19,7 @@ public:
     explicit RtInput(MidiBackend::Heard heard)
         : heard_(std::move(heard)), in_(RtMidi::LINUX_ALSA, clientName) {
         in_.setErrorCallback(beQuiet, nullptr);
-        in_.setCallback(tell, this);
+        in_.setCallback(receive, this);
     }
     bool open(const std::string& name) {
         const unsigned count = in_.getPortCount();
@@ -32,7 +32,7 @@ public:
     }
 
 private:
-    static void tell(double /*since*/, std::vector<unsigned char>* message, void* self) {
+    static void receive(double /*since*/, std::vector<unsigned char>* message, void* self) {
         static_cast<RtInput*>(self)->heard_(*message);
     }
 

@@ -34,14 +34,14 @@ struct SoundOut::Body {
     Supervisor keeper;
     std::atomic<std::int64_t> offsetNanos{0};
     std::function<void()> heard;
-    practice::SoundState told;
+    practice::SoundState reported;
     QTimer looking;
 };
 
 void SoundOut::Body::look() {
     keeper.look(monotonicNanos());
-    if (keeper.state() == told) return;
-    told = keeper.state();
+    if (keeper.state() == reported) return;
+    reported = keeper.state();
     if (heard) heard();
 }
 

@@ -62,9 +62,9 @@ void Drill::sectionBegins() noexcept {
     run_.ownFrom = noGap ? timeline_.sampleOf(timeline_.section().start + measure_.perBeat) : now_;
     run_.grid = timeline_.grid();
     run_.section = timeline_.section();
-    auto told = event(Event::Kind::runBegan, now_);
-    told.run = run_.number;
-    sender_.tell(told);
+    auto sent = event(Event::Kind::runBegan, now_);
+    sent.run = run_.number;
+    sender_.send(sent);
 }
 
 void Drill::sectionEnds() noexcept {
@@ -88,24 +88,24 @@ void Drill::sectionEnds() noexcept {
 void Drill::pulse() noexcept {
     const auto tick = timeline_.nextPulse();
     const auto place = timeline_.section().placeOf(tick, measure_);
-    if (isTold(tick, place)) {
+    if (isSent(tick, place)) {
         const auto click = clickAt(tick, place);
-        auto told = event(Event::Kind::pulse, now_);
-        told.layer = click.layer;
-        told.sounds = click.sounds;
-        told.waits = place.waits;
-        told.bar = place.bar;
-        told.beat = place.beat;
-        told.part = place.part;
-        told.run = timeline_.inRun() ? run_.number : 0;
-        sender_.tellPulse(told);
+        auto sent = event(Event::Kind::pulse, now_);
+        sent.layer = click.layer;
+        sent.sounds = click.sounds;
+        sent.waits = place.waits;
+        sent.bar = place.bar;
+        sent.beat = place.beat;
+        sent.part = place.part;
+        sent.run = timeline_.inRun() ? run_.number : 0;
+        sender_.sendPulse(sent);
         if (heard_ && place.beat == 0 && place.part == 0) muted_ = false;
         if (!muted_ && click.sounds) bank_.strike(mix_, click.layer, 0, place.beat == 0);
     }
     timeline_.passPulse();
 }
 
-bool Drill::isTold(std::uint64_t tick, BarPlace place) const noexcept {
+bool Drill::isSent(std::uint64_t tick, BarPlace place) const noexcept {
     const auto& section = timeline_.section();
     if (section.phase == Phase::countIn || place.waits) return place.part == 0;
     return section.phase == Phase::run && tick <= section.landing;
@@ -121,16 +121,16 @@ Click Drill::clickAt(std::uint64_t tick, BarPlace place) const noexcept {
 }
 
 Event Drill::event(Event::Kind kind, std::uint64_t sample) const noexcept {
-    Event told;
-    told.kind = kind;
-    told.sample = sample;
-    told.runsEnded = runsEnded_;
-    told.tempo = timeline_.tempo();
-    told.before = told.after = tally_.standing;
-    if (mode_ == Mode::running) told.phase = timeline_.section().phase;
-    if (mode_ == Mode::paused) told.phase = Phase::paused;
-    told.apart = plan_.apart;
-    return told;
+    Event sent;
+    sent.kind = kind;
+    sent.sample = sample;
+    sent.runsEnded = runsEnded_;
+    sent.tempo = timeline_.tempo();
+    sent.before = sent.after = tally_.standing;
+    if (mode_ == Mode::running) sent.phase = timeline_.section().phase;
+    if (mode_ == Mode::paused) sent.phase = Phase::paused;
+    sent.apart = plan_.apart;
+    return sent;
 }
 
 } // namespace piolo::engine

@@ -71,7 +71,7 @@ private:
     void sectionBegins() noexcept;
     void sectionEnds() noexcept;
     void pulse() noexcept;
-    [[nodiscard]] bool isTold(std::uint64_t tick, BarPlace place) const noexcept;
+    [[nodiscard]] bool isSent(std::uint64_t tick, BarPlace place) const noexcept;
     [[nodiscard]] Click clickAt(std::uint64_t tick, BarPlace place) const noexcept;
     [[nodiscard]] Event event(Event::Kind kind, std::uint64_t sample) const noexcept;
 

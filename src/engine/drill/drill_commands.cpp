@@ -46,7 +46,7 @@ void Drill::start(const DrillPlan& plan) noexcept {
     mode_ = Mode::running;
     timeline_.begin({now_, 0}, tally_.standing.tempo, rate_, measure_);
     startAgain(0);
-    sender_.tell(event(Event::Kind::started, now_));
+    sender_.send(event(Event::Kind::started, now_));
 }
 
 void Drill::stop() noexcept {
@@ -62,7 +62,7 @@ void Drill::resume() noexcept {
     history_.close(); // the pause already asked about the earlier runs
     timeline_.begin({now_, 0}, tally_.standing.tempo, rate_, measure_);
     startAgain(0);
-    sender_.tell(event(Event::Kind::resumed, now_));
+    sender_.send(event(Event::Kind::resumed, now_));
 }
 
 bool Drill::isInPresentRun(std::uint64_t sample) const noexcept {
@@ -110,44 +110,44 @@ void Drill::missInside(std::uint64_t sample) noexcept {
     run_.mark = Mark::missed;
     run_.lastPress = press_;
     ++run_.presses;
-    auto told = event(Event::Kind::missMarked, sample);
-    told.run = run_.number;
-    told.bar = place.bar;
-    told.beat = place.beat;
-    told.thousandth = place.thousandth;
-    sender_.tell(told);
+    auto sent = event(Event::Kind::missMarked, sample);
+    sent.run = run_.number;
+    sent.bar = place.bar;
+    sent.beat = place.beat;
+    sent.thousandth = place.thousandth;
+    sender_.send(sent);
 }
 
 void Drill::missLate(RunRecord& run, std::uint64_t sample) noexcept {
     const auto was = tally_.standing;
     tally_ = history_.missedAfterAll(run, plan_);
     ++runsEnded_;
-    auto told = event(Event::Kind::lateMiss, now_);
-    told.run = run.number;
-    told.tempo = run.grid.tempo;
-    told.before = run.before.standing;
-    told.mark = Mark::missed;
-    told.press = press_;
+    auto sent = event(Event::Kind::lateMiss, now_);
+    sent.run = run.number;
+    sent.tempo = run.grid.tempo;
+    sent.before = run.before.standing;
+    sent.mark = Mark::missed;
+    sent.press = press_;
     if (sample < run.endedAt) {
         const auto place = placeAt(sample, run.section, run.grid, measure_);
-        told.bar = place.bar;
-        told.beat = place.beat;
-        told.thousandth = place.thousandth;
+        sent.bar = place.bar;
+        sent.beat = place.beat;
+        sent.thousandth = place.thousandth;
     }
-    sender_.tell(told);
-    if (tally_.standing.tempo != was.tempo) sender_.tell(event(Event::Kind::tempoMoved, now_));
+    sender_.send(sent);
+    if (tally_.standing.tempo != was.tempo) sender_.send(event(Event::Kind::tempoMoved, now_));
     if (mode_ == Mode::running) follow(timeline_.nextPulse(), true);
 }
 
 void Drill::withdraw(std::uint64_t press) noexcept {
-    auto told = event(Event::Kind::withdrawn, now_);
-    told.press = press;
+    auto sent = event(Event::Kind::withdrawn, now_);
+    sent.press = press;
     if (press > 0 && timeline_.inRun() && mode_ == Mode::running && run_.presses > 0 &&
         run_.lastPress == press) {
-        told.run = run_.number;
+        sent.run = run_.number;
         unmark();
     }
-    sender_.tell(told);
+    sender_.send(sent);
     if (press > 0 && mode_ == Mode::paused && pausedBy_ == press) resume();
 }
 
@@ -175,7 +175,7 @@ void Drill::clean(std::uint64_t sample) noexcept {
 
 void Drill::adopt(const Command& command) noexcept {
     if (command.runsEnded != runsEnded_) {
-        sender_.tell(event(Event::Kind::adoptRefused, now_));
+        sender_.send(event(Event::Kind::adoptRefused, now_));
         return;
     }
     const auto was = tally_.standing;
@@ -188,9 +188,9 @@ void Drill::adopt(const Command& command) noexcept {
         runsWithoutKey_ = 0;
         history_.close();
     }
-    sender_.tell(event(Event::Kind::adopted, now_));
+    sender_.send(event(Event::Kind::adopted, now_));
     if (tally_.standing == was) return;
-    if (moves) sender_.tell(event(Event::Kind::tempoMoved, now_));
+    if (moves) sender_.send(event(Event::Kind::tempoMoved, now_));
     if (mode_ == Mode::running) followAdopted(tick, moves);
 }
 

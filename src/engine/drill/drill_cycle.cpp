@@ -62,20 +62,20 @@ void Drill::endRun(Mark mark, VoidReason reason, std::uint64_t sample) noexcept 
     const auto outcome = tally_.add(run_.grid.tempo, mark, plan_);
     history_.add(run_);
     ++runsEnded_;
-    auto told = event(Event::Kind::runEnded, sample);
-    told.run = run_.number;
-    told.tempo = run_.grid.tempo;
-    told.before = run_.before.standing;
-    told.mark = mark;
-    told.press = mark == Mark::missed ? run_.markedBy : 0;
-    told.voidReason = reason;
-    told.bar = run_.missedAt.bar;
-    told.beat = run_.missedAt.beat;
-    told.thousandth = run_.missedAt.thousandth;
-    told.fullStreak = outcome.fullStreak;
-    told.secure = outcome.secure;
-    sender_.tell(told);
-    if (outcome.climbed || outcome.dropped) sender_.tell(event(Event::Kind::tempoMoved, sample));
+    auto sent = event(Event::Kind::runEnded, sample);
+    sent.run = run_.number;
+    sent.tempo = run_.grid.tempo;
+    sent.before = run_.before.standing;
+    sent.mark = mark;
+    sent.press = mark == Mark::missed ? run_.markedBy : 0;
+    sent.voidReason = reason;
+    sent.bar = run_.missedAt.bar;
+    sent.beat = run_.missedAt.beat;
+    sent.thousandth = run_.missedAt.thousandth;
+    sent.fullStreak = outcome.fullStreak;
+    sent.secure = outcome.secure;
+    sender_.send(sent);
+    if (outcome.climbed || outcome.dropped) sender_.send(event(Event::Kind::tempoMoved, sample));
 }
 
 /// Ends the current run as void. False if that ends the drill because it was the only run.
@@ -112,15 +112,15 @@ void Drill::pause(Pause why, std::uint64_t sample) noexcept {
     tally_.forgetMisses();
     runsWithoutKey_ = 0;
     pausedBy_ = press_;
-    auto told = event(Event::Kind::paused, sample);
-    told.pause = why;
-    sender_.tell(told);
+    auto sent = event(Event::Kind::paused, sample);
+    sent.pause = why;
+    sender_.send(sent);
 }
 
 void Drill::halt(std::uint64_t sample) noexcept {
     mode_ = Mode::idle;
     cues_.clear();
-    sender_.tell(event(Event::Kind::stopped, sample));
+    sender_.send(event(Event::Kind::stopped, sample));
 }
 
 /// Announces that the next run would complete the streak: at once, or a little later if another cue sounds.

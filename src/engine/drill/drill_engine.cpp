@@ -14,10 +14,10 @@ namespace piolo::engine {
 
 struct DrillEngine::State {
     Ring<Command, 256> commands;
-    EventSender teller;
-    Drill drill{teller};
+    EventSender sender;
+    Drill drill{sender};
     std::array<PlaybackSlot, 2> sheets;
-    Playback playback{teller};
+    Playback playback{sender};
     std::uint64_t playbacks = 0; // sender thread only
     SampleRate rate;
     bool prepared = false;
@@ -53,9 +53,9 @@ void DrillEngine::render(std::span<float> out) noexcept {
         std::fill(out.begin(), out.end(), 0.0F);
         return;
     }
-    state_->teller.flush();
+    state_->sender.flush();
     Command command;
-    while (!state_->teller.isCrowded() && state_->commands.pop(command)) state_->obey(command);
+    while (!state_->sender.isCrowded() && state_->commands.pop(command)) state_->obey(command);
     const auto begin = state_->drill.now();
     state_->drill.render(out);
     state_->playback.add(out, begin);
@@ -83,10 +83,10 @@ std::uint64_t DrillEngine::hear(const PlaybackScore& playback) noexcept {
     free->taken.store(false, std::memory_order_release);
     return 0;
 }
-bool DrillEngine::read(Event& event) noexcept { return state_->teller.read(event); }
+bool DrillEngine::read(Event& event) noexcept { return state_->sender.read(event); }
 std::uint64_t DrillEngine::rendered() const noexcept {
     return state_->rendered.load(std::memory_order_acquire);
 }
-std::uint64_t DrillEngine::pulsesNotTold() const noexcept { return state_->teller.pulsesNotTold(); }
+std::uint64_t DrillEngine::pulsesNotSent() const noexcept { return state_->sender.pulsesNotSent(); }
 
 } // namespace piolo::engine

@@ -39,7 +39,7 @@ public:
     [[nodiscard]] std::uint64_t rendered() const noexcept;
     /// Any thread. The number of pulse events dropped because the queue was full. Events that decide the mark
     /// of a run are never lost: the engine keeps them and sends them later.
-    [[nodiscard]] std::uint64_t pulsesNotTold() const noexcept;
+    [[nodiscard]] std::uint64_t pulsesNotSent() const noexcept;
 
 private:
     struct State;

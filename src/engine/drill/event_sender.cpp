@@ -3,7 +3,7 @@
 
 namespace piolo::engine {
 
-void EventSender::tell(const Event& event) noexcept {
+void EventSender::send(const Event& event) noexcept {
     flush();
     if (count_ == 0 && ring_.push(event)) return;
     if (count_ == backlog_.size()) return;
@@ -11,10 +11,10 @@ void EventSender::tell(const Event& event) noexcept {
     ++count_;
 }
 
-void EventSender::tellPulse(const Event& event) noexcept {
+void EventSender::sendPulse(const Event& event) noexcept {
     flush();
     if (count_ == 0 && ring_.room() > keptForDeciding && ring_.push(event)) return;
-    pulsesNotTold_.fetch_add(1, std::memory_order_relaxed);
+    pulsesNotSent_.fetch_add(1, std::memory_order_relaxed);
 }
 
 void EventSender::flush() noexcept {

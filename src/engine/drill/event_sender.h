@@ -16,9 +16,9 @@ class EventSender {
 public:
     /// Audio thread, real-time-safe. Sends in order; keeps events back while the queue is full. Do not call
     /// if isCrowded().
-    void tell(const Event& event) noexcept;
+    void send(const Event& event) noexcept;
     /// Audio thread, real-time-safe. Drops and counts the pulse if the reader is far behind.
-    void tellPulse(const Event& event) noexcept;
+    void sendPulse(const Event& event) noexcept;
     /// Audio thread, real-time-safe. Moves events that were kept back into the queue.
     void flush() noexcept;
     /// Audio thread. True if the reader has stalled for so long that the drill must wait for it.
@@ -26,8 +26,8 @@ public:
     /// Reader thread. Lock-free.
     bool read(Event& event) noexcept { return ring_.pop(event); }
     /// Any thread.
-    [[nodiscard]] std::uint64_t pulsesNotTold() const noexcept {
-        return pulsesNotTold_.load(std::memory_order_relaxed);
+    [[nodiscard]] std::uint64_t pulsesNotSent() const noexcept {
+        return pulsesNotSent_.load(std::memory_order_relaxed);
     }
 
 private:
@@ -39,7 +39,7 @@ private:
     std::array<Event, 512> backlog_{}; // a ring buffer; `first_` is the oldest
     std::size_t first_ = 0;
     std::size_t count_ = 0;
-    std::atomic<std::uint64_t> pulsesNotTold_{0};
+    std::atomic<std::uint64_t> pulsesNotSent_{0};
     static_assert(std::atomic<std::uint64_t>::is_always_lock_free);
 };
 

@@ -44,13 +44,13 @@ void Playback::start(PlaybackSlot& sheet, std::uint64_t now) noexcept {
     grid_ = {{now, 0}, sheet.plan.standing.tempo, rate_, static_cast<std::int64_t>(pulses_.perBeat())};
     end_ = grid_.sampleOf(pulses_.end());
     note_ = 0;
-    sender_.tell(event(Event::Kind::playbackBegan, now));
+    sender_.send(event(Event::Kind::playbackBegan, now));
     findPulse();
 }
 
 void Playback::stop(std::uint64_t now) noexcept {
     if (sheet_ == nullptr) return;
-    sender_.tell(event(Event::Kind::playbackEnded, now));
+    sender_.send(event(Event::Kind::playbackEnded, now));
     reed_.release();
     tail_ = fade(); // longer than any click
     sheet_->taken.store(false, std::memory_order_release);
@@ -87,14 +87,14 @@ bool Playback::happensAt(std::uint64_t now) noexcept {
 void Playback::pulse() noexcept {
     const auto click = pulses_.click();
     const auto place = pulses_.place();
-    auto told = event(Event::Kind::pulse, pulse_);
-    told.layer = click.layer;
-    told.sounds = click.sounds;
-    told.waits = place.waits;
-    told.bar = place.bar;
-    told.beat = place.beat;
-    told.part = place.part;
-    if (pulses_.isTold()) sender_.tellPulse(told);
+    auto sent = event(Event::Kind::pulse, pulse_);
+    sent.layer = click.layer;
+    sent.sounds = click.sounds;
+    sent.waits = place.waits;
+    sent.bar = place.bar;
+    sent.beat = place.beat;
+    sent.part = place.part;
+    if (pulses_.isSent()) sender_.sendPulse(sent);
     if (click.sounds) bank_.strike(mix_, click.layer, 0, place.beat == 0);
     pulses_.advance();
     findPulse();
@@ -133,15 +133,15 @@ void Playback::sound(std::span<float> out) noexcept {
 }
 
 Event Playback::event(Event::Kind kind, std::uint64_t sample) const noexcept {
-    Event told;
-    told.kind = kind;
-    told.sample = sample;
-    if (kind != Event::Kind::pulse) told.run = sheet_->number;
-    told.tempo = sheet_->plan.standing.tempo;
-    told.before = told.after = sheet_->plan.standing;
-    told.phase = pulses_.phase();
-    told.apart = true;
-    return told;
+    Event sent;
+    sent.kind = kind;
+    sent.sample = sample;
+    if (kind != Event::Kind::pulse) sent.run = sheet_->number;
+    sent.tempo = sheet_->plan.standing.tempo;
+    sent.before = sent.after = sheet_->plan.standing;
+    sent.phase = pulses_.phase();
+    sent.apart = true;
+    return sent;
 }
 
 } // namespace piolo::engine

@@ -42,7 +42,7 @@ Click PlaybackPulses::click() const noexcept {
     return click;
 }
 
-bool PlaybackPulses::isTold() const noexcept {
+bool PlaybackPulses::isSent() const noexcept {
     const auto at = place();
     return !at.waits || at.part == 0;
 }

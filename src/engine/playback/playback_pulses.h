@@ -25,7 +25,7 @@ public:
     [[nodiscard]] BarPlace place() const noexcept { return present().placeOf(tick_, measure_); }
     [[nodiscard]] Click click() const noexcept;
     /// During a wait, only beats are sent.
-    [[nodiscard]] bool isTold() const noexcept;
+    [[nodiscard]] bool isSent() const noexcept;
     void advance() noexcept { find(tick_ + 1); }
 
     [[nodiscard]] Phase phase() const noexcept { return present().phase; }

@@ -8,8 +8,8 @@
 namespace piolo::engine {
 
 struct PlaybackTrack::State {
-    EventSender teller; // nobody reads its events
-    Playback playback{teller};
+    EventSender sender; // nobody reads its events
+    Playback playback{sender};
     PlaybackSlot sheet;
     std::uint64_t now = 0;
     std::uint64_t length = 0;

@@ -117,7 +117,7 @@ private:
             const int error = attempt(path, again ? "\n" + text : text);
             if (error == 0) return true;
             file_.reset();
-            if (!again) tell(files::writeFault(path, error));
+            if (!again) report(files::writeFault(path, error));
             again = true;
             if (!waitFor(pause)) return false;
         }
@@ -145,14 +145,14 @@ private:
         return true;
     }
 
-    void tell(const Fault& fault) {
+    void report(const Fault& fault) {
         const std::lock_guard lock(hearing_);
         if (hearer_.trouble) hearer_.trouble(fault);
     }
 
     void tellSaved(std::span<const WaitingLine> lines) {
         for (const auto& line : lines) {
-            if (line.text.size() > longestLine + 1) tell({FaultNumber::lineTooLong, {line.path, 0}, {}});
+            if (line.text.size() > longestLine + 1) report({FaultNumber::lineTooLong, {line.path, 0}, {}});
             const std::lock_guard lock(hearing_);
             if (hearer_.saved) hearer_.saved(line.id);
         }

@@ -38,7 +38,7 @@ Done setAside(const std::string& path, const std::string& text) {
 } // namespace
 
 Result<MachineSettings> loadMachineSettings(const std::string& configDir, Randomness& randomness,
-                                            Fault* told) {
+                                            Fault* reported) {
     const std::string path = fileOf(configDir);
     std::error_code error;
     std::string text = "{}";
@@ -52,7 +52,7 @@ Result<MachineSettings> loadMachineSettings(const std::string& configDir, Random
     MachineSettings settings = settingsFromJson(text, first);
     if (first.fault) {
         if (auto aside = setAside(path, text); !aside) return aside.fault();
-        if (told) *told = *first.fault;
+        if (reported) *reported = *first.fault;
     }
     if (!first.fault && !settings.device.empty()) return settings;
     if (settings.device.empty()) settings.device = randomness.id().text();

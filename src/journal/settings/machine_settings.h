@@ -47,9 +47,9 @@ struct MachineSettings {
 inline constexpr std::size_t largestSettings = 1'048'576;
 
 /// Reads `configDir`/settings.json. If it is missing, creates settings with a new device id and saves them at
-/// once. A damaged file is kept under another name, reported in `told`, and replaced.
+/// once. A damaged file is kept under another name, described in `reported`, and replaced.
 Result<MachineSettings> loadMachineSettings(const std::string& configDir, Randomness& randomness,
-                                            Fault* told);
+                                            Fault* reported);
 Done saveMachineSettings(const std::string& configDir, const MachineSettings& settings);
 
 /// The XDG base directories for config, state and data, each with "piolo" appended.

@@ -21,13 +21,13 @@ OnePedal::OnePedal(std::function<std::int64_t()> clock, std::function<bool()> at
     connect(&timer_, &QTimer::timeout, this, &OnePedal::look);
 }
 
-void OnePedal::down(qint64 nanos) { tell(press_.down(nanos, atOnce_())); }
+void OnePedal::down(qint64 nanos) { send(press_.down(nanos, atOnce_())); }
 
-void OnePedal::up(qint64 nanos) { tell(press_.up(nanos)); }
+void OnePedal::up(qint64 nanos) { send(press_.up(nanos)); }
 
 void OnePedal::stillDown() {
     press_.stillDown();
-    tell({});
+    send({});
 }
 
 void OnePedal::forget() {
@@ -41,10 +41,10 @@ void OnePedal::look() {
     const auto due = press_.due();
     if (due && now - *due > lateNanos && !std::exchange(lookedLate_, true)) return timer_.start(againMillis);
     lookedLate_ = false;
-    tell(press_.pass(now));
+    send(press_.pass(now));
 }
 
-void OnePedal::tell(const practice::PedalPress::Acts& acts) {
+void OnePedal::send(const practice::PedalPress::Acts& acts) {
     for (const practice::PedalAct& act : acts) emit acted(act);
     const auto due = press_.due();
     if (!due) return timer_.stop();

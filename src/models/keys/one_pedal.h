@@ -32,7 +32,7 @@ signals:
     void acted(const piolo::practice::PedalAct& act);
 
 private:
-    void tell(const practice::PedalPress::Acts& acts);
+    void send(const practice::PedalPress::Acts& acts);
 
     std::function<std::int64_t()> clock_;
     std::function<bool()> atOnce_;

@@ -34,8 +34,9 @@ QString noteWords(const Misses& misses, bool byBeat) {
     const int all = misses.placed + misses.elsewhere;
     if (all == 0) return misses.runs == 0 ? qtTrId("breaks.not-played") : qtTrId("breaks.no-miss");
     const QString by = byBeat ? qtTrId("breaks.by-bar-and-beat") : qtTrId("breaks.by-bar");
-    const QString told = qtTrId("breaks.told").arg(missWords(all), Formatter::runs(misses.runs), by);
-    return misses.elsewhere == 0 ? told : qtTrId("breaks.told-elsewhere").arg(told).arg(misses.elsewhere);
+    const QString counted = qtTrId("breaks.counted").arg(missWords(all), Formatter::runs(misses.runs), by);
+    return misses.elsewhere == 0 ? counted
+                                 : qtTrId("breaks.counted-elsewhere").arg(counted).arg(misses.elsewhere);
 }
 
 } // namespace

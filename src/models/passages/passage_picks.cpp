@@ -49,7 +49,7 @@ std::vector<Id> PassagePicks::ids() const {
     return ids;
 }
 
-void PassagePicks::tell() {
+void PassagePicks::announce() {
     if (count() > 0) emit dataChanged(index(0), index(count() - 1), {PickedRole});
     emit changed();
 }
@@ -69,7 +69,7 @@ void PassagePicks::pickAll(bool on) {
     picked_.clear();
     if (on)
         for (const Row& row : rows_) picked_.insert(row.id);
-    tell();
+    announce();
 }
 
 void PassagePicks::pickOnly(const QString& passage) {
@@ -77,7 +77,7 @@ void PassagePicks::pickOnly(const QString& passage) {
     picked_.clear();
     if (std::any_of(rows_.begin(), rows_.end(), [&](const Row& row) { return row.id == id; }))
         picked_.insert(id);
-    tell();
+    announce();
 }
 
 void PassagePicks::refresh() {

@@ -53,7 +53,7 @@ private:
         bool operator==(const Row&) const = default;
     };
     void refresh();
-    void tell();
+    void announce();
 
     practice::PracticeBook& book_;
     std::vector<Row> rows_;

@@ -112,7 +112,7 @@ void DrillSession::noteWaited() {
 }
 
 void DrillSession::notePulses() {
-    if (std::exchange(pulsesLeftOut_, engine_->pulsesNotTold()) == 0 && pulsesLeftOut_ > 0) emit fellBehind();
+    if (std::exchange(pulsesLeftOut_, engine_->pulsesNotSent()) == 0 && pulsesLeftOut_ > 0) emit fellBehind();
 }
 
 std::uint64_t DrillSession::miss(std::int64_t nanos) {

@@ -15,7 +15,7 @@
 
 namespace piolo::practice {
 
-/// A run as the engine told it.
+/// A run as the engine reported it.
 struct DrilledRun {
     std::uint64_t number = 0;
     Id fact; ///< in the practice log

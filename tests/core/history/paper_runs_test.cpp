@@ -83,10 +83,10 @@ TEST_CASE("what is shown before is what the notebook says afterwards, for sheets
         // Without runs, the passage has no day yet.
         const Date played = before.lastDay && sameDay ? *before.lastDay : day("2026-03-05");
         if (!before.lastDay) scribe.turnTo("2026-03-05");
-        const PaperOutcome told = outcomeOf(before, played, runs);
+        const PaperOutcome reported = outcomeOf(before, played, runs);
         const PassageRecord after = kept(scribe, runs);
-        CHECK(told.standing == after.standing);
-        CHECK(told.best == after.best);
-        CHECK(before.secures.size() + static_cast<std::size_t>(told.secures) == after.secures.size());
+        CHECK(reported.standing == after.standing);
+        CHECK(reported.best == after.best);
+        CHECK(before.secures.size() + static_cast<std::size_t>(reported.secures) == after.secures.size());
     }
 }

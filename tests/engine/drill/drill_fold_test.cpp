@@ -77,7 +77,7 @@ private:
                 step.mark = Mark::missed;
                 return;
             }
-        FAIL("a late miss of a run that was never told");
+        FAIL("a late miss of a run that was never reported");
     }
 
     Standing start_;

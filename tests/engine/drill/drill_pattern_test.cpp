@@ -142,15 +142,15 @@ TEST_CASE("in a silent bar the pulses are reported, the bars are counted and the
     DrillBench bench;
     bench.start(plan);
     bench.renderTo(22 * beat);
-    std::int32_t told = 0;
+    std::int32_t reported = 0;
     for (const auto& pulse : bench.all(Kind::pulse)) {
         if (pulse.phase != Phase::run) continue;
-        CHECK(pulse.bar == told / 8);
-        CHECK(pulse.beat == told / 2 % 4);
+        CHECK(pulse.bar == reported / 8);
+        CHECK(pulse.beat == reported / 2 % 4);
         CHECK(pulse.sounds == (pulse.bar % 2 == 0));
-        ++told;
+        ++reported;
     }
-    CHECK(told == 33); // the landing note is the last
+    CHECK(reported == 33); // the landing note is the last
     CHECK(bench.onsets(8 * beat + 1).front() == 12 * beat);
     CHECK(bench.last(Kind::runEnded).sample == 21 * beat);
     CHECK(bench.last(Kind::runEnded).after == Standing{Tempo::bpm(120), 1});

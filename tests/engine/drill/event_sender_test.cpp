@@ -35,7 +35,7 @@ TEST_CASE("a reader who stalls misses pulses, never the end of a run, and hears 
     DrillBench bench(SampleRate{8'000});
     bench.start(shortRuns());
     renderUnread(bench.engine, 300);
-    CHECK(bench.engine.pulsesNotTold() > 1'000);
+    CHECK(bench.engine.pulsesNotSent() > 1'000);
     bench.collect();
     bench.renderSeconds(2); // the events kept back follow
     const auto ended = bench.all(Kind::runEnded);

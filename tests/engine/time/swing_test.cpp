@@ -42,14 +42,14 @@ void checkSwing(const Meter& meter, std::int32_t pulses, SwungNotes notes, Sampl
         CAPTURE(swingText(swing));
         CAPTURE(rate.hertz);
         const auto track = swung(meter, pulses, swing, notes);
-        const auto told = pulsesOf(track, rate);
-        REQUIRE(told.size() == static_cast<std::size_t>(40 * meter.beatsPerBar() * pulses));
-        for (std::size_t i = 0; i < told.size(); ++i) {
+        const auto reported = pulsesOf(track, rate);
+        REQUIRE(reported.size() == static_cast<std::size_t>(40 * meter.beatsPerBar() * pulses));
+        for (std::size_t i = 0; i < reported.size(); ++i) {
             const auto part = static_cast<std::int32_t>(i) % pulses;
             const auto beat = i / static_cast<std::size_t>(pulses);
-            if (told[i].sample != place(beat, part, pulses, swing, track.stretches[0].tempo, rate))
-                FAIL("pulse " << i << " at " << told[i].sample);
-            if (told[i].part != part) FAIL("pulse " << i << " is part " << told[i].part);
+            if (reported[i].sample != place(beat, part, pulses, swing, track.stretches[0].tempo, rate))
+                FAIL("pulse " << i << " at " << reported[i].sample);
+            if (reported[i].part != part) FAIL("pulse " << i << " is part " << reported[i].part);
         }
     }
 }

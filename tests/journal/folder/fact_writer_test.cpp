@@ -55,7 +55,7 @@ public:
         return troubles_;
     }
     /// True if any fact was reported as saved before its line was durable.
-    bool toldTooEarly() {
+    bool sentTooEarly() {
         const std::lock_guard lock(mutex_);
         return tooEarly_;
     }
@@ -130,7 +130,7 @@ TEST_CASE("whatever call fails, all is on disk once by id, and reported only the
                     CHECK(onceById(left.facts) == recorded);
                     for (const auto& fault : left.faults) CHECK(fault.number == FaultNumber::badJson);
                     CHECK(bench.saved().size() == recorded.size());
-                    CHECK_FALSE(bench.toldTooEarly());
+                    CHECK_FALSE(bench.sentTooEarly());
                     // If all goes well, the file is opened only once; another open, which may fail, comes
                     // only after a first failure.
                     if (call != Call::open || first == 1) CHECK(bench.troubles().size() >= 1);
@@ -146,7 +146,7 @@ TEST_CASE("on a disk that fails every other call, everything is still saved") {
     const auto journal = bench.open();
     const auto recorded = recordPortions(*journal);
     CHECK(onceById(bench.afterPowerCut().facts) == recorded);
-    CHECK_FALSE(bench.toldTooEarly());
+    CHECK_FALSE(bench.sentTooEarly());
 }
 
 TEST_CASE("when all goes well the file is opened once, and what is reported has been synced") {

@@ -275,10 +275,10 @@ TEST_CASE("large files, which are read concurrently, give the same as small ones
     const auto found = contentsOf(folder);
     CHECK(found.facts == all);
     CHECK(found.highestSeq == 3 * perFile);
-    std::vector<std::pair<FaultNumber, long>> told;
-    for (const auto& fault : found.faults) told.emplace_back(fault.number, fault.location.line);
+    std::vector<std::pair<FaultNumber, long>> reported;
+    for (const auto& fault : found.faults) reported.emplace_back(fault.number, fault.location.line);
     const long last = perFile;
-    CHECK(told == std::vector<std::pair<FaultNumber, long>>{{FaultNumber::badJson, last + 1},
-                                                            {FaultNumber::repeatedId, last + 2},
-                                                            {FaultNumber::badJson, last + 3}});
+    CHECK(reported == std::vector<std::pair<FaultNumber, long>>{{FaultNumber::badJson, last + 1},
+                                                                {FaultNumber::repeatedId, last + 2},
+                                                                {FaultNumber::badJson, last + 3}});
 }

@@ -21,27 +21,27 @@ const std::string madeDevice = "00000000000000070000000000000001";
 
 struct Loaded {
     MachineSettings settings;
-    Fault told;
+    Fault reported;
 };
 
 Loaded load(const std::string& configDir) {
     CountedIds ids;
-    Fault told;
-    auto settings = loadMachineSettings(configDir, ids, &told);
+    Fault reported;
+    auto settings = loadMachineSettings(configDir, ids, &reported);
     REQUIRE(settings.ok());
-    return {std::move(settings).value(), told};
+    return {std::move(settings).value(), reported};
 }
 
 /// Loads a file with that content; returns the first argument of the reported fault, or "".
-std::string toldOf(const std::string& content) {
+std::string reportedOf(const std::string& content) {
     const ScratchFolder folder;
     put(folder / "settings.json", content);
-    const auto told = load(folder.path()).told;
-    if (told == Fault{}) return "";
-    CHECK(told.location == FaultLocation{folder / "settings.json", 0});
+    const auto reported = load(folder.path()).reported;
+    if (reported == Fault{}) return "";
+    CHECK(reported.location == FaultLocation{folder / "settings.json", 0});
     CHECK(contentOf(folder / "settings.json.damaged-1") == content);
-    CHECK(load(folder.path()).told == Fault{});
-    return told.arguments.empty() ? "whole" : told.arguments[0];
+    CHECK(load(folder.path()).reported == Fault{});
+    return reported.arguments.empty() ? "whole" : reported.arguments[0];
 }
 
 /// Sets an environment variable for the duration of a test.
@@ -76,7 +76,7 @@ TEST_CASE("the first start creates a device id and saves it at once") {
     const ScratchFolder folder;
     const auto first = load(folder / "deep/config");
     CHECK(first.settings.device == madeDevice);
-    CHECK(first.told == Fault{});
+    CHECK(first.reported == Fault{});
     CountedIds others(99);
     CHECK(loadMachineSettings(folder / "deep/config", others, nullptr)->device == madeDevice);
 }
@@ -121,29 +121,29 @@ TEST_CASE("settings are read back as saved, and unknown ones are preserved") {
 }
 
 TEST_CASE("a damaged file is set aside, reported and replaced") {
-    CHECK(toldOf("") == "whole");
-    CHECK(toldOf("{") == "whole");
-    CHECK(toldOf("[]") == "whole");
-    CHECK(toldOf("\xFF") == "whole");
+    CHECK(reportedOf("") == "whole");
+    CHECK(reportedOf("{") == "whole");
+    CHECK(reportedOf("[]") == "whole");
+    CHECK(reportedOf("\xFF") == "whole");
 }
 
 TEST_CASE("a bad value is reported by its name, the file set aside, and the other values stay") {
-    CHECK(toldOf(R"({"device":"laptop"})") == "device");
-    CHECK(toldOf(R"({"offsetMs":1001})") == "offsetMs");
-    CHECK(toldOf(R"({"offsetMs":"30"})") == "offsetMs");
-    CHECK(toldOf(R"({"holdMs":299})") == "holdMs");
-    CHECK(toldOf(R"({"twiceMs":1001})") == "twiceMs");
-    CHECK(toldOf(R"({"bounceMs":4})") == "bounceMs");
-    CHECK(toldOf(R"({"holdMs":300,"twiceMs":1000,"bounceMs":5})") == "");
-    CHECK(toldOf(R"({"levels":{"beat":1.5}})") == "levels");
-    CHECK(toldOf(R"({"muted":{"beat":1}})") == "muted");
-    CHECK(toldOf(R"({"keys":["Space"]})") == "keys");
-    CHECK(toldOf(R"({"theme":"pink"})") == "theme");
-    CHECK(toldOf(R"({"modelClick":"yes"})") == "modelClick");
-    CHECK(toldOf(R"({"language":1})") == "language");
-    CHECK(toldOf(R"({"welcomed":1})") == "welcomed");
-    CHECK(toldOf(R"({"voice":7,"soundDevice":true})") == "soundDevice");
-    CHECK(toldOf(R"({"offsetMs":-500,"levels":{},"theme":"light"})") == "");
+    CHECK(reportedOf(R"({"device":"laptop"})") == "device");
+    CHECK(reportedOf(R"({"offsetMs":1001})") == "offsetMs");
+    CHECK(reportedOf(R"({"offsetMs":"30"})") == "offsetMs");
+    CHECK(reportedOf(R"({"holdMs":299})") == "holdMs");
+    CHECK(reportedOf(R"({"twiceMs":1001})") == "twiceMs");
+    CHECK(reportedOf(R"({"bounceMs":4})") == "bounceMs");
+    CHECK(reportedOf(R"({"holdMs":300,"twiceMs":1000,"bounceMs":5})") == "");
+    CHECK(reportedOf(R"({"levels":{"beat":1.5}})") == "levels");
+    CHECK(reportedOf(R"({"muted":{"beat":1}})") == "muted");
+    CHECK(reportedOf(R"({"keys":["Space"]})") == "keys");
+    CHECK(reportedOf(R"({"theme":"pink"})") == "theme");
+    CHECK(reportedOf(R"({"modelClick":"yes"})") == "modelClick");
+    CHECK(reportedOf(R"({"language":1})") == "language");
+    CHECK(reportedOf(R"({"welcomed":1})") == "welcomed");
+    CHECK(reportedOf(R"({"voice":7,"soundDevice":true})") == "soundDevice");
+    CHECK(reportedOf(R"({"offsetMs":-500,"levels":{},"theme":"light"})") == "");
     const ScratchFolder folder;
     put(folder / "settings.json",
         R"({"device":"dddddddddddddddddddddddddddddddd","theme":"pink","voice":"rim"})");
@@ -155,7 +155,7 @@ TEST_CASE("a bad value is reported by its name, the file set aside, and the othe
 
 TEST_CASE("settings of more than a megabyte are refused and left as they are") {
     const std::string most = "{}" + std::string(largestSettings - 2, ' ');
-    CHECK(toldOf(most).empty());
+    CHECK(reportedOf(most).empty());
     const ScratchFolder folder;
     put(folder / "settings.json", most + " ");
     CountedIds ids;
@@ -170,7 +170,7 @@ TEST_CASE("a second damaged file is saved under another name") {
     const ScratchFolder folder;
     for (const char* content : {"first", "second"}) {
         put(folder / "settings.json", content);
-        CHECK(load(folder.path()).told.number == FaultNumber::badJson);
+        CHECK(load(folder.path()).reported.number == FaultNumber::badJson);
     }
     CHECK(contentOf(folder / "settings.json.damaged-1") == "first");
     CHECK(contentOf(folder / "settings.json.damaged-2") == "second");

@@ -58,14 +58,14 @@ struct Feet {
               saved, [this](const KeyBindings::Keys& keys) { stored = keys; },
               [] { return std::int64_t{0}; }) {
         QObject::connect(&bindings.listener(), &KeyListener::pressed, [this](KeyAction action, qint64 nanos) {
-            told << QString("%1 %2")
-                        .arg(QString::fromStdString(std::string(infoOf(action).name)))
-                        .arg(nanos / ms);
+            reported << QString("%1 %2")
+                            .arg(QString::fromStdString(std::string(infoOf(action).name)))
+                            .arg(nanos / ms);
         });
         QObject::connect(&bindings.listener(), &KeyListener::pedalDown,
-                         [this](qint64 nanos) { told << QString("down %1").arg(nanos / ms); });
+                         [this](qint64 nanos) { reported << QString("down %1").arg(nanos / ms); });
         QObject::connect(&bindings.listener(), &KeyListener::pedalUp,
-                         [this](qint64 nanos) { told << QString("up %1").arg(nanos / ms); });
+                         [this](qint64 nanos) { reported << QString("up %1").arg(nanos / ms); });
         bindings.listener().setScope(KeyScope::drill);
         bindings.watch(switches);
     }
@@ -73,7 +73,7 @@ struct Feet {
     MidiSwitches switches{midi};
     KeyBindings::Keys stored;
     KeyBindings bindings;
-    QStringList told;
+    QStringList reported;
 };
 
 using Way = MidiPress::Way;
@@ -107,10 +107,10 @@ TEST_CASE("a MIDI switch is bound by pressing it, kept as text, and marks at its
     feet.midi.send(Way::up, 1100);
     feet.midi.send(Way::down, 2000);
     feet.midi.send(Way::down, 2000, 65); // another controller
-    CHECK(feet.told == QStringList{"mark 2000"});
+    CHECK(feet.reported == QStringList{"mark 2000"});
     Feet next(feet.stored);
     next.midi.send(Way::down, 500);
-    CHECK(next.told == QStringList{"mark 500"});
+    CHECK(next.reported == QStringList{"mark 500"});
 }
 
 TEST_CASE("a controller that moves on above the middle, or bounces, marks once; a program change each time") {
@@ -118,18 +118,18 @@ TEST_CASE("a controller that moves on above the middle, or bounces, marks once; 
     for (const int at : {1000, 1010, 1020}) feet.midi.send(Way::down, at); // 65, 90, 127
     feet.midi.send(Way::up, 1100);
     feet.midi.send(Way::down, 1120); // the contact bounced
-    CHECK(feet.told == QStringList{"mark 1000"});
+    CHECK(feet.reported == QStringList{"mark 1000"});
     feet.midi.send(Way::tap, 2000);
     feet.midi.send(Way::tap, 2500);
     feet.midi.send(Way::tap, 2510); // too soon for a foot
-    CHECK(feet.told == QStringList{"mark 1000", "mark 2000", "mark 2500"});
+    CHECK(feet.reported == QStringList{"mark 1000", "mark 2000", "mark 2500"});
 }
 
 TEST_CASE("a MIDI switch can be the single pedal: its moves are reported with their times") {
     Feet feet(bound("pedal", "midi cc 64 ch 1"));
     feet.midi.send(Way::down, 1000);
     feet.midi.send(Way::up, 1900);
-    CHECK(feet.told == QStringList{"down 1000", "up 1900"});
+    CHECK(feet.reported == QStringList{"down 1000", "up 1900"});
 }
 
 TEST_CASE("a system without MIDI is reported when MIDI is requested, not before") {

@@ -91,7 +91,7 @@ TEST_CASE_FIXTURE(FiguresFixture,
     CHECK(figures.gapText().contains("back since"));
 }
 
-TEST_CASE_FIXTURE(FiguresFixture, "practice every day is told as that") {
+TEST_CASE_FIXTURE(FiguresFixture, "practice every day is called that") {
     const Id id = addPassage("coda");
     for (int days = 0; days < 3; ++days) {
         practise(id, 10);

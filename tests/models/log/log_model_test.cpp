@@ -105,7 +105,7 @@ TEST_CASE_FIXTURE(LogFixture, "another passage, another kind and a tempo set end
     CHECK(line(0, 4) == "coda | 70 |  | set by hand");
 }
 
-TEST_CASE_FIXTURE(LogFixture, "another articulation or rhythm is a line of its own, and is told") {
+TEST_CASE_FIXTURE(LogFixture, "another articulation or rhythm is a line of its own, and is named") {
     const Id id = addPassage("coda");
     clean(id, 60, 2);
     PassageFact slurred;

@@ -58,10 +58,10 @@ TEST_CASE("the saved result is the one shown before: tempo, streak, best and ful
     CHECK(sheet.outcome(2) == "90");
     CHECK(sheet.outcome(3) == "0");
     REQUIRE(sheet.runs.canKeep());
-    int told = 0;
-    QObject::connect(sheet.book.get(), &practice::PracticeBook::changed, [&] { ++told; });
+    int reported = 0;
+    QObject::connect(sheet.book.get(), &practice::PracticeBook::changed, [&] { ++reported; });
     sheet.runs.keep();
-    CHECK(told == 1);
+    CHECK(reported == 1);
     CHECK(sheet.record().standing == Standing{Tempo::bpm(92), 3});
     CHECK(sheet.record().best == Tempo::bpm(90));
     REQUIRE(sheet.record().entries.size() == 11);

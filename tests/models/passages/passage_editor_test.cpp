@@ -62,8 +62,9 @@ TEST_CASE_FIXTURE(EditorFixture, "each field is checked as it is typed, with one
     CHECK(facts() == 0);
 }
 
-TEST_CASE_FIXTURE(EditorFixture,
-                  "a start above the target is told at the target, a floor above the start at the floor") {
+TEST_CASE_FIXTURE(
+    EditorFixture,
+    "a start above the target is reported at the target, a floor above the start at the floor") {
     editor.set("start", "100");
     CHECK(fault("target") == "no lower than the start, 100");
     CHECK(fault("start").empty());
@@ -178,7 +179,7 @@ TEST_CASE_FIXTURE(EditorFixture, "a meter brings its usual beat; a beat that was
     CHECK(editor.valid());
 }
 
-TEST_CASE_FIXTURE(EditorFixture, "where the rule settles is told in plain words") {
+TEST_CASE_FIXTURE(EditorFixture, "where the rule settles is said in plain words") {
     // (4/(4+2))^(1/5) = 0.9221: Kaernbach 1991 and Levitt 1971 combined, as in docs/rule.md.
     CHECK(editor.outlook()->settleSentence() == "The tempo settles where about 92% of runs are clean.");
     editor.set("drop", "2");

@@ -131,11 +131,11 @@ TEST_CASE_FIXTURE(test::BookFixture,
     journal::MachineSettings machine;
     test::VirtualSound sound{std::make_shared<engine::DrillEngine>()};
     models::SettingsModel settings{*book, sound, machine, path("config")};
-    const QSignalSpy told(&settings, &models::SettingsModel::languageChanged);
+    const QSignalSpy reported(&settings, &models::SettingsModel::languageChanged);
     settings.setLanguage("de");
     settings.setLanguage("de");
     settings.setLanguage("xx");
-    CHECK(told.size() == 1);
+    CHECK(reported.size() == 1);
     CHECK(settings.language() == "de");
     CHECK(settings.themes().constFirst().toMap().value("text") == "Systemeinstellung");
     CHECK(models::KeyTable::words(models::KeyAction::attempt) == "Ein Versuch im Zieltempo");

@@ -21,9 +21,9 @@ struct SettingsFixture : BookFixture {
     SettingsModel settings{*book, sound, machine, path("config")};
 
     [[nodiscard]] journal::MachineSettings onDisk() const {
-        Fault told;
+        Fault reported;
         auto random = journal::systemRandomness();
-        auto read = journal::loadMachineSettings(path("config"), *random, &told);
+        auto read = journal::loadMachineSettings(path("config"), *random, &reported);
         REQUIRE(read);
         return std::move(read).value();
     }
@@ -98,9 +98,9 @@ TEST_CASE("settings changed a moment before the end are saved, too") {
         SettingsModel settings(*fixture.book, sound, machine, fixture.path("config"));
         settings.sound()->setVoice("reed");
     }
-    Fault told;
+    Fault reported;
     auto random = journal::systemRandomness();
-    const auto read = journal::loadMachineSettings(fixture.path("config"), *random, &told);
+    const auto read = journal::loadMachineSettings(fixture.path("config"), *random, &reported);
     REQUIRE(read);
     CHECK(read.value().voice == "reed");
 }
@@ -121,7 +121,7 @@ TEST_CASE_FIXTURE(SettingsFixture, "the mix follows voice, levels and mutes; ses
     CHECK(mix.layerLevel[static_cast<std::size_t>(engine::Layer::subdivision)] == doctest::Approx(1.0));
 }
 
-TEST_CASE_FIXTURE(SettingsFixture, "the whole cannot be muted, and no level is told in dB") {
+TEST_CASE_FIXTURE(SettingsFixture, "the whole cannot be muted, and no level is shown in dB") {
     const QAbstractItemModelTester tester(settings.sound()->layers(),
                                           QAbstractItemModelTester::FailureReportingMode::Fatal);
     MixModel& layers = *settings.sound()->layers();

@@ -77,8 +77,8 @@ def best_heard(reached):
     strong = ORDER[:3]
     means = {voice: numpy.mean([reached[voice, name] for name in strong]) for voice in stroke.VOICES}
     order = sorted(means, key=lambda voice: -means[voice])
-    told = ", ".join(f"{voice} {means[voice]:.1f}" for voice in order)
-    yield held(order[0] == DEFAULT, f"nine in ten reach, over the four saxophones and {', '.join(strong)}: {told} dB; the "
+    reported = ", ".join(f"{voice} {means[voice]:.1f}" for voice in order)
+    yield held(order[0] == DEFAULT, f"nine in ten reach, over the four saxophones and {', '.join(strong)}: {reported} dB; the "
                                     f"default is {DEFAULT}")
     for name in strong:
         most = max(reached[voice, name] for voice in stroke.VOICES)

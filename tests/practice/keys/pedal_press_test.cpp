@@ -76,10 +76,10 @@ TEST_CASE("a held pedal is reported when the hold time is over, not at the relea
         foot.wait(1801);
         CHECK(foot.acts == PedalPress::Acts{{Kind::held, 1000 * ms, false}});
     }
-    const auto told = foot.acts.size();
+    const auto reported = foot.acts.size();
     foot.up(4000);
     foot.wait(9000);
-    CHECK(foot.acts.size() == told);
+    CHECK(foot.acts.size() == reported);
 }
 
 TEST_CASE("a release just before the hold is over is a press") {

@@ -15,7 +15,7 @@ using piolo::test::BookFixture;
 
 namespace {
 
-/// A disk that opens no file until told to.
+/// A disk that opens no file until it is allowed to.
 class ShutDisk final : public journal::AppendOpener {
 public:
     std::unique_ptr<journal::AppendFile> open(const std::string& path) override {

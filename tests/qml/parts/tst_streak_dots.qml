@@ -40,7 +40,7 @@ TestCase {
         compare(filled(item), 0);
         compare(circles(item).length, 5);
     }
-    function test_moreThanTenAreToldInFigures() {
+    function test_moreThanTenAreShownAsAFigure() {
         const item = createTemporaryObject(dots, laws, {needed: 40, streak: 12});
         compare(circles(item).length, 1);
         verify(item.implicitWidth > 0);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A verb that exists only in a test: this file and one line in the table are all it takes.
 #include "command/options/option_reader.h"
-#include "command/output/telling.h"
+#include "command/output/report.h"
 #include "command/verbs/verb_list.h"
 
 namespace piolo::command {

@@ -4,7 +4,7 @@ import QtQuick
 import Piolo
 
 Column {
-    id: telling
+    id: outcome
 
     required property KeyBindings bindings
     /// Gets the focus once the question is answered.
@@ -26,33 +26,33 @@ Column {
     Timer {
         id: laidOut
         interval: 30
-        onTriggered: telling.showWanted(telling)
+        onTriggered: outcome.showWanted(outcome)
     }
     InkText {
         width: parent.width
         visible: text !== ""
-        text: telling.refused ? qsTrId("keys.warning").arg(telling.bindings.conflict)
-              : telling.bindings.capturing !== "" || telling.bindings.saying === "" ? "" : qsTrId("keys.done").arg(telling.bindings.saying)
-        color: telling.refused ? Theme.miss : Theme.clean
+        text: outcome.refused ? qsTrId("keys.warning").arg(outcome.bindings.conflict)
+              : outcome.bindings.capturing !== "" || outcome.bindings.saying === "" ? "" : qsTrId("keys.done").arg(outcome.bindings.saying)
+        color: outcome.refused ? Theme.miss : Theme.clean
         wrapMode: Text.Wrap
         Accessible.role: Accessible.AlertMessage
     }
     InkButton {
         objectName: "takeOverKey"
-        visible: telling.bindings.contested
+        visible: outcome.bindings.contested
         text: qsTrId("keys.take-over")
-        onActiveFocusChanged: telling.bindings.deciding = activeFocus
+        onActiveFocusChanged: outcome.bindings.deciding = activeFocus
         onClicked: {
-            if (telling.returnTo)
-                telling.returnTo.forceActiveFocus(Qt.TabFocusReason);
-            telling.bindings.takeOver();
+            if (outcome.returnTo)
+                outcome.returnTo.forceActiveFocus(Qt.TabFocusReason);
+            outcome.bindings.takeOver();
         }
-        Component.onDestruction: telling.bindings.deciding = false
+        Component.onDestruction: outcome.bindings.deciding = false
     }
     InkText {
         width: parent.width
         visible: text !== ""
-        text: telling.bindings.midiLine
+        text: outcome.bindings.midiLine
         color: Theme.faint
         wrapMode: Text.Wrap
         Accessible.role: Accessible.AlertMessage

@@ -11,7 +11,7 @@ namespace piolo::command {
 
 /// Writes "piolo: E123: FILE:LINE: what; what to do" to standard error and returns the exit status for that
 /// number.
-ExitCode tell(const Fault& fault);
+ExitCode report(const Fault& fault);
 /// Writes to standard output and flushes it. Faults: cannotWrite, diskFull, with the location "-".
 Done say(std::string_view text);
 /// The same for "E123: FILE:LINE: what; what to do".

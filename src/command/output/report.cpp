@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "command/output/telling.h"
+#include "command/output/report.h"
 
 #include "practice/faults/fault_text.h"
 
@@ -14,7 +14,7 @@ constexpr int firstInputNumber = 200;
 
 } // namespace
 
-ExitCode tell(const Fault& fault) {
+ExitCode report(const Fault& fault) {
     const QByteArray line = "piolo: " + practice::faultLine(fault).toUtf8() + '\n';
     std::fwrite(line.constData(), 1, static_cast<std::size_t>(line.size()), stderr);
     return static_cast<int>(fault.number) < firstInputNumber ? exitUse : exitInput;
