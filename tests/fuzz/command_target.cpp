@@ -49,13 +49,13 @@ std::string scoreFile() {
 }
 
 std::vector<Bounds> verbs() {
-    return {{command::clickVerb(), "--out=/dev/null/x.wav", {}},
-            {command::trackVerb(), "--out=/dev/null/x.wav", {}},
-            {command::ladderVerb(), "", {}},
-            {command::barsVerb(), "--out=/dev/null/x.piolo.json", {scoreFile()}},
-            {command::checkVerb(), "", {practiceFolder(), scoreFile()}},
-            {command::exportVerb(), "--out=/dev/null/x.piolo.json", {}},
-            {command::exportVerb(), "--out=/dev/null/x.musicxml", {}}};
+    return {{command::click_verb::verb(), "--out=/dev/null/x.wav", {}},
+            {command::track_verb::verb(), "--out=/dev/null/x.wav", {}},
+            {command::ladder_verb::verb(), "", {}},
+            {command::bars_verb::verb(), "--out=/dev/null/x.piolo.json", {scoreFile()}},
+            {command::check_verb::verb(), "", {practiceFolder(), scoreFile()}},
+            {command::export_verb::verb(), "--out=/dev/null/x.piolo.json", {}},
+            {command::export_verb::verb(), "--out=/dev/null/x.musicxml", {}}};
 }
 
 /// One argument per line; the bytes cannot choose where a verb writes and which folder it reads.

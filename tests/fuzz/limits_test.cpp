@@ -87,7 +87,8 @@ TEST_CASE("a mark's line holds 65536 bytes and no more") {
 
 TEST_CASE("bars, runs, count-in and rate have their ends, and a file its 4 GiB") {
     const auto click = [](const char* option, const char* value) {
-        return refusalOf(command::clickVerb(), {"--tempo=400", "--bars=1", "--meter=1/4", option, value});
+        return refusalOf(command::click_verb::verb(),
+                         {"--tempo=400", "--bars=1", "--meter=1/4", option, value});
     };
     CHECK(click("--bars", "1000000000000") == tooLarge);
     CHECK(click("--bars", "1000000000001") == badRange);
@@ -95,7 +96,8 @@ TEST_CASE("bars, runs, count-in and rate have their ends, and a file its 4 GiB")
     // 400 BPM at 8000 Hz: 1200 samples per bar; a WAV file has room for (2^32 - 1 - 50) / 4 samples, which is
     // 894784 bars.
     const auto at8000 = [](const char* bars) {
-        return refusalOf(command::clickVerb(), {"--tempo=400", "--meter=1/4", "--rate=8000", "--bars", bars});
+        return refusalOf(command::click_verb::verb(),
+                         {"--tempo=400", "--meter=1/4", "--rate=8000", "--bars", bars});
     };
     CHECK(at8000("894784") == cannotWrite);
     CHECK(at8000("894785") == tooLarge);
@@ -106,8 +108,8 @@ TEST_CASE("bars, runs, count-in and rate have their ends, and a file its 4 GiB")
     CHECK(click("--rate", "8000") == cannotWrite);
     CHECK(click("--rate", "7999") == badRange);
     const auto runs = [](const char* value) {
-        return refusalOf(command::trackVerb(), {"--start=400", "--target=400", "--climb=1", "--bars=1",
-                                                "--meter=1/4", "--rate=8000", "--runs", value});
+        return refusalOf(command::track_verb::verb(), {"--start=400", "--target=400", "--climb=1", "--bars=1",
+                                                       "--meter=1/4", "--rate=8000", "--runs", value});
     };
     CHECK(runs("10000") == cannotWrite);
     CHECK(runs("10001") == badRange);

@@ -14,7 +14,7 @@ std::string sourceText(const std::string& path) {
 std::map<std::string, std::set<std::string>> roomTable() {
     std::map<std::string, std::set<std::string>> table;
     const std::string text = sourceText("src/rooms.cmake");
-    const std::regex call(R"(\nadd_room\((\w+)(?: SEES ([\w ]+?))?(?: OUTSIDE [^)]*)?\))");
+    const std::regex call(R"(\nadd_room\((\w+)(?: LITE)?(?: SEES ([\w ]+?))?(?: OUTSIDE [^)]*)?\))");
     for (std::sregex_iterator it(text.begin(), text.end(), call), end; it != end; ++it) {
         auto& seen = table[(*it)[1]];
         std::istringstream words((*it)[2]);

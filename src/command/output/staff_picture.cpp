@@ -11,7 +11,7 @@ namespace piolo::command {
 
 namespace {
 
-QByteArray bytesOf(PictureKind kind, QSize size, const QString& title, const plots::Drawing& drawing) {
+QByteArray drawnBytes(PictureKind kind, QSize size, const QString& title, const plots::Drawing& drawing) {
     switch (kind) {
     case PictureKind::svg:
         return plots::svgBytes(size, title, drawing);
@@ -34,7 +34,7 @@ StaffPicture staffPicture(PictureKind kind, const StaffMusic& music, const QStri
     const auto draw = [&](QPainter& painter) {
         plots::drawStaff(painter, layout, glyphs, plots::lightStaffStyle());
     };
-    return {bytesOf(kind, pixels, title, draw).toStdString(), layout.rhythm.inexact.size(),
+    return {drawnBytes(kind, pixels, title, draw).toStdString(), layout.rhythm.inexact.size(),
             !glyphs.fromFont()};
 }
 

@@ -10,7 +10,7 @@
 
 #include <algorithm>
 
-namespace piolo::command {
+namespace piolo::command::bars_verb {
 namespace {
 
 /// By number or by full name.
@@ -92,7 +92,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb barsVerb() {
+Verb verb() {
     return {
         "bars",
         "reads a MusicXML score and makes a passage of the bars you pick",
@@ -111,4 +111,4 @@ Verb barsVerb() {
         run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::bars_verb

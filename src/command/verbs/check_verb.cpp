@@ -8,7 +8,7 @@
 #include <filesystem>
 #include <limits>
 
-namespace piolo::command {
+namespace piolo::command::check_verb {
 namespace {
 
 // An unreadable file is a problem of the command itself; all other faults are the requested output.
@@ -49,7 +49,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb checkVerb() {
+Verb verb() {
     return {
         "check",
         "finds faults in practice folders, journal files, passage files and scores",
@@ -64,4 +64,4 @@ Verb checkVerb() {
         run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::check_verb

@@ -4,7 +4,7 @@
 #include "command/verbs/verb_list.h"
 #include "practice/sound_files/track_file.h"
 
-namespace piolo::command {
+namespace piolo::command::click_verb {
 namespace {
 
 // More than fits in any file; if it is too large, the fault says so.
@@ -35,7 +35,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb clickVerb() {
+Verb verb() {
     return {"click",
             "writes a click at one tempo as a WAV file",
             "piolo click --tempo N --bars N --out FILE.wav [OPTION VALUE]...",
@@ -52,4 +52,4 @@ Verb clickVerb() {
             run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::click_verb

@@ -14,7 +14,7 @@
 #include <span>
 #include <vector>
 
-namespace piolo::command {
+namespace piolo::command::curve_verb {
 namespace {
 
 /// More lines could not be distinguished by dash and ink.
@@ -89,7 +89,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb curveVerb() {
+Verb verb() {
     return {"curve",
             "draws the tempo curves of passages as SVG, PNG, PDF or CSV",
             "piolo curve PASSAGE... --folder DIR --out FILE [OPTION VALUE]...",
@@ -104,4 +104,4 @@ Verb curveVerb() {
             run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::curve_verb

@@ -10,7 +10,7 @@
 
 #include <limits>
 
-namespace piolo::command {
+namespace piolo::command::export_verb {
 namespace {
 
 // A passage named twice is included once.
@@ -76,7 +76,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb exportVerb() {
+Verb verb() {
     return {
         "export",
         "writes passages and their pieces as a file for another player",
@@ -93,4 +93,4 @@ Verb exportVerb() {
         run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::export_verb

@@ -10,7 +10,7 @@
 #include <mutex>
 #include <optional>
 
-namespace piolo::command {
+namespace piolo::command::import_verb {
 namespace {
 
 constexpr int patienceMillis = 30'000;
@@ -92,7 +92,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb importVerb() {
+Verb verb() {
     return {"import",
             "adds the pieces and passages of a file that piolo export wrote",
             "piolo import FILE --folder DIR [--replace]",
@@ -106,4 +106,4 @@ Verb importVerb() {
             run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::import_verb

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-namespace piolo::command {
+namespace piolo::command::ladder_verb {
 namespace {
 
 // The standings from the start to the current one. Taking back the newest mark leaves the earlier ones, so
@@ -86,7 +86,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb ladderVerb() {
+Verb verb() {
     return {"ladder",
             "reads marks and prints the tempo that the rule gives after each",
             "piolo ladder --start N --target N --drop N --climb N --clean-runs N [OPTION VALUE]...",
@@ -108,4 +108,4 @@ Verb ladderVerb() {
             run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::ladder_verb

@@ -4,7 +4,7 @@
 #include "command/verbs/verb_list.h"
 #include "practice/sound_files/playback_file.h"
 
-namespace piolo::command {
+namespace piolo::command::model_verb {
 namespace {
 
 struct Asked {
@@ -63,7 +63,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb modelVerb() {
+Verb verb() {
     return {"model",
             "writes the notes of a passage as sound, so that you can hear it first",
             "piolo model PASSAGE --folder DIR --out FILE [OPTION VALUE]...",
@@ -81,4 +81,4 @@ Verb modelVerb() {
             run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::model_verb

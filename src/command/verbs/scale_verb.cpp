@@ -16,7 +16,7 @@
 #include <cstdlib>
 #include <span>
 
-namespace piolo::command {
+namespace piolo::command::scale_verb {
 namespace {
 
 struct Asked {
@@ -172,7 +172,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb scaleVerb() {
+Verb verb() {
     return {
         "scale",
         "lists a scale as you play it, or writes it as notes",
@@ -199,4 +199,4 @@ Verb scaleVerb() {
         run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::scale_verb

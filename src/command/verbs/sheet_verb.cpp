@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <span>
 
-namespace piolo::command {
+namespace piolo::command::sheet_verb {
 namespace {
 
 struct SheetOptions {
@@ -67,7 +67,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb sheetVerb() {
+Verb verb() {
     return {"sheet",
             "draws practice sheets to print and tick in pencil, as PDF, SVG or PNG",
             "piolo sheet PASSAGE... --folder DIR --out FILE [--paper WORD]",
@@ -81,4 +81,4 @@ Verb sheetVerb() {
             run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::sheet_verb

@@ -8,7 +8,7 @@
 
 #include <span>
 
-namespace piolo::command {
+namespace piolo::command::staff_verb {
 namespace {
 
 struct StaffOptions {
@@ -55,7 +55,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb staffVerb() {
+Verb verb() {
     return {"staff",
             "draws the notes of a passage on a staff, as SVG, PNG or PDF",
             "piolo staff PASSAGE --folder DIR --out FILE [OPTION VALUE]...",
@@ -69,4 +69,4 @@ Verb staffVerb() {
             run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::staff_verb

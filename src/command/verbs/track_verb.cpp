@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-namespace piolo::command {
+namespace piolo::command::track_verb {
 namespace {
 
 // More than fits in any file; if it is too large, the fault says so.
@@ -80,7 +80,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb trackVerb() {
+Verb verb() {
     return {"track",
             "writes a click that climbs from tempo to tempo as a WAV or MIDI file",
             "piolo track --start N --target N --climb N --bars N --runs N --out FILE [OPTION VALUE]...",
@@ -101,4 +101,4 @@ Verb trackVerb() {
             run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::track_verb

@@ -4,7 +4,7 @@
 namespace piolo::command {
 
 std::vector<Verb> verbs() {
-#define PIOLO_VERB(name) name##Verb(),
+#define PIOLO_VERB(name) name##_verb::verb(),
     return {
 #include "command/verbs/verb_table.inc"
     };

@@ -11,7 +11,11 @@
 
 namespace piolo::command {
 
-#define PIOLO_VERB(name) [[nodiscard]] Verb name##Verb();
+// Each verb has a namespace, so that the files of several can be compiled at once.
+#define PIOLO_VERB(name)                                                                                     \
+    namespace name##_verb {                                                                                  \
+        [[nodiscard]] Verb verb();                                                                           \
+    }
 #include "command/verbs/verb_table.inc"
 #undef PIOLO_VERB
 

@@ -4,7 +4,7 @@
 #include "command/output/report.h"
 #include "command/verbs/verb_list.h"
 
-namespace piolo::command {
+namespace piolo::command::whistle_verb {
 namespace {
 
 VerbEnd run(const Arguments& arguments) {
@@ -18,7 +18,7 @@ VerbEnd run(const Arguments& arguments) {
 
 } // namespace
 
-Verb whistleVerb() {
+Verb verb() {
     return {"whistle",
             "whistles",
             "piolo whistle --times N",
@@ -29,4 +29,4 @@ Verb whistleVerb() {
             run};
 }
 
-} // namespace piolo::command
+} // namespace piolo::command::whistle_verb
