@@ -14,7 +14,7 @@
 namespace piolo::device {
 namespace {
 
-constexpr int lookEveryMillis = 50;
+constexpr int pollMillis = 50;
 constexpr std::int64_t nanosPerMilli = 1'000'000;
 
 } // namespace
@@ -55,7 +55,7 @@ SoundOut::~SoundOut() = default;
 void SoundOut::start(const std::string& deviceId) {
     body_->keeper.start(deviceId, monotonicNanos());
     (void)outputs(); // starts a query, so that the outputs are known when they are needed
-    body_->looking.start(lookEveryMillis);
+    body_->looking.start(pollMillis);
 }
 
 void SoundOut::stop() {

@@ -2,6 +2,7 @@
 #include "models/drill/run_through_model.h"
 
 #include "models/text/formatter.h"
+#include "models/text/id_text.h"
 #include "models/text/typed_values.h"
 #include "text/number_words.h"
 
@@ -101,9 +102,7 @@ QVariantList RunThroughModel::past() const {
     return list;
 }
 
-void RunThroughModel::open(const QString& piece) {
-    control_.open(Id::parse(piece.toStdString()).value_or(Id{}));
-}
+void RunThroughModel::open(const QString& piece) { control_.open(idOf(piece)); }
 
 void RunThroughModel::setBar(int stop, const QString& bar) {
     if (state() != State::Review || stop < 0 || std::cmp_greater_equal(stop, control_.stops().size())) return;

@@ -16,8 +16,6 @@ namespace piolo::models {
 
 namespace {
 
-Id idOf(const QString& text) { return Id::parse(text.toStdString()).value_or(Id{}); }
-
 /// In UTF-8, cut before the first character that does not fit.
 std::string shortened(QString text, std::size_t longest) {
     while (static_cast<std::size_t>(text.toUtf8().size()) > longest)

@@ -3,6 +3,7 @@
 
 #include "core/rule/ladder.h"
 #include "models/text/formatter.h"
+#include "models/text/id_text.h"
 #include "models/text/typed_values.h"
 #include "text/one_line.h"
 
@@ -57,7 +58,7 @@ QString PaperRuns::title() const {
 int PaperRuns::circles() const { return rule_ ? rule_->cleanRuns : 0; }
 
 void PaperRuns::show(const QString& passage) {
-    const Id id = Id::parse(passage.toStdString()).value_or(Id{});
+    const Id id = idOf(passage);
     if (id == id_ && !counted().isEmpty()) return;
     if (id != id_) kept_.clear();
     id_ = id;

@@ -49,7 +49,7 @@ void PassageEditor::describe() {
 void PassageEditor::setPieceChoice(const QString& choice) {
     if (choice == typed_.piece) return;
     typed_.piece = choice;
-    piece_.setDraft(recordedPiece(book_.notebook(), Id::parse(choice.toStdString()).value_or(Id{})));
+    piece_.setDraft(recordedPiece(book_.notebook(), idOf(choice)));
 }
 
 void PassageEditor::set(const QString& field, const QVariant& value) {
@@ -72,7 +72,7 @@ void PassageEditor::takeProposal() {
     if (fewer > 0) set("cleanRuns", QString::number(fewer));
 }
 
-void PassageEditor::load(const QString& id) { open(Id::parse(id.toStdString()).value_or(Id{})); }
+void PassageEditor::load(const QString& id) { open(idOf(id)); }
 void PassageEditor::startNew() { open(Id{}); }
 
 void PassageEditor::loadFirstHalf(const QString& id) {

@@ -18,8 +18,6 @@ constexpr std::array orders{std::pair{PassageOrder::due, "due"},
                             std::pair{PassageOrder::notPlayed, "notPlayed"},
                             std::pair{PassageOrder::farFromTarget, "farFromTarget"}};
 
-Id idOf(const QString& text) { return Id::parse(text.toStdString()).value_or(Id{}); }
-
 bool sameOrder(const std::vector<PassageRow>& a, const std::vector<PassageRow>& b) {
     return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const PassageRow& x, const PassageRow& y) {
         return x.id == y.id && x.piece == y.piece;

@@ -3,6 +3,7 @@
 
 #include "models/passages/passage_row.h"
 #include "models/text/formatter.h"
+#include "models/text/id_text.h"
 #include "text/one_line.h"
 
 #include <algorithm>
@@ -73,7 +74,7 @@ void PassagePicks::pickAll(bool on) {
 }
 
 void PassagePicks::pickOnly(const QString& passage) {
-    const Id id = Id::parse(passage.toStdString()).value_or(Id{});
+    const Id id = idOf(passage);
     picked_.clear();
     if (std::any_of(rows_.begin(), rows_.end(), [&](const Row& row) { return row.id == id; }))
         picked_.insert(id);

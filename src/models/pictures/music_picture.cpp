@@ -2,6 +2,7 @@
 #include "models/pictures/music_picture.h"
 
 #include "models/settings/setting_choices.h"
+#include "models/text/id_text.h"
 #include "pictures/kept_picture.h"
 #include "practice/log/practice_book.h"
 #include "text/passage_title.h"
@@ -46,7 +47,7 @@ QVariantList MusicPicture::offers() const {
 }
 
 void MusicPicture::setPassage(const QString& passage) {
-    const Id id = Id::parse(passage.toStdString()).value_or(Id{});
+    const Id id = idOf(passage);
     if (id == passage_) return;
     passage_ = id;
     taking_.close();

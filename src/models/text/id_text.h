@@ -13,4 +13,7 @@ namespace piolo::models {
     return id.isNone() ? QString() : QString::fromStdString(id.text());
 }
 
+/// The id written like that; none if it is not one.
+[[nodiscard]] inline Id idOf(const QString& text) { return Id::parse(text.toStdString()).value_or(Id{}); }
+
 } // namespace piolo::models
