@@ -32,8 +32,8 @@ class Start(typing.NamedTuple):
 class PlayerHome:
     """Settings and caches of its own, kept from start to start as on a player's machine."""
 
-    def __init__(self, where, display):
-        home = where.path("home")
+    def __init__(self, where, display, name="home"):
+        home = where.path(name)
         os.makedirs(f"{home}/run", mode=0o700, exist_ok=True)
         self.env = dict(os.environ, DISPLAY=display.name, QT_QPA_PLATFORM="xcb", QT_QUICK_BACKEND="software", HOME=home,
                         XDG_CONFIG_HOME=f"{home}/config", XDG_STATE_HOME=f"{home}/state", XDG_DATA_HOME=f"{home}/data",
@@ -111,11 +111,16 @@ def contenders(where):
 def measure(where):
     with Display() as display:
         home = PlayerHome(where, display)
+        # Two builds in one home would discard each other's compiled screens at every start.
+        earlier = PlayerHome(where, display, "earlier")
         words = contenders(where)
+
+        def start(name, settle=0):
+            return (earlier if name.endswith(BEFORE) else home).start(words[name], settle)
         for name in MANY:
             home.keep_checkpoint(words[name])
-        starts = take_turns({name: lambda line=line: home.start(line) for name, line in words.items()}, where.rounds)
-        settled = take_turns({name: lambda line=line: home.start(line, SETTLE) for name, line in words.items()}, MEMORY_ROUNDS)
+        starts = take_turns({name: lambda name=name: start(name) for name in words}, where.rounds)
+        settled = take_turns({name: lambda name=name: start(name, SETTLE) for name in words}, MEMORY_ROUNDS)
     took = {name: [start.seconds for start in found] for name, found in starts.items()}
     rows = [row(name, starts, settled) for name in words]
     text = table(["as a multiple of the empty Qt Quick window", "start to first frame", "processor time until then",
