@@ -42,18 +42,18 @@ Window {
     Connections {
         target: PracticeRoom
         function onLanguageChanged() {
-            anew.start();
+            restart.start();
         }
     }
 
     Timer {
-        id: anew
+        id: restart
         interval: 0 // the language menu must close before it is destroyed
-        onTriggered: window.layAnew()
+        onTriggered: window.recreate()
     }
 
     /// Recreates the screens in another language and restores the focus.
-    function layAnew() {
+    function recreate() {
         const place = window.activeFocusItem ? window.activeFocusItem.objectName : "";
         body.active = false;
         body.active = true;

@@ -24,7 +24,7 @@ if(PIOLO_SANITIZE)
 endif()
 
 # Headers from outside that many files of a target need are read once for all of them. clang-tidy cannot read what
-# g++ has read, and tree_headers shows that each header of ours stands without this.
+# g++ has read, and tree_headers shows that each header of ours compiles without this.
 set(CMAKE_DISABLE_PRECOMPILE_HEADERS ${PIOLO_TIDY})
 set(PIOLO_STANDARD_HEADERS <algorithm> <array> <memory> <optional> <string> <unordered_map> <utility> <variant> <vector>)
 
@@ -40,7 +40,7 @@ function(add_room NAME)
   cmake_parse_arguments(ROOM "LITE" "" "SEES;OUTSIDE;READ_ONCE" ${ARGN})
   foreach(SEEN IN LISTS ROOM_SEES)
     if(NOT SEEN IN_LIST PIOLO_ROOMS)
-      message(FATAL_ERROR "src/${NAME} may not see src/${SEEN}: no room of that name stands before it in src/rooms.cmake")
+      message(FATAL_ERROR "src/${NAME} may not see src/${SEEN}: no room of that name comes before it in src/rooms.cmake")
     endif()
   endforeach()
   file(GLOB_RECURSE SOURCES CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/${NAME}/*.cpp)

@@ -81,7 +81,7 @@ Column {
             leftPadding: 12
             rightPadding: 22
             verticalAlignment: Text.AlignVCenter
-            wrapMode: Text.WordWrap
+            wrapMode: Text.Wrap // a word that is too wide would be elided to nothing
             maximumLineCount: 2
             lineHeight: 0.9
             elide: Text.ElideRight

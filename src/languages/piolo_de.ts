@@ -64,8 +64,8 @@
         <translation>Hier erscheinen deine Fehler, nach Takt und Schlag.</translation>
     </message>
     <message id="breaks.in-parts">
-        <source>Split into %1 parts</source>
-        <translation>In %1 Teile teilen</translation>
+        <source>Split in %1</source>
+        <translation>In %1 teilen</translation>
     </message>
     <message id="breaks.in-parts.hint">
         <source>Makes a passage of each part; a part ends on the beat where the next one begins</source>
@@ -675,7 +675,7 @@
     </message>
     <message id="drill.felt-as">
         <source>felt as %1</source>
-        <translation>gefühlt %1</translation>
+        <translation>gefühlt: %1</translation>
     </message>
     <message id="drill.felt-beat">
         <source>Felt beat</source>
@@ -1650,15 +1650,15 @@
         <translation>Zu spät gedrückt? Drückst du in der Atempause nach einem sauberen Durchlauf, wird er doch noch zum Fehler.</translation>
     </message>
     <message id="help.drill.what.secure">
-        <source>A full streak at the target counts as secure. A passage that was secure on three different days is secure as a whole. A new day starts two rungs below your last full streak. You can change both in the settings.</source>
-        <translation>Eine volle Serie im Zieltempo zählt als sicher. Eine Stelle, die an drei verschiedenen Tagen sicher war, gilt im Ganzen als sicher. Ein neuer Tag beginnt zwei Sprossen unter deiner letzten vollen Serie. Beides kannst du in den Einstellungen ändern.</translation>
+        <source>A full streak at the target counts as secure. A passage that was secure on three different days is fully secure. A new day starts two rungs below your last full streak. You can change both in the settings.</source>
+        <translation>Eine volle Serie im Zieltempo zählt als sicher. Eine Stelle, die an drei verschiedenen Tagen sicher war, gilt als ganz sicher. Ein neuer Tag beginnt zwei Sprossen unter deiner letzten vollen Serie. Beides kannst du in den Einstellungen ändern.</translation>
     </message>
     <message id="help.drill.what.ways">
         <source>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your streak stays. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</source>
         <translation>Gefühlter Schlag: Viertel = 60 und Achtel = 120 sind gleich schnell; wählst du einen anderen Schlag, werden alle Tempi umgerechnet, und deine Serie bleibt. Dein Tempo suchen: Nenne eines, das du dir zutraust, und jeder Fehler senkt es, bis eine volle Serie deines gefunden hat. Ein Versuch sowie Durchläufe ohne Klick, im Kontext oder im halben Tempo ändern nichts. Jede Artikulation hat ihren eigenen Bestwert.</translation>
     </message>
     <message id="help.drill.why.climbing">
-        <source>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps misses few and the record honest.</source>
+        <source>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps the number of misses low and the record honest.</source>
         <translation>Schrittweise zu steigern ist üblich, aber nicht nachweislich besser als andere Reihenfolgen der Tempi: Bei sechzig Schülerinnen und Schülern an Blasinstrumenten machten stetiges Steigern, volles Tempo und beides im Wechsel keinen signifikanten Unterschied (Henley 2001). Die Regel sorgt für wenige Fehler und ein ehrliches Tagebuch.</translation>
     </message>
     <message id="help.drill.why.full-streak">
@@ -2026,7 +2026,7 @@
         <translation>Eine Stelle geht durch fünf Etappen: langsam mit Klick, im Zieltempo sicher, ohne Klick, im Kontext mit zwei Takten mehr auf jeder Seite, und in Gesamtdurchläufen des Stücks. Wenn dein Tagebuch die nächste Etappe nahelegt, sagt der Bildschirm „Üben“, warum. Du entscheidest, und du kannst zurückgehen.</translation>
     </message>
     <message id="help.start.why.few-misses">
-        <source>How well a passage was kept overnight was linked to how few repetitions were wrong, not to how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</source>
+        <source>How well a passage was kept overnight was linked to how few repetitions were wrong, not to how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo aims for few misses, and counts clean runs rather than minutes.</source>
         <translation>Wie gut eine Stelle über Nacht behalten wurde, hing damit zusammen, wie wenige Durchläufe falsch waren, nicht damit, wie lange oder wie oft sie gespielt wurde: siebzehn Pianistinnen und Pianisten, drei Takte (Duke, Simmons und Cash 2009). Darum hält Piolo die Zahl der Fehler klein und zählt saubere Durchläufe, nicht Minuten.</translation>
     </message>
     <message id="help.start.why.slow">
@@ -2638,7 +2638,7 @@
         <translation>Stopp: %1</translation>
     </message>
     <message id="log.never-two-days-missed">
-        <source>You have not missed two days in a row in four weeks; one now and then is fine.</source>
+        <source>No two days missed in a row in four weeks; one now and then is fine.</source>
         <translation>In vier Wochen nie zwei Tage hintereinander ausgelassen; einer ab und zu ist in Ordnung.</translation>
     </message>
     <message id="log.no-day-missed">
@@ -3117,7 +3117,7 @@
     </message>
     <message id="passages.from-score">
         <source>From a score</source>
-        <translation>Aus einer Partitur</translation>
+        <translation>Aus Notendatei</translation>
     </message>
     <message id="passages.line">
         <source>%1 · %2</source>
@@ -3176,7 +3176,7 @@
         <translation>Rückgängig</translation>
     </message>
     <message id="passages.search">
-        <source>Search by piece, name, bars or note value</source>
+        <source>Search piece, name, bars, note value</source>
         <translation>Suche nach Stück, Name, Takten oder Notenwert</translation>
     </message>
     <message id="passages.secure" numerus="yes">
@@ -3257,8 +3257,8 @@
         <translation>Ja, weiter</translation>
     </message>
     <message id="pedal.hint">
-        <source>One key starts the click and, while it runs, marks a miss: %1. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
-        <translation>Mit %1 startest du den Klick und markierst, solange er läuft, einen Fehler. Hast du ein Blätterpedal? Drück hier die Schaltfläche und dann das Pedal. Ein MIDI-Schalter geht auch; mehr dazu in den Einstellungen.</translation>
+        <source>Keys that start the click and, while it runs, mark a miss: %1. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings.</source>
+        <translation>Tasten, die den Klick starten und, solange er läuft, einen Fehler markieren: %1. Hast du ein Blätterpedal? Klick hier auf die Schaltfläche und drück dann das Pedal. Ein MIDI-Schalter geht auch; siehe Einstellungen.</translation>
     </message>
     <message id="pedal.press">
         <source>Press the pedal now (Esc to cancel)</source>
@@ -3570,14 +3570,14 @@
     </message>
     <message id="practice.pause">
         <source>Without a key press, pause and ask after</source>
-        <translation>Anhalten und nachfragen, wenn so lange keine Taste kommt</translation>
+        <translation>Durchläufe ohne Tastendruck, bis Piolo anhält und nachfragt</translation>
     </message>
     <message id="practice.pause.never">
         <source>never</source>
         <translation>nie</translation>
     </message>
     <message id="practice.play-on">
-        <source>Play on after a miss: the run goes on to its end, and the tempo drops once</source>
+        <source>Play on after a miss: the run goes on, and the tempo drops only once</source>
         <translation>Nach einem Fehler weiterspielen: Der Durchlauf geht bis zum Ende, und das Tempo sinkt nur einmal</translation>
     </message>
     <message id="practice.reaction">
@@ -3597,8 +3597,8 @@
         <translation>keine Pause</translation>
     </message>
     <message id="practice.secure-days">
-        <source>A passage is secure as a whole after being secure on</source>
-        <translation>Sichere Tage, bis eine Stelle im Ganzen sicher ist</translation>
+        <source>A passage is fully secure after being secure on</source>
+        <translation>Sichere Tage, bis eine Stelle ganz sicher ist</translation>
     </message>
     <message id="practice.title">
         <source>Practice</source>
@@ -4799,7 +4799,7 @@
     </message>
     <message id="today.played">
         <source>Played today</source>
-        <translation>Gespielt</translation>
+        <translation>Heute gespielt</translation>
     </message>
     <message id="today.read-only">
         <source>not recorded</source>

@@ -66,7 +66,7 @@
     </message>
     <message id="breaks.in-parts">
         <source></source>
-        <translation>Split into %1 parts</translation>
+        <translation>Split in %1</translation>
     </message>
     <message id="breaks.in-parts.hint">
         <source></source>
@@ -1289,7 +1289,7 @@
     </message>
     <message id="help.drill.what.secure">
         <source></source>
-        <translation>A full streak at the target counts as secure. A passage that was secure on three different days is secure as a whole. A new day starts two rungs below your last full streak. You can change both in the settings.</translation>
+        <translation>A full streak at the target counts as secure. A passage that was secure on three different days is fully secure. A new day starts two rungs below your last full streak. You can change both in the settings.</translation>
     </message>
     <message id="help.drill.what.ways">
         <source></source>
@@ -1297,7 +1297,7 @@
     </message>
     <message id="help.drill.why.climbing">
         <source></source>
-        <translation>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps misses few and the record honest.</translation>
+        <translation>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps the number of misses low and the record honest.</translation>
     </message>
     <message id="help.drill.why.full-streak">
         <source></source>
@@ -1666,7 +1666,7 @@
     </message>
     <message id="help.start.why.few-misses">
         <source></source>
-        <translation>How well a passage was kept overnight was linked to how few repetitions were wrong, not to how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</translation>
+        <translation>How well a passage was kept overnight was linked to how few repetitions were wrong, not to how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo aims for few misses, and counts clean runs rather than minutes.</translation>
     </message>
     <message id="help.start.why.slow">
         <source></source>
@@ -2281,7 +2281,7 @@
     </message>
     <message id="log.never-two-days-missed">
         <source></source>
-        <translation>You have not missed two days in a row in four weeks; one now and then is fine.</translation>
+        <translation>No two days missed in a row in four weeks; one now and then is fine.</translation>
     </message>
     <message id="log.no-day-missed">
         <source></source>
@@ -2824,7 +2824,7 @@
     </message>
     <message id="passages.search">
         <source></source>
-        <translation>Search by piece, name, bars or note value</translation>
+        <translation>Search piece, name, bars, note value</translation>
     </message>
     <message id="passages.secure" numerus="yes">
         <source></source>
@@ -2906,7 +2906,7 @@
     </message>
     <message id="pedal.hint">
         <source></source>
-        <translation>One key starts the click and, while it runs, marks a miss: %1. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</translation>
+        <translation>Keys that start the click and, while it runs, mark a miss: %1. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings.</translation>
     </message>
     <message id="pedal.press">
         <source></source>
@@ -3229,7 +3229,7 @@
     </message>
     <message id="practice.play-on">
         <source></source>
-        <translation>Play on after a miss: the run goes on to its end, and the tempo drops once</translation>
+        <translation>Play on after a miss: the run goes on, and the tempo drops only once</translation>
     </message>
     <message id="practice.reaction">
         <source></source>
@@ -3249,7 +3249,7 @@
     </message>
     <message id="practice.secure-days">
         <source></source>
-        <translation>A passage is secure as a whole after being secure on</translation>
+        <translation>A passage is fully secure after being secure on</translation>
     </message>
     <message id="practice.title">
         <source></source>

@@ -64,8 +64,8 @@
         <translation>Qui compaiono i tuoi errori, per battuta e movimento.</translation>
     </message>
     <message id="breaks.in-parts">
-        <source>Split into %1 parts</source>
-        <translation>Dividi in %1 parti</translation>
+        <source>Split in %1</source>
+        <translation>Dividi in %1</translation>
     </message>
     <message id="breaks.in-parts.hint">
         <source>Makes a passage of each part; a part ends on the beat where the next one begins</source>
@@ -655,7 +655,7 @@
     </message>
     <message id="drill.count-in">
         <source>%1-bar count-in</source>
-        <translation>%1 a vuoto</translation>
+        <translation>%1 battute a vuoto</translation>
     </message>
     <message id="drill.curve">
         <source>Tempo, last 14 days</source>
@@ -675,7 +675,7 @@
     </message>
     <message id="drill.felt-as">
         <source>felt as %1</source>
-        <translation>sentito %1</translation>
+        <translation>sentito: %1</translation>
     </message>
     <message id="drill.felt-beat">
         <source>Felt beat</source>
@@ -731,11 +731,11 @@
     </message>
     <message id="drill.no-count-in">
         <source>no count-in</source>
-        <translation>nessuna a vuoto</translation>
+        <translation>senza battute a vuoto</translation>
     </message>
     <message id="drill.one-bar-count-in">
         <source>one-bar count-in</source>
-        <translation>una a vuoto</translation>
+        <translation>battuta a vuoto</translation>
     </message>
     <message id="drill.only-heard">
         <source>%1 · just listening: nothing counts</source>
@@ -1511,7 +1511,7 @@
     </message>
     <message id="form.remove">
         <source>Remove</source>
-        <translation>Rimuovi</translation>
+        <translation>Togli</translation>
     </message>
     <message id="form.rhythm">
         <source>Rhythm</source>
@@ -1650,16 +1650,16 @@
         <translation>Hai premuto tardi? Se premi durante il respiro dopo una ripetizione pulita, quella diventa comunque un errore.</translation>
     </message>
     <message id="help.drill.what.secure">
-        <source>A full streak at the target counts as secure. A passage that was secure on three different days is secure as a whole. A new day starts two rungs below your last full streak. You can change both in the settings.</source>
-        <translation>Una serie piena al tempo obiettivo conta come sicura. Un passaggio che è stato sicuro in tre giorni diversi è sicuro del tutto. Un nuovo giorno comincia due pioli sotto la tua ultima serie piena. Puoi cambiare entrambe le cose nelle impostazioni.</translation>
+        <source>A full streak at the target counts as secure. A passage that was secure on three different days is fully secure. A new day starts two rungs below your last full streak. You can change both in the settings.</source>
+        <translation>Una serie piena al tempo obiettivo conta come sicura. Un passaggio che è stato sicuro in tre giorni diversi è del tutto sicuro. Un nuovo giorno comincia due pioli sotto la tua ultima serie piena. Puoi cambiare entrambe le cose nelle impostazioni.</translation>
     </message>
     <message id="help.drill.what.ways">
         <source>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your streak stays. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</source>
         <translation>Movimento sentito: quarto = 60 e ottavo = 120 sono la stessa velocità; se scegli un altro movimento, tutti i tempi vengono convertiti e la serie resta. Trova il tuo tempo: indicane uno che pensi di saper suonare, e ogni errore lo abbassa finché una serie piena non trova il tuo. Una prova, e le ripetizioni senza clic, nel contesto o a metà tempo, non cambiano nulla. Ogni articolazione ha il suo record.</translation>
     </message>
     <message id="help.drill.why.climbing">
-        <source>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps misses few and the record honest.</source>
-        <translation>Salire passo per passo è consuetudine, ma non è dimostrato che sia meglio di altri ordini di tempi: fra sessanta studenti di strumenti a fiato la salita costante, il tempo di esecuzione e l&apos;alternanza dei due non fecero una differenza significativa (Henley 2001). La regola mantiene pochi gli errori e onesto il diario.</translation>
+        <source>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps the number of misses low and the record honest.</source>
+        <translation>Salire passo per passo è consuetudine, ma non è dimostrato che sia meglio di altri ordini di tempi: fra sessanta studenti di strumenti a fiato la salita costante, il tempo di esecuzione e l&apos;alternanza dei due non fecero una differenza significativa (Henley 2001). La regola limita gli errori e tiene onesto il diario.</translation>
     </message>
     <message id="help.drill.why.full-streak">
         <source>A full streak is not proof: five clean runs out of five only show, at 95% confidence, that more than 54 of 100 runs are clean.</source>
@@ -2026,8 +2026,8 @@
         <translation>Un passaggio attraversa cinque tappe: lento con il clic, sicuro al tempo obiettivo, senza clic, nel contesto con altre due battute per lato, e nelle filate del brano. Quando il tuo diario suggerisce la tappa successiva, la schermata «Studio» dice perché. Decidi tu, e puoi tornare indietro.</translation>
     </message>
     <message id="help.start.why.few-misses">
-        <source>How well a passage was kept overnight was linked to how few repetitions were wrong, not to how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo keeps misses few, and counts clean runs rather than minutes.</source>
-        <translation>Quanto un passaggio restava dopo una notte andava di pari passo con quanto poche ripetizioni erano sbagliate, non con quanto a lungo o quanto spesso era suonato: diciassette pianisti, tre battute (Duke, Simmons e Cash 2009). Per questo Piolo mantiene pochi gli errori, e conta le ripetizioni pulite, non i minuti.</translation>
+        <source>How well a passage was kept overnight was linked to how few repetitions were wrong, not to how long or how often it was played: seventeen pianists, three bars (Duke, Simmons and Cash 2009). That is why Piolo aims for few misses, and counts clean runs rather than minutes.</source>
+        <translation>Quanto un passaggio restava dopo una notte andava di pari passo con quanto poche ripetizioni erano sbagliate, non con quanto a lungo o quanto spesso era suonato: diciassette pianisti, tre battute (Duke, Simmons e Cash 2009). Per questo Piolo punta a pochi errori, e conta le ripetizioni pulite, non i minuti.</translation>
     </message>
     <message id="help.start.why.slow">
         <source>Nearly all players say that they practise slowly (Allingham and Wöllner 2022): that shows what is usual, not what works. They also see its pitfalls, such as movements that differ from fast ones (2023). That is why you can always try a run at the target.</source>
@@ -2638,7 +2638,7 @@
         <translation>stop: %1</translation>
     </message>
     <message id="log.never-two-days-missed">
-        <source>You have not missed two days in a row in four weeks; one now and then is fine.</source>
+        <source>No two days missed in a row in four weeks; one now and then is fine.</source>
         <translation>In quattro settimane mai due giorni saltati di fila; uno ogni tanto va bene.</translation>
     </message>
     <message id="log.no-day-missed">
@@ -3117,7 +3117,7 @@
     </message>
     <message id="passages.from-score">
         <source>From a score</source>
-        <translation>Da una partitura</translation>
+        <translation>Da file musicale</translation>
     </message>
     <message id="passages.line">
         <source>%1 · %2</source>
@@ -3176,7 +3176,7 @@
         <translation>Annulla</translation>
     </message>
     <message id="passages.search">
-        <source>Search by piece, name, bars or note value</source>
+        <source>Search piece, name, bars, note value</source>
         <translation>Cerca per brano, nome, battute o figura</translation>
     </message>
     <message id="passages.secure" numerus="yes">
@@ -3257,8 +3257,8 @@
         <translation>Sì, avanti</translation>
     </message>
     <message id="pedal.hint">
-        <source>One key starts the click and, while it runs, marks a miss: %1. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings for more.</source>
-        <translation>Con %1 avvii il clic e, mentre suona, segni un errore. Hai un pedale voltapagina? Premi qui il pulsante, poi il pedale. Va bene anche un interruttore MIDI; il resto è nelle impostazioni.</translation>
+        <source>Keys that start the click and, while it runs, mark a miss: %1. Do you have a page turner pedal? Press the button here, then the pedal. A MIDI switch works too; see the settings.</source>
+        <translation>Tasti che avviano il clic e, mentre suona, segnano un errore: %1. Hai un pedale voltapagina? Fai clic qui sul pulsante, poi premi il pedale. Va bene anche un interruttore MIDI; vedi le impostazioni.</translation>
     </message>
     <message id="pedal.press">
         <source>Press the pedal now (Esc to cancel)</source>
@@ -3570,15 +3570,15 @@
     </message>
     <message id="practice.pause">
         <source>Without a key press, pause and ask after</source>
-        <translation>Se non premo tasti, fermati e chiedi dopo</translation>
+        <translation>Ripetizioni senza un tasto, poi Piolo si ferma e chiede</translation>
     </message>
     <message id="practice.pause.never">
         <source>never</source>
         <translation>mai</translation>
     </message>
     <message id="practice.play-on">
-        <source>Play on after a miss: the run goes on to its end, and the tempo drops once</source>
-        <translation>Vai avanti dopo un errore: la ripetizione arriva in fondo, e il tempo scende una volta sola</translation>
+        <source>Play on after a miss: the run goes on, and the tempo drops only once</source>
+        <translation>Vai avanti dopo un errore: si arriva in fondo, e il tempo scende una volta sola</translation>
     </message>
     <message id="practice.reaction">
         <source>Reaction time, from slip to key (a guess: set your own)</source>
@@ -3597,8 +3597,8 @@
         <translation>nessuna pausa</translation>
     </message>
     <message id="practice.secure-days">
-        <source>A passage is secure as a whole after being secure on</source>
-        <translation>Un passaggio è sicuro del tutto dopo esserlo stato per</translation>
+        <source>A passage is fully secure after being secure on</source>
+        <translation>Un passaggio è del tutto sicuro se lo è stato in</translation>
     </message>
     <message id="practice.title">
         <source>Practice</source>

@@ -40,7 +40,7 @@ TEST_CASE("piolo --help names every verb and option of the window") {
     checkWidth(help);
 }
 
-TEST_CASE("every verb has a help with its options and an example, wherever --help stands") {
+TEST_CASE("every verb has a help with its options and an example, wherever --help is") {
     for (const Verb& verb : verbs()) {
         const std::string name(verb.name);
         CAPTURE(name);

@@ -51,7 +51,7 @@ std::string complaint(const Include& include, const std::map<std::string, std::s
     static const std::set<std::string> noWorld{"thread",     "mutex",        "fstream",
                                                "filesystem", "chrono",       "ctime",
                                                "future",     "shared_mutex", "condition_variable"};
-    if (!table.contains(include.room)) return "stands in a room that src/rooms.cmake does not have";
+    if (!table.contains(include.room)) return "is in a room that src/rooms.cmake does not have";
     if (include.quoted) {
         const std::string room = include.header.substr(0, include.header.find('/'));
         const bool own = room == include.room || include.header.find('/') == std::string::npos;

@@ -41,7 +41,7 @@ TEST_CASE("every folder has a line in the room map, and every line has a folder 
         CHECK(mapped.contains(folder));
     }
     for (const auto& folder : mapped) {
-        INFO(folder << " stands in DEVELOPERS.md and nowhere else");
+        INFO(folder << " is in DEVELOPERS.md and nowhere else");
         CHECK(fs::exists(fs::path(PIOLO_SOURCE_DIR) / folder));
     }
 }

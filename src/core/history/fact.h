@@ -10,7 +10,7 @@
 
 namespace piolo {
 
-/// A fact and where it stands. The notebook sorts by order, device, seq.
+/// A fact and its place in the order. The notebook sorts by order, device, seq.
 struct Fact {
     Id id;
     std::string device;
@@ -21,7 +21,7 @@ struct Fact {
     bool operator==(const Fact&) const = default;
 };
 
-/// True when `a` stands before `b`: by order, device, seq, then id.
+/// True when `a` comes before `b`: by order, device, seq, then id.
 [[nodiscard]] bool standsBefore(const Fact& a, const Fact& b) noexcept;
 
 } // namespace piolo

@@ -18,7 +18,7 @@ namespace piolo {
 
 class StoredHistory;
 
-/// Grows by facts; belongs to one thread. A fact that stands last in its passage costs one step at the next
+/// Grows by facts; belongs to one thread. A fact that is the last of its passage costs one step at the next
 /// reading; one that arrives late or corrects (back, late miss, doubt) costs a refold of that passage.
 ///
 /// How a passage is folded, where the rule itself is silent:
@@ -74,7 +74,7 @@ public:
     /// The figures of one day; `passage` none: all passages.
     [[nodiscard]] DayFigures day(Date date, Id passage) const;
     /// The tempo at which `date` opens this passage, or nothing when it was played or opened on that date
-    /// already (also when that opening was taken back), was never played, or stands at that tempo anyway.
+    /// already (also when that opening was taken back), was never played, or is at that tempo anyway.
     [[nodiscard]] std::optional<Tempo> opening(Id passage, Date date) const;
 
 private:

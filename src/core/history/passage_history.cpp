@@ -105,7 +105,7 @@ void PassageHistory::fold() {
         folded_ = 0;
         stale_ = false;
         const auto first = std::find_if(facts_.begin(), facts_.end(), [this](const Fact* fact) {
-            return givesTempi(*fact) && stands(*fact);
+            return givesTempi(*fact) && counts(*fact);
         });
         if (first == facts_.end()) return;
         defining_ = static_cast<std::size_t>(first - facts_.begin());
@@ -113,7 +113,7 @@ void PassageHistory::fold() {
     }
     if (!fold_) return;
     for (; folded_ < facts_.size(); ++folded_)
-        if (stands(*facts_[folded_])) fold_->add(*facts_[folded_], corrections_);
+        if (counts(*facts_[folded_])) fold_->add(*facts_[folded_], corrections_);
 }
 
 PassageRecord* PassageHistory::record() {
@@ -133,7 +133,7 @@ Id PassageHistory::backTarget(std::string_view device) {
     fold();
     for (auto at = facts_.rbegin(); at != facts_.rend(); ++at) {
         const Fact& fact = **at;
-        if (fact.device == device && canGoBack(fact.body) && stands(fact)) return fact.id;
+        if (fact.device == device && canGoBack(fact.body) && counts(fact)) return fact.id;
     }
     return {};
 }
@@ -143,7 +143,7 @@ bool PassageHistory::opened(Date date) {
     fetch();
     fold();
     return std::any_of(facts_.begin(), facts_.end(), [&](const Fact* fact) {
-        return happened(*fact) && fact->at.date() == date && (stands(*fact) || isOpening(fact->body));
+        return happened(*fact) && fact->at.date() == date && (counts(*fact) || isOpening(fact->body));
     });
 }
 

@@ -47,7 +47,7 @@ private:
     void remember(const Fact& fact);
     void fetch();
     void fold();
-    [[nodiscard]] bool stands(const Fact& fact) const { return !corrections_.retracted.contains(fact.id); }
+    [[nodiscard]] bool counts(const Fact& fact) const { return !corrections_.retracted.contains(fact.id); }
 
     Id passage_;
     std::shared_ptr<const StoredHistory> stored_; ///< null once the facts are in memory

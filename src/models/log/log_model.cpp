@@ -165,21 +165,21 @@ QVariantList LogModel::entriesOf(int day, int line) const {
 void LogModel::takeBack(const QString& passage, const QString& entry) {
     const Id subject = idOf(passage);
     const Id wanted = idOf(entry);
-    if (!book_.readOnly() && stands(subject, wanted)) book_.record(BackFact{subject, wanted});
+    if (!book_.readOnly() && counts(subject, wanted)) book_.record(BackFact{subject, wanted});
 }
 
 void LogModel::setNote(const QString& passage, const QString& entry, const QString& text) {
     const Id subject = idOf(passage);
     const Id about = idOf(entry);
     const PassageRecord* const record = book_.notebook().passage(subject);
-    if (record == nullptr || book_.readOnly() || !stands(subject, about)) return;
+    if (record == nullptr || book_.readOnly() || !counts(subject, about)) return;
     const std::string note = shortened(text.simplified(), NoteFact::longest);
     const auto before = record->notes.find(about);
     if (note != (before == record->notes.end() ? std::string() : before->second))
         book_.record(NoteFact{subject, about, note});
 }
 
-bool LogModel::stands(Id subject, Id wanted) const {
+bool LogModel::counts(Id subject, Id wanted) const {
     const auto isIt = [wanted](const auto& its) { return its.id == wanted; };
     if (const PassageRecord* const record = book_.notebook().passage(subject))
         return std::any_of(record->entries.begin(), record->entries.end(), isIt);

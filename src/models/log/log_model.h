@@ -101,7 +101,7 @@ private:
     void follow();
     void refresh();
     void filterBy(const practice::LogFilter& filter);
-    [[nodiscard]] bool stands(Id subject, Id wanted) const;
+    [[nodiscard]] bool counts(Id subject, Id wanted) const;
     [[nodiscard]] QVariantList lineMaps(const practice::LogDay& day) const;
     [[nodiscard]] QString figuresText(const practice::LogDay& day) const;
 

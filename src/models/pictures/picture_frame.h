@@ -2,7 +2,7 @@
 // The frame around a passage on the picture of its page, as it is moved and before it is kept.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -21,9 +21,9 @@ class PictureFrame : public QObject {
     Q_PROPERTY(int right READ right NOTIFY changed)
     Q_PROPERTY(int top READ top NOTIFY changed)
     Q_PROPERTY(int bottom READ bottom NOTIFY changed)
-    /// It stands elsewhere than it was shown.
+    /// It is elsewhere than it was shown.
     Q_PROPERTY(bool moved READ moved NOTIFY changed)
-    /// Where it stands, in words.
+    /// Where it is, in words.
     Q_PROPERTY(QString sentence READ sentence NOTIFY changed)
 public:
     enum Edge { Left = 1, Right = 2, Top = 4, Bottom = 8, All = 15 };
@@ -47,7 +47,7 @@ public:
 
     /// Moves those edges (a sum of Edge; All: the frame as it is) as far as the page reaches.
     Q_INVOKABLE void move(int edges, int across, int down);
-    /// Remembers where it stands; dragTo() then counts from there.
+    /// Remembers where it is; dragTo() then counts from there.
     Q_INVOKABLE void hold() { held_ = now_; }
     Q_INVOKABLE void dragTo(int edges, int across, int down);
     /// Around the whole page.

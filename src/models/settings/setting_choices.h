@@ -2,7 +2,7 @@
 // What can be chosen, as lists of {value, text}.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QString>
 #include <QVariantList>
 

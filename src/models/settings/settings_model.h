@@ -2,7 +2,7 @@
 // The settings: practice settings, which are facts and travel with the folder, and those of this machine.
 #pragma once
 
-// Qt stands first: moc cannot read the standard headers before it.
+// Qt comes first: moc cannot read the standard headers before it.
 #include <QObject>
 #include <QString>
 #include <QTimer>

@@ -69,14 +69,14 @@ TEST_CASE_FIXTURE(FiguresFixture, "a day's minutes stand by kind, in shares of t
 }
 
 TEST_CASE_FIXTURE(FiguresFixture,
-                  "one missed day is fine; two in a row are pointed out, and mended by today") {
+                  "one missed day is fine; two in a row are pointed out, and put right by today") {
     const Id id = addPassage("coda");
     practise(id, 10);
     clock->nextDay();
     clock->nextDay();
     practise(id, 10);
     read();
-    CHECK(figures.gapText().contains("not missed two days in a row"));
+    CHECK(figures.gapText().contains("No two days missed in a row"));
     CHECK(day(1)["missed"].toBool());
     CHECK(!day(1)["longGap"].toBool());
     for (int days = 0; days < 3; ++days) clock->nextDay();
@@ -163,7 +163,7 @@ TEST_CASE_FIXTURE(FiguresFixture,
                   "in parts that overlap by a beat: each lands where the next begins, to the end") {
     const Id id = addPassage("coda", {}, 41);
     read(id);
-    CHECK(figures.partsText() == "Split into two parts");
+    CHECK(figures.partsText() == "Split in two");
     figures.makeParts();
     const auto ids = book->notebook().passages();
     REQUIRE(ids.size() == 3);

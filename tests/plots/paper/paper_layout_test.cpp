@@ -150,7 +150,7 @@ TEST_CASE("a long title is elided before the day's line, and nothing is drawn in
     PaperSheet sheet =
         sheetOf({ladder(9, 17,
                         "The very long way from the second ending to the last movement's coda, "
-                        "with everything that stands between them")});
+                        "with everything between them")});
     sheet.ladders[0].lines[0] = QString(400, u'w');
     const PaperLayout layout = layOutPaper(sheet.ladders, sheet.paper);
     QImage image(layout.size, QImage::Format_RGB32);
