@@ -93,7 +93,9 @@ TEST_CASE("what was appended since is folded on top, by whichever device and of 
             CHECK(kept.agrees());
         }
         const Fact elsewhere = kept.folder.more().front();
-        kept.folder.appendBytes(std::string(32, 'c') + "-2026.jsonl", toLine(elsewhere) + "\n");
+        std::string other(32, 'c');
+        other += "-2026.jsonl";
+        kept.folder.appendBytes(other, toLine(elsewhere) + "\n");
         CHECK(kept.agrees());
         CHECK(kept.keep());
         CHECK(kept.agrees());
