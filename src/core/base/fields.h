@@ -8,9 +8,11 @@
 // between two things (core/passage), the ids that a fact names (src/practice). It has
 //
 //     in.field(key, value, bounds...)    one member; the bounds are Range, Longest, Name, Most, OneOf
-//     in.unusual(key, unusual, with)     calls with() where the key may be missing because its value is the
-//     usual one in.known(key, known, with)         calls with() where the key may be missing because there is
-//     no value in.check(fits, key)                a bound that holds between members
+//     in.unusual(key, unusual, with)     calls with() unless the key is missing for the usual value
+//
+//     in.known(key, known, with)         calls with() unless the key is missing for no value
+//
+//     in.check(fits, key)                a bound that holds between members
 //
 // A value that is written as a list of fixed length has describeItems() instead, with in.item(value, range)
 // and in.lastItem(value, range, usual), which may be missing. To write, a copy is described: describe() may
@@ -75,6 +77,19 @@ void ifKnown(Fields& in, const char* key, std::optional<Value>& value, Bounds...
         in.field(key, *value, bounds...);
     });
 }
+
+/// The part of a `Fields` that goes through what a value has, and leaves out what it would not write.
+struct PresentFields {
+    template <typename With>
+    void unusual(const char* /*key*/, bool unusual, With with) {
+        if (unusual) with();
+    }
+    template <typename With>
+    void known(const char* /*key*/, bool known, With with) {
+        if (known) with();
+    }
+    void check(bool /*fits*/, const char* /*key*/) {}
+};
 
 /// Goes through nothing: for asking whether a type is described.
 struct NoFields {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/drill/drill.h"
 
+#include "engine/click/pulse_event.h"
+
 #include <algorithm>
 
 namespace piolo::engine {
@@ -90,13 +92,7 @@ void Drill::pulse() noexcept {
     const auto place = timeline_.section().placeOf(tick, measure_);
     if (isSent(tick, place)) {
         const auto click = clickAt(tick, place);
-        auto sent = event(Event::Kind::pulse, now_);
-        sent.layer = click.layer;
-        sent.sounds = click.sounds;
-        sent.waits = place.waits;
-        sent.bar = place.bar;
-        sent.beat = place.beat;
-        sent.part = place.part;
+        auto sent = pulseEvent(event(Event::Kind::pulse, now_), click, place);
         sent.run = timeline_.inRun() ? run_.number : 0;
         sender_.sendPulse(sent);
         if (heard_ && place.beat == 0 && place.part == 0) muted_ = false;

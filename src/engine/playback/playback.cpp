@@ -2,6 +2,7 @@
 #include "engine/playback/playback.h"
 
 #include "engine/click/ceiling.h"
+#include "engine/click/pulse_event.h"
 
 #include <algorithm>
 #include <limits>
@@ -87,14 +88,7 @@ bool Playback::happensAt(std::uint64_t now) noexcept {
 void Playback::pulse() noexcept {
     const auto click = pulses_.click();
     const auto place = pulses_.place();
-    auto sent = event(Event::Kind::pulse, pulse_);
-    sent.layer = click.layer;
-    sent.sounds = click.sounds;
-    sent.waits = place.waits;
-    sent.bar = place.bar;
-    sent.beat = place.beat;
-    sent.part = place.part;
-    if (pulses_.isSent()) sender_.sendPulse(sent);
+    if (pulses_.isSent()) sender_.sendPulse(pulseEvent(event(Event::Kind::pulse, pulse_), click, place));
     if (click.sounds) bank_.strike(mix_, click.layer, 0, place.beat == 0);
     pulses_.advance();
     findPulse();

@@ -15,7 +15,7 @@
 namespace piolo::journal {
 
 /// A `Fields` for describe(): adds keys to `object` in the order in which they are described.
-class JsonWriting {
+class JsonWriting : public PresentFields {
 public:
     using Json = nlohmann::ordered_json;
 
@@ -25,15 +25,6 @@ public:
     void field(const char* key, Value& value, Bounds... bounds) {
         object_[key] = jsonOf(value, bounds...);
     }
-    template <typename With>
-    void unusual(const char* /*key*/, bool unusual, With with) {
-        if (unusual) with();
-    }
-    template <typename With>
-    void known(const char* /*key*/, bool known, With with) {
-        if (known) with();
-    }
-    void check(bool /*fits*/, const char* /*key*/) {}
 
 private:
     /// The numbers of a list of fixed length.

@@ -49,7 +49,7 @@ TypedPassage recordedForm(const Notebook& notebook, Id id) {
 }
 
 TypedPassage firstHalfOf(const TypedPassage& whole, const Notebook& notebook, Id passage) {
-    const Id piece = Id::parse(whole.piece.toStdString()).value_or(Id{});
+    const Id piece = idOf(whole.piece);
     TypedPassage half{whole.values, whole.piece, recordedPiece(notebook, piece)};
     const int bars = std::max(1, whole.values.value("bars").toString().toInt() / 2);
     half.values.insert("title", QString());

@@ -10,7 +10,7 @@ namespace piolo::practice {
 namespace {
 
 /// Gathers ids: a `Fields` for describe().
-class NamedIds {
+class NamedIds : public PresentFields {
 public:
     template <typename Value, typename... Bounds>
     void field(const char* /*key*/, Value& value, Bounds... /*bounds*/) {
@@ -21,15 +21,6 @@ public:
         else if constexpr (Described<Value>)
             describe(*this, value);
     }
-    template <typename With>
-    void unusual(const char* /*key*/, bool unusual, With with) {
-        if (unusual) with();
-    }
-    template <typename With>
-    void known(const char* /*key*/, bool known, With with) {
-        if (known) with();
-    }
-    void check(bool /*fits*/, const char* /*key*/) {}
 
     std::vector<Id> ids;
 };
