@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "device/sound/render_host.h"
 
+#include "device/sound/wide_registers.h"
+
 #include <algorithm>
 #include <chrono>
 #include <thread>
@@ -21,6 +23,7 @@ std::optional<std::int32_t> RenderHost::takeSilently(RenderOwnership::Number num
 /// `rate` 0 keeps the previous rate.
 bool RenderHost::claim(RenderOwnership::Number number, std::int32_t rate, bool heard) {
     if (!ownership_.claim(number)) return false;
+    clearWideRegisters();
     for (;;) {
         if (const Turn turn{ownership_, number}) {
             if (rate == 0) rate = rate_ == 0 ? usualRate : rate_;
@@ -41,6 +44,7 @@ bool RenderHost::render(RenderOwnership::Number number, std::span<float> out) no
         std::fill(out.begin(), out.end(), 0.0F);
         return false;
     }
+    clearWideRegisters();
     for (auto rest = out; !rest.empty();) {
         const auto block = rest.first(std::min<std::size_t>(rest.size(), maxBlock));
         renderer_->render(block);

@@ -123,7 +123,7 @@ TrackPlayer::TrackPlayer(ClickTrack track) : state_(std::make_unique<State>()) {
 TrackPlayer::~TrackPlayer() = default;
 
 void TrackPlayer::prepare(SampleRate rate, int /*maxBlock*/) {
-    state_->bank.prepare(rate, std::span(&state_->track.mix.voice, 1));
+    state_->bank.prepareVoice(rate, state_->track.mix.voice);
     state_->walk.emplace(state_->track, rate);
     state_->now = 0;
     state_->length = lengthOf(state_->track, rate);

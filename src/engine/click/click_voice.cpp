@@ -75,6 +75,15 @@ Stroke strokeOf(Layer layer, bool barBegins) noexcept {
 struct ClickBank::Tables {
     std::array<std::array<Table, strokeCount>, voiceCount> clicks;
     std::array<Table, cueCount> cues;
+
+    void addVoice(SampleRate rate, Voice voice) {
+        auto& strokes = clicks[static_cast<std::size_t>(voice)];
+        for (std::size_t i = 0; i < strokes.size(); ++i)
+            strokes[i] = Table(clickTable(voice, static_cast<Stroke>(i), rate));
+    }
+    void addCues(SampleRate rate) {
+        for (std::size_t i = 0; i < cues.size(); ++i) cues[i] = Table(cueTable(static_cast<Cue>(i), rate));
+    }
 };
 
 struct ClickBank::State {
@@ -82,6 +91,10 @@ struct ClickBank::State {
     std::array<Sounding, mostSounding> sounding{}; // oldest first
     std::size_t count = 0;
 
+    void use(std::shared_ptr<const Tables> made) {
+        count = 0;
+        tables = std::move(made);
+    }
     void begin(const Sounding& click) noexcept {
         // A sounding click is never cut off: if there is no room, the new one stays silent.
         if (!(click.gain > 0.0F) || click.rest.empty() || count == mostSounding) return;
@@ -112,22 +125,20 @@ struct ClickBank::State {
 ClickBank::ClickBank() : state_(std::make_unique<State>()) {}
 ClickBank::~ClickBank() = default;
 
-void ClickBank::prepare(SampleRate rate, std::span<const Voice> wanted) {
+void ClickBank::prepare(SampleRate rate) {
     auto made = std::make_shared<Tables>();
-    for (const auto voice : wanted)
-        for (int stroke = 0; stroke < strokeCount; ++stroke)
-            made->clicks[static_cast<std::size_t>(voice)][static_cast<std::size_t>(stroke)] =
-                Table(clickTable(voice, static_cast<Stroke>(stroke), rate));
-    for (std::size_t cue = 0; cue < cueCount; ++cue)
-        made->cues[cue] = Table(cueTable(static_cast<Cue>(cue), rate));
-    state_->count = 0;
-    state_->tables = std::move(made);
+    for (const Voice voice : voices) made->addVoice(rate, voice);
+    made->addCues(rate);
+    state_->use(std::move(made));
 }
 
-void ClickBank::prepareLike(const ClickBank& other) {
-    state_->count = 0;
-    state_->tables = other.state_->tables;
+void ClickBank::prepareVoice(SampleRate rate, Voice voice) {
+    auto made = std::make_shared<Tables>();
+    made->addVoice(rate, voice);
+    state_->use(std::move(made));
 }
+
+void ClickBank::prepareLike(const ClickBank& other) { state_->use(other.state_->tables); }
 
 void ClickBank::strike(const Mix& mix, Layer layer, std::uint32_t offset, bool barBegins) noexcept {
     const auto stroke = static_cast<std::size_t>(strokeOf(layer, barBegins));

@@ -22,8 +22,10 @@ class ClickBank {
 public:
     ClickBank();
     ~ClickBank();
-    /// Builds the tables of `wanted`; all other voices are silent. Not real-time-safe.
-    void prepare(SampleRate rate, std::span<const Voice> wanted = voices);
+    /// Builds the tables of every voice and cue. Not real-time-safe.
+    void prepare(SampleRate rate);
+    /// Builds only the clicks of `voice`; all else is silent. Not real-time-safe.
+    void prepareVoice(SampleRate rate, Voice voice);
     /// Uses the same tables as `other`; they are kept as long as either bank needs them. Not real-time-safe.
     void prepareLike(const ClickBank& other);
     /// Starts a click `offset` samples into the next mix() call. `barBegins` emphasises the first beat of a

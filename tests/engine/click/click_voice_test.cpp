@@ -189,10 +189,10 @@ TEST_CASE("sixty clicks at one sample do not pass full scale") {
     }
 }
 
-TEST_CASE("a bank prepared for one voice has only that voice's clicks, even if it had more before") {
+TEST_CASE("a bank prepared for one voice has only that voice's clicks and no cue, even if it had more before") {
     ClickBank bank;
     bank.prepare({44'100});
-    bank.prepare({48'000}, std::array{Voice::metal});
+    bank.prepareVoice({48'000}, Voice::metal);
     for (const auto voice : voices) {
         bank.strike(mixOf(voice), Layer::downbeat, 0);
         std::vector<float> out(4'800);
@@ -202,6 +202,10 @@ TEST_CASE("a bank prepared for one voice has only that voice's clicks, even if i
         else
             CHECK(peakOf(out) == 0.0F);
     }
+    bank.cue(mixOf(Voice::metal), Cue::rise, 0);
+    std::vector<float> out(4'800);
+    bank.mix(out);
+    CHECK(peakOf(out) == 0.0F);
 }
 
 TEST_CASE("a level scales a click and nothing else, a mute silences its layer alone") {
