@@ -71,7 +71,11 @@ function(add_plugin NAME)
   set_target_properties(piolo_${NAME} PROPERTIES LIBRARY_OUTPUT_DIRECTORY ${PIOLO_BUILT_PLUGINS})
   target_include_directories(piolo_${NAME} PRIVATE ${PROJECT_SOURCE_DIR}/src)
   target_link_libraries(piolo_${NAME} PRIVATE ${PLUGIN_OUTSIDE} piolo_flags)
-  add_dependencies(piolo_${PLUGIN_OF} piolo_${NAME})
+  if(piolo_${PLUGIN_OF} IN_LIST PLUGIN_OUTSIDE) # what it links from the rooms stays inside it
+    target_link_options(piolo_${NAME} PRIVATE -Wl,--exclude-libs,ALL)
+  else()
+    add_dependencies(piolo_${PLUGIN_OF} piolo_${NAME})
+  endif()
   install(TARGETS piolo_${NAME} LIBRARY DESTINATION ${PIOLO_PLUGIN_FOLDER})
 endfunction()
 
@@ -91,7 +95,9 @@ set_target_properties(piolo_practice PROPERTIES AUTOMOC ON)
 add_room(device SEES core engine files practice OUTSIDE Qt6::Core Qt6::Multimedia Threads::Threads)
 add_plugin(midi OF device SOURCE midi_functions.cpp OUTSIDE ${PIOLO_RTMIDI})
 add_room(plots LITE SEES core text OUTSIDE Qt6::Core Qt6::Gui Qt6::Svg)
-add_room(command LITE SEES core text engine files journal score practice plots OUTSIDE Qt6::Core Qt6::Gui)
+add_room(drawings LITE SEES core text plots OUTSIDE Qt6::Core Qt6::Gui)
+add_plugin(drawing OF drawings SOURCE drawing_functions.cpp OUTSIDE piolo_drawings)
+add_room(command LITE SEES core text engine files journal score practice plots drawings OUTSIDE Qt6::Core)
 # By itself, because a test puts a list with one verb more in its place.
 set_source_files_properties(${PROJECT_SOURCE_DIR}/src/command/verbs/verb_list.cpp PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)
 add_room(pictures LITE SEES core files journal OUTSIDE Qt6::Core Qt6::Gui)
@@ -138,21 +144,27 @@ get_target_property(PIOLO_GENERATED piolo_models SOURCES)
 list(FILTER PIOLO_GENERATED INCLUDE REGEX "qmltyperegistrations")
 set_source_files_properties(${PIOLO_GENERATED} PROPERTIES COMPILE_OPTIONS -w)
 
-# The program: src/app, which sees every room, opens the window.
-file(GLOB_RECURSE PIOLO_APP CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/app/*.cpp)
-list(REMOVE_ITEM PIOLO_APP ${PROJECT_SOURCE_DIR}/src/app/main.cpp)
+# The window: src/app, which sees every room.
+file(GLOB_RECURSE PIOLO_APP CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/app/window/*.cpp)
 add_library(piolo_app STATIC ${PIOLO_APP})
 set_target_properties(piolo_app PROPERTIES AUTOMOC ON)
 target_link_libraries(piolo_app PUBLIC piolo_command piolo_device piolo_pictures piolo_models piolo_modelsplugin
   PRIVATE piolo_flags)
 target_compile_options(piolo_app PRIVATE ${PIOLO_LITE})
+
+# main() loads it when no verb is given, so that verbs start without Qt Quick.
+add_plugin(window OF app SOURCE window_functions.cpp OUTSIDE piolo_app)
+target_compile_definitions(piolo_window PRIVATE PIOLO_VERSION="${PROJECT_VERSION}")
+set_target_properties(piolo_window PROPERTIES INSTALL_RPATH $ORIGIN) # it loads the other plugins
+qt_add_resources(piolo_window icon PREFIX / BASE ${PROJECT_SOURCE_DIR}/src/app/window FILES ${PROJECT_SOURCE_DIR}/src/app/window/piolo.svg)
+
+# The program: verbs, or the window.
 add_executable(piolo src/app/main.cpp)
 file(RELATIVE_PATH PIOLO_TO_PLUGINS ${CMAKE_INSTALL_FULL_BINDIR} ${CMAKE_INSTALL_FULL_LIBDIR}/piolo)
 set_target_properties(piolo PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR}
   INSTALL_RPATH $ORIGIN/${PIOLO_TO_PLUGINS})
-target_link_libraries(piolo PRIVATE piolo_app piolo_flags)
-target_compile_definitions(piolo PRIVATE PIOLO_VERSION="${PROJECT_VERSION}")
-qt_add_resources(piolo icon PREFIX / BASE ${PROJECT_SOURCE_DIR}/src/app/window FILES ${PROJECT_SOURCE_DIR}/src/app/window/piolo.svg)
+target_link_libraries(piolo PRIVATE piolo_command piolo_flags)
+add_dependencies(piolo piolo_window piolo_drawing)
 install(FILES ${PROJECT_SOURCE_DIR}/src/app/window/piolo.svg DESTINATION ${CMAKE_INSTALL_DATADIR}/icons/hicolor/scalable/apps)
 install(FILES ${PROJECT_SOURCE_DIR}/src/app/window/piolo.desktop DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
 install(TARGETS piolo RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "demonstration.h"
 
-#include "command/output/curve_picture.h"
 #include "command/output/report.h"
 #include "command/output/written_file.h"
+#include "drawings/curve_picture.h"
 #include "drill_table.h"
 #include "files/wav.h"
 #include "journal/folder/practice_folder.h"
@@ -56,7 +56,7 @@ Done writeClick(const std::string& path, const std::vector<float>& sound) {
 }
 
 Done writeCurve(const std::string& path, const PassageRecord& record, Date today) {
-    const std::string bytes = command::curvePng(record, {curveSize, {today, 14}}, 2);
+    const std::string bytes = drawings::curvePng(record, curveSize, {today, 14}, 2);
     if (bytes.empty()) return Fault{FaultNumber::cannotWrite, {path}, {}};
     return command::writeInFolder(path, bytes);
 }

@@ -22,7 +22,8 @@ bool reportsUse() {
     unsigned b = 0;
     unsigned c = 0;
     unsigned d = 0;
-    return __get_cpuid_count(13, 1, &a, &b, &c, &d) != 0 && (a & 4U) != 0 && __builtin_cpu_supports("avx") != 0;
+    return __get_cpuid_count(13, 1, &a, &b, &c, &d) != 0 && (a & 4U) != 0 &&
+           __builtin_cpu_supports("avx") != 0;
 }
 
 bool wideInUse() {

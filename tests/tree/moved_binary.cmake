@@ -26,6 +26,8 @@ execute_process(COMMAND ${PROGRAM} bars ${FOLDER}/score.mxl RESULT_VARIABLE CODE
 if(NOT CODE EQUAL 1 OR NOT SAID MATCHES "E301: libpiolo_zip.so: ")
   message(FATAL_ERROR "without its library a compressed score gave ${CODE}:\n${SAID}")
 endif()
+# So does a drawing.
+must(${PROGRAM} scale --key C --instrument oboe --out ${FOLDER}/scale.svg)
 # Its QML must come out of the binary, so the build folder's copy is hidden while it runs.
 file(RENAME ${BUILD}/qml ${BUILD}/qml.hidden)
 execute_process(

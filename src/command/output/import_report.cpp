@@ -1,21 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/output/import_report.h"
 
-#include "text/one_line.h"
+#include "command/output/printed_text.h"
 
 #include <algorithm>
 
 namespace piolo::command {
 namespace {
 
-std::string shown(const std::string& text) { return text::onOneLine(text).toStdString(); }
-
 std::string changes(const ImportItem& item) {
     std::string text;
     for (const Difference& difference : item.differences) {
         text += text.empty() ? ": " : ", ";
-        text += difference.key + ' ' + (difference.from.empty() ? "none" : shown(difference.from)) + " -> " +
-                (difference.to.empty() ? "none" : shown(difference.to));
+        text += difference.key + ' ' + (difference.from.empty() ? "none" : printed(difference.from)) +
+                " -> " + (difference.to.empty() ? "none" : printed(difference.to));
     }
     return text;
 }
@@ -28,7 +26,7 @@ const char* deedOf(const ImportItem& item, Differing differing) {
 
 std::string lineOf(const ImportItem& item, Differing differing) {
     std::string line = deedOf(item, differing);
-    line.append(item.isPiece ? ": piece \"" : ": passage \"").append(shown(item.name)).append("\"");
+    line.append(item.isPiece ? ": piece \"" : ": passage \"").append(printed(item.name)).append("\"");
     if (item.state == ImportState::removedHere) line += " (removed here)";
     if (item.editedHere) line += " (edited here since it was imported)";
     return line + changes(item) + '\n';

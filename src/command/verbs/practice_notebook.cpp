@@ -5,6 +5,7 @@
 #include "journal/folder/ports.h"
 #include "journal/folder/practice_folder.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace piolo::command {
@@ -24,6 +25,16 @@ Result<Id> passageNamed(const Notebook& notebook, const std::string& wanted, con
     std::string ids;
     for (const Id id : found) ids.append(ids.empty() ? "" : ", ").append(id.text());
     return Fault{FaultNumber::ambiguousPassage, {location}, {wanted, ids}};
+}
+
+Result<std::vector<Id>> passagesNamed(const Notebook& notebook, const std::vector<std::string>& wanted) {
+    std::vector<Id> ids;
+    for (const std::string& each : wanted) {
+        const auto id = passageNamed(notebook, each, "PASSAGE");
+        if (!id) return id.fault();
+        if (std::find(ids.begin(), ids.end(), *id) == ids.end()) ids.push_back(*id);
+    }
+    return ids;
 }
 
 } // namespace piolo::command

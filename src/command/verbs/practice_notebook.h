@@ -6,6 +6,7 @@
 #include "core/history/notebook.h"
 
 #include <string>
+#include <vector>
 
 namespace piolo::command {
 
@@ -16,5 +17,8 @@ Result<Notebook> readNotebook(const std::string& folder);
 /// The passage with the id or exact title `wanted`. Faults noSuchPassage and ambiguousPassage, with
 /// `location`.
 Result<Id> passageNamed(const Notebook& notebook, const std::string& wanted, const std::string& location);
+
+/// The passages of the arguments PASSAGE, each once. Faults as passageNamed().
+Result<std::vector<Id>> passagesNamed(const Notebook& notebook, const std::vector<std::string>& wanted);
 
 } // namespace piolo::command

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/options/option_reader.h"
 #include "command/output/report.h"
-#include "command/output/staff_picture.h"
+#include "command/output/staff_file.h"
 #include "command/output/written_file.h"
 #include "command/verbs/verb_list.h"
 #include "core/music/pitch_text.h"
 #include "core/scales/scale_passage.h"
-#include "files/atomic_file.h"
 #include "practice/scores/passage_score.h"
 #include "practice/sound_files/playback_file.h"
 #include "score/read/score_file.h"
@@ -14,7 +13,6 @@
 
 #include <algorithm>
 #include <cstdlib>
-#include <span>
 
 namespace piolo::command::scale_verb {
 namespace {
@@ -24,8 +22,8 @@ struct Asked {
     const Instrument* instrument = nullptr;
     NoteRange range;
     std::optional<Tempo> tempo;
-    std::string path;                   ///< "": list the notes
-    std::optional<PictureKind> picture; ///< nothing: a sound file or a score
+    std::string path;                             ///< "": list the notes
+    std::optional<drawings::PictureKind> picture; ///< nothing: a sound file or a score
 };
 
 template <typename Value, std::size_t Count>
@@ -87,7 +85,7 @@ Asked readOptions(OptionReader& in) {
     if (!in.isGiven("--out")) return asked;
     asked.path = in.text("--out");
     const std::size_t kind = in.fileKind("--out", asked.path, {".svg", ".png", ".pdf", ".mid", ".musicxml"});
-    if (kind < 3) asked.picture = static_cast<PictureKind>(kind);
+    if (kind < 3) asked.picture = static_cast<drawings::PictureKind>(kind);
     return asked;
 }
 
@@ -143,11 +141,7 @@ Done writeScore(const Asked& asked, const ScalePart& part) {
 
 Done drawStaff(const Asked& asked, const ScalePart& part) {
     const StaffMusic music = staffOf(scalePassage({}, asked.scale, part, {}));
-    const StaffPicture picture =
-        staffPicture(*asked.picture, music, QString::fromStdString(textOf(asked.scale)), {});
-    if (picture.bytes.empty()) return Fault{FaultNumber::cannotWrite, {asked.path}, {}};
-    const Done written = files::replaceFile(asked.path, std::as_bytes(std::span(picture.bytes)));
-    return written ? say(remarksOn(picture)) : written;
+    return writeStaff(asked.path, *asked.picture, music, textOf(asked.scale), {});
 }
 
 Done write(const Asked& asked, const ScalePart& part) {

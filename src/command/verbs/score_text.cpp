@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/verbs/score_text.h"
 
+#include "command/output/printed_text.h"
 #include "core/music/pitch_text.h"
 #include "core/time/tempo.h"
-#include "text/one_line.h"
 
 namespace piolo::command {
 namespace {
-
-std::string shown(const std::string& text) { return text::onOneLine(text).toStdString(); }
 
 std::string decimal(std::int64_t thousandths) {
     std::string below = std::to_string(1000 + thousandths % 1000).substr(1);
@@ -29,7 +27,7 @@ std::string metersOf(const score::Part& part) {
     const score::TimeSignature* before = nullptr;
     for (const score::Bar& bar : part.bars) {
         if (before == nullptr || bar.time != *before)
-            text += "  bar " + shown(bar.number) + ": " +
+            text += "  bar " + printed(bar.number) + ": " +
                     (bar.time.counted ? bar.time.text() : "no single meter") + '\n';
         before = &bar.time;
     }
@@ -38,7 +36,8 @@ std::string metersOf(const score::Part& part) {
 
 std::string tempoOf(const score::TempoMark& mark) {
     std::string text;
-    if (mark.beat) text = mark.beat->text() + " = " + (mark.text.empty() ? "another beat" : shown(mark.text));
+    if (mark.beat)
+        text = mark.beat->text() + " = " + (mark.text.empty() ? "another beat" : printed(mark.text));
     if (mark.quarters)
         text += std::string(text.empty() ? "" : ", ") + "sounding 1/4 = " + decimal(*mark.quarters);
     return text;
@@ -52,26 +51,26 @@ std::string noteLine(const Note& note) {
 } // namespace
 
 std::string scoreReport(const score::Score& score) {
-    std::string text = (score.title.empty() ? "(no title)" : shown(score.title)) + '\n';
-    if (!score.composer.empty()) text += shown(score.composer) + '\n';
+    std::string text = (score.title.empty() ? "(no title)" : printed(score.title)) + '\n';
+    if (!score.composer.empty()) text += printed(score.composer) + '\n';
     for (std::size_t i = 0; i < score.parts.size(); ++i) {
         const score::Part& part = score.parts[i];
-        text += "part " + std::to_string(i + 1) + ": " + shown(part.name) + ", " +
-                std::to_string(part.bars.size()) + " bars, " + shown(part.bars.front().number) + " to " +
-                shown(part.bars.back().number) + soundsOf(part.bars.front().transposition) + '\n' +
+        text += "part " + std::to_string(i + 1) + ": " + printed(part.name) + ", " +
+                std::to_string(part.bars.size()) + " bars, " + printed(part.bars.front().number) + " to " +
+                printed(part.bars.back().number) + soundsOf(part.bars.front().transposition) + '\n' +
                 metersOf(part);
     }
     for (const score::TempoMark& mark : score.tempi)
         text += "tempo in bar " +
-                shown(score.parts.front().bars.size() > mark.bar ? score.parts.front().bars[mark.bar].number
-                                                                 : std::to_string(mark.bar + 1)) +
+                printed(score.parts.front().bars.size() > mark.bar ? score.parts.front().bars[mark.bar].number
+                                                                   : std::to_string(mark.bar + 1)) +
                 ": " + tempoOf(mark) + '\n';
     return text;
 }
 
 std::string excerptReport(const score::Part& part, const score::Excerpt& made) {
     const Music& music = made.music;
-    std::string text = shown(part.name) + ": " + std::to_string(music.bars) +
+    std::string text = printed(part.name) + ": " + std::to_string(music.bars) +
                        (music.bars == 1 ? " bar" : " bars") + " from bar " + std::to_string(music.firstBar) +
                        (music.pickup.isZero() ? "" : ", pick-up " + music.pickup.text()) + '\n';
     text += "meter " + music.meter.text() + ", beat " + fractionOf(music.meter.beat()).text() +

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/options/option_reader.h"
-#include "command/output/drawing_application.h"
 #include "command/verbs/practice_notebook.h"
 #include "command/verbs/verb_list.h"
+#include "drawings/plugin/drawing_functions.h"
 #include "files/atomic_file.h"
+#include "files/plugin.h"
 #include "plots/paper/paper_words.h"
 
-#include <algorithm>
 #include <span>
 
 namespace piolo::command::sheet_verb {
@@ -31,17 +31,6 @@ SheetOptions readOptions(OptionReader& in, const Arguments& arguments) {
     return read;
 }
 
-/// The named passages, each once.
-Result<std::vector<Id>> idsOf(const Notebook& notebook, const std::vector<std::string>& passages) {
-    std::vector<Id> ids;
-    for (const std::string& wanted : passages) {
-        const auto id = passageNamed(notebook, wanted, "PASSAGE");
-        if (!id) return id.fault();
-        if (std::find(ids.begin(), ids.end(), *id) == ids.end()) ids.push_back(*id);
-    }
-    return ids;
-}
-
 Fault located(Fault fault, const std::string& path) {
     fault.location.file = fault.number == FaultNumber::pagesNeedPdf ? "--out" : path;
     return fault;
@@ -53,14 +42,13 @@ VerbEnd run(const Arguments& arguments) {
     if (in.fault()) return *in.fault();
     const auto notebook = readNotebook(asked.folder);
     if (!notebook) return notebook.fault();
-    const auto ids = idsOf(*notebook, asked.passages);
+    const auto ids = passagesNamed(*notebook, asked.passages);
     if (!ids) return ids.fault();
-    const DrawingApplication application;
-    const auto bytes = plots::paperBytes(QString::fromStdString(asked.path),
-                                         plots::paperSheet(*notebook, *ids, asked.paper));
+    const auto drawing = files::pluginFunctions<drawings::DrawingFunctions>();
+    if (!drawing) return drawing.fault();
+    const auto bytes = (*drawing)->sheetFile(asked.path, *notebook, *ids, asked.paper);
     if (!bytes) return located(bytes.fault(), asked.path);
-    const Done written = files::replaceFile(
-        asked.path, std::as_bytes(std::span(bytes->constData(), static_cast<std::size_t>(bytes->size()))));
+    const Done written = files::replaceFile(asked.path, std::as_bytes(std::span(*bytes)));
     if (!written) return written.fault();
     return exitDone;
 }

@@ -1,12 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/options/option_reader.h"
-#include "command/output/report.h"
-#include "command/output/staff_picture.h"
+#include "command/output/staff_file.h"
 #include "command/verbs/practice_notebook.h"
 #include "command/verbs/verb_list.h"
-#include "files/atomic_file.h"
-
-#include <span>
 
 namespace piolo::command::staff_verb {
 namespace {
@@ -15,8 +11,8 @@ struct StaffOptions {
     std::string passage;
     std::string folder;
     std::string path;
-    PictureKind kind = PictureKind::svg;
-    StaffPictureSize size;
+    drawings::PictureKind kind = drawings::PictureKind::svg;
+    drawings::StaffPictureSize size;
 };
 
 StaffOptions readOptions(OptionReader& in, const Arguments& arguments) {
@@ -27,9 +23,10 @@ StaffOptions readOptions(OptionReader& in, const Arguments& arguments) {
         read.passage = arguments.positionals().front();
     read.folder = in.text("--folder");
     read.path = in.text("--out");
-    read.kind = static_cast<PictureKind>(in.fileKind("--out", read.path, {".svg", ".png", ".pdf"}));
-    read.size.width = static_cast<int>(in.whole("--width", {240, 8192}, StaffPictureSize::usualWidth));
-    read.size.space = static_cast<int>(in.whole("--space", {4, 60}, StaffPictureSize::usualSpace));
+    read.kind = static_cast<drawings::PictureKind>(in.fileKind("--out", read.path, {".svg", ".png", ".pdf"}));
+    read.size.width =
+        static_cast<int>(in.whole("--width", {240, 8192}, drawings::StaffPictureSize::usualWidth));
+    read.size.space = static_cast<int>(in.whole("--space", {4, 60}, drawings::StaffPictureSize::usualSpace));
     return read;
 }
 
@@ -43,13 +40,8 @@ VerbEnd run(const Arguments& arguments) {
     if (!id) return id.fault();
     const Passage& passage = notebook->passage(*id)->passage;
     if (passage.notes.empty()) return Fault{FaultNumber::noNotes, {asked.folder}, {passage.title.name}};
-    const StaffPicture picture =
-        staffPicture(asked.kind, staffOf(passage), QString::fromStdString(passage.title.name), asked.size);
-    if (picture.bytes.empty()) return Fault{FaultNumber::cannotWrite, {asked.path}, {}};
-    const Done written = files::replaceFile(asked.path, std::as_bytes(std::span(picture.bytes)));
+    const Done written = writeStaff(asked.path, asked.kind, staffOf(passage), passage.title.name, asked.size);
     if (!written) return written.fault();
-    const Done said = say(remarksOn(picture));
-    if (!said) return said.fault();
     return exitDone;
 }
 

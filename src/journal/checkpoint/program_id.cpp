@@ -29,13 +29,27 @@ std::string idAmong(std::string_view notes) {
     return {};
 }
 
-/// Called for the program itself first; stops there.
+std::uintptr_t addressIn(const dl_phdr_info& object, std::size_t offset) { return object.dlpi_addr + offset; }
+
+/// Whether this very code is part of the object: the program or a library of it.
+bool isOurs(const dl_phdr_info& object) {
+    const auto here = reinterpret_cast<std::uintptr_t>(&programId);
+    for (int i = 0; i < object.dlpi_phnum; ++i) {
+        const auto& segment = object.dlpi_phdr[i];
+        const std::uintptr_t begin = addressIn(object, segment.p_vaddr);
+        if (segment.p_type == PT_LOAD && here >= begin && here - begin < segment.p_memsz) return true;
+    }
+    return false;
+}
+
+/// Called for each object until it returns something other than 0.
 int readNotes(dl_phdr_info* object, std::size_t, void* id) {
+    if (!isOurs(*object)) return 0;
     for (int i = 0; i < object->dlpi_phnum; ++i) {
         const auto& segment = object->dlpi_phdr[i];
         if (segment.p_type != PT_NOTE) continue;
         // NOLINTNEXTLINE(performance-no-int-to-ptr): that is how the loader gives addresses
-        const auto* at = reinterpret_cast<const char*>(object->dlpi_addr + segment.p_vaddr);
+        const auto* at = reinterpret_cast<const char*>(addressIn(*object, segment.p_vaddr));
         auto found = idAmong({at, segment.p_memsz});
         if (found.empty()) continue;
         *static_cast<std::string*>(id) = std::move(found);

@@ -189,7 +189,8 @@ TEST_CASE("sixty clicks at one sample do not pass full scale") {
     }
 }
 
-TEST_CASE("a bank prepared for one voice has only that voice's clicks and no cue, even if it had more before") {
+TEST_CASE(
+    "a bank prepared for one voice has only that voice's clicks and no cue, even if it had more before") {
     ClickBank bank;
     bank.prepare({44'100});
     bank.prepareVoice({48'000}, Voice::metal);

@@ -2,15 +2,13 @@
 // A staff as the bytes of a picture.
 #pragma once
 
-#include "command/output/curve_picture.h"
 #include "core/music/staff_music.h"
-
-#include <QString>
+#include "drawings/picture_kind.h"
 
 #include <cstddef>
 #include <string>
 
-namespace piolo::command {
+namespace piolo::drawings {
 
 /// In device-independent pixels, 96 per inch. The height depends on the music.
 struct StaffPictureSize {
@@ -30,9 +28,7 @@ struct StaffPicture {
 
 /// Draws without a display, creating an application if there is none. `title` is what a screen reader reads
 /// for an SVG, and the title of a PDF.
-[[nodiscard]] StaffPicture staffPicture(PictureKind kind, const StaffMusic& music, const QString& title,
+[[nodiscard]] StaffPicture staffPicture(PictureKind kind, const StaffMusic& music, const std::string& title,
                                         StaffPictureSize size);
-/// What a player should know about the picture, one line each; "" if there is nothing.
-[[nodiscard]] std::string remarksOn(const StaffPicture& picture);
 
-} // namespace piolo::command
+} // namespace piolo::drawings

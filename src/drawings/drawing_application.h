@@ -6,7 +6,7 @@
 
 #include <optional>
 
-namespace piolo::command {
+namespace piolo::drawings {
 
 /// Creates an application if there is none, for as long as this object exists.
 class DrawingApplication {
@@ -20,4 +20,4 @@ private:
     std::optional<QGuiApplication> own_;
 };
 
-} // namespace piolo::command
+} // namespace piolo::drawings

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "command/output/drawing_application.h"
+#include "drawings/drawing_application.h"
 
 #include "text/translation.h"
 
-namespace piolo::command {
+namespace piolo::drawings {
 
 DrawingApplication::DrawingApplication() {
     if (QCoreApplication::instance() != nullptr) return;
@@ -14,4 +14,4 @@ DrawingApplication::DrawingApplication() {
     text::loadEnglish();
 }
 
-} // namespace piolo::command
+} // namespace piolo::drawings

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "drawings/staff_picture.h"
+
+#include "drawings/drawing_application.h"
+#include "drawings/picture_bytes.h"
+#include "plots/staff/staff_drawing.h"
+
+#include <cmath>
+
+namespace piolo::drawings {
+
+StaffPicture staffPicture(PictureKind kind, const StaffMusic& music, const std::string& title,
+                          StaffPictureSize size) {
+    const DrawingApplication application;
+    const plots::StaffGlyphs& glyphs = plots::StaffGlyphs::usual();
+    const plots::StaffLayout layout = plots::layOutStaff(music, size.width, size.space, glyphs);
+    const QSize pixels(size.width, static_cast<int>(std::ceil(plots::sizeOf(layout).height())));
+    const auto draw = [&](QPainter& painter) {
+        plots::drawStaff(painter, layout, glyphs, plots::lightStaffStyle());
+    };
+    return {pictureBytes(kind, pixels, QString::fromStdString(title), 2, draw), layout.rhythm.inexact.size(),
+            !glyphs.fromFont()};
+}
+
+} // namespace piolo::drawings
