@@ -45,8 +45,8 @@ const std::string calendarFile = "core/time/date.cpp";
 
 /// What is wrong with an include, or "".
 std::string complaint(const Include& include, const std::map<std::string, std::set<std::string>>& table) {
-    static const std::set<std::string> qtRooms{"text",     "practice", "device", "plots",
-                                               "pictures", "command",  "models", "app"};
+    static const std::set<std::string> qtRooms{"text",    "practice", "device", "plots",   "pictures",
+                                               "command", "models",   "app",    "drawings"};
     static const std::regex qt("^(Q[A-Z].*|qt.*|Qt.*)");
     static const std::set<std::string> noWorld{"thread",     "mutex",        "fstream",
                                                "filesystem", "chrono",       "ctime",
