@@ -17,6 +17,8 @@ if(PIOLO_UNITY)
   # In a unity build the main file is a generated one, and each unnamed namespace seems to come from a header.
   target_compile_options(piolo_flags INTERFACE -Wno-subobject-linkage)
 endif()
+# At the third level of optimisation g++ 12 warns of strings in the standard library that nobody touches.
+target_compile_options(piolo_flags INTERFACE $<$<CONFIG:Release>:-Wno-maybe-uninitialized;-Wno-restrict>)
 if(PIOLO_SANITIZE)
   target_compile_options(piolo_flags INTERFACE -fsanitize=${PIOLO_SANITIZE} -fno-omit-frame-pointer)
   target_link_options(piolo_flags INTERFACE -fsanitize=${PIOLO_SANITIZE})

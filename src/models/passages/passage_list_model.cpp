@@ -18,12 +18,6 @@ constexpr std::array orders{std::pair{PassageOrder::due, "due"},
                             std::pair{PassageOrder::notPlayed, "notPlayed"},
                             std::pair{PassageOrder::farFromTarget, "farFromTarget"}};
 
-bool sameOrder(const std::vector<PassageRow>& a, const std::vector<PassageRow>& b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const PassageRow& x, const PassageRow& y) {
-        return x.id == y.id && x.piece == y.piece;
-    });
-}
-
 } // namespace
 
 PassageListModel::PassageListModel(practice::PracticeBook& book, QObject* parent)
@@ -174,15 +168,30 @@ std::vector<PassageRow> PassageListModel::wantedRows() {
     return std::move(selected.rows);
 }
 
-// Unchanged rows keep their delegates, and so the keyboard position in the list.
 void PassageListModel::refresh() {
     std::vector<PassageRow> wanted = wantedRows();
-    if (!sameOrder(wanted, rows_)) {
+    const auto changes = rowChanges(rows_, wanted);
+    if (changes) {
+        apply(*changes, wanted);
+    } else {
         beginResetModel();
         rows_ = std::move(wanted);
         endResetModel();
-        emit countChanged();
-        return;
+    }
+    emit countChanged();
+}
+
+// Unchanged rows keep their delegates, and so the keyboard position in the list.
+void PassageListModel::apply(const RowChanges& changes, std::vector<PassageRow>& wanted) {
+    for (const RowRun& run : changes.removed) {
+        beginRemoveRows({}, run.first, run.last);
+        rows_.erase(rows_.begin() + run.first, rows_.begin() + run.last + 1);
+        endRemoveRows();
+    }
+    for (const RowRun& run : changes.inserted) {
+        beginInsertRows({}, run.first, run.last);
+        rows_.insert(rows_.begin() + run.first, wanted.begin() + run.first, wanted.begin() + run.last + 1);
+        endInsertRows();
     }
     for (std::size_t i = 0; i < wanted.size(); ++i) {
         if (wanted[i] == rows_[i]) continue;
@@ -190,7 +199,6 @@ void PassageListModel::refresh() {
         const QModelIndex changed = index(static_cast<int>(i));
         emit dataChanged(changed, changed);
     }
-    emit countChanged();
 }
 
 const PassageRow* PassageListModel::inSection(const QString& section) const {

@@ -8,6 +8,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "models/passages/passage_rows.h"
+#include "models/passages/row_changes.h"
 #include "practice/drill/next_passage.h"
 #include "practice/log/passage_removal.h"
 
@@ -97,6 +98,7 @@ signals:
 private:
     [[nodiscard]] std::vector<PassageRow> wantedRows();
     void refresh();
+    void apply(const RowChanges& changes, std::vector<PassageRow>& wanted);
     [[nodiscard]] const PassageRow* inSection(const QString& section) const;
 
     practice::PracticeBook& book_;
