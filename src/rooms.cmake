@@ -17,8 +17,6 @@ if(PIOLO_UNITY)
   # In a unity build the main file is a generated one, and each unnamed namespace seems to come from a header.
   target_compile_options(piolo_flags INTERFACE -Wno-subobject-linkage)
 endif()
-# At the third level of optimisation g++ 12 warns of strings in the standard library that nobody touches.
-target_compile_options(piolo_flags INTERFACE $<$<CONFIG:Release>:-Wno-maybe-uninitialized;-Wno-restrict>)
 if(PIOLO_SANITIZE)
   target_compile_options(piolo_flags INTERFACE -fsanitize=${PIOLO_SANITIZE} -fno-omit-frame-pointer)
   target_link_options(piolo_flags INTERFACE -fsanitize=${PIOLO_SANITIZE})
@@ -34,7 +32,7 @@ set(PIOLO_ROOMS "")
 
 # Code that runs once for a key press or a picture does not need what the second level of optimisation costs to compile.
 # At the first, g++ 12 takes an empty optional for one that was not initialised.
-set(PIOLO_LITE $<$<CONFIG:RelWithDebInfo>:-O1>;-Wno-maybe-uninitialized)
+set(PIOLO_LITE $<$<CONFIG:RelWithDebInfo,Release>:-O1>;-Wno-maybe-uninitialized)
 
 # add_room(NAME [LITE] [SEES room...] [OUTSIDE target...] [READ_ONCE header...]): one static library from all .cpp files
 # below src/NAME, except those in its folder `plugin`. LITE: see PIOLO_LITE.
