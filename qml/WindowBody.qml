@@ -14,6 +14,8 @@ Item {
     function show(screen) {
         if (screen === "help")
             openHelp();
+        else if (screen === "passages" && PracticeRoom.screen !== "welcome" && PracticeRoom.noPassageYet)
+            PracticeRoom.screen = "welcome";
         else
             PracticeRoom.screen = screen;
     }
@@ -33,7 +35,9 @@ Item {
         screens: Screens.tabs
         screen: PracticeRoom.screen
         minutes: PracticeRoom.minutesToday
+        now: PracticeRoom.screen === "runThrough" ? "" : PracticeRoom.runThrough.nowText
         onWanted: screen => body.show(screen)
+        onNowWanted: PracticeRoom.screen = "runThrough"
     }
     Shortcut {
         sequence: "F1"

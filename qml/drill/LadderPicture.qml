@@ -36,6 +36,13 @@ Item {
     }
     onVisibleChanged: centre()
 
+    // The list places its rows after the model has changed them.
+    Timer {
+        id: placed
+        interval: 0
+        onTriggered: picture.centre()
+    }
+
     Accessible.role: Accessible.List
     Accessible.name: qsTrId("ladder.spoken")
 
@@ -51,9 +58,9 @@ Item {
         model: picture.ladder
         currentIndex: picture.ladder.presentRow
         highlightFollowsCurrentItem: false
-        onCurrentIndexChanged: picture.centre()
+        onCurrentIndexChanged: placed.restart()
         onHeightChanged: picture.centre()
-        onContentHeightChanged: picture.centre()
+        onContentHeightChanged: placed.restart()
         keyNavigationEnabled: false
         activeFocusOnTab: false
 

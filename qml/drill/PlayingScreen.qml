@@ -13,6 +13,8 @@ Item {
     /// The smallest size of anything shown.
     readonly property real least: height / 25
     readonly property real margin: height / 16
+    /// The corners at the right are buttons; everywhere else a press marks.
+    readonly property real corner: Math.max(64, height / 10)
 
     /// The music takes most of the room; the figures are above it.
     readonly property bool withMusic: withStaff || (picture.known && !music.missing)
@@ -48,7 +50,7 @@ Item {
         anchors.left: ladder.right
         anchors.leftMargin: screen.margin
         anchors.right: parent.right
-        anchors.rightMargin: screen.margin
+        anchors.rightMargin: screen.corner + screen.margin / 4
         y: screen.margin
         height: screen.height - 2 * screen.margin
 
@@ -136,51 +138,26 @@ Item {
         }
     }
 
-    HoverHandler {
-        id: hand
-
-        property bool here: false
-        property point resting
-
-        // A hand that moves, not one that was already there when the click began.
-        onPointChanged: {
-            const place = point.position;
-            const moved = Math.abs(place.x - resting.x) + Math.abs(place.y - resting.y);
-            if (here && moved > 8) stopButton.show();
-            if (!here || moved > 8) resting = place;
-            here = screen.visible;
-        }
+    MarkArea {
+        objectName: "markArea"
+        anchors.fill: parent
+        onMarked: stamp => screen.drill.missAt(stamp)
     }
-    InkButton {
-        id: stopButton
-
-        function show() {
-            visible = true;
-            hiding.restart();
-        }
-
+    CornerButton {
         objectName: "stop"
-        visible: false
         anchors.right: parent.right
-        anchors.top: parent.top
-        anchors.margins: screen.margin / 2
-        text: qsTrId("playing.stop")
+        size: screen.corner
         mark: "■"
-        size: screen.least
-        focusPolicy: Qt.NoFocus
+        text: qsTrId("playing.stop")
         onClicked: screen.drill.stop()
-
-        Timer {
-            id: hiding
-            interval: 3000
-            onTriggered: stopButton.visible = stopButton.hovered
-        }
     }
-    TapHandler {
-        acceptedDevices: PointerDevice.TouchScreen
-        onTapped: {
-            stopButton.show();
-            screen.drill.missNow();
-        }
+    CornerButton {
+        objectName: "playingBack"
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        size: screen.corner
+        mark: "↶"
+        text: qsTrId("drill.take-back")
+        onClicked: screen.drill.takeBack()
     }
 }

@@ -152,6 +152,7 @@ ColumnLayout {
             spacing: 12
 
             InkButton {
+                objectName: "slower"
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 Layout.preferredHeight: panel.roomy ? 84 : 60
@@ -191,6 +192,7 @@ ColumnLayout {
             }
             InkButton {
                 id: back
+                objectName: "back"
                 Layout.preferredHeight: panel.otherHeight
                 Layout.fillWidth: true
                 Layout.preferredWidth: panel.backShare

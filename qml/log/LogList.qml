@@ -48,20 +48,7 @@ ListView {
         onShowWanted: item => list.follow(item)
     }
 
-    T.ScrollBar.vertical: T.ScrollBar {
-        id: bar
-        width: 10
-        padding: 2
-        minimumSize: 0.06
-        policy: list.contentHeight > list.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
-        Accessible.ignored: true
-
-        contentItem: Rectangle {
-            visible: bar.policy === T.ScrollBar.AlwaysOn
-            implicitHeight: 24
-            radius: 3
-            color: Theme.faint
-        }
+    T.ScrollBar.vertical: ScrollMark {
     }
 
     Rectangle {

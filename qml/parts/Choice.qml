@@ -25,12 +25,22 @@ Column {
     readonly property string shown: prefix === "" ? (place < 0 ? prompt : chosenText) : place < 0 ? prefix : qsTrId("parts.label-value").arg(prefix).arg(chosenText)
     readonly property int place: options.findIndex(option => option.value === value)
 
+    /// The letters typed within the last second.
+    property string typed: ""
+
     signal chosen(var value)
 
     function takeKeys() {
         box.forceActiveFocus(Qt.TabFocusReason);
     }
 
+    /// The first option of which a word begins with `letters`, preferably the first word; -1 if there is none.
+    function placeOf(letters: string): int {
+        const wanted = letters.toLocaleLowerCase();
+        const texts = choice.options.map(option => option.text.toLocaleLowerCase());
+        const first = texts.findIndex(text => text.startsWith(wanted));
+        return first >= 0 ? first : texts.findIndex(text => text.includes(" " + wanted));
+    }
     function widest(): real {
         const widths = choice.options.map(option => metrics.advanceWidth(choice.marked(option.text, true)));
         return Math.ceil(Math.max(...widths)) + 2 * 12 + 2;
@@ -51,6 +61,11 @@ Column {
         elide: Text.ElideRight
         Accessible.ignored: true
     }
+    Timer {
+        id: forgotten
+        interval: 1000
+        onTriggered: choice.typed = ""
+    }
     FontMetrics {
         id: metrics
         font.family: Theme.family
@@ -67,6 +82,21 @@ Column {
         onModelChanged: currentIndex = choice.place
         Component.onCompleted: currentIndex = choice.place
         onActivated: index => choice.chosen(choice.options[index].value)
+        // Letters typed one after the other choose the option that begins with them.
+        Keys.priority: Keys.BeforeItem
+        Keys.onPressed: event => {
+            const letter = event.modifiers & ~Qt.ShiftModifier ? "" : event.text;
+            const isText = letter > " " && letter !== "\x7f" || letter === " " && choice.typed !== "";
+            const place = isText ? choice.placeOf(choice.typed + letter) : -1;
+            if (place < 0)
+                return;
+            event.accepted = true;
+            box.popup.close();
+            choice.typed += letter;
+            forgotten.restart();
+            if (choice.options[place].value !== choice.value)
+                choice.chosen(choice.options[place].value);
+        }
         Accessible.role: Accessible.ComboBox
         Accessible.name: choice.label
         Accessible.description: choice.fault !== "" ? choice.fault : choice.shown
@@ -134,6 +164,8 @@ Column {
                 model: box.delegateModel
                 currentIndex: box.highlightedIndex
                 boundsBehavior: Flickable.StopAtBounds
+                T.ScrollBar.vertical: ScrollMark {
+                }
             }
             background: Rectangle {
                 color: Theme.card

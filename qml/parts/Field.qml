@@ -52,7 +52,13 @@ Column {
         onTextEdited: field.typed(text)
         // A long text shows its beginning until the field is focused.
         onTextChanged: if (!activeFocus) cursorPosition = 0
-        onActiveFocusChanged: if (!activeFocus) cursorPosition = 0
+        // Reached by Tab, it is typed over.
+        onActiveFocusChanged: {
+            if (!activeFocus)
+                cursorPosition = 0;
+            else if (focusReason === Qt.TabFocusReason || focusReason === Qt.BacktabFocusReason)
+                selectAll();
+        }
         onAccepted: field.accepted()
 
         background: Rectangle {

@@ -14,8 +14,11 @@ Rectangle {
     /// The name of the current one.
     property string screen: ""
     property int minutes: 0
+    /// What is under way on a screen that is not shown; "" if nothing is.
+    property string now: ""
 
     signal wanted(string screen)
+    signal nowWanted()
 
     implicitHeight: 56
     color: Theme.card
@@ -71,8 +74,20 @@ Rectangle {
         anchors.right: parent.right
         anchors.rightMargin: Theme.margin
         anchors.verticalCenter: parent.verticalCenter
+        visible: bar.now === ""
         text: bar.minutes === 0 ? "" : qsTrId("nav.today").arg(Formatter.duration(bar.minutes * 60000))
         color: Theme.faint
+    }
+    InkButton {
+        objectName: "now"
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.gap
+        anchors.verticalCenter: parent.verticalCenter
+        visible: bar.now !== ""
+        text: bar.now
+        strong: true
+        implicitHeight: Theme.touch
+        onClicked: bar.nowWanted()
     }
     Rectangle {
         anchors.bottom: parent.bottom

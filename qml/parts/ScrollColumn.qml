@@ -52,18 +52,7 @@ Flickable {
         event.accepted = true;
     }
 
-    T.ScrollBar.vertical: T.ScrollBar {
-        id: bar
-        width: 10
-        padding: 2
-        policy: scroll.contentHeight > scroll.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
-        Accessible.ignored: true
-
-        contentItem: Rectangle {
-            visible: bar.policy === T.ScrollBar.AlwaysOn
-            radius: 3
-            color: Theme.faint
-        }
+    T.ScrollBar.vertical: ScrollMark {
     }
 
     Rectangle {

@@ -119,18 +119,7 @@ Item {
                 wrapMode: Text.Wrap
             }
         }
-        T.ScrollBar.vertical: T.ScrollBar {
-            id: bar
-            width: 10
-            padding: 2
-            policy: list.contentHeight > list.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
-            Accessible.ignored: true
-
-            contentItem: Rectangle {
-                visible: bar.policy === T.ScrollBar.AlwaysOn
-                radius: 3
-                color: Theme.faint
-            }
+        T.ScrollBar.vertical: ScrollMark {
         }
     }
     Column {

@@ -146,18 +146,7 @@ Item {
                 onFocusInside: entry.follow(rung.index)
             }
         }
-        T.ScrollBar.vertical: T.ScrollBar {
-            id: bar
-            width: 10
-            padding: 2
-            policy: ladder.contentHeight > ladder.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
-            Accessible.ignored: true
-
-            contentItem: Rectangle {
-                visible: bar.policy === T.ScrollBar.AlwaysOn
-                radius: 3
-                color: Theme.faint
-            }
+        T.ScrollBar.vertical: ScrollMark {
         }
     }
     Column {

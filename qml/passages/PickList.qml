@@ -61,18 +61,7 @@ Item {
             onTicked: on => list.picks.pick(index, on)
             onActiveFocusChanged: if (activeFocus) view.positionViewAtIndex(index, ListView.Contain)
         }
-        T.ScrollBar.vertical: T.ScrollBar {
-            id: bar
-            width: 10
-            padding: 2
-            policy: view.contentHeight > view.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
-            Accessible.ignored: true
-
-            contentItem: Rectangle {
-                visible: bar.policy === T.ScrollBar.AlwaysOn
-                radius: 3
-                color: Theme.faint
-            }
+        T.ScrollBar.vertical: ScrollMark {
         }
     }
     InkText {

@@ -118,12 +118,21 @@ FocusScope {
                         width: parent.width
                         editor: screen.editor
                     }
-                    InkButton {
-                        objectName: "begin"
-                        text: qsTrId("welcome.drill")
-                        strong: true
-                        enabled: screen.editor.valid && !screen.editor.readOnly
-                        onClicked: screen.begin()
+                    Row {
+                        spacing: Theme.gap
+
+                        InkButton {
+                            objectName: "begin"
+                            text: qsTrId("welcome.drill")
+                            strong: true
+                            enabled: screen.editor.valid && !screen.editor.readOnly
+                            onClicked: screen.begin()
+                        }
+                        InkButton {
+                            objectName: "otherWays"
+                            text: qsTrId("welcome.other-ways")
+                            onClicked: PracticeRoom.screen = "passages"
+                        }
                     }
                 }
             }

@@ -117,7 +117,7 @@ Lot lanternsLong(Seeded& random, Id piece) {
     lot.passage.music.subdivision = 2;
     lot.passage.music.firstBar = 23;
     lot.passage.music.bars = 12;
-    lot.difficulty = {97'000, 4'500, 124'000, 180, 700, {}, {31, 2}};
+    lot.difficulty = {101'000, 4'500, 128'000, 180, 700, {}, {31, 2}};
     lot.furthest = Stage::secure;
     lot.begins = {2026, 3, 19};
     lot.everyDays = 2;
@@ -132,7 +132,7 @@ Lot lanternsEnd(Seeded& random, Id piece) {
     lot.passage.music.meter = meter("3/4", "", "");
     lot.passage.music.subdivision = 3;
     lot.passage.music.firstBar = 88;
-    lot.difficulty = {78'000, 4'000, 112'000, 60, 500, {}, {90, 3}};
+    lot.difficulty = {84'000, 4'000, 112'000, 60, 500, {}, {90, 3}};
     lot.begins = {2026, 4, 16};
     return lot;
 }

@@ -2614,8 +2614,8 @@
         <translation>zählt nicht: angehalten</translation>
     </message>
     <message id="log.line.void-tempo">
-        <source>not counted: the tempo was changed</source>
-        <translation>zählt nicht: das Tempo wurde geändert</translation>
+        <source>not counted: the tempo moved during the run</source>
+        <translation>zählt nicht: das Tempo hat unterwegs gewechselt</translation>
     </message>
     <message id="log.line.without-click">
         <source>without the click</source>
@@ -3690,6 +3690,14 @@
     <message id="run-through.none">
         <source>None yet.</source>
         <translation>Noch keiner.</translation>
+    </message>
+    <message id="run-through.now">
+        <source>Whole piece %1</source>
+        <translation>Ganzes Stück %1</translation>
+    </message>
+    <message id="run-through.now-review">
+        <source>Whole piece: not saved yet</source>
+        <translation>Ganzes Stück: noch nicht übernommen</translation>
     </message>
     <message id="run-through.start">
         <source>Start</source>
@@ -4861,6 +4869,10 @@
     <message id="welcome.name">
         <source>Name</source>
         <translation>Name</translation>
+    </message>
+    <message id="welcome.other-ways">
+        <source>Other ways to begin</source>
+        <translation>Anders anfangen</translation>
     </message>
     <message id="welcome.passage">
         <source>The passage</source>

@@ -2257,7 +2257,7 @@
     </message>
     <message id="log.line.void-tempo">
         <source></source>
-        <translation>not counted: the tempo was changed</translation>
+        <translation>not counted: the tempo moved during the run</translation>
     </message>
     <message id="log.line.without-click">
         <source></source>
@@ -3344,6 +3344,14 @@
     <message id="run-through.none">
         <source></source>
         <translation>None yet.</translation>
+    </message>
+    <message id="run-through.now">
+        <source></source>
+        <translation>Whole piece %1</translation>
+    </message>
+    <message id="run-through.now-review">
+        <source></source>
+        <translation>Whole piece: not saved yet</translation>
     </message>
     <message id="run-through.start">
         <source></source>
@@ -4532,6 +4540,10 @@
     <message id="welcome.name">
         <source></source>
         <translation>Name</translation>
+    </message>
+    <message id="welcome.other-ways">
+        <source></source>
+        <translation>Other ways to begin</translation>
     </message>
     <message id="welcome.passage">
         <source></source>

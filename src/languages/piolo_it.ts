@@ -2614,8 +2614,8 @@
         <translation>non conta: fermata</translation>
     </message>
     <message id="log.line.void-tempo">
-        <source>not counted: the tempo was changed</source>
-        <translation>non conta: il tempo è stato cambiato</translation>
+        <source>not counted: the tempo moved during the run</source>
+        <translation>non conta: il tempo è cambiato a metà</translation>
     </message>
     <message id="log.line.without-click">
         <source>without the click</source>
@@ -3690,6 +3690,14 @@
     <message id="run-through.none">
         <source>None yet.</source>
         <translation>Ancora nessuna.</translation>
+    </message>
+    <message id="run-through.now">
+        <source>Whole piece %1</source>
+        <translation>Brano intero %1</translation>
+    </message>
+    <message id="run-through.now-review">
+        <source>Whole piece: not saved yet</source>
+        <translation>Brano intero: non ancora salvato</translation>
     </message>
     <message id="run-through.start">
         <source>Start</source>
@@ -4861,6 +4869,10 @@
     <message id="welcome.name">
         <source>Name</source>
         <translation>Nome</translation>
+    </message>
+    <message id="welcome.other-ways">
+        <source>Other ways to begin</source>
+        <translation>Altri modi per iniziare</translation>
     </message>
     <message id="welcome.passage">
         <source>The passage</source>

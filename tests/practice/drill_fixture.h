@@ -98,7 +98,7 @@ public:
         play(1.0);
     }
     /// The player presses the key for a miss now.
-    void press() { control->strikeNow(); }
+    void press() { control->strike(control->nowNanos()); }
 
     [[nodiscard]] const PassageRecord& record() const { return *book->notebook().passage(passageId); }
     [[nodiscard]] Standing standing() const { return record().standing; }

@@ -91,7 +91,7 @@ void ScreenFixture::fill(practice::PracticeBook& book) {
     clock_->millis = today;
 }
 
-// Some runs per day, about one in eight missed, always the same.
+// Some runs per day, about one in thirty missed, always the same.
 void ScreenFixture::practise(practice::PracticeBook& book, Id passage, int day) {
     if (const auto opening = book.notebook().opening(passage, book.today()))
         book.record(TempoFact{passage, *opening, Reason::newDay});
@@ -99,7 +99,7 @@ void ScreenFixture::practise(practice::PracticeBook& book, Id passage, int day) 
         RunFact fact;
         fact.passage = passage;
         fact.tempo = book.notebook().passage(passage)->standing.tempo;
-        fact.mark = (run * 5 + day * 3) % 8 == 0 ? Mark::missed : Mark::clean;
+        fact.mark = (run * 5 + day * 3) % 29 == 0 ? Mark::missed : Mark::clean;
         fact.millis = 11'000;
         clock_->millis += 20'000;
         book.record(fact);
@@ -146,10 +146,21 @@ QQuickItem& ScreenFixture::there(const QString& name) const {
     return *item;
 }
 
-void ScreenFixture::click(const QString& name) {
+QPoint ScreenFixture::middleOf(const QString& name) const {
     const QQuickItem& item = there(name);
-    const QPointF centre = item.mapToScene({item.width() / 2, item.height() / 2});
-    QTest::mouseClick(window_, Qt::LeftButton, Qt::NoModifier, centre.toPoint());
+    return item.mapToScene({item.width() / 2, item.height() / 2}).toPoint();
+}
+
+void ScreenFixture::click(const QString& name) {
+    QTest::mouseClick(window_, Qt::LeftButton, Qt::NoModifier, middleOf(name));
+    play(0.05);
+}
+
+void ScreenFixture::touch(QPoint place, double seconds) {
+    static QPointingDevice* const screen = QTest::createTouchDevice();
+    QTest::touchEvent(window_, screen).press(0, place);
+    play(seconds);
+    QTest::touchEvent(window_, screen).release(0, place);
     play(0.05);
 }
 

@@ -42,6 +42,10 @@ public:
     void tap(int key);
     /// Clicks in the middle of the item with that name, which must exist.
     void click(const QString& name);
+    /// Touches that place of the window with one finger and lifts it after `seconds`.
+    void touch(QPoint place, double seconds = 0.05);
+    /// Where the middle of that item is, which must exist.
+    [[nodiscard]] QPoint middleOf(const QString& name) const;
     /// Focuses that item and presses the key.
     void press(const QString& name, Qt::Key key = Qt::Key_Space);
     void resize(int width, int height);

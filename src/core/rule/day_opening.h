@@ -13,8 +13,8 @@ namespace piolo {
 enum class DayOpening : std::uint8_t { twoRungsBelow, asLeft, start };
 
 /// The tempo with which a new day opens. `lastFullStreak` is the tempo of the newest full streak; if it is
-/// null, twoRungsBelow opens at the start. Rungs are one climb apart. The result is within max(floor,
-/// start)…target for twoRungsBelow, and `left` itself for asLeft.
+/// null, twoRungsBelow opens at the start. Rungs are one climb apart. The result is never above `left` and,
+/// if `left` is not lower, within max(floor, start)…target for twoRungsBelow; it is `left` itself for asLeft.
 [[nodiscard]] Tempo dayOpens(DayOpening opening, Tempo left, const Tempo* lastFullStreak, Tempo start,
                              const Rule& rule) noexcept;
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/drill/drill_model.h"
 
+#include "models/keys/event_moment.h"
 namespace piolo::models {
 
 namespace {
@@ -81,6 +82,10 @@ void DrillModel::showBars() {
 
 void DrillModel::setStage(int stage) {
     if (stage >= 0 && stage < StageFigures::names().size()) control_.setStage(static_cast<Stage>(stage));
+}
+
+void DrillModel::missAt(quint64 stamp) {
+    if (state() == State::Playing) control_.strike(eventMoment(stamp, control_.nowNanos()));
 }
 
 void DrillModel::wantShorter() {

@@ -100,8 +100,8 @@ public:
     Q_INVOKABLE void seek() { control_.seek(); }
     /// The player chooses the stage of the passage: an index into StageFigures::names.
     Q_INVOKABLE void setStage(int stage);
-    /// The mark button: a miss now.
-    Q_INVOKABLE void missNow() { control_.strikeNow(); }
+    /// A miss at the moment of the press. `stamp`: as for eventMoment().
+    Q_INVOKABLE void missAt(quint64 stamp);
     Q_INVOKABLE void stop() { control_.stop(); }
     Q_INVOKABLE void takeBack() { control_.takeBack(); }
     Q_INVOKABLE void faster() { control_.faster(); }

@@ -64,6 +64,11 @@ QString RunThroughModel::title() const {
 
 QString RunThroughModel::clock() const { return minutesText(control_.millis()); }
 
+QString RunThroughModel::nowText() const {
+    if (state() == State::Playing) return qtTrId("run-through.now").arg(clock());
+    return state() == State::Review ? qtTrId("run-through.now-review") : QString();
+}
+
 QString RunThroughModel::place() const {
     const auto bar = control_.bar();
     return bar ? qtTrId("run-through.about-bar").arg(*bar) : QString();

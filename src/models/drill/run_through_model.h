@@ -25,6 +25,8 @@ class RunThroughModel : public QObject {
     Q_PROPERTY(State state READ state NOTIFY changed)
     /// "2:31" since the first note.
     Q_PROPERTY(QString clock READ clock NOTIFY ticked)
+    /// "Run-through 2:31" while it is played, or that it waits to be saved; otherwise "".
+    Q_PROPERTY(QString nowText READ nowText NOTIFY ticked)
     /// "about bar 31"; "" if the clock cannot tell.
     Q_PROPERTY(QString place READ place NOTIFY ticked)
     /// A list of {time, bar}: the stops with their bars as typed; "" for an unknown bar.
@@ -48,6 +50,7 @@ public:
     [[nodiscard]] QString title() const;
     [[nodiscard]] State state() const { return static_cast<State>(control_.state()); }
     [[nodiscard]] QString clock() const;
+    [[nodiscard]] QString nowText() const;
     [[nodiscard]] QString place() const;
     [[nodiscard]] QVariantList stops() const;
     [[nodiscard]] QString counted() const;

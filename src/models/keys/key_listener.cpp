@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/keys/key_listener.h"
 
+#include "models/keys/event_moment.h"
+
 #include <QQuickItem>
 
 namespace piolo::models {
@@ -94,8 +96,8 @@ void KeyListener::lift(int contact, std::int64_t nanos) {
     if (pedal_ == contact) emit pedalUp(nanos);
 }
 
-// Text fields need keys for typing and open lists for moving; while nothing runs, a focused button is pressed
-// by its key.
+// Text fields need keys for typing and open lists for moving. While nothing runs, Space and Return press the
+// control that was reached by Tab; one that was clicked or touched is done with, and does not take them.
 bool KeyListener::leftToControl(const QKeyEvent& event) const {
     const QQuickItem* focused = window_ == nullptr ? nullptr : window_->activeFocusItem();
     if (focused == nullptr) return false;
@@ -105,17 +107,13 @@ bool KeyListener::leftToControl(const QKeyEvent& event) const {
     if (focused->inherits("QQuickComboBox") && focused->property("down").toBool()) return true;
     const bool presses =
         event.key() == Qt::Key_Space || event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
-    return presses && types && focused->inherits("QQuickAbstractButton");
+    const bool clicked = focused->property("focusReason").toInt() == Qt::MouseFocusReason;
+    const bool isControl = focused->inherits("QQuickAbstractButton") || focused->inherits("QQuickComboBox");
+    return presses && types && isControl && !clicked;
 }
 
-// X11 and Wayland stamp key events in milliseconds of the same monotonic clock, truncated to 32 bits. If the
-// resulting age is not plausible (another clock), the key counts as pressed now.
 std::int64_t KeyListener::momentOf(const QKeyEvent& event) const {
-    constexpr std::uint32_t oldest = 500;
-    const std::int64_t now = clock_();
-    const auto age =
-        static_cast<std::uint32_t>(now / nanosPerMilli) - static_cast<std::uint32_t>(event.timestamp());
-    return age <= oldest ? now - std::int64_t{age} * nanosPerMilli : now;
+    return eventMoment(event.timestamp(), clock_());
 }
 
 } // namespace piolo::models

@@ -34,7 +34,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     connectKeys();
     connectSettings();
     connectScreens();
-    screen_ = tableText(firstScreen(book_->notebook().passages().empty()));
+    screen_ = tableText(firstScreen(noPassageYet()));
     const Id last = practice::lastPlayed(book_->notebook());
     if (!last.isNone()) control_.open(last);
 }
@@ -124,6 +124,8 @@ void PracticeRoom::setScreen(const QString& screen) {
     screen_ = screen;
     emit screenChanged();
 }
+
+bool PracticeRoom::noPassageYet() const { return book_->notebook().passages().empty(); }
 
 int PracticeRoom::minutesToday() const { return practice::minutesOn(book_->notebook(), book_->today()); }
 

@@ -66,6 +66,8 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(int unsaved READ unsaved NOTIFY unsavedChanged)
     /// The name of the current screen, one of the table in room/screen.h.
     Q_PROPERTY(QString screen READ screen WRITE setScreen NOTIFY screenChanged)
+    /// True until the first passage is made; its form is then the first screen.
+    Q_PROPERTY(bool noPassageYet READ noPassageYet NOTIFY screenChanged)
     Q_PROPERTY(int minutesToday READ minutesToday NOTIFY minutesTodayChanged)
 public:
     PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practice::SoundPort& sound,
@@ -97,6 +99,7 @@ public:
     [[nodiscard]] int unsaved() const { return book_->unsavedCount(); }
     [[nodiscard]] QString screen() const { return screen_; }
     void setScreen(const QString& screen);
+    [[nodiscard]] bool noPassageYet() const;
     [[nodiscard]] int minutesToday() const;
 
     /// Shows the drill with that passage (id of 32 digits).

@@ -70,7 +70,7 @@ public:
     // The keys, with the time at which they were pressed.
     /// Starts the drill; marks a miss while the click runs; continues after a pause.
     void strike(std::int64_t nanos);
-    void strikeNow() { strike(sound_.nowNanos()); }
+    [[nodiscard]] std::int64_t nowNanos() const { return sound_.nowNanos(); }
     /// The single pedal: a press starts, marks a miss or continues; holding it stops or, while nothing runs,
     /// asks for the next passage; a double press takes back.
     void pedal(const PedalAct& act);

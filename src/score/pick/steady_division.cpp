@@ -9,18 +9,17 @@ namespace {
 
 constexpr std::int32_t mostPulses = 8;
 
-std::ptrdiff_t heldBy(std::int32_t pulses, std::span<const Fraction> onsets, Fraction beat) {
-    return std::ranges::count_if(
+bool holdAll(std::int32_t pulses, std::span<const Fraction> onsets, Fraction beat) {
+    return std::ranges::all_of(
         onsets, [&](const Fraction& onset) { return pulses % ratio(onset, beat).denominator == 0; });
 }
 
 } // namespace
 
 Division steadyDivision(std::span<const Fraction> onsets, Fraction beat) {
-    std::int32_t best = 1;
-    for (std::int32_t pulses = 2; pulses <= mostPulses; ++pulses)
-        if (heldBy(pulses, onsets, beat) > heldBy(best, onsets, beat)) best = pulses;
-    return {best, heldBy(best, onsets, beat) == std::ssize(onsets)};
+    for (std::int32_t pulses = 1; pulses <= mostPulses; ++pulses)
+        if (holdAll(pulses, onsets, beat)) return {pulses, true};
+    return {1, false};
 }
 
 } // namespace piolo::score

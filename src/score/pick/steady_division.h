@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The number of equal pulses per beat that fits the notes of a stretch best.
+// The number of equal pulses per beat that fits the notes of a stretch.
 #pragma once
 
 #include "core/time/fraction.h"
@@ -14,8 +14,8 @@ struct Division {
     bool holdsAll = true;    ///< every onset falls on a pulse
 };
 
-/// The fewest pulses that include all onsets; if no division up to eight does, the fewest that include the
-/// most onsets. Onsets are measured from a beat.
+/// The fewest pulses that include all onsets; if no division up to eight does, plain beats, because pulses
+/// that fit a single bar would be wrong in all the others. Onsets are measured from a beat.
 [[nodiscard]] Division steadyDivision(std::span<const Fraction> onsets, Fraction beat);
 
 } // namespace piolo::score

@@ -149,16 +149,24 @@ TEST_CASE("an edit clamps the tempo to floor and target, with streak 0 if that c
 TEST_CASE("a day opens two rungs below the last full streak, rungs being climbs apart") {
     const Tempo full = Tempo::bpm(84);
     const Tempo start = Tempo::bpm(60);
-    CHECK(dayOpens(DayOpening::twoRungsBelow, Tempo::bpm(70), &full, start, fourTwo()) == Tempo::bpm(80));
-    CHECK(dayOpens(DayOpening::twoRungsBelow, Tempo::bpm(70), &full, start, inNotches()) == Tempo::bpm(76));
+    CHECK(dayOpens(DayOpening::twoRungsBelow, Tempo::bpm(90), &full, start, fourTwo()) == Tempo::bpm(80));
+    CHECK(dayOpens(DayOpening::twoRungsBelow, Tempo::bpm(90), &full, start, inNotches()) == Tempo::bpm(76));
 }
 
-TEST_CASE("a day never opens below the start or above the target") {
+TEST_CASE("a day does not open below the start or above the target") {
     const Tempo low = Tempo::bpm(62);
     const Tempo high = Tempo::bpm(120);
     const Tempo start = Tempo::bpm(60);
     CHECK(dayOpens(DayOpening::twoRungsBelow, Tempo::bpm(70), &low, start, fourTwo()) == start);
-    CHECK(dayOpens(DayOpening::twoRungsBelow, Tempo::bpm(70), &high, start, fourTwo()) == Tempo::bpm(96));
+    CHECK(dayOpens(DayOpening::twoRungsBelow, Tempo::bpm(120), &high, start, fourTwo()) == Tempo::bpm(96));
+}
+
+TEST_CASE("a day never opens above where the passage was left") {
+    const Tempo full = Tempo::bpm(90);
+    const Tempo start = Tempo::bpm(72);
+    CHECK(dayOpens(DayOpening::twoRungsBelow, Tempo::bpm(84), &full, start, fourTwo()) == Tempo::bpm(84));
+    CHECK(dayOpens(DayOpening::twoRungsBelow, Tempo::bpm(68), nullptr, start, fourTwo()) == Tempo::bpm(68));
+    CHECK(dayOpens(DayOpening::start, Tempo::bpm(68), &full, start, fourTwo()) == Tempo::bpm(68));
 }
 
 TEST_CASE("without a full streak the day opens at the start") {
