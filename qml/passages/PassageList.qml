@@ -12,6 +12,8 @@ ListView {
 
     required property PassageListModel passages
     property string chosen: ""
+    // A heading stays while its piece's name or date changes.
+    readonly property int changes: passages.changes
 
     signal choose(string passage)
     signal openDrill(string passage)
@@ -46,7 +48,7 @@ ListView {
             anchors.rightMargin: 8
             anchors.bottom: parent.bottom
             anchors.bottomMargin: 8
-            text: list.passages.sectionTitle(heading.section)
+            text: list.changes < 0 ? "" : list.passages.sectionTitle(heading.section)
             font.pixelSize: 18
             font.weight: Font.DemiBold
             elide: Text.ElideRight
@@ -57,7 +59,7 @@ ListView {
             anchors.right: parent.right
             anchors.bottom: parent.bottom
             anchors.bottomMargin: 8
-            text: list.passages.sectionDue(heading.section)
+            text: list.changes < 0 ? "" : list.passages.sectionDue(heading.section)
             color: Theme.faint
             font.pixelSize: Theme.small
         }

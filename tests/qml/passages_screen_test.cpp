@@ -197,3 +197,76 @@ TEST_CASE("the pages scroll by keyboard, and the focus is never out of sight") {
     CHECK(stops > 20);
     test::shootAll(fixture, "settings-end");
 }
+
+namespace {
+
+/// The headings of the list and the titles below them, from top to bottom.
+QStringList listed(ScreenFixture& fixture) {
+    fixture.play(0.1);
+    (void)fixture.shot();
+    QQuickItem* const list = fixture.find("passageList");
+    REQUIRE(list != nullptr);
+    QMap<int, QString> byPlace;
+    for (QQuickItem* item : fixture.shown()) {
+        const bool heading = item->property("section").isValid() && !item->property("passageId").isValid() &&
+                             item->inherits("QQuickItem") && item->parentItem() != nullptr &&
+                             item->parentItem()->parentItem() == list;
+        const int place = qRound(item->mapToItem(list, {0, 0}).y());
+        if (item->property("passageId").isValid())
+            byPlace[place] = "  " + item->property("title").toString();
+        else if (heading)
+            byPlace[place] = item->childItems().constFirst()->property("text").toString();
+    }
+    return byPlace.values();
+}
+
+} // namespace
+
+TEST_CASE("every passage is below the heading of its piece, whatever was removed, restored or renamed") {
+    ScreenFixture fixture;
+    fixture.open("passages");
+    auto& book = fixture.room().book();
+    const auto passage = [&](const char* title, Id piece) {
+        Passage made;
+        const Id id = book.newId();
+        book.record(PassageFact{id, Title{title, piece}, made.music, made.tempi});
+        return id;
+    };
+    const auto matches = [&] {
+        const QStringList shown = listed(fixture);
+        const models::PassageListModel& model = *fixture.room().passages();
+        QStringList wanted;
+        QString before = QStringLiteral("none");
+        for (int row = 0; row < model.rowCount(); ++row) {
+            const auto at = [&](auto role) { return model.data(model.index(row), role).toString(); };
+            const QString section = at(models::PassageListModel::Section);
+            if (section != before) wanted << model.sectionTitle(section);
+            before = section;
+            wanted << "  " + at(models::PassageListModel::Title);
+        }
+        CAPTURE(shown.join("\n").toStdString());
+        CHECK(shown.join("\n").toStdString() == wanted.join("\n").toStdString());
+    };
+    matches();
+    const Id march = book.newId();
+    book.record(PieceFact{march, "March Home", "Clarinet in B♭", Date{2026, 5, 2}});
+    const Id trio = passage("trio", march);
+    matches();
+    const Id air = book.newId();
+    book.record(PieceFact{air, "Evening Air", "Clarinet in B♭", Date{2026, 5, 3}});
+    passage("opening", air);
+    passage("exercise", Id{});
+    matches();
+    book.record(RemovalFact{trio, true});
+    matches();
+    fixture.room().passages()->setRemovedToo(true);
+    matches();
+    fixture.room().passages()->setRemovedToo(false);
+    matches();
+    book.record(PieceFact{air, "Evening Air, revised", "Clarinet in B♭", Date{2026, 5, 1}});
+    matches();
+    fixture.room().passages()->setSearch("e");
+    matches();
+    fixture.room().passages()->setSearch("");
+    matches();
+}

@@ -165,6 +165,7 @@ void PassageListModel::restoreLast() { restore(idText(removal_.last())); }
 std::vector<PassageRow> PassageListModel::wantedRows() {
     PassageRows selected = selectedRows(book_.notebook(), selection_, book_.today());
     total_ = selected.total;
+    ++changes_;
     return std::move(selected.rows);
 }
 

@@ -26,6 +26,8 @@ class PassageListModel : public QAbstractListModel {
     /// The number of passages that are not removed, whatever is shown; scales are not counted, and are shown
     /// only in searches.
     Q_PROPERTY(int total READ total NOTIFY countChanged)
+    /// Goes up whenever rows or headings may have changed.
+    Q_PROPERTY(int changes READ changes NOTIFY countChanged)
     Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY searchChanged)
     /// "due", "notPlayed" or "farFromTarget"; other values are ignored.
     Q_PROPERTY(QString sorting READ sorting WRITE setSorting NOTIFY sortingChanged)
@@ -62,6 +64,7 @@ public:
 
     [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
     [[nodiscard]] int total() const { return total_; }
+    [[nodiscard]] int changes() const { return changes_; }
     [[nodiscard]] QString search() const { return selection_.search; }
     void setSearch(const QString& search);
     [[nodiscard]] QString sorting() const;
@@ -106,6 +109,7 @@ private:
     RowSelection selection_;
     std::vector<PassageRow> rows_;
     int total_ = 0;
+    int changes_ = 0;
 };
 
 } // namespace piolo::models
