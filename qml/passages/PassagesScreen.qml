@@ -12,6 +12,8 @@ FocusScope {
     property PassageEditor editor: PracticeRoom.editor
     property MusicPicture picture: PracticeRoom.formPicture
 
+    readonly property PassageForm form: place.item as PassageForm
+
     signal drillRequested(string passage)
 
     /// What is shown beside the list: "form", "music", "picture", "paper" or "files".
@@ -19,7 +21,7 @@ FocusScope {
 
     function showForm() {
         view = "form";
-        form.take();
+        form?.take();
     }
     function show(card, name) {
         view = name;
@@ -28,7 +30,7 @@ FocusScope {
     function startNew() {
         view = "form";
         editor.startNew();
-        form.take();
+        form?.take();
     }
     function remove(passage) {
         passages.remove(passage);
@@ -43,11 +45,11 @@ FocusScope {
     Connections {
         target: PracticeRoom
         function onFormWanted() {
-            form.take();
+            form?.take();
         }
         function onFormToBeDrilled() {
-            if (form.visible)
-                form.drill();
+            if (place.visible)
+                form?.drill();
         }
     }
 
@@ -149,24 +151,28 @@ FocusScope {
             onClicked: screen.passages.restoreLast()
         }
     }
-    PassageForm {
-        id: form
+    // The window shows its list first, and then the form.
+    Loader {
+        id: place
         x: pane.x + pane.width + Theme.gap
         width: parent.width - x - Theme.margin
         anchors.top: pane.top
         anchors.bottom: parent.bottom
         anchors.bottomMargin: 16
         visible: screen.view === "form"
-        editor: screen.editor
-        picture: screen.picture
-        onPictureRequested: screen.show(card, "picture")
-        onDrillRequested: passage => screen.drillRequested(passage)
-        onThroughRequested: piece => PracticeRoom.openRunThrough(piece)
-        onRemovalRequested: passage => screen.remove(passage)
+        active: PracticeRoom.shown
+        sourceComponent: PassageForm {
+            editor: screen.editor
+            picture: screen.picture
+            onPictureRequested: screen.show(card, "picture")
+            onDrillRequested: passage => screen.drillRequested(passage)
+            onThroughRequested: piece => PracticeRoom.openRunThrough(piece)
+            onRemovalRequested: passage => screen.remove(passage)
+        }
     }
     Kept {
         id: picker
-        anchors.fill: form
+        anchors.fill: place
         shown: screen.view === "music"
         sourceComponent: MusicFile {
             music: screen.editor.music
@@ -175,7 +181,7 @@ FocusScope {
     }
     Kept {
         id: paper
-        anchors.fill: form
+        anchors.fill: place
         shown: screen.view === "paper"
         sourceComponent: PaperCard {
             sheet: PracticeRoom.sheet
@@ -187,7 +193,7 @@ FocusScope {
     }
     Kept {
         id: exchange
-        anchors.fill: form
+        anchors.fill: place
         shown: screen.view === "files"
         sourceComponent: FilesCard {
             exchange: PracticeRoom.exchange
@@ -199,11 +205,11 @@ FocusScope {
 
     Kept {
         id: card
-        anchors.fill: form
+        anchors.fill: place
         shown: screen.view === "picture"
         sourceComponent: PictureCard {
             picture: screen.picture
-            title: form.name(screen.editor.draft["title"])
+            title: screen.form ? screen.form.name(screen.editor.draft["title"]) : ""
             onDone: screen.showForm()
         }
     }

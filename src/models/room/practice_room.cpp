@@ -158,9 +158,14 @@ void PracticeRoom::edit(const QString& passage, bool shorter) {
 void PracticeRoom::attach(QQuickWindow* window) {
     keys_.listener().watch(window);
     sound_.setOffsetMillis(machine_.offsetMillis);
-    connect(
-        window, &QQuickWindow::frameSwapped, this, [this] { sound_.start(machine_.soundDevice); },
-        Qt::SingleShotConnection);
+    connect(window, &QQuickWindow::frameSwapped, this, &PracticeRoom::settle, Qt::SingleShotConnection);
+}
+
+// What the first frame need not wait for.
+void PracticeRoom::settle() {
+    shown_ = true;
+    emit shownChanged();
+    sound_.start(machine_.soundDevice);
 }
 
 void PracticeRoom::plugIn(practice::MidiPort& port) {

@@ -66,6 +66,8 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(int unsaved READ unsaved NOTIFY unsavedChanged)
     /// The name of the current screen, one of the table in room/screen.h.
     Q_PROPERTY(QString screen READ screen WRITE setScreen NOTIFY screenChanged)
+    /// The window has shown its first frame.
+    Q_PROPERTY(bool shown READ isShown NOTIFY shownChanged)
     /// True until the first passage is made; its form is then the first screen.
     Q_PROPERTY(bool noPassageYet READ noPassageYet NOTIFY screenChanged)
     Q_PROPERTY(int minutesToday READ minutesToday NOTIFY minutesTodayChanged)
@@ -99,6 +101,7 @@ public:
     [[nodiscard]] int unsaved() const { return book_->unsavedCount(); }
     [[nodiscard]] QString screen() const { return screen_; }
     void setScreen(const QString& screen);
+    [[nodiscard]] bool isShown() const { return shown_; }
     [[nodiscard]] bool noPassageYet() const;
     [[nodiscard]] int minutesToday() const;
 
@@ -127,6 +130,7 @@ signals:
     void formToBeDrilled();
     void unsavedChanged();
     void screenChanged();
+    void shownChanged();
     void minutesTodayChanged();
     /// All models use the new language.
     void languageChanged();
@@ -140,6 +144,7 @@ private:
     void hearKeys();
     void timePedal();
     void reword();
+    void settle();
 
     static PracticeRoom* present_;
     std::unique_ptr<practice::PracticeBook> book_;
@@ -167,6 +172,7 @@ private:
     ScaleBoard scales_;
     RoomNotice notice_;
     QString screen_;
+    bool shown_ = false;
 };
 
 } // namespace piolo::models
