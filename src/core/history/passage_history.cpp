@@ -77,12 +77,12 @@ void PassageHistory::fetch() {
     if (stored_ == nullptr) return;
     fetched_ = stored_->facts(place_);
     stored_ = nullptr;
-    summary_.reset();
     for (const Fact& fact : fetched_) remember(fact);
 }
 
 void PassageHistory::add(const Fact& fact) {
     fetch();
+    summary_.reset();
     remember(fact);
 }
 

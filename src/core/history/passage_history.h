@@ -52,7 +52,7 @@ private:
     Id passage_;
     std::shared_ptr<const StoredHistory> stored_; ///< null once the facts are in memory
     std::size_t place_ = 0;
-    std::optional<PassageRecord> summary_; ///< while they are not
+    std::optional<PassageRecord> summary_; ///< from the digest; kept until the next add(), as promised
     std::vector<Fact> fetched_;
     std::vector<const Fact*> facts_;
     Date first_{9999, 12, 31}; ///< of the runs and tempi

@@ -106,11 +106,12 @@ ServerProbe::ServerProbe(const Environment& environment, const std::vector<std::
 }
 
 const ServerProbe& ServerProbe::ofSystem() {
-    static const ServerProbe door{systemValue,
-                                  {systemValue("PULSE_CLIENTCONFIG"),
-                                   systemValue("HOME") + "/.config/pulse/client.conf",
-                                   "/etc/pulse/client.conf", "/etc/pulse/client.conf.d"}};
-    return door;
+    // Never destroyed: at the end of the program, the sound's thread may still ask.
+    static const auto* const probe = new ServerProbe{systemValue,
+                                                     {systemValue("PULSE_CLIENTCONFIG"),
+                                                      systemValue("HOME") + "/.config/pulse/client.conf",
+                                                      "/etc/pulse/client.conf", "/etc/pulse/client.conf.d"}};
+    return *probe;
 }
 
 bool ServerProbe::answers() const noexcept {
