@@ -15,6 +15,7 @@ FocusScope {
 
     signal editWanted()
     signal nextWanted()
+    signal logWanted()
     signal passagesWanted()
 
     readonly property bool running: drill.state === DrillModel.Playing
@@ -24,6 +25,7 @@ FocusScope {
     onNextWanted: PracticeRoom.openNext()
     onPassagesWanted: PracticeRoom.screen = "passages"
     onEditWanted: PracticeRoom.edit(drill.passage, false)
+    onLogWanted: PracticeRoom.screen = "log"
 
     // Has the focus while no control was chosen: the drill's keys do not need it.
     Item {
@@ -41,6 +43,7 @@ FocusScope {
         more: area.more
         onEditWanted: area.editWanted()
         onNextWanted: area.nextWanted()
+        onLogWanted: area.logWanted()
     }
     PlayingScreen {
         anchors.fill: parent

@@ -18,6 +18,7 @@ Item {
 
     signal editWanted()
     signal nextWanted()
+    signal logWanted()
 
     readonly property bool roomy: height > 640
     readonly property real ladderWidth: Math.max(270, width * 0.24)
@@ -157,6 +158,7 @@ Item {
                         keys: screen.keys
                         roomy: screen.deskHeight > (screen.drill.listening.possible ? 600 : 500)
                         compact: screen.withMusic && screen.deskHeight < (screen.drill.listening.possible ? 445 : 380)
+                        onLogWanted: screen.logWanted()
                         explained: screen.deskHeight > (screen.drill.listening.possible ? 540 : 470)
                     }
 

@@ -2,6 +2,7 @@
 // The middle of the stopped drill: the tempo, the bar, and what the keys do.
 import QtQuick
 import QtQuick.Layouts
+import QtQuick.Templates as T
 import Piolo
 
 ColumnLayout {
@@ -15,6 +16,8 @@ ColumnLayout {
     property bool explained: true
     /// There is room for large buttons. Set from outside: a layout that depends on its own height would loop.
     property bool roomy: false
+
+    signal logWanted()
 
     function inOneLine(a, b) {
         return a === "" || b === "" ? a + b : qsTrId("drill.figures").arg(a).arg(b);
@@ -109,9 +112,33 @@ ColumnLayout {
             onChosen: value => panel.drill.playedAs.setRhythm(value)
         }
     }
-    InkText {
+    // What has just happened, and its way to the log.
+    T.AbstractButton {
+        id: sitting
+        objectName: "sitting"
         Layout.fillWidth: true
         visible: text !== ""
+        text: panel.drill.text.sitting
+        implicitHeight: implicitContentHeight + 10
+        hoverEnabled: true
+        Accessible.role: Accessible.Button
+        Accessible.name: qsTrId("drill.sitting.to-log").arg(text)
+        Keys.onReturnPressed: clicked()
+        Keys.onEnterPressed: clicked()
+        onClicked: panel.logWanted()
+
+        contentItem: InkText {
+            horizontalAlignment: Text.AlignHCenter
+            text: sitting.text + "  ›"
+            font.weight: Font.DemiBold
+            font.underline: sitting.hovered || sitting.visualFocus
+            wrapMode: Text.WordWrap
+            Accessible.ignored: true
+        }
+    }
+    InkText {
+        Layout.fillWidth: true
+        visible: text !== "" && !sitting.visible
         horizontalAlignment: Text.AlignHCenter
         text: panel.inOneLine(panel.drill.text.search, panel.inOneLine(panel.drill.playedAs.bests, panel.drill.playedAs.fingering))
         color: Theme.faint

@@ -753,6 +753,21 @@
         <source>rhythm</source>
         <translation>Rhythmus</translation>
     </message>
+    <message id="drill.sitting" numerus="yes">
+        <source>%n runs: %1</source>
+        <translation>
+            <numerusform>%n Durchlauf: %1</numerusform>
+            <numerusform>%n Durchläufe: %1</numerusform>
+        </translation>
+    </message>
+    <message id="drill.sitting.to-log">
+        <source>%1; opens the log</source>
+        <translation>%1; öffnet das Tagebuch</translation>
+    </message>
+    <message id="drill.sitting.where">
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
+    </message>
     <message id="drill.slower">
         <source>Slower</source>
         <translation>Langsamer</translation>
@@ -1043,7 +1058,7 @@
     </message>
     <message id="fault.E243">
         <source>the XML is cut short or damaged here[ (%1)]; save the score again, or have it sent again</source>
-        <translation>das XML bricht hier ab oder ist beschädigt[ (%1)]; speichere die Partitur neu oder lass sie noch einmal schicken</translation>
+        <translation>das XML endet hier zu früh oder ist beschädigt[ (%1)]; speichere die Partitur neu oder lass sie noch einmal schicken</translation>
     </message>
     <message id="fault.E244">
         <source>the element &quot;%1&quot; has an impossible value[: %2]; save the score again, or fix it by hand</source>
@@ -1719,7 +1734,7 @@
     </message>
     <message id="help.log.key.days.keys">
         <source>PgUp, PgDown, Home, End</source>
-        <translation>Bild aufwärts, Bild abwärts, Pos1, Ende</translation>
+        <translation>Bild ↑, Bild ↓, Pos1, Ende</translation>
     </message>
     <message id="help.log.key.line">
         <source>on the curve: the next passage; in the list: the next line</source>
@@ -1843,7 +1858,7 @@
     </message>
     <message id="help.picture.key.scroll.keys">
         <source>PgUp, PgDown</source>
-        <translation>Bild aufwärts, Bild abwärts</translation>
+        <translation>Bild ↑, Bild ↓</translation>
     </message>
     <message id="help.picture.title">
         <source>A picture of the music</source>
@@ -2279,11 +2294,11 @@
     </message>
     <message id="keys.set.one-pedal">
         <source>A single pedal, PgDown</source>
-        <translation>Ein Pedal allein, Bild abwärts</translation>
+        <translation>Ein einzelnes Pedal, Bild ↓</translation>
     </message>
     <message id="keys.set.pages">
         <source>PgUp and PgDown</source>
-        <translation>Bild aufwärts und Bild abwärts</translation>
+        <translation>Bild ↑ und Bild ↓</translation>
     </message>
     <message id="keys.set.space-return">
         <source>Space and Return</source>
@@ -3105,7 +3120,7 @@
     </message>
     <message id="passages.by-rest">
         <source>longest rested</source>
-        <translation>am längsten geruht</translation>
+        <translation>lange nicht gespielt</translation>
     </message>
     <message id="passages.date-days">
         <source>%1 · %2</source>

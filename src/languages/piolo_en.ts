@@ -755,6 +755,21 @@
         <source></source>
         <translation>rhythm</translation>
     </message>
+    <message id="drill.sitting" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%n run: %1</numerusform>
+            <numerusform>%n runs: %1</numerusform>
+        </translation>
+    </message>
+    <message id="drill.sitting.to-log">
+        <source></source>
+        <translation>%1; opens the log</translation>
+    </message>
+    <message id="drill.sitting.where">
+        <source></source>
+        <translation>%1 in %2</translation>
+    </message>
     <message id="drill.slower">
         <source></source>
         <translation>Slower</translation>

@@ -753,6 +753,21 @@
         <source>rhythm</source>
         <translation>ritmo</translation>
     </message>
+    <message id="drill.sitting" numerus="yes">
+        <source>%n runs: %1</source>
+        <translation>
+            <numerusform>%n ripetizione: %1</numerusform>
+            <numerusform>%n ripetizioni: %1</numerusform>
+        </translation>
+    </message>
+    <message id="drill.sitting.to-log">
+        <source>%1; opens the log</source>
+        <translation>%1; apre il diario</translation>
+    </message>
+    <message id="drill.sitting.where">
+        <source>%1 in %2</source>
+        <translation>%1 a %2</translation>
+    </message>
     <message id="drill.slower">
         <source>Slower</source>
         <translation>Rallenta</translation>

@@ -116,6 +116,25 @@ TEST_CASE_FIXTURE(AtTheDrill, "Stop and Take back have a corner each, and touchi
     }
 }
 
+TEST_CASE_FIXTURE(AtTheDrill, "after a stop one line says what happened, and leads to the log") {
+    CHECK(find("sitting") == nullptr);
+    startAndPlay();
+    play(20); // a clean run, and some bars
+    tap(Qt::Key_Space);
+    play(0.3);
+    tap(Qt::Key_Escape);
+    play(0.5);
+    const QString said = drill().text()->sitting();
+    CHECK(said.toStdString() == "2 runs: 1 clean, 1 missed in bar 42");
+    REQUIRE(find("sitting") != nullptr);
+    CHECK(find("sitting")->property("text").toString() == said);
+    tap(Qt::Key_Backspace);
+    play(0.3);
+    CHECK(drill().text()->sitting() == "1 run: 1 clean");
+    click("sitting");
+    CHECK(room().screen() == "log");
+}
+
 TEST_CASE_FIXTURE(AtTheDrill, "a run-through goes on while another tab is shown, with its way back") {
     open("runThrough");
     tap(Qt::Key_Space);

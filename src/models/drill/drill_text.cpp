@@ -9,6 +9,8 @@
 
 #include <QStringList>
 
+#include <set>
+
 namespace piolo::models {
 
 namespace {
@@ -17,6 +19,18 @@ QString countInWords(int bars) {
     if (bars == 0) return qtTrId("drill.no-count-in");
     if (bars == 1) return qtTrId("drill.one-bar-count-in");
     return qtTrId("drill.count-in").arg(Formatter::countWord(bars));
+}
+
+/// "1 missed in bar 42": as many bars as fit in a line.
+QString missedIn(const QString& missed, const std::set<std::int32_t>& bars) {
+    constexpr std::size_t most = 4;
+    if (bars.empty() || bars.size() > most) return missed;
+    QStringList numbers;
+    for (const std::int32_t bar : bars) numbers << QString::number(bar);
+    const QString where = numbers.size() == 1
+                              ? qtTrId("log.line.bar").arg(numbers.front())
+                              : qtTrId("log.line.bars").arg(numbers.join(QStringLiteral(", ")));
+    return qtTrId("drill.sitting.where").arg(missed, where);
 }
 
 } // namespace
@@ -98,6 +112,16 @@ QString DrillText::search() const {
     const QString named = Formatter::tempo(latest->named);
     if (latest->found) return qtTrId("drill.found").arg(Formatter::tempo(*latest->found), named);
     return latest->over ? QString() : qtTrId("drill.finding").arg(named);
+}
+
+QString DrillText::sitting() const {
+    const practice::SittingFigures figures = control_.sitting();
+    if (figures.runs() == 0 || control_.state() != practice::DrillControl::State::stopped) return {};
+    QStringList parts;
+    if (figures.clean > 0) parts << qtTrId("log.line.count-clean").arg(figures.clean);
+    if (figures.missed > 0)
+        parts << missedIn(qtTrId("log.line.count-missed").arg(figures.missed), figures.missedBars);
+    return qtTrId("drill.sitting", figures.runs()).arg(parts.join(QStringLiteral(", ")));
 }
 
 QString DrillText::apart() const { return apartLine(control_.kind()); }

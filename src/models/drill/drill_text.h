@@ -30,6 +30,8 @@ class DrillText : public QObject {
     /// "Finding your tempo, from 92 down.", "Found today: 84, from 92 down."; "" if there was no search
     /// today.
     Q_PROPERTY(QString search READ search NOTIFY reasonChanged)
+    /// "3 runs: 2 clean, 1 missed in bar 42" after a stop; "" if nothing counted since the start.
+    Q_PROPERTY(QString sitting READ sitting NOTIFY reasonChanged)
     /// "a try: changes nothing"; "" for runs that affect the rule.
     Q_PROPERTY(QString apart READ apart NOTIFY reasonChanged)
     Q_PROPERTY(QString feedback READ feedback NOTIFY feedbackChanged)
@@ -47,6 +49,7 @@ public:
     [[nodiscard]] QString streak() const;
     [[nodiscard]] QString opening() const;
     [[nodiscard]] QString search() const;
+    [[nodiscard]] QString sitting() const;
     [[nodiscard]] QString apart() const;
     [[nodiscard]] QString feedback() const;
 

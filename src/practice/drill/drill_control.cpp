@@ -26,6 +26,7 @@ void DrillControl::open(Id passage) {
     if (passage == passage_) return;
     stop();
     passage_ = passage;
+    begun_.reset();
     hand_.reset();
     setFeedback(Feedback::none);
     emit opened();
@@ -94,6 +95,11 @@ Passage DrillControl::played(RunKind kind) const {
 std::optional<TempoSearch> DrillControl::search() const {
     const PassageRecord* known = record();
     return known == nullptr ? std::nullopt : searchOn(*known, book_.today());
+}
+
+SittingFigures DrillControl::sitting() const {
+    const PassageRecord* const known = record();
+    return known == nullptr || !begun_ ? SittingFigures{} : sittingFigures(*known, *begun_);
 }
 
 bool DrillControl::openEnded() const {

@@ -8,6 +8,7 @@
 #include "core/rule/tempo_search.h"
 #include "practice/drill/drill_session.h"
 #include "practice/drill/rest_watch.h"
+#include "practice/figures/sitting_figures.h"
 #include "practice/keys/pedal_press.h"
 #include "practice/log/practice_book.h"
 #include "practice/ports/sound_port.h"
@@ -55,6 +56,8 @@ public:
     [[nodiscard]] Tempo halfTempo() const;
     /// True if the player ends each run.
     [[nodiscard]] bool openEnded() const;
+    /// The runs since the last start of this passage.
+    [[nodiscard]] SittingFigures sitting() const;
     /// How many runs in a row ended clean without a key press.
     [[nodiscard]] std::size_t unheardRuns() const { return unheard_.size(); }
     [[nodiscard]] Feedback feedback() const { return feedback_; }
@@ -173,6 +176,7 @@ private:
     RestWatch rest_;
     std::deque<engine::Event> coming_; // decided but not audible yet
     Id passage_;
+    std::optional<std::size_t> begun_; // the number of entries at the last start of this passage
     State state_ = State::stopped;
     RunKind kind_ = RunKind::run;
     engine::Pause pause_ = engine::Pause::noKey;

@@ -60,6 +60,7 @@ void DrillControl::begin(RunKind kind) {
     const Passage passage = played(kind);
     const Standing standing = standingFor(kind);
     if (kind == RunKind::run) journalOpening();
+    begun_ = record()->entries.size();
     if (!session_.begin(passage, standing, kind)) return;
     playback_ = 0; // the engine ends it
     coming_.clear();
