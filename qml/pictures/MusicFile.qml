@@ -15,6 +15,12 @@ Card {
     function begin() {
         path.take();
     }
+    function takeBars() {
+        if (card.music.summary === "")
+            return;
+        card.music.take();
+        card.done();
+    }
     readonly property bool read: music.file !== ""
     readonly property real third: (width - 48 - 2 * Theme.gap) / 3
 
@@ -80,6 +86,7 @@ Card {
                 label: qsTrId("score.from-bar")
                 text: card.music.from
                 onTyped: text => card.music.from = text
+                onAccepted: card.takeBars()
             }
             Field {
                 objectName: "music-to"
@@ -88,6 +95,7 @@ Card {
                 text: card.music.to
                 fault: card.music.fault
                 onTyped: text => card.music.to = text
+                onAccepted: card.takeBars()
             }
         }
         InkText {
@@ -115,10 +123,7 @@ Card {
                 text: qsTrId("score.take")
                 strong: enabled
                 enabled: card.music.summary !== ""
-                onClicked: {
-                    card.music.take();
-                    card.done();
-                }
+                onClicked: card.takeBars()
             }
             InkButton {
                 objectName: "music-cancel"

@@ -15,7 +15,7 @@ std::size_t wordAligned(std::size_t size) { return (size + 3) / 4 * 4; }
 
 /// The build id in the notes of a segment.
 std::string idAmong(std::string_view notes) {
-    constexpr std::string_view gnu("GNU", 4);
+    constexpr std::string_view gnu("GNU\0", 4); // with its end
     ElfW(Nhdr) head{};
     while (notes.size() >= sizeof head) {
         std::memcpy(&head, notes.data(), sizeof head);

@@ -34,7 +34,7 @@ QByteArray bytesOf(const QString& path, const SavedCurves& saved) {
 } // namespace
 
 QString saveCurves(const QString& typed, const SavedCurves& saved) {
-    const QString path = typedPath(typed);
+    const QString path = typedPath(typed, QStringLiteral(".svg"));
     const QByteArray bytes = bytesOf(path, saved);
     if (bytes.isEmpty())
         return practice::faultSentence(

@@ -44,7 +44,7 @@ QString PracticeSheet::summary() const {
 
 QString PracticeSheet::save(const QString& typed) const {
     if (!ready()) return summary();
-    const QString path = typedPath(typed);
+    const QString path = typedPath(typed, QStringLiteral(".pdf"));
     const auto bytes = plots::paperBytes(path, plots::paperSheet(book_.notebook(), picks_.ids(), paper_));
     return bytes ? saveBytes(path, *bytes) : practice::faultSentence(bytes.fault());
 }

@@ -88,7 +88,8 @@ QString PassageExchange::summary() const {
 }
 
 QString PassageExchange::write(const QString& typed) const {
-    const std::string path = typedPath(typed).toStdString();
+    const QString ending = QString::fromStdString(std::string(journal::passageFileEnding));
+    const std::string path = typedPath(typed, ending).toStdString();
     if (picks_.picked() == 0) return qtTrId("files.export.tick");
     if (!journal::isPassageFile(path))
         return practice::faultSentence(

@@ -5,6 +5,7 @@
 #include "practice/faults/fault_text.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QUrl>
 
 #include <span>
@@ -17,6 +18,12 @@ QString typedPath(const QString& typed) {
     QString path = typed.trimmed();
     if (path.startsWith(QLatin1String("~/"))) path.replace(0, 1, QDir::homePath());
     return path;
+}
+
+QString typedPath(const QString& typed, const QString& ending) {
+    const QString path = typedPath(typed);
+    return path.isEmpty() || path.endsWith(u'/') || !QFileInfo(path).suffix().isEmpty() ? path
+                                                                                        : path + ending;
 }
 
 QString saveBytes(const QString& path, const QByteArray& bytes) {

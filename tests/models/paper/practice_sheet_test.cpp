@@ -85,6 +85,8 @@ TEST_CASE("a sheet says how many pages it takes, and is saved as PDF, SVG or PNG
         REQUIRE(file.open(QIODevice::ReadOnly));
         CHECK(file.readAll().startsWith(start));
     }
+    CHECK(sheet.save(QString::fromStdString(fixture.path("without an ending"))) == "");
+    CHECK(QFile::exists(QString::fromStdString(fixture.path("without an ending.pdf"))));
     CHECK(sheet.save(QString::fromStdString(fixture.path("x.txt"))).contains(".pdf, .svg or .png"));
     CHECK(sheet.save("/nowhere/x.pdf").contains("cannot be written"));
     sheet.setPaper("parchment");

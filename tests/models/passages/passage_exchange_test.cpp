@@ -74,6 +74,9 @@ TEST_CASE("an invalid file name, an invalid location and no tick are reported") 
     CHECK(player.exchange.write("x.piolo.json") == "Tick the passages to export.");
     player.addPassage("coda");
     player.picks.pickAll(true);
+    const QString path = QString::fromStdString(player.path("week"));
+    CHECK(player.exchange.write(path) == ""); // a name without an ending gets one
+    CHECK(QFile::exists(path + ".piolo.json"));
     CHECK(player.exchange.write("x.json").contains(".piolo.json"));
     CHECK(player.exchange.write("/nowhere/x.piolo.json").contains("cannot be written"));
 }
