@@ -93,9 +93,9 @@ Column {
             event.accepted = true;
             box.popup.close();
             choice.typed += letter;
-            forgotten.restart();
             if (choice.options[place].value !== choice.value)
                 choice.chosen(choice.options[place].value);
+            forgotten.restart(); // what is chosen may take a while
         }
         Accessible.role: Accessible.ComboBox
         Accessible.name: choice.label
