@@ -52,7 +52,7 @@ std::vector<std::string> namedTests(const std::string& document) {
 /// The names of all test cases under tests/.
 std::vector<std::string> testNames() {
     std::vector<std::string> names;
-    const std::regex named(R"re(TEST_CASE\(\s*"((?:[^"\\]|\\.|"\s+")*)"\s*\))re");
+    const std::regex named(R"re(TEST_CASE(?:_FIXTURE)?\(\s*(?:\w+,\s*)?"((?:[^"\\]|\\.|"\s+")*)"\s*\))re");
     for (const auto& entry : fs::recursive_directory_iterator(fs::path(PIOLO_SOURCE_DIR) / "tests")) {
         if (entry.path().extension() != ".cpp") continue;
         const std::string text = sourceText(fs::relative(entry.path(), PIOLO_SOURCE_DIR).generic_string());
