@@ -124,7 +124,7 @@ bool Notebook::Body::add(const Fact& fact) {
 }
 
 Notebook::Notebook() : body_(std::make_unique<Body>()) {}
-Notebook::Notebook(std::shared_ptr<const StoredHistory> stored) : Notebook() {
+Notebook::Notebook(const std::shared_ptr<const StoredHistory>& stored) : Notebook() {
     if (stored) body_->open(stored);
 }
 Notebook::~Notebook() = default;

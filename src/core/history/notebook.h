@@ -37,7 +37,7 @@ public:
     Notebook();
     /// Of the facts that are stored there, to which others can be added: none of them is looked at before it
     /// is needed.
-    explicit Notebook(std::shared_ptr<const StoredHistory> stored);
+    explicit Notebook(const std::shared_ptr<const StoredHistory>& stored);
     ~Notebook();
     Notebook(Notebook&&) noexcept;
     Notebook& operator=(Notebook&&) noexcept;
