@@ -139,7 +139,6 @@ Item {
     }
 
     MarkArea {
-        objectName: "markArea"
         anchors.fill: parent
         onMarked: stamp => screen.drill.missAt(stamp)
     }

@@ -60,8 +60,8 @@ void DrillControl::begin(RunKind kind) {
     const Passage passage = played(kind);
     const Standing standing = standingFor(kind);
     if (kind == RunKind::run) journalOpening();
-    begun_ = record()->entries.size();
     if (!session_.begin(passage, standing, kind)) return;
+    begun_ = record()->entries.size();
     playback_ = 0; // the engine ends it
     coming_.clear();
     const auto latest = search();
