@@ -12,7 +12,7 @@ Window {
 
     width: 1280
     height: 800
-    minimumWidth: 1024
+    minimumWidth: 480
     minimumHeight: 640
     visible: true
     title: drilling && PracticeRoom.drill.open ? qsTrId("window.title").arg(PracticeRoom.drill.text.title) : qsTrId("window.name")

@@ -14,8 +14,6 @@ Item {
     function show(screen) {
         if (screen === "help")
             openHelp();
-        else if (screen === "passages" && PracticeRoom.screen !== "welcome" && PracticeRoom.noPassageYet)
-            PracticeRoom.screen = "welcome";
         else
             PracticeRoom.screen = screen;
     }
@@ -33,11 +31,13 @@ Item {
         height: body.running ? 0 : implicitHeight
         visible: !body.running
         screens: Screens.tabs
+        smallScreens: Screens.smallTabs
         screen: PracticeRoom.screen
         minutes: PracticeRoom.minutesToday
-        now: PracticeRoom.screen === "runThrough" ? "" : PracticeRoom.runThrough.nowText
+        now: PracticeRoom.underWay.text
+        urgent: PracticeRoom.underWay.urgent
         onWanted: screen => body.show(screen)
-        onNowWanted: PracticeRoom.screen = "runThrough"
+        onNowWanted: PracticeRoom.screen = PracticeRoom.underWay.screen
     }
     Shortcut {
         sequence: "F1"

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The drill: stopped, running or paused.
+// Qt 6.4's linter does not know StandardKey.
+// qmllint disable unqualified
 import QtQuick
 import Piolo
 
@@ -13,6 +15,7 @@ FocusScope {
     property bool recorded: !PracticeRoom.readOnly
     property bool more: PracticeRoom.passages.count > 1
 
+    signal backWanted()
     signal editWanted()
     signal nextWanted()
     signal logWanted()
@@ -23,6 +26,7 @@ FocusScope {
 
     focus: true
     onNextWanted: PracticeRoom.openNext()
+    onBackWanted: PracticeRoom.screen = PracticeRoom.wayBack
     onPassagesWanted: PracticeRoom.screen = "passages"
     onEditWanted: PracticeRoom.edit(drill.passage, false)
     onLogWanted: PracticeRoom.screen = "log"
@@ -41,6 +45,8 @@ FocusScope {
         unsaved: area.unsaved
         recorded: area.recorded
         more: area.more
+        wayBack: PracticeRoom.wayBackText
+        onBackWanted: area.backWanted()
         onEditWanted: area.editWanted()
         onNextWanted: area.nextWanted()
         onLogWanted: area.logWanted()
@@ -75,6 +81,11 @@ FocusScope {
             text: qsTrId("drill.to-passages")
             onClicked: area.passagesWanted()
         }
+    }
+    Shortcut {
+        sequences: [StandardKey.Back]
+        enabled: area.visible && !area.running
+        onActivated: area.backWanted()
     }
     onRunningChanged: ground.forceActiveFocus()
     onPausedChanged: ground.forceActiveFocus()

@@ -16,6 +16,10 @@ Item {
     /// True if there is another passage.
     property bool more: false
 
+    /// Where the way back leads, in words.
+    property string wayBack: ""
+
+    signal backWanted()
     signal editWanted()
     signal nextWanted()
     signal logWanted()
@@ -44,6 +48,13 @@ Item {
         RowLayout {
             spacing: Theme.gap
 
+            InkButton {
+                objectName: "wayBack"
+                text: screen.wayBack
+                mark: "‹"
+                Accessible.name: qsTrId("drill.way-back").arg(screen.wayBack)
+                onClicked: screen.backWanted()
+            }
             ColumnLayout {
                 spacing: 2
 

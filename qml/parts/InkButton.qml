@@ -13,6 +13,8 @@ T.Button {
     property color ink: Theme.ink
     property int size: Theme.body
     property bool strong: false
+    /// A text that is too long is cut off and does not wrap.
+    property bool oneLine: false
 
     implicitWidth: Math.max(Theme.touch, implicitContentWidth + 2 * Theme.gap)
     implicitHeight: Math.max(Theme.touch, implicitContentHeight + Theme.gap)
@@ -36,6 +38,7 @@ T.Button {
         mark: button.mark
         key: button.key
         size: button.size
+        oneLine: button.oneLine
         ink: button.strong && !button.down ? Theme.paper : button.ink
     }
 }

@@ -10,6 +10,7 @@ Item {
     property string key: ""
     property int size: Theme.body
     property color ink: Theme.ink
+    property bool oneLine: false
 
     // As if on a single line each, even if they wrap: sizes that depend on the width would loop in a layout.
     implicitWidth: Math.max(textWidth + (sign.visible ? sign.implicitWidth + row.spacing : 0), keyWidth)
@@ -68,7 +69,8 @@ Item {
                 color: label.ink
                 font.pixelSize: label.size
                 font.weight: Font.DemiBold
-                wrapMode: Text.WordWrap
+                wrapMode: label.oneLine ? Text.NoWrap : Text.WordWrap
+                elide: label.oneLine ? Text.ElideRight : Text.ElideNone
                 horizontalAlignment: Text.AlignHCenter
                 Accessible.ignored: true
             }

@@ -836,6 +836,10 @@
         <source>Taken back</source>
         <translation>Zurückgenommen</translation>
     </message>
+    <message id="drill.way-back">
+        <source>Back to %1</source>
+        <translation>Zurück zu %1</translation>
+    </message>
     <message id="drill.without-click">
         <source>Without the click</source>
         <translation>Ohne Klick</translation>
@@ -2759,10 +2763,6 @@
         <source>4 weeks ago</source>
         <translation>vor 4 Wochen</translation>
     </message>
-    <message id="nav.drill">
-        <source>Drill</source>
-        <translation>Üben</translation>
-    </message>
     <message id="nav.help">
         <source>Help</source>
         <translation>Hilfe</translation>
@@ -2771,9 +2771,17 @@
         <source>Log</source>
         <translation>Tagebuch</translation>
     </message>
+    <message id="nav.now">
+        <source>Back to %1</source>
+        <translation>Zurück zu %1</translation>
+    </message>
     <message id="nav.passages">
         <source>Passages</source>
         <translation>Stellen</translation>
+    </message>
+    <message id="nav.paused">
+        <source>%1: paused</source>
+        <translation>%1: Pause</translation>
     </message>
     <message id="nav.scales">
         <source>Scales</source>

@@ -841,6 +841,10 @@
         <source></source>
         <translation>Taken back</translation>
     </message>
+    <message id="drill.way-back">
+        <source></source>
+        <translation>Back to %1</translation>
+    </message>
     <message id="drill.without-click">
         <source></source>
         <translation>Without the click</translation>
@@ -2401,10 +2405,6 @@
         <source></source>
         <translation>4 weeks ago</translation>
     </message>
-    <message id="nav.drill">
-        <source></source>
-        <translation>Drill</translation>
-    </message>
     <message id="nav.help">
         <source></source>
         <translation>Help</translation>
@@ -2413,9 +2413,17 @@
         <source></source>
         <translation>Log</translation>
     </message>
+    <message id="nav.now">
+        <source></source>
+        <translation>Back to %1</translation>
+    </message>
     <message id="nav.passages">
         <source></source>
         <translation>Passages</translation>
+    </message>
+    <message id="nav.paused">
+        <source></source>
+        <translation>%1: paused</translation>
     </message>
     <message id="nav.scales">
         <source></source>

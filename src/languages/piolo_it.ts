@@ -836,6 +836,10 @@
         <source>Taken back</source>
         <translation>Annullato</translation>
     </message>
+    <message id="drill.way-back">
+        <source>Back to %1</source>
+        <translation>Torna a %1</translation>
+    </message>
     <message id="drill.without-click">
         <source>Without the click</source>
         <translation>Senza clic</translation>
@@ -2759,10 +2763,6 @@
         <source>4 weeks ago</source>
         <translation>4 settimane fa</translation>
     </message>
-    <message id="nav.drill">
-        <source>Drill</source>
-        <translation>Studio</translation>
-    </message>
     <message id="nav.help">
         <source>Help</source>
         <translation>Guida</translation>
@@ -2771,9 +2771,17 @@
         <source>Log</source>
         <translation>Diario</translation>
     </message>
+    <message id="nav.now">
+        <source>Back to %1</source>
+        <translation>Torna a %1</translation>
+    </message>
     <message id="nav.passages">
         <source>Passages</source>
         <translation>Passaggi</translation>
+    </message>
+    <message id="nav.paused">
+        <source>%1: paused</source>
+        <translation>%1: in pausa</translation>
     </message>
     <message id="nav.scales">
         <source>Scales</source>

@@ -37,7 +37,7 @@ struct AtTheDrill : ScreenFixture {
 } // namespace
 
 TEST_CASE_FIXTURE(AtTheDrill, "after a click on any button of the stopped drill, Space starts") {
-    for (const auto* button : {"back", "slower", "tab-drill"}) {
+    for (const auto* button : {"back", "slower"}) {
         INFO(button);
         click(button);
         const std::size_t before = facts();
@@ -143,8 +143,7 @@ TEST_CASE_FIXTURE(AtTheDrill, "a run-through goes on while another tab is shown,
     REQUIRE(run.state() == RunThroughModel::State::Playing);
     tap(Qt::Key_Space);
     const QString counted = run.counted();
-    for (const auto* tab :
-         {"tab-log", "tab-passages", "tab-drill", "tab-help", "tab-settings", "tab-scales"}) {
+    for (const auto* tab : {"tab-log", "tab-passages", "tab-help", "tab-settings", "tab-scales"}) {
         touch(middleOf(tab));
         INFO(tab);
         CHECK(run.state() == RunThroughModel::State::Playing);
@@ -152,7 +151,7 @@ TEST_CASE_FIXTURE(AtTheDrill, "a run-through goes on while another tab is shown,
     }
     touch(middleOf("now"));
     CHECK(room().screen() == "runThrough");
-    CHECK(find("now") == nullptr);
+    CHECK(find("now")->property("text").toString() == drill().text()->title());
     CHECK(run.counted() == counted);
     tap(Qt::Key_Return);
     play(0.1);
@@ -161,6 +160,64 @@ TEST_CASE_FIXTURE(AtTheDrill, "a run-through goes on while another tab is shown,
     CHECK(run.state() == RunThroughModel::State::Review);
     click("now");
     CHECK(find("throughKeep") != nullptr);
+}
+
+TEST_CASE_FIXTURE(AtTheDrill, "the drill has its way back, to where it was opened from") {
+    CHECK(find("tab-drill") == nullptr);
+    for (const auto* from : {"log", "passages", "scales"}) {
+        click(QStringLiteral("tab-") + from);
+        room().openDrill(QString::fromStdString(passage().text()));
+        play(0.1);
+        click("wayBack");
+        CHECK(room().screen() == from);
+    }
+    room().openDrill(QString::fromStdString(passage().text()));
+    play(0.1);
+    QTest::keyClick(&window(), Qt::Key_Left, Qt::AltModifier);
+    CHECK(room().screen() == "scales");
+}
+
+TEST_CASE_FIXTURE(AtTheDrill, "the passage in the drill is one click away on every other screen") {
+    CHECK(find("now") == nullptr);
+    const QString title = drill().text()->title();
+    for (const auto* tab : {"tab-log", "tab-settings", "tab-help", "tab-scales", "tab-passages"}) {
+        click(tab);
+        REQUIRE(find("now") != nullptr);
+        CHECK(find("now")->property("text").toString() == title);
+        click("now");
+        CHECK(room().screen() == "drill");
+    }
+}
+
+TEST_CASE_FIXTURE(AtTheDrill, "a pause waits for its answer on every screen") {
+    startAndPlay();
+    for (int miss = 0; miss < 4 && drill().state() == DrillModel::State::Playing; ++miss) {
+        tap(Qt::Key_Space);
+        play(12);
+    }
+    REQUIRE(drill().state() == DrillModel::State::Paused);
+    const std::size_t before = facts();
+    click("tab-log");
+    CHECK(drill().state() == DrillModel::State::Paused);
+    REQUIRE(find("now") != nullptr);
+    touch(middleOf("now"));
+    CHECK(facts() == before);
+    click("goOn");
+    play(0.5);
+    CHECK(drill().state() == DrillModel::State::Playing);
+}
+
+TEST_CASE_FIXTURE(ScreenFixture,
+                  "the navigation is one stop of the Tab key, and the arrow keys go through it") {
+    open("passages");
+    QQuickItem* const first = find("tab-passages");
+    first->forceActiveFocus(Qt::TabFocusReason);
+    for (const auto* next : {"tab-scales", "tab-log", "tab-settings", "tab-help", "tab-passages"}) {
+        QTest::keyClick(&window(), Qt::Key_Right);
+        CHECK(window().activeFocusItem() == find(next));
+    }
+    QTest::keyClick(&window(), Qt::Key_Tab);
+    CHECK_FALSE(window().activeFocusItem()->objectName().startsWith("tab-"));
 }
 
 TEST_CASE_FIXTURE(ScreenFixture, "a number reached by Tab is typed over") {
@@ -179,7 +236,7 @@ TEST_CASE_FIXTURE(ScreenFixture, "a number reached by Tab is typed over") {
 TEST_CASE("the first passage's form is there again after a visit to another tab, until there is a passage") {
     ScreenFixture first(true);
     REQUIRE(first.find("begin") != nullptr);
-    for (const auto* tab : {"tab-help", "tab-drill", "tab-log"}) {
+    for (const auto* tab : {"tab-help", "tab-scales", "tab-log"}) {
         first.click(tab);
         CHECK(first.find("begin") == nullptr);
         first.click("tab-passages");

@@ -86,7 +86,9 @@ TEST_CASE("every screen is shown from the file that the table names, and no othe
     CHECK(fixture.warnings().join("\n").toStdString() == "");
 }
 
-TEST_CASE("the navigation has the tabs of the table, in its order") {
+TEST_CASE("the navigation has the tabs of the table, in its order, and each has its place") {
+    for (const Screen& screen : screenTable)
+        CHECK((screen.tab != nullptr) == (screen.place != piolo::models::TabPlace::none));
     ScreenFixture fixture;
     QStringList wanted;
     for (const Screen& screen : screenTable)

@@ -9,7 +9,7 @@ namespace piolo::app {
 WindowChoices windowChoices() {
     WindowChoices choices{{}, {models::systemLanguage}};
     for (const models::Screen& screen : models::screenTable)
-        if (screen.tab != nullptr) choices.screens.push_back(screen.name);
+        if (screen.alone) choices.screens.push_back(screen.name);
     for (const models::Language& language : models::languageTable)
         choices.languages.emplace_back(language.code);
     return choices;

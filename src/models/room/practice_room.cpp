@@ -35,6 +35,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     connectSettings();
     connectScreens();
     screen_ = tableText(firstScreen(noPassageYet()));
+    underWay_.setShown(screen_);
     const Id last = practice::lastPlayed(book_->notebook());
     if (!last.isNone()) control_.open(last);
 }
@@ -82,6 +83,20 @@ void PracticeRoom::connectScreens() {
     const auto showDrill = [this] { drillPicture_.setPassage(drill_.passageText()); };
     connect(&editor_, &PassageEditor::loaded, this, showForm);
     connect(&drill_, &DrillModel::passageChanged, this, showDrill);
+    underWay_.watch(QStringLiteral("runThrough"), [this] {
+        return UnderWay::State{runThrough_.nowText(), true};
+    });
+    underWay_.watch(QStringLiteral("drill"), [this] { return drillUnderWay(); });
+    connect(&runThrough_, &RunThroughModel::ticked, &underWay_, &UnderWay::refresh);
+    connect(&drill_, &DrillModel::passageChanged, &underWay_, &UnderWay::refresh);
+    connect(&drill_, &DrillModel::stateChanged, &underWay_, &UnderWay::refresh);
+}
+
+UnderWay::State PracticeRoom::drillUnderWay() {
+    if (!drillVisited_) return {};
+    const QString title = drill_.text()->title();
+    const bool paused = drill_.state() == DrillModel::State::Paused;
+    return {paused ? qtTrId("nav.paused").arg(title) : title, paused};
 }
 
 PracticeRoom::~PracticeRoom() {
@@ -119,19 +134,35 @@ void PracticeRoom::reword() {
 }
 
 void PracticeRoom::setScreen(const QString& screen) {
+    const bool toPassages = screen == QLatin1String("passages");
+    const bool firstForm = toPassages && noPassageYet() && screen_ != QLatin1String("welcome");
+    show(firstForm ? QStringLiteral("welcome") : screen);
+}
+
+// A pause waits for its answer; anything else in the drill stops.
+void PracticeRoom::show(const QString& screen) {
     if (screen == screen_) return;
-    if (screen_ == QLatin1String("drill")) control_.stop();
+    if (screen_ == QLatin1String("drill") && drill_.state() != DrillModel::State::Paused) control_.stop();
     screen_ = screen;
+    underWay_.setShown(screen_);
     emit screenChanged();
 }
 
 bool PracticeRoom::noPassageYet() const { return book_->notebook().passages().empty(); }
 
+QString PracticeRoom::wayBackText() const {
+    const Screen* const screen = screenNamed(wayBack_.toStdString());
+    return screen == nullptr || screen->tab == nullptr ? QString() : qtTrId(screen->tab);
+}
+
 int PracticeRoom::minutesToday() const { return practice::minutesOn(book_->notebook(), book_->today()); }
 
 void PracticeRoom::openDrill(const QString& passage) {
     drill_.open(passage);
-    setScreen(QStringLiteral("drill"));
+    drillVisited_ = true;
+    const Screen* const here = screenNamed(screen_.toStdString());
+    if (here != nullptr && here->place == TabPlace::left) wayBack_ = screen_;
+    show(QStringLiteral("drill"));
 }
 
 void PracticeRoom::drillScale(bool hear) {
@@ -143,7 +174,7 @@ void PracticeRoom::drillScale(bool hear) {
 
 void PracticeRoom::openRunThrough(const QString& piece) {
     runThrough_.open(piece);
-    setScreen(QStringLiteral("runThrough"));
+    show(QStringLiteral("runThrough"));
 }
 
 void PracticeRoom::edit(const QString& passage, bool shorter) {
@@ -151,7 +182,7 @@ void PracticeRoom::edit(const QString& passage, bool shorter) {
         editor_.loadFirstHalf(passage);
     else
         editor_.load(passage);
-    setScreen(QStringLiteral("passages"));
+    show(QStringLiteral("passages"));
     emit formWanted();
 }
 

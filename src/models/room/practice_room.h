@@ -23,6 +23,7 @@
 #include "models/pictures/music_picture.h"
 #include "models/room/key_dispatch.h"
 #include "models/room/room_notice.h"
+#include "models/room/under_way.h"
 #include "models/scales/scale_board.h"
 #include "models/settings/settings_model.h"
 #include "practice/drill/drill_control.h"
@@ -66,10 +67,12 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(int unsaved READ unsaved NOTIFY unsavedChanged)
     /// The name of the current screen, one of the table in room/screen.h.
     Q_PROPERTY(QString screen READ screen WRITE setScreen NOTIFY screenChanged)
+    Q_PROPERTY(piolo::models::UnderWay* underWay READ underWay CONSTANT)
+    /// The screen that led to the drill, and its name in the navigation.
+    Q_PROPERTY(QString wayBack READ wayBack NOTIFY screenChanged)
+    Q_PROPERTY(QString wayBackText READ wayBackText NOTIFY screenChanged)
     /// The window has shown its first frame.
     Q_PROPERTY(bool shown READ isShown NOTIFY shownChanged)
-    /// True until the first passage is made; its form is then the first screen.
-    Q_PROPERTY(bool noPassageYet READ noPassageYet NOTIFY screenChanged)
     Q_PROPERTY(int minutesToday READ minutesToday NOTIFY minutesTodayChanged)
 public:
     PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practice::SoundPort& sound,
@@ -100,12 +103,17 @@ public:
     [[nodiscard]] QString notice() const { return notice_.text(); }
     [[nodiscard]] int unsaved() const { return book_->unsavedCount(); }
     [[nodiscard]] QString screen() const { return screen_; }
+    /// Until there is a passage, the way to the passages leads to the form of the first one, and from there
+    /// to the list.
     void setScreen(const QString& screen);
     [[nodiscard]] bool isShown() const { return shown_; }
-    [[nodiscard]] bool noPassageYet() const;
+    [[nodiscard]] UnderWay* underWay() { return &underWay_; }
+    [[nodiscard]] QString wayBack() const { return wayBack_; }
+    [[nodiscard]] QString wayBackText() const;
     [[nodiscard]] int minutesToday() const;
 
-    /// Shows the drill with that passage (id of 32 digits).
+    /// Shows the drill with that passage (id of 32 digits). The way back leads to the present screen if it is
+    /// one of the navigation's.
     Q_INVOKABLE void openDrill(const QString& passage);
     /// Shows the drill with the scale chosen in the grid; `hear`: its notes are played first.
     Q_INVOKABLE void drillScale(bool hear);
@@ -145,6 +153,9 @@ private:
     void timePedal();
     void reword();
     void settle();
+    void show(const QString& screen);
+    [[nodiscard]] bool noPassageYet() const;
+    [[nodiscard]] UnderWay::State drillUnderWay();
 
     static PracticeRoom* present_;
     std::unique_ptr<practice::PracticeBook> book_;
@@ -171,7 +182,10 @@ private:
     PassageExchange exchange_;
     ScaleBoard scales_;
     RoomNotice notice_;
+    UnderWay underWay_;
     QString screen_;
+    QString wayBack_ = QStringLiteral("passages");
+    bool drillVisited_ = false;
     bool shown_ = false;
 };
 

@@ -8,6 +8,21 @@
 
 namespace piolo::models {
 
+namespace {
+
+QVariantList tabsAt(TabPlace place) {
+    QVariantList list;
+    for (const Screen& screen : screenTable)
+        if (screen.place == place)
+            list << QVariantMap{
+                {"name", tableText(screen.name)},
+                {"text", qtTrId(screen.tab)},
+                {"sign", QString::fromUtf8(screen.sign.data(), static_cast<qsizetype>(screen.sign.size()))}};
+    return list;
+}
+
+} // namespace
+
 QVariantList Screens::all() {
     QVariantList list;
     for (const Screen& screen : screenTable)
@@ -17,12 +32,8 @@ QVariantList Screens::all() {
     return list;
 }
 
-QVariantList Screens::tabs() {
-    QVariantList list;
-    for (const Screen& screen : screenTable)
-        if (screen.tab != nullptr)
-            list << QVariantMap{{"name", tableText(screen.name)}, {"text", qtTrId(screen.tab)}};
-    return list;
-}
+QVariantList Screens::tabs() { return tabsAt(TabPlace::left); }
+
+QVariantList Screens::smallTabs() { return tabsAt(TabPlace::right); }
 
 } // namespace piolo::models

@@ -16,13 +16,16 @@ class Screens : public QObject {
     QML_SINGLETON
     /// Every screen: a list of {name, source, kept}.
     Q_PROPERTY(QVariantList all READ all CONSTANT)
-    /// The screens of the navigation: a list of {name, text}, in the language at the time of reading.
+    /// The screens of the navigation: a list of {name, text, sign}, in the language at the time of reading;
+    /// those at the left, and those at the right.
     Q_PROPERTY(QVariantList tabs READ tabs CONSTANT)
+    Q_PROPERTY(QVariantList smallTabs READ smallTabs CONSTANT)
 public:
     using QObject::QObject;
 
     [[nodiscard]] static QVariantList all();
     [[nodiscard]] static QVariantList tabs();
+    [[nodiscard]] static QVariantList smallTabs();
 };
 
 } // namespace piolo::models
