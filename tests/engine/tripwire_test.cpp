@@ -47,11 +47,12 @@ public:
         listen();
     }
 
-    std::array<std::uint64_t, 9> sent{};
+    std::array<std::uint64_t, 11> sent{};
     std::uint64_t refused = 0;
     std::uint64_t reported = 0;
     std::uint64_t runsReported = 0;
     std::uint64_t playbacksReported = 0;
+    std::uint64_t clicksReported = 0;
     [[nodiscard]] const DrillEngine& engine() const { return engine_; }
 
 private:
@@ -71,6 +72,9 @@ private:
         command.plan = anyPlan(random_);
         command.runsEnded = runsEnded_;
         command.press = 1; // the next withdraw command withdraws it
+        command.number = clicks_ += random_() % 2;
+        command.click = {anyTempo(random_), 1 + static_cast<std::int32_t>(random_() % 9), 5,
+                         1 + static_cast<std::int32_t>(random_() % 8)};
         const bool hears = command.kind == Command::Kind::hear;
         if (hears ? engine_.hear(playback_) != 0 : engine_.send(command))
             ++sent.at(static_cast<std::size_t>(command.kind));
@@ -90,7 +94,9 @@ private:
         if (choice < 95) return adopt;
         if (choice < 125) return hear;
         if (choice < 130) return withdraw;
-        return choice < 150 ? adopt : setMix;
+        if (choice < 134) return endClick;
+        if (choice < 180) return click;
+        return choice < 200 ? adopt : setMix;
     }
 
     void listen() noexcept {
@@ -98,6 +104,7 @@ private:
             runsEnded_ = event.runsEnded;
             if (event.kind == Event::Kind::runEnded) ++runsReported;
             if (event.kind == Event::Kind::playbackEnded) ++playbacksReported;
+            if (event.kind == Event::Kind::clickEnded) ++clicksReported;
         }
     }
 
@@ -106,6 +113,7 @@ private:
     PlaybackScore playback_;
     std::array<float, 4'096> out_{};
     std::uint64_t runsEnded_ = 0;
+    std::uint64_t clicks_ = 1;
 };
 
 } // namespace
@@ -160,6 +168,7 @@ TEST_CASE("a million blocks of odd sizes with commands arriving all the time tri
     CHECK(ordeal.reported > 5'000);
     CHECK(ordeal.runsReported > 300);
     CHECK(ordeal.playbacksReported > 100);
+    CHECK(ordeal.clicksReported > 100);
 }
 
 TEST_CASE("a written playback trips no wire") {

@@ -26,6 +26,10 @@ void Drill::render(std::span<float> out) noexcept {
     }
 }
 
+void Drill::strike(Click click) noexcept {
+    if (click.sounds) bank_.strike(mix_, click.layer, 0);
+}
+
 void Drill::setHeard(bool heard) noexcept {
     if (heard == heard_) return;
     heard_ = heard;

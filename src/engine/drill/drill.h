@@ -27,8 +27,11 @@ public:
     void render(std::span<float> out) noexcept;
     /// As Renderer::setHeard().
     void setHeard(bool heard) noexcept;
+    /// A click that is not the drill's, at the beginning of the next render().
+    void strike(Click click) noexcept;
     [[nodiscard]] std::uint64_t now() const noexcept { return now_; }
     [[nodiscard]] const ClickBank& clicks() const noexcept { return bank_; }
+    [[nodiscard]] bool isRunning() const noexcept { return mode_ == Mode::running; }
     /// True if neither a run nor a pause is in progress.
     [[nodiscard]] bool isIdle() const noexcept { return mode_ == Mode::idle; }
 

@@ -32,7 +32,9 @@ void Drill::obey(const Command& command) noexcept {
         mix_ = command.mix;
         break;
     case Command::Kind::hear:
-        break; // handled by the playback
+    case Command::Kind::click:
+    case Command::Kind::endClick:
+        break; // handled by the playback and by the click without a passage
     }
 }
 

@@ -12,8 +12,8 @@
 
 namespace piolo::engine {
 
-/// One drill or one playback at a time. Three threads may use it concurrently, each with its own functions:
-/// the one that renders, the one that sends commands, the one that reads events.
+/// One drill, one playback or one click without a passage at a time. Three threads may use it concurrently,
+/// each with its own functions: the one that renders, the one that sends commands, the one that reads events.
 class DrillEngine final : public Renderer {
 public:
     DrillEngine();

@@ -2,6 +2,7 @@
 // Commands to the engine: plain values in a fixed single-producer, single-consumer queue.
 #pragma once
 
+#include "engine/click/click_plan.h"
 #include "engine/click/mix.h"
 #include "engine/drill/drill_plan.h"
 
@@ -23,14 +24,20 @@ struct Command {
         withdraw, ///< press number `press` was not a miss: when playing on, its mark is removed from the
                   ///< current run, and a pause that it caused ends. What it ended stays ended. Always
                   ///< answered by `withdrawn`
-        hear,     ///< play the playback prepared by DrillEngine::hear(); refused while the drill runs
+        hear,     ///< play the playback prepared by DrillEngine::hear(); refused while the drill runs; ends a
+                  ///< click without a passage
+        click,    ///< click by `click` without a passage, or change the click with that number (SteadyClick);
+                  ///< ends a playback. Refused while the drill runs, and ended when it starts or resumes
+        endClick, ///< end the click with that number
     };
     Kind kind = Kind::stop;
     std::uint64_t sample = 0;    ///< in the engine's own count of rendered samples
     std::uint64_t press = 0;     ///< for miss and withdraw: the sender's number of the press, counted from 1
+    std::uint64_t number = 0;    ///< for click and endClick: the sender's number of the click, counted from 1
     std::uint64_t runsEnded = 0; ///< for adopt: how many runEnded and lateMiss events the sender has seen
     Standing standing{};         ///< for adopt
     DrillPlan plan{};
+    ClickPlan click{};
     Mix mix{};
     std::uint8_t playback = 0; ///< for hear: the slot of the playback
 };

@@ -44,6 +44,8 @@ struct Event {
         stopped,       ///< silence from here on
         playbackBegan, ///< playback number `run` begins with its count-in; its pulses have no run
         playbackEnded, ///< at its end, or because it was stopped
+        clickBegan,    ///< click number `run` without a passage; its pulses have no run
+        clickEnded,    ///< because it was ended, or something else began, or it was refused
     };
     Kind kind = Kind::stopped;
     /// When it sounds, in the engine's own count of rendered samples. A run ended by a key press ends with
