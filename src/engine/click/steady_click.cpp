@@ -20,7 +20,7 @@ DrillMeasure measureOf(const ClickPlan& click) noexcept {
 void SteadyClick::setRate(SampleRate rate, std::uint64_t now) noexcept {
     if (number_ != 0 && rate != rate_) {
         const auto tick = timeline_.nextBar();
-        auto place = timeline_.section().placeOf(tick, measure_);
+        const auto place = timeline_.section().placeOf(tick, measure_);
         const auto way = (timeline_.sampleOf(tick) - now) * static_cast<std::uint64_t>(rate.hertz) /
                          static_cast<std::uint64_t>(rate_.hertz);
         rate_ = rate;
@@ -57,8 +57,8 @@ std::uint64_t SteadyClick::nextSample() const noexcept {
 
 std::optional<Click> SteadyClick::take(std::uint64_t now) noexcept {
     if (nextSample() > now) return std::nullopt;
-    auto place = timeline_.section().placeOf(timeline_.nextPulse(), measure_);
-    if (place.part == 0) place = follow(timeline_.nextPulse(), place);
+    const auto place = timeline_.section().placeOf(timeline_.nextPulse(), measure_);
+    if (place.part == 0) follow(timeline_.nextPulse(), place);
     auto click = choice_.at(1, place.bar, place.beat, place.part, plan_.groupStarts);
     sender_.sendPulse(pulseEvent(event(Event::Kind::pulse, now), click, place));
     if (heard_ && place.beat == 0 && place.part == 0) muted_ = false;
@@ -68,14 +68,16 @@ std::optional<Click> SteadyClick::take(std::uint64_t now) noexcept {
 }
 
 /// Changes to what is wanted at the beat of `tick`, and to its meter only if a bar begins there.
-BarPlace SteadyClick::follow(std::uint64_t tick, BarPlace place) noexcept {
+void SteadyClick::follow(std::uint64_t tick, BarPlace place) noexcept {
     auto next = wanted_;
     if (place.beat > 0) {
         next.beatsPerBar = plan_.beatsPerBar;
         next.groupStarts = plan_.groupStarts;
     }
-    if (next != plan_) enter(timeline_.grid().originAt(tick), next, place);
-    return place;
+    if (next == plan_) return;
+    const auto sample = timeline_.pulseSample();
+    enter(timeline_.grid().originAt(tick), next, place);
+    sender_.send(event(Event::Kind::clickChanged, sample));
 }
 
 /// A grid with its tick 0 at `origin`, where the beat `place` begins.
@@ -99,6 +101,7 @@ Event SteadyClick::event(Event::Kind kind, std::uint64_t sample) const noexcept 
     sent.tempo = plan_.tempo;
     sent.phase = Phase::run;
     sent.apart = true;
+    sent.click = plan_;
     return sent;
 }
 

@@ -14,7 +14,7 @@
 namespace piolo::engine {
 
 /// Everything is real-time-safe. Says when which click is due; what plays it is the caller's. It sends
-/// clickBegan, the pulses and clickEnded.
+/// clickBegan, the pulses, clickChanged and clickEnded.
 class SteadyClick {
 public:
     explicit SteadyClick(EventSender& sender) : sender_(sender) {}
@@ -39,7 +39,7 @@ public:
 
 private:
     void enter(Origin origin, const ClickPlan& plan, BarPlace place) noexcept;
-    BarPlace follow(std::uint64_t tick, BarPlace place) noexcept;
+    void follow(std::uint64_t tick, BarPlace place) noexcept;
     [[nodiscard]] Event event(Event::Kind kind, std::uint64_t sample) const noexcept;
 
     EventSender& sender_;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/rule/rule.h"
+#include "engine/click/click_plan.h"
 #include "engine/click/mix.h"
 
 #include <cstdint>
@@ -44,7 +45,8 @@ struct Event {
         stopped,       ///< silence from here on
         playbackBegan, ///< playback number `run` begins with its count-in; its pulses have no run
         playbackEnded, ///< at its end, or because it was stopped
-        clickBegan,    ///< click number `run` without a passage; its pulses have no run
+        clickBegan,    ///< click number `run` without a passage, by `click`; its pulses have no run
+        clickChanged,  ///< from here on it is by `click`
         clickEnded,    ///< because it was ended, or something else began, or it was refused
     };
     Kind kind = Kind::stopped;
@@ -73,6 +75,7 @@ struct Event {
     bool fullStreak = false;
     bool secure = false;
     bool apart = false; ///< the run does not change the standing
+    ClickPlan click;    ///< for clickBegan and clickChanged
 };
 static_assert(std::is_trivially_copyable_v<Event>);
 

@@ -40,6 +40,12 @@ public:
     /// playbackEnded carry as their run; 0 if there is nothing to play, during a drill, and if the engine
     /// cannot accept it. stop() and begin() end it.
     std::uint64_t playNotes(const Passage& passage, Tempo tempo, bool click);
+    /// Clicks without a passage, at once: no run, no fact. Returns the number that clickBegan and clickEnded
+    /// carry as their run. It ends when a drill or a playback begins.
+    std::uint64_t beginClick(const engine::ClickPlan& plan);
+    /// Does nothing if the click with that number has ended, like endClick().
+    void changeClick(std::uint64_t number, const engine::ClickPlan& plan);
+    void endClick(std::uint64_t number);
     /// The player's keys, with the time at which they were pressed (nanoseconds of the port's monotonic
     /// clock). Returns the number of the press for withdraw().
     std::uint64_t miss(std::int64_t nanos);
@@ -104,6 +110,7 @@ private:
     Standing standing_; // the engine's, as far as it is known
     std::uint64_t runsEnded_ = 0;
     std::uint64_t presses_ = 0;
+    std::uint64_t clicks_ = 0;
     std::map<std::uint64_t, BackFact> made_; // by press: the fact that takes back what it caused
     std::deque<engine::Command> waiting_;    // waiting for room in the engine's queue
     std::uint64_t waited_ = 0;
