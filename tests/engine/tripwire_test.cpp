@@ -70,6 +70,7 @@ private:
         auto command = anyCommand(random_, engine_.rendered(), 48'000);
         command.kind = anyKind();
         command.plan = anyPlan(random_);
+        command.plan.turn = anyTurn(random_);
         command.runsEnded = runsEnded_;
         command.press = 1; // the next withdraw command withdraws it
         command.number = clicks_ += random_() % 2;

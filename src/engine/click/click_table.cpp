@@ -55,9 +55,12 @@ double partialsAt(double at, double hertz, std::span<const Partial> partials, do
     return sum;
 }
 
+constexpr double strikeSeconds = 0.0006;
+constexpr double swellSeconds = 0.025;
+
 /// Adds one tone to `table` starting at `from`, scaled to the peak `peak`.
 void addTone(std::vector<float>& table, SampleRate rate, std::size_t from, const Recipe& recipe,
-             Accent accent) {
+             Accent accent, double attackSeconds = strikeSeconds) {
     const double hertz = std::min(recipe.beatHertz * accent.pitch, 0.42 * rate.hertz);
     const auto count = static_cast<std::size_t>(recipe.lengthSeconds * rate.hertz);
     std::vector<double> tone(count);
@@ -65,7 +68,7 @@ void addTone(std::vector<float>& table, SampleRate rate, std::size_t from, const
     for (std::size_t i = 0; i < count; ++i) {
         const double at = static_cast<double>(i + 1) / rate.hertz; // the first sample already sounds
         tone[i] = partialsAt(at, hertz, recipe.partials, 0.45 * rate.hertz) *
-                  std::exp(-at / recipe.decaySeconds) * edges(at, 0.0006, recipe.lengthSeconds);
+                  std::exp(-at / recipe.decaySeconds) * edges(at, attackSeconds, recipe.lengthSeconds);
         highest = std::max(highest, std::abs(tone[i]));
     }
     table.resize(std::max(table.size(), from + count), 0.0F);
@@ -85,6 +88,9 @@ std::vector<float> clickTable(Voice voice, Stroke stroke, SampleRate rate) {
 std::vector<float> cueTable(Cue cue, SampleRate rate) {
     static constexpr std::array soft{Partial{1.0, 1.0}, Partial{2.0, 0.25}};
     static constexpr Recipe note{1046.5, 0.045, 0.120, soft};
+    // Far below every click and cue, and without their stroke: it swells.
+    static constexpr std::array round{Partial{1.0, 1.0}, Partial{2.0, 0.35}, Partial{3.0, 0.15}};
+    static constexpr Recipe call{392.0, 0.2, 0.2, round};
     static constexpr double fourth = 4.0 / 3.0;
     const auto step = static_cast<std::size_t>(rate.hertz / 8);
     const auto third = static_cast<std::size_t>(rate.hertz / 12);
@@ -100,6 +106,9 @@ std::vector<float> cueTable(Cue cue, SampleRate rate) {
         break;
     case Cue::lastOfStreak:
         for (std::size_t i = 0; i < 3; ++i) addTone(table, rate, i * third, note, {1.5, 0.35});
+        break;
+    case Cue::turn:
+        addTone(table, rate, 0, call, {1.0, 0.5}, swellSeconds);
         break;
     }
     return table;

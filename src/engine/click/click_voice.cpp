@@ -13,7 +13,7 @@ namespace piolo::engine {
 namespace {
 
 constexpr std::size_t mostSounding = 64;
-constexpr std::size_t cueCount = 3;
+constexpr std::size_t cueCount = 4;
 constexpr std::size_t voiceCount = voices.size();
 
 /// A rendered click and its peak.

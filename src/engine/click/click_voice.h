@@ -11,9 +11,9 @@
 
 namespace piolo::engine {
 
-/// Short tones that accompany the click: rising after a climb, falling after a drop, and the announcement of
-/// the run that would complete the streak.
-enum class Cue : std::uint8_t { rise, fall, lastOfStreak };
+/// Short tones that accompany the click: rising after a climb, falling after a drop, the announcement of the
+/// run that would complete the streak, and one tone of the announcement of a turn.
+enum class Cue : std::uint8_t { rise, fall, lastOfStreak, turn };
 
 /// All clicks that may sound, rendered into tables in advance; each sounding click plays its table to the
 /// end, whatever follows. The mix never exceeds ±1. Clicks are mixed in the order in which they were struck,

@@ -38,14 +38,18 @@ void Drill::setHeard(bool heard) noexcept {
 }
 
 std::uint64_t Drill::nextSample() const noexcept {
-    if (mode_ != Mode::running) return cues_.nextSample();
-    return std::min(timeline_.nextSample(), cues_.nextSample());
+    const auto tone = std::min(cues_.nextSample(), tones_.nextSample());
+    return mode_ == Mode::running ? std::min(timeline_.nextSample(), tone) : tone;
 }
 
 /// Does one thing that is due at this sample; false if nothing is due.
 bool Drill::happensNow() noexcept {
     if (const auto cue = cues_.take(now_)) {
         if (!muted_) bank_.cue(mix_, *cue, 0);
+        return true;
+    }
+    if (tones_.take(now_)) {
+        if (!muted_) bank_.cue(mix_, Cue::turn, 0);
         return true;
     }
     if (mode_ != Mode::running || nextSample() > now_) return false;

@@ -5,6 +5,8 @@
 #include "engine/click/click_voice.h"
 #include "engine/drill/event_sender.h"
 #include "engine/drill/run_history.h"
+#include "engine/drill/turn_tones.h"
+#include "engine/drill/turn_watch.h"
 #include "engine/queue/command.h"
 #include "engine/queue/cue_queue.h"
 #include "engine/time/timeline.h"
@@ -58,7 +60,7 @@ private:
     void enterGap(std::uint64_t tick, std::uint64_t ticks) noexcept;
     void enterCountIn(std::uint64_t tick) noexcept;
     void enterRun(std::uint64_t tick) noexcept;
-    [[nodiscard]] std::uint64_t landingTicks() const noexcept;
+    [[nodiscard]] std::uint64_t landingTicks(std::uint64_t end) const noexcept;
     void endRun(Mark mark, VoidReason reason, std::uint64_t sample) noexcept;
     bool goesOnWithout(VoidReason reason, std::uint64_t sample) noexcept;
     void follow(std::uint64_t tick, bool missed) noexcept;
@@ -67,6 +69,11 @@ private:
     void announce(std::uint64_t sample) noexcept;
     void soundLost() noexcept;
     void changeRate(SampleRate rate) noexcept;
+
+    // drill_turns.cpp: from one turn of a set to the next
+    std::uint64_t beginTurn() noexcept;
+    void endTurn(std::uint64_t sample) noexcept;
+    void missEarlier(RunRecord& run) noexcept;
 
     // drill.cpp: what sounds and when
     [[nodiscard]] std::uint64_t nextSample() const noexcept;
@@ -92,10 +99,12 @@ private:
     Mode mode_ = Mode::idle;
     Timeline timeline_;
     CueQueue cues_;
+    TurnTones tones_;
 
     Tally tally_;
     RunRecord run_; // the current run, while timeline_.inRun()
     RunHistory history_;
+    TurnWatch watch_;
     std::uint64_t runs_ = 0;
     std::uint64_t runsEnded_ = 0;
     std::int32_t runsWithoutKey_ = 0;

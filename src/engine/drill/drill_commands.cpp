@@ -43,10 +43,9 @@ void Drill::start(const DrillPlan& plan) noexcept {
     plan_ = inRange(plan);
     measure_ = DrillMeasure::of(plan_);
     tally_ = {plan_.standing};
-    history_.clear();
-    runsWithoutKey_ = 0;
+    const auto countIn = beginTurn();
     mode_ = Mode::running;
-    timeline_.begin({now_, 0}, tally_.standing.tempo, rate_, measure_);
+    timeline_.begin({countIn, 0}, tally_.standing.tempo, rate_, measure_);
     startAgain(0);
     sender_.send(event(Event::Kind::started, now_));
 }
@@ -62,9 +61,11 @@ void Drill::resume() noexcept {
     mode_ = Mode::running;
     tally_.forgetMisses();
     history_.close(); // the pause already asked about the earlier runs
+    watch_.resume(now_, rate_);
     timeline_.begin({now_, 0}, tally_.standing.tempo, rate_, measure_);
     startAgain(0);
     sender_.send(event(Event::Kind::resumed, now_));
+    if (watch_.isOver()) endTurn(now_);
 }
 
 bool Drill::isInPresentRun(std::uint64_t sample) const noexcept {
@@ -86,6 +87,7 @@ void Drill::miss(std::uint64_t sample) noexcept {
     }
     auto* run = history_.ownerOf(sample);
     if (run == nullptr || run->mark != Mark::clean || run->closed) return;
+    if (run->earlier) return missEarlier(*run);
     // While stopped or paused, a press counts only for what was still audible when the key was pressed.
     if (mode_ == Mode::running || sample < run->endedAt) missLate(*run, sample);
 }
@@ -201,7 +203,7 @@ void Drill::followAdopted(std::uint64_t tick, bool moves) noexcept {
         startAgain(tick);
     } else if (!timeline_.inRun()) {
         cues_.clear();
-        announce(now_);
+        announce(timeline_.hasBegun() ? now_ : timeline_.nextSample());
     }
 }
 

@@ -43,16 +43,17 @@ void Drill::enterRun(std::uint64_t tick) noexcept {
     if (plan_.bars > 0) {
         run.end = tick + measure_.pickup + measure_.bars + (run.breathes ? measure_.waits.total() : 0);
         if (plan_.landing) run.landing = run.end;
-        run.end += landingTicks();
+        run.end += landingTicks(run.end);
     }
     timeline_.enter(run);
 }
 
-/// One beat, unless the landing note is the first downbeat of the next run.
-std::uint64_t Drill::landingTicks() const noexcept {
+/// One beat, unless the landing note, at `end`, is the first downbeat of the next run.
+std::uint64_t Drill::landingTicks(std::uint64_t end) const noexcept {
     if (!plan_.landing) return 0;
     const bool pausesAfter = plan_.pauseAfterRuns > 0 && runsWithoutKey_ + 1 >= plan_.pauseAfterRuns;
-    return isGapless(plan_) && !plan_.once && !pausesAfter ? 0 : measure_.perBeat;
+    const bool endsTurn = watch_.endsWith(timeline_.sampleOf(end));
+    return isGapless(plan_) && !plan_.once && !pausesAfter && !endsTurn ? 0 : measure_.perBeat;
 }
 
 void Drill::endRun(Mark mark, VoidReason reason, std::uint64_t sample) noexcept {
@@ -60,6 +61,7 @@ void Drill::endRun(Mark mark, VoidReason reason, std::uint64_t sample) noexcept 
     run_.mark = mark;
     run_.before = tally_;
     const auto outcome = tally_.add(run_.grid.tempo, mark, plan_);
+    if (mark != Mark::voided) watch_.countRun(sample);
     history_.add(run_);
     ++runsEnded_;
     auto sent = event(Event::Kind::runEnded, sample);
@@ -100,6 +102,10 @@ void Drill::follow(std::uint64_t tick, bool missed) noexcept {
         pause(why.value_or(Pause::noKey), sample);
         return;
     }
+    if (watch_.isOver()) {
+        endTurn(sample);
+        return;
+    }
     announce(sample);
     const auto silentBars =
         gapBarsAfterMiss(plan_, tally_.standing.tempo) - static_cast<std::uint64_t>(plan_.countInBars);
@@ -112,6 +118,7 @@ void Drill::pause(Pause why, std::uint64_t sample) noexcept {
     tally_.forgetMisses();
     runsWithoutKey_ = 0;
     pausedBy_ = press_;
+    watch_.pause(sample);
     auto sent = event(Event::Kind::paused, sample);
     sent.pause = why;
     sender_.send(sent);
@@ -120,6 +127,7 @@ void Drill::pause(Pause why, std::uint64_t sample) noexcept {
 void Drill::halt(std::uint64_t sample) noexcept {
     mode_ = Mode::idle;
     cues_.clear();
+    tones_.clear();
     sender_.send(event(Event::Kind::stopped, sample));
 }
 
@@ -145,6 +153,8 @@ void Drill::changeRate(SampleRate rate) noexcept {
     if (timeline_.inRun() && !goesOnWithout(VoidReason::soundLost, now_)) return;
     const auto way = (bar - now_) * static_cast<std::uint64_t>(rate.hertz) /
                      static_cast<std::uint64_t>(timeline_.grid().rate.hertz);
+    tones_.clear();
+    watch_.resume(now_, rate);
     timeline_.begin({now_ + way, 0}, tally_.standing.tempo, rate, measure_);
     startAgain(0);
 }

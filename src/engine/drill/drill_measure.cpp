@@ -66,6 +66,7 @@ DrillPlan inRange(DrillPlan plan) noexcept {
     plan.gapMillisAfterMiss = std::clamp(plan.gapMillisAfterMiss, 0, 30'000);
     plan.pauseAfterRuns = std::max(plan.pauseAfterRuns, 0);
     plan.rule = inRange(plan.rule);
+    plan.turn = inRange(plan.turn);
     plan.pickupBeats = fits(plan.pickupBeats, plan.beatsPerBar) ? plan.pickupBeats.reduced() : Fraction{0, 1};
     return plan;
 }

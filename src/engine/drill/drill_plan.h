@@ -5,6 +5,7 @@
 #include "core/passage/passage.h"
 #include "core/passage/practice_settings.h"
 #include "engine/click/click_choice.h"
+#include "engine/drill/turn.h"
 #include "engine/time/breaths.h"
 
 #include <cstdint>
@@ -33,6 +34,7 @@ struct DrillPlan {
     std::int32_t gapMillisAfterMiss = 4000;
     bool playOn = false;
     std::int32_t pauseAfterRuns = 20; ///< 0: never
+    Turn turn;                        ///< in a set; the usual one is no turn
 };
 static_assert(std::is_trivially_copyable_v<DrillPlan>);
 

@@ -21,6 +21,10 @@ RunRecord* RunHistory::ownerOf(std::uint64_t sample) noexcept {
     return nullptr;
 }
 
+void RunHistory::turnOver() noexcept {
+    for (auto& run : runs_) run.earlier = true;
+}
+
 void RunHistory::close() noexcept {
     for (auto& run : runs_) run.closed = true;
 }

@@ -26,6 +26,7 @@ struct RunRecord {
     std::uint64_t lastPress = 0; ///< playing on: the newest press inside the run
     std::int32_t presses = 0;    ///< playing on: the number of presses inside the run
     bool landsLonger = false;    ///< playing on: a press added a landing note of its own
+    bool earlier = false;        ///< of a turn that is over
     bool closed = false;         ///< its mark was decided elsewhere since: no press can change it any more
     Tally before;
 };
@@ -41,6 +42,8 @@ public:
     /// The run to which a press at `sample` belongs: the newest whose ownFrom is not later. Null before the
     /// first run.
     [[nodiscard]] RunRecord* ownerOf(std::uint64_t sample) noexcept;
+    /// Their turn is over: presses can still change these runs, but not the standing any more.
+    void turnOver() noexcept;
     /// No press can change these runs any more.
     void close() noexcept;
     /// Marks `run` as missed after all. Returns the tally after it and every later run.

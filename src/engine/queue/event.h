@@ -33,7 +33,7 @@ struct Event {
                       ///< (first) press
         lateMiss,     ///< run `run`, reported as clean before, was missed after all; bar and beat if the
                       ///< press was made inside it. `before`: the standing before that run; `after`: the
-                      ///< current standing
+                      ///< current standing. If the run's turn is over, both are the standing, unchanged
         missMarked,   ///< playing on: a press inside the run, at bar and beat; the run ends later
         withdrawn,    ///< press `press` was withdrawn; `run`: the current run if a mark of it was withdrawn,
                       ///< otherwise 0
@@ -42,7 +42,7 @@ struct Event {
         adoptRefused, ///< an adopt command came too late: fold again
         paused,       ///< `pause` has the reason
         resumed,
-        stopped,       ///< silence from here on
+        stopped,       ///< silence from here on; `turnOver`: until the next turn of a set
         playbackBegan, ///< playback number `run` begins with its count-in; its pulses have no run
         playbackEnded, ///< at its end, or because it was stopped
         clickBegan,    ///< click number `run` without a passage, by `click`; its pulses have no run
@@ -74,8 +74,9 @@ struct Event {
                                  ///< not advance
     bool fullStreak = false;
     bool secure = false;
-    bool apart = false; ///< the run does not change the standing
-    ClickPlan click;    ///< for clickBegan and clickChanged
+    bool apart = false;    ///< the run does not change the standing
+    bool turnOver = false; ///< it stopped because this passage's turn is over
+    ClickPlan click;       ///< for clickBegan and clickChanged
 };
 static_assert(std::is_trivially_copyable_v<Event>);
 

@@ -25,12 +25,17 @@ DrillControl::DrillControl(PracticeBook& book, SoundPort& sound, DrillSession& s
 void DrillControl::open(Id passage) {
     if (passage == passage_) return;
     stop();
+    marks_.clear();
+    change(passage);
+    settle();
+}
+
+void DrillControl::change(Id passage) {
     passage_ = passage;
     begun_.reset();
     hand_.reset();
     setFeedback(Feedback::none);
     emit opened();
-    settle();
 }
 
 const PassageRecord* DrillControl::record() const {

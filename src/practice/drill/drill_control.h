@@ -7,7 +7,9 @@
 
 #include "core/rule/tempo_search.h"
 #include "practice/drill/drill_session.h"
+#include "practice/drill/marks_made.h"
 #include "practice/drill/rest_watch.h"
+#include "practice/drill/unheard_runs.h"
 #include "practice/figures/sitting_figures.h"
 #include "practice/keys/pedal_press.h"
 #include "practice/log/practice_book.h"
@@ -16,7 +18,6 @@
 #include <cstdint>
 #include <deque>
 #include <optional>
-#include <vector>
 
 namespace piolo::practice {
 
@@ -36,8 +37,7 @@ public:
     [[nodiscard]] Id passage() const { return passage_; }
     /// The record of the passage; null if none is open. Valid until the notebook changes.
     [[nodiscard]] const PassageRecord* record() const;
-    /// The passage as it is being played, including its context if there is one; while stopped, the passage
-    /// itself.
+    /// The passage as it is being played, in its context if there is one; while stopped, the passage itself.
     [[nodiscard]] Passage played() const;
 
     [[nodiscard]] State state() const { return state_; }
@@ -59,7 +59,7 @@ public:
     /// The runs since the last start of this passage.
     [[nodiscard]] SittingFigures sitting() const;
     /// How many runs in a row ended clean without a key press.
-    [[nodiscard]] std::size_t unheardRuns() const { return unheard_.size(); }
+    [[nodiscard]] std::size_t unheardRuns() const { return unheard_.count(); }
     [[nodiscard]] Feedback feedback() const { return feedback_; }
     /// It is time to rest ears and lip.
     [[nodiscard]] bool restDue() const;
@@ -74,15 +74,14 @@ public:
     /// Starts the drill; marks a miss while the click runs; continues after a pause.
     void strike(std::int64_t nanos);
     [[nodiscard]] std::int64_t nowNanos() const { return sound_.nowNanos(); }
-    /// The single pedal: a press starts, marks a miss or continues; holding it stops or, while nothing runs,
-    /// asks for the next passage; a double press takes back.
+    /// The single pedal: a press starts, marks a miss or continues; a double press takes back; holding it
+    /// stops or, while nothing runs, asks for the next passage.
     void pedal(const PedalAct& act);
     /// True if a press would mark a miss now, which cannot wait until it is clear what kind of press it is.
     [[nodiscard]] bool marksAtOnce() const { return state_ == State::playing; }
     /// The last strike was not a miss: the pedal was held, and the click stops.
     void strikeHeld();
-    /// The last strike was not a miss: another press followed, and the last mark before the two is taken
-    /// back.
+    /// The last strike was not a miss: another press followed, and the mark before them is taken back.
     void strikeTwice();
     /// Marks the run clean if it is open-ended; other runs are clean by default.
     void markClean(std::int64_t nanos);
@@ -90,8 +89,10 @@ public:
     /// Starts runs of that kind, only while stopped: those of the rule at the tempo of the standing; a try,
     /// without the click and in context at the target; aside at half the current tempo.
     void begin(RunKind kind);
-    /// The player names the current tempo as the one they think they can play: each miss lowers it, and the
-    /// first full streak stops the click and has found it.
+    /// That passage's turn in a set: while stopped, starts it; in answer to turnOver(), goes on with it.
+    void playTurn(Id passage, const engine::Turn& turn);
+    /// The player names the current tempo as theirs: each miss lowers it, and the first full streak stops the
+    /// click and has found it.
     void seek();
     /// Plays the passage's notes once at the current tempo, or stops them. Nothing is logged and the standing
     /// does not change.
@@ -105,7 +106,6 @@ public:
     void forgetHand();
     /// The player chooses the stage of the passage.
     void setStage(Stage stage);
-
     // During a pause.
     /// The runs without a key press were clean, or the player declines the suggestion.
     void goOn();
@@ -119,6 +119,8 @@ public:
     void tick();
 
 signals:
+    /// This passage's turn is over, as heard: it stops unless playTurn() is called at once.
+    void turnOver();
     /// Another passage is open.
     void opened();
     /// The notebook's record of the passage, or of what it belongs to, has changed.
@@ -147,17 +149,18 @@ private:
     void noteBook(const QString& passage);
     void show(const Standing& standing);
     void settle();
+    void change(Id passage);
     void setHand(std::optional<Tempo> tempo);
     void setFeedback(Feedback feedback);
     [[nodiscard]] Passage played(RunKind kind) const;
     [[nodiscard]] Standing natural() const;
     [[nodiscard]] Standing standingToStart() const;
     [[nodiscard]] Standing standingFor(RunKind kind) const;
-
     // drill_keys.cpp: what the player does
+    void start(RunKind kind, const engine::Turn& turn);
+    void write(FactBody body);
     void journalOpening();
     void withdrawn(std::uint64_t press);
-
     // drill_hearing.cpp: what the engine decides
     void take(const DrillNote& note);
     void answer(const DrillNote& note);
@@ -169,6 +172,7 @@ private:
     void endPlayback();
     void pause(engine::Pause why);
     void finish();
+    void endTurn();
 
     PracticeBook& book_;
     SoundPort& sound_;
@@ -189,7 +193,8 @@ private:
     Standing shown_;
     Feedback feedback_ = Feedback::none;
     std::int64_t feedbackSince_ = 0;
-    std::vector<Id> unheard_; // the runs that ended clean since the last key press
+    UnheardRuns unheard_;
+    MarksMade marks_; // since the last start, or since the set began
 };
 
 } // namespace piolo::practice

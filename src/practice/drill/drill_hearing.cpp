@@ -16,11 +16,13 @@ void DrillControl::take(const DrillNote& note) {
     // Earlier events belong to the previous drill or playback.
     if (note.event.kind == Kind::started || note.event.kind == Kind::playbackBegan) coming_.clear();
     answer(note);
-    if (isBusy()) coming_.push_back(note.event);
+    const bool another = note.fact && passageOf(note.fact->body) != passage_; // of the turn before
+    if (isBusy() && !another) coming_.push_back(note.event);
 }
 
 void DrillControl::answer(const DrillNote& note) {
     using Kind = engine::Event::Kind;
+    if (note.fact) marks_.add(*note.fact);
     if (note.event.kind == Kind::runEnded) answerRunEnded(note);
     if (note.event.kind == Kind::lateMiss || note.event.kind == Kind::missMarked)
         setFeedback(Feedback::missed);
@@ -32,7 +34,7 @@ void DrillControl::answerRunEnded(const DrillNote& note) {
         unheard_.clear();
         setFeedback(Feedback::missed);
     } else if (note.event.mark == Mark::clean && note.fact) {
-        unheard_.push_back(note.fact->id);
+        unheard_.add(passage_, note.fact->id);
     }
 }
 
@@ -71,7 +73,7 @@ void DrillControl::hear(const engine::Event& event) {
         emit stateChanged();
         return;
     case Kind::stopped:
-        return finish();
+        return event.turnOver && !stopAsked_ ? endTurn() : finish();
     default:
         return;
     }
@@ -120,6 +122,11 @@ void DrillControl::pause(engine::Pause why) {
     rest_.playing(false, sound_.nowNanos());
     emit fellSilent();
     emit stateChanged();
+}
+
+void DrillControl::endTurn() {
+    emit turnOver();
+    if (!session_.active()) finish();
 }
 
 void DrillControl::finish() {

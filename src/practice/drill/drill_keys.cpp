@@ -56,19 +56,33 @@ void DrillControl::markClean(std::int64_t nanos) {
 }
 
 void DrillControl::begin(RunKind kind) {
-    if (record() == nullptr || state_ != State::stopped || session_.active()) return;
+    if (state_ == State::stopped && !session_.active()) start(kind, {});
+}
+
+void DrillControl::playTurn(Id passage, const engine::Turn& turn) {
+    if (state_ == State::paused || session_.active()) return;
+    if (state_ == State::stopped)
+        open(passage);
+    else
+        change(passage);
+    start(RunKind::run, turn);
+}
+
+void DrillControl::start(RunKind kind, const engine::Turn& turn) {
+    if (record() == nullptr) return;
+    if (!turn.follows) marks_.clear();
     const Passage passage = played(kind);
     const Standing standing = standingFor(kind);
     if (kind == RunKind::run) journalOpening();
-    if (!session_.begin(passage, standing, kind)) return;
+    if (!session_.begin(passage, standing, kind, turn)) return;
     begun_ = record()->entries.size();
     playback_ = 0; // the engine ends it
     coming_.clear();
     const auto latest = search();
-    seeking_ = kind == RunKind::run && latest && !latest->over;
+    seeking_ = kind == RunKind::run && turn.place == 0 && latest && !latest->over; // a set does not stop
     kind_ = kind;
     stopAsked_ = false;
-    unheard_.clear();
+    if (!turn.follows) unheard_.clear();
     state_ = State::playing;
     rest_.playing(true, sound_.nowNanos());
     emit barsChanged();
@@ -81,7 +95,7 @@ void DrillControl::seek() {
     if (record() == nullptr || state_ != State::stopped || book_.readOnly() || session_.active()) return;
     const Tempo named = standingToStart().tempo;
     hand_.reset();
-    book_.record(TempoFact{passage_, named, Reason::named});
+    write(TempoFact{passage_, named, Reason::named});
     begin(RunKind::run);
 }
 
@@ -91,11 +105,13 @@ void DrillControl::setStage(Stage stage) {
     book_.record(StageFact{passage_, stage});
 }
 
+void DrillControl::write(FactBody body) { marks_.add(book_.record(std::move(body))); }
+
 void DrillControl::journalOpening() {
     if (hand_)
-        book_.record(TempoFact{passage_, *hand_, Reason::hand});
+        write(TempoFact{passage_, *hand_, Reason::hand});
     else if (const auto opens = opening())
-        book_.record(TempoFact{passage_, *opens, Reason::newDay});
+        write(TempoFact{passage_, *opens, Reason::newDay});
     hand_.reset();
 }
 
@@ -126,10 +142,12 @@ void DrillControl::takeBack() {
         setFeedback(Feedback::takenBack);
         return settle();
     }
-    const Id target = book_.notebook().backTarget(passage_, book_.device());
+    const Id marked = marks_.passageOfNewest(book_.notebook(), book_.device());
+    const Id passage = marked.isNone() ? passage_ : marked;
+    const Id target = book_.notebook().backTarget(passage, book_.device());
     if (target.isNone() || book_.readOnly()) return setFeedback(Feedback::nothingToTakeBack);
     unheard_.clear();
-    book_.record(BackFact{passage_, target});
+    book_.record(BackFact{passage, target});
     session_.reconcile();
     setFeedback(Feedback::takenBack);
 }
@@ -153,14 +171,14 @@ void DrillControl::goOn() {
 
 void DrillControl::doubt() {
     if (state_ != State::paused) return;
-    if (!unheard_.empty()) book_.record(DoubtFact{passage_, unheard_});
+    for (const DoubtFact& doubt : unheard_.doubts()) write(doubt);
     session_.reconcile();
     goOn();
 }
 
 void DrillControl::halveTempo() {
     if (state_ != State::paused || apart()) return; // runs outside the rule get no tempo suggestion
-    book_.record(TempoFact{passage_, halfTempo(), Reason::offer});
+    write(TempoFact{passage_, halfTempo(), Reason::offer});
     session_.reconcile();
     goOn();
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "practice/drill/drill_reader.h"
 
+#include "engine/drill/run_history.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -59,7 +61,6 @@ void DrillReader::take(DrillNote note) {
 
 void DrillReader::begin() {
     const std::lock_guard lock(mutex_);
-    facts_.clear();
     spots_.clear();
     if (expected_.empty()) return;
     present_ = expected_.front();
@@ -85,14 +86,15 @@ std::optional<Fact> DrillReader::journalRun(const DrillNote& note) {
     if (event.mark == Mark::missed && run.spots.empty() && event.bar != engine::noBar)
         run.spots = {spotOf(event)};
     Fact fact = book_.write(std::move(run));
-    facts_[event.run] = fact.id;
+    runs_[event.run] = {present_.passage, fact.id};
+    if (runs_.size() > engine::RunHistory::capacity) runs_.erase(runs_.begin());
     return fact;
 }
 
 std::optional<Fact> DrillReader::journalLateMiss(const engine::Event& event) {
-    const auto run = facts_.find(event.run);
-    if (run == facts_.end()) return std::nullopt;
-    return book_.write(LateMissFact{present_.passage, run->second});
+    const auto run = runs_.find(event.run);
+    if (run == runs_.end()) return std::nullopt;
+    return book_.write(LateMissFact{run->second.passage, run->second.fact});
 }
 
 Spot DrillReader::spotOf(const engine::Event& event) const {

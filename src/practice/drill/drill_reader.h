@@ -9,9 +9,9 @@
 
 #include <cstdint>
 #include <functional>
+#include <map>
 #include <mutex>
 #include <optional>
-#include <unordered_map>
 #include <vector>
 
 namespace piolo::practice {
@@ -21,6 +21,12 @@ struct DrilledPassage {
     Id passage;
     std::int32_t firstBar = 1; ///< the part's own number of the run's first full bar
     RunKind kind = RunKind::run;
+};
+
+/// A run that was recorded.
+struct JournalledRun {
+    Id passage;
+    Id fact;
 };
 
 /// poll() is for the reader thread, expect() and forget() for the sender's. The reader writes runs itself, so
@@ -56,8 +62,7 @@ private:
     DrilledPassage present_;
     std::int64_t runBeganNanos_ = 0;
     std::vector<Spot> spots_;
-    std::unordered_map<std::uint64_t, Id> facts_; // the facts of this drill's runs, by the engine's run
-                                                  // number
+    std::map<std::uint64_t, JournalledRun> runs_; // the newest ones, by the engine's run number
 };
 
 } // namespace piolo::practice

@@ -58,13 +58,14 @@ void DrillSession::catchUp() {
     takeNotes();
 }
 
-bool DrillSession::begin(const Passage& passage, Standing standing, RunKind kind) {
+bool DrillSession::begin(const Passage& passage, Standing standing, RunKind kind, const engine::Turn& turn) {
     engine::Command command;
     command.kind = engine::Command::Kind::start;
     command.plan = engine::planOf(passage, standing, book_.notebook().settings());
     command.plan.apart = kind != RunKind::run;
     command.plan.once = kind == RunKind::attempt;
     command.plan.clickless = kind == RunKind::silent;
+    command.plan.turn = turn;
     reader_.expect({passage.id, passage.music.firstBar, kind});
     // Waiting commands belong to the previous drill and go first.
     if (!sendWaiting() || !engine_->send(command)) {
@@ -160,7 +161,7 @@ void DrillSession::adopt(Standing standing) {
 
 void DrillSession::keepMade(const DrillNote& note) {
     if (!note.fact || note.event.press == 0) return;
-    made_[note.event.press] = BackFact{passage_, note.fact->id};
+    made_[note.event.press] = BackFact{passageOf(note.fact->body), note.fact->id};
     if (made_.size() > mostMade) made_.erase(made_.begin());
 }
 
@@ -174,6 +175,11 @@ void DrillSession::takeBackMade(std::uint64_t press) {
     emit withdrawn(press);
 }
 
+// A late miss of the last run of the turn before: the passage that is played now stands where it stood.
+bool DrillSession::isOfAnotherPassage(const DrillNote& note) const {
+    return note.fact && passageOf(note.fact->body) != passage_;
+}
+
 void DrillSession::takeNotes() {
     for (const DrillNote& note : notes_.takeAll()) take(note);
 }
@@ -183,7 +189,7 @@ void DrillSession::take(const DrillNote& note) {
     runsEnded_ = std::max(runsEnded_, event.runsEnded);
     if (note.fact && !book_.readOnly()) book_.adopt(*note.fact);
     keepMade(note);
-    if (movesStanding(event.kind)) standing_ = event.after;
+    if (movesStanding(event.kind) && !isOfAnotherPassage(note)) standing_ = event.after;
     if (event.kind == engine::Event::Kind::withdrawn) takeBackMade(event.press);
     if (asksForFold(event.kind)) reconcile();
     if (event.kind == engine::Event::Kind::stopped) active_ = false;

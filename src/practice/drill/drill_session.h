@@ -34,8 +34,8 @@ public:
 
     /// Starts a drill. Runs of any kind but `run` are played at standing.tempo and do not change the
     /// standing; a try is a single run; silent runs have no click between count-in and landing note. False if
-    /// the engine's queue is full.
-    bool begin(const Passage& passage, Standing standing, RunKind kind);
+    /// the engine's queue is full. `turn`: in a set; it ends with a `stopped` event that says so.
+    bool begin(const Passage& passage, Standing standing, RunKind kind, const engine::Turn& turn = {});
     /// Plays the passage's notes once at `tempo`: no run, no fact. Returns the number that playbackBegan and
     /// playbackEnded carry as their run; 0 if there is nothing to play, during a drill, and if the engine
     /// cannot accept it. stop() and begin() end it.
@@ -88,6 +88,7 @@ private:
     void takeNotes();
     void take(const DrillNote& note);
     void sendMark(engine::Command::Kind kind, std::int64_t nanos);
+    [[nodiscard]] bool isOfAnotherPassage(const DrillNote& note) const;
     void keepMade(const DrillNote& note);
     void takeBackMade(std::uint64_t press);
     void adopt(Standing standing);

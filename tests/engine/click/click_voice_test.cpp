@@ -247,7 +247,7 @@ TEST_CASE("rising and falling cues are two notes that rise and fall, and impulse
     CHECK(pitchIn(rise, 0, 6'000) * 1.2 < pitchIn(rise, 6'000, 12'000));
     CHECK(pitchIn(fall, 0, 6'000) > 1.2 * pitchIn(fall, 6'000, 12'000));
     CHECK(cueSound(Cue::lastOfStreak, 48'000) != rise);
-    for (const auto cue : {Cue::rise, Cue::fall, Cue::lastOfStreak}) {
+    for (const auto cue : {Cue::rise, Cue::fall, Cue::lastOfStreak, Cue::turn}) {
         CHECK(lengthOf(cueSound(cue, 48'000)) < 48'000U * 3 / 10);
         ClickBank bank;
         bank.prepare({48'000});
@@ -258,8 +258,27 @@ TEST_CASE("rising and falling cues are two notes that rise and fall, and impulse
     }
 }
 
+TEST_CASE("the tone that announces a turn is lower, longer and slower to begin than any click") {
+    const auto tone = cueSound(Cue::turn, 48'000);
+    const auto pitch = spectrumOf(std::span(tone).first(9'600), 48'000).peakHertz;
+    CHECK(pitch > 380.0);
+    CHECK(pitch < 400.0);
+    const auto loudest = [](const std::vector<float>& sound) {
+        return std::ranges::max_element(sound, {}, [](float value) { return std::abs(value); }) -
+               sound.begin();
+    };
+    for (const auto voice : sounding)
+        for (const auto layer : layers) {
+            const auto other = click(voice, layer, 48'000);
+            CAPTURE(nameOf(voice));
+            CHECK(spectrumOf(other, 48'000).peakHertz > 1.5 * pitch);
+            CHECK(lengthOf(tone) > 3 * lengthOf(other));
+            CHECK(loudest(tone) > 5 * loudest(other));
+        }
+}
+
 TEST_CASE("a cue begins and ends without a discontinuity and has no offset") {
-    for (const auto cue : {Cue::rise, Cue::fall, Cue::lastOfStreak}) {
+    for (const auto cue : {Cue::rise, Cue::fall, Cue::lastOfStreak, Cue::turn}) {
         const auto sound = cueSound(cue, 48'000);
         const auto length = lengthOf(sound);
         double sum = 0;
@@ -275,7 +294,8 @@ TEST_CASE("all layers and all cues at one sample do not exceed full scale, in an
         ClickBank bank;
         bank.prepare({48'000});
         for (const auto layer : layers) bank.strike(mixOf(voice), layer, 0);
-        for (const auto cue : {Cue::rise, Cue::fall, Cue::lastOfStreak}) bank.cue(mixOf(voice), cue, 0);
+        for (const auto cue : {Cue::rise, Cue::fall, Cue::lastOfStreak, Cue::turn})
+            bank.cue(mixOf(voice), cue, 0);
         std::vector<float> out(24'000);
         bank.mix(out);
         CAPTURE(nameOf(voice));

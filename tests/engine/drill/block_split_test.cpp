@@ -48,7 +48,8 @@ auto fieldsOf(const Event& event) {
     return std::tuple(event.kind, event.sample, event.run, event.runsEnded, event.tempo, event.before.tempo,
                       event.before.streak, event.after.tempo, event.after.streak, event.mark,
                       event.voidReason, event.pause, event.phase, event.layer, event.bar, event.beat,
-                      event.part, event.sounds, event.waits, event.fullStreak, event.secure, event.apart);
+                      event.part, event.sounds, event.waits, event.fullStreak, event.secure, event.apart,
+                      event.turnOver);
 }
 
 bool sameBits(const std::vector<float>& a, const std::vector<float>& b) {
@@ -84,6 +85,26 @@ TEST_CASE("any split into blocks gives the same samples and events, bit for bit"
             events += whole.events.size();
         }
     CHECK(events > 1'000);
+}
+
+TEST_CASE("turns of a set do not depend on blocks either") {
+    Random random(seedOr(20'262));
+    std::size_t over = 0;
+    for (int round = 0; round < 12; ++round) {
+        auto script = anyScript(random, 48'000, 2'000'000, 48'000);
+        for (std::uint64_t at = 0; at < 2'000'000; at += 150'000 + random() % 100'000) {
+            Timed start{at, {.kind = Command::Kind::start, .plan = anyPlan(random)}};
+            start.command.plan.turn = {1 + static_cast<std::int32_t>(random() % 4), 1, 0, true};
+            script.push_back(start);
+        }
+        std::ranges::stable_sort(script, {}, &Timed::sample);
+        const auto whole = play(script, {48'000}, 2'000'000, [] { return 2'000'000U; });
+        const auto mixed = play(script, {48'000}, 2'000'000, [&] { return 1 + random() % 3'000; });
+        CHECK(sameBits(whole.sound, mixed.sound));
+        CHECK(sameEvents(whole.events, mixed.events));
+        over += static_cast<std::size_t>(std::ranges::count(whole.events, true, &Event::turnOver));
+    }
+    CHECK(over > 20);
 }
 
 TEST_CASE("one sample at a time sounds as all at once") {

@@ -76,6 +76,17 @@ inline DrillPlan anyPlan(Random& random) {
     return plan;
 }
 
+/// One in two is no turn.
+inline Turn anyTurn(Random& random) {
+    Turn turn;
+    turn.place = static_cast<std::int32_t>(between(random, 0, Turn::mostPlaces));
+    turn.follows = between(random, 0, 1) == 1;
+    if (between(random, 0, 1) == 0) return turn;
+    turn.runs = static_cast<std::int32_t>(between(random, 0, 40));
+    turn.seconds = static_cast<std::int32_t>(between(random, 0, 120));
+    return turn;
+}
+
 inline Mix anyMix(Random& random) {
     Mix mix;
     mix.voice = voices[random() % voices.size()];
