@@ -31,7 +31,7 @@ Item {
         height: body.running ? 0 : implicitHeight
         visible: !body.running
         screens: Screens.tabs
-        smallScreens: Screens.smallTabs
+        smallTabs: Screens.smallTabs
         screen: PracticeRoom.screen
         minutes: PracticeRoom.minutesToday
         now: PracticeRoom.underWay.text

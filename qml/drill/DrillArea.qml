@@ -37,6 +37,7 @@ FocusScope {
         focus: true
     }
     DrillScreen {
+        id: stopped
         anchors.fill: parent
         visible: !area.running && !area.paused && area.drill.open
         drill: area.drill
@@ -80,6 +81,12 @@ FocusScope {
             strong: true
             text: qsTrId("drill.to-passages")
             onClicked: area.passagesWanted()
+        }
+    }
+    Connections {
+        target: PracticeRoom
+        function onNothingToStop() {
+            stopped.hideHowToPlay();
         }
     }
     Shortcut {

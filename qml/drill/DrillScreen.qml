@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drill while the click is stopped: the passage's standing, and how to continue.
+// The drill while the click is stopped: the ladder, the music, the tempo and Start. All else is in one closed panel.
+// Qt 6.4's linter does not see ids outside a delegate.
+// qmllint disable unqualified
 import QtQuick
-import QtQuick.Layouts
 import Piolo
 
 Item {
@@ -12,10 +13,8 @@ Item {
     required property MusicPicture picture
     property int unsaved: 0
     property bool recorded: true
-
     /// True if there is another passage.
     property bool more: false
-
     /// Where the way back leads, in words.
     property string wayBack: ""
 
@@ -24,204 +23,139 @@ Item {
     signal nextWanted()
     signal logWanted()
 
-    readonly property bool roomy: height > 640
-    readonly property real ladderWidth: Math.max(270, width * 0.24)
-    /// The music is next to the ladder, above the controls, which then take less room.
-    readonly property bool withMusic: withStaff || (picture.known && !music.missing)
-    /// Notes that are known are drawn if there is no picture of them.
-    readonly property bool withStaff: drill.staff.known && !picture.known
-    readonly property real besides: width - ladderWidth - 3 * Theme.margin
-    readonly property real musicRoom: height - (roomy ? 495 : 425) - (drill.listening.possible ? 64 : 0)
-    readonly property real musicHeight: withStaff ? staff.wantedHeight : Math.min(besides / music.shape, musicRoom)
+    /// One column: the music takes the whole width.
+    readonly property bool tall: width < 760
+    readonly property bool low: height < 640
+    readonly property real gap: low ? 10 : Theme.gap
+    readonly property real ladderWidth: tall ? Math.max(120, width * 0.28) : Math.min(360, Math.max(220, width * 0.22))
+    /// The music takes what the controls leave.
+    readonly property real musicRoom: place.height - controls.implicitHeight - gap
 
-    /// The approximate height left for the controls below the title and the music.
-    readonly property real deskHeight: height - 2 * Theme.margin - 60 - (withMusic ? musicHeight + Theme.gap : 0)
-    /// If it is too low, the curve shows nothing useful; it is also in the log.
-    readonly property bool withCurve: deskHeight > 560
+    /// The open panel is beside the music and the controls, or in their place.
+    property bool howToPlayOpen: false
+    readonly property bool beside: howToPlayOpen && width >= 1200
+    readonly property bool instead: howToPlayOpen && !beside
+    readonly property real panelWidth: beside ? 430 + Theme.gap : 0
 
-    ColumnLayout {
-        anchors.fill: parent
-        anchors.margins: Theme.margin
-        anchors.topMargin: screen.roomy ? Theme.gap : Theme.gap / 2
-        spacing: screen.roomy ? Theme.gap : Theme.gap / 2
+    function showHowToPlay() {
+        howToPlayOpen = true;
+        (howToPlay.item as HowToPlay)?.take();
+    }
+    function hideHowToPlay() {
+        howToPlayOpen = false;
+        controls.forceActiveFocus();
+    }
 
-        RowLayout {
-            spacing: Theme.gap
+    onVisibleChanged: howToPlayOpen = false
 
-            InkButton {
-                objectName: "wayBack"
-                text: screen.wayBack
-                mark: "‹"
-                Accessible.name: qsTrId("drill.way-back").arg(screen.wayBack)
-                onClicked: screen.backWanted()
+    DrillHeader {
+        id: header
+        x: Theme.margin
+        y: screen.low ? 8 : Theme.gap
+        width: parent.width - 2 * Theme.margin
+        drill: screen.drill
+        keys: screen.keys
+        wayBack: screen.wayBack
+        more: screen.more
+        narrow: screen.tall
+        onBackWanted: screen.backWanted()
+        onNextWanted: screen.nextWanted()
+    }
+    RestNote {
+        id: rest
+        x: Theme.margin
+        anchors.top: header.bottom
+        anchors.topMargin: visible ? screen.gap : 0
+        width: parent.width - 2 * Theme.margin
+        height: visible ? implicitHeight : 0
+        visible: screen.drill.restDue
+        onRead: screen.drill.dismissRest()
+    }
+    Item {
+        id: place
+        x: Theme.margin
+        anchors.top: rest.bottom
+        anchors.topMargin: screen.gap
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: screen.low ? 8 : Theme.gap
+        width: parent.width - 2 * Theme.margin
+
+        DrillMusic {
+            id: music
+            x: screen.tall ? 0 : ladder.width + Theme.gap
+            width: parent.width - x - screen.panelWidth
+            height: implicitHeight
+            visible: !screen.instead
+            drill: screen.drill
+            picture: screen.picture
+            room: screen.musicRoom
+        }
+        Card {
+            id: ladder
+            y: screen.tall && music.height > 0 ? music.height + screen.gap : 0
+            width: screen.ladderWidth
+            height: parent.height - y
+            visible: !(screen.instead && screen.tall)
+
+            LadderPicture {
+                x: 10
+                y: 12
+                width: parent.width - 2 * x
+                height: parent.height - y - streak.height - 20
+                ladder: screen.drill.ladder
+                streak: screen.drill.streak
+                needed: screen.drill.cleanRuns
+                streakWords: screen.drill.text.streak
+                targetWords: qsTrId("drill.target").arg(screen.drill.text.target)
+                notes: !screen.tall
+                leastStep: 26
             }
-            ColumnLayout {
-                spacing: 2
-
-                InkText {
-                    Layout.fillWidth: true
-                    text: screen.drill.text.title
-                    font.pixelSize: Theme.heading
-                    font.weight: Font.DemiBold
-                    elide: Text.ElideRight
-                    Accessible.role: Accessible.Heading
-                }
-                InkText {
-                    Layout.fillWidth: true
-                    text: screen.drill.text.about
-                    color: Theme.faint
-                    elide: Text.ElideRight
-                }
-            }
-            InkButton {
-                id: next
-                objectName: "nextPassage"
-                visible: screen.more
-                text: qsTrId("drill.next")
-                key: screen.keys.shown.next
-                onClicked: screen.nextWanted()
-            }
-            InkButton {
-                Layout.preferredHeight: next.visible ? next.implicitHeight : implicitHeight
-                text: qsTrId("drill.edit")
-                onClicked: screen.editWanted()
+            InkText {
+                id: streak
+                x: 8
+                width: parent.width - 16
+                anchors.bottom: parent.bottom
+                anchors.bottomMargin: 10
+                horizontalAlignment: Text.AlignHCenter
+                text: screen.drill.text.streak
+                color: Theme.clean
+                font.weight: Font.DemiBold
+                font.pixelSize: screen.tall ? Theme.small : Theme.body
+                wrapMode: Text.WordWrap
             }
         }
+        StoppedDrill {
+            id: controls
+            readonly property real start: ladder.width + Theme.gap
+            readonly property real room: parent.width - start - screen.panelWidth
+            readonly property real above: music.height > 0 ? music.height + screen.gap : 0
 
-        RestNote {
-            Layout.fillWidth: true
-            visible: screen.drill.restDue
-            onRead: screen.drill.dismissRest()
+            x: start + (room - width) / 2
+            y: above + Math.max(0, (parent.height - above - implicitHeight) / 2)
+            width: Math.min(room, 720)
+            visible: !screen.instead
+            drill: screen.drill
+            keys: screen.keys
+            unsaved: screen.unsaved
+            compact: screen.low && !screen.tall
+            howToPlayOpen: screen.howToPlayOpen
+            onLogWanted: screen.logWanted()
+            onHowToPlayWanted: screen.showHowToPlay()
         }
-
-        RowLayout {
-            spacing: Theme.margin
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-
-            Card {
-                Layout.preferredWidth: screen.ladderWidth
-                Layout.fillHeight: true
-
-                ColumnLayout {
-                    anchors.fill: parent
-                    anchors.margins: Theme.gap
-                    spacing: 8
-
-                    LadderPicture {
-                        Layout.fillWidth: true
-                        Layout.fillHeight: true
-                        ladder: screen.drill.ladder
-                        streak: screen.drill.streak
-                        needed: screen.drill.cleanRuns
-                        streakWords: screen.drill.text.streak
-                        targetWords: qsTrId("drill.target").arg(screen.drill.text.target)
-                        leastStep: 26
-                    }
-                    InkText {
-                        Layout.fillWidth: true
-                        horizontalAlignment: Text.AlignHCenter
-                        text: screen.drill.text.streak
-                        color: Theme.clean
-                        font.weight: Font.DemiBold
-                    }
-                }
-            }
-
-            ColumnLayout {
-                spacing: screen.roomy ? Theme.gap : Theme.gap / 2
-
-                // The music is what players look for before the first note; the curve is also in the log.
-                PagePart {
-                    id: music
-                    objectName: "musicReady"
-                    Layout.fillWidth: true
-                    Layout.preferredHeight: missing ? 2 * Theme.body : screen.musicHeight
-                    visible: screen.picture.known
-                    picture: screen.picture
-                }
-                Staff {
-                    id: staff
-                    objectName: "staffReady"
-                    Layout.fillWidth: true
-                    Layout.preferredHeight: screen.musicHeight
-                    visible: screen.withStaff
-                    view: screen.drill.staff
-                    dark: Theme.dark
-                    span: screen.besides
-                    room: screen.musicRoom
-                    mostSpace: screen.height / 60
-                    leastSpace: screen.height / 100
-                    bar: screen.drill.listening.active ? screen.drill.beats.barNumber : -1
-                    lit: screen.drill.listening.active ? screen.drill.staff.noteAt(screen.drill.beats.barNumber, screen.drill.beats.beat, screen.drill.beats.part, screen.drill.beats.parts) : -1
-                    Accessible.role: Accessible.Graphic
-                    Accessible.name: screen.drill.staff.words
-                }
-                RowLayout {
-                    spacing: Theme.margin
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
-
-                    StoppedDrill {
-                        Layout.fillWidth: true
-                        Layout.fillHeight: true
-                        drill: screen.drill
-                        keys: screen.keys
-                        roomy: screen.deskHeight > (screen.drill.listening.possible ? 600 : 500)
-                        compact: screen.withMusic && screen.deskHeight < (screen.drill.listening.possible ? 445 : 380)
-                        onLogWanted: screen.logWanted()
-                        explained: screen.deskHeight > (screen.drill.listening.possible ? 540 : 470)
-                    }
-
-                    ColumnLayout {
-                        Layout.preferredWidth: Math.max(260, screen.width * 0.25)
-                        Layout.maximumWidth: Math.max(260, screen.width * 0.25)
-                        spacing: Theme.gap
-
-                        Card {
-                            Layout.fillWidth: true
-                            Layout.fillHeight: true
-                            visible: screen.withCurve
-
-                            InkText {
-                                id: curveTitle
-                                x: Theme.gap
-                                y: Theme.gap
-                                text: qsTrId("drill.curve")
-                                font.weight: Font.DemiBold
-                                Accessible.role: Accessible.Heading
-                            }
-                            TempoCurve {
-                                anchors.fill: parent
-                                anchors.margins: Theme.gap
-                                anchors.topMargin: curveTitle.y + curveTitle.height + 8
-                                drill: screen.drill
-                                dark: Theme.dark
-                                family: Theme.family
-                                pixelSize: 12
-                                Accessible.role: Accessible.Graphic
-                                Accessible.name: qsTrId("drill.curve.spoken").arg(screen.drill.text.target)
-                            }
-                        }
-                        StageCard {
-                            Layout.fillWidth: true
-                            drill: screen.drill
-                            recorded: screen.recorded
-                        }
-                        TodayCard {
-                            Layout.fillWidth: true
-                            visible: screen.deskHeight > 380
-                            today: screen.drill.today
-                            unsaved: screen.unsaved
-                            recorded: screen.recorded
-                        }
-                        Item {
-                            Layout.fillHeight: true
-                            visible: !screen.withCurve
-                        }
-                    }
-                }
-            }
+    }
+    Kept {
+        id: howToPlay
+        anchors.right: place.right
+        anchors.top: place.top
+        anchors.bottom: place.bottom
+        width: screen.tall ? place.width : screen.beside ? 430 : Math.min(560, place.width - ladder.width - Theme.gap)
+        shown: screen.howToPlayOpen
+        sourceComponent: HowToPlay {
+            drill: screen.drill
+            keys: screen.keys
+            recorded: screen.recorded
+            onClosed: screen.hideHowToPlay()
+            onEditWanted: screen.editWanted()
         }
     }
 }

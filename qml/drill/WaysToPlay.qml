@@ -1,33 +1,54 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What else can be played besides the drill: each choice starts at once.
+// What else can be played besides the drill: each button starts at once.
 import QtQuick
 import Piolo
 
-Choice {
+Column {
     id: ways
 
     required property DrillModel drill
+    required property KeyBindings keys
 
-    objectName: "waysToPlay"
-    bare: true
-    label: qsTrId("drill.other-ways")
-    prefix: label
-    options: {
-        const list = [{value: "silent", text: qsTrId("drill.without-click")}];
-        if (!drill.openEnded)
-            list.push({value: "context", text: qsTrId("drill.in-context")});
-        list.push({value: "half", text: qsTrId("drill.half-tempo").arg(drill.text.halfTempo)});
-        list.push({value: "seek", text: qsTrId("drill.find-tempo").arg(drill.text.tempo)});
-        return list;
+    spacing: 8
+
+    InkButton {
+        objectName: "try"
+        width: parent.width
+        text: qsTrId("drill.try").arg(ways.drill.text.target)
+        key: ways.keys.shown.try
+        onClicked: ways.drill.attempt()
     }
-    onChosen: value => {
-        if (value === "silent")
-            drill.playSilent();
-        else if (value === "context")
-            drill.playInContext();
-        else if (value === "half")
-            drill.playAtHalf();
-        else
-            drill.seek();
+    InkButton {
+        objectName: "hear"
+        width: parent.width
+        visible: ways.drill.listening.possible
+        text: ways.drill.listening.active ? qsTrId("drill.stop-listening") : qsTrId("drill.hear")
+        key: ways.drill.listening.active ? ways.keys.shown.stop : ways.keys.shown.hear
+        onClicked: ways.drill.listening.toggle()
+    }
+    InkButton {
+        objectName: "silent"
+        width: parent.width
+        text: qsTrId("drill.without-click")
+        onClicked: ways.drill.playSilent()
+    }
+    InkButton {
+        objectName: "context"
+        width: parent.width
+        visible: !ways.drill.openEnded
+        text: qsTrId("drill.in-context")
+        onClicked: ways.drill.playInContext()
+    }
+    InkButton {
+        objectName: "half"
+        width: parent.width
+        text: qsTrId("drill.half-tempo").arg(ways.drill.text.halfTempo)
+        onClicked: ways.drill.playAtHalf()
+    }
+    InkButton {
+        objectName: "seek"
+        width: parent.width
+        text: qsTrId("drill.find-tempo").arg(ways.drill.text.tempo)
+        onClicked: ways.drill.seek()
     }
 }

@@ -11,7 +11,7 @@ Rectangle {
 
     /// The screens to choose from: lists of {name, text, sign}.
     property var screens: []
-    property var smallScreens: []
+    property var smallTabs: []
     /// The name of the current one.
     property string screen: ""
     property int minutes: 0
@@ -23,10 +23,10 @@ Rectangle {
     readonly property real spare: width - left.width - right.width - 3 * Theme.gap
     readonly property bool low: width < 700
     readonly property bool twoLines: now !== "" && spare < 240
-    readonly property int count: screens.length + smallScreens.length
+    readonly property int count: screens.length + smallTabs.length
     /// The Tab key reaches the current screen, or the first.
     readonly property int stop: {
-        const place = screens.concat(smallScreens).findIndex(tab => tab.name === screen);
+        const place = screens.concat(smallTabs).findIndex(tab => tab.name === screen);
         return Math.max(0, place);
     }
 
@@ -77,7 +77,7 @@ Rectangle {
 
         Repeater {
             id: rightTabs
-            model: bar.smallScreens
+            model: bar.smallTabs
 
             NavTab {
                 required property var modelData

@@ -45,7 +45,7 @@ Card {
         anchors.right: parent.right
         anchors.rightMargin: 24
         y: 12
-        text: qsTrId("files.back-to-form")
+        text: qsTrId("parts.back")
         onClicked: card.done()
     }
     Pills {

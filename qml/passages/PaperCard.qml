@@ -44,7 +44,7 @@ Card {
         anchors.right: parent.right
         anchors.rightMargin: 24
         y: 12
-        text: qsTrId("paper.back-to-form")
+        text: qsTrId("parts.back")
         onClicked: card.done()
     }
     Pills {

@@ -10,18 +10,21 @@ Card {
     required property MusicPicture picture
     readonly property bool fresh: editor.passage === ""
 
-    readonly property bool inPiece: editor.pieceChoice !== "" && editor.pieceChoice !== "new"
-
     signal drillRequested(string passage)
-    signal throughRequested(string piece)
     signal removalRequested(string passage)
     signal pictureRequested()
+    /// What was typed is saved or given up.
+    signal done()
 
     function name(typed) {
         return typed === "" ? editor.text.usualTitle : typed;
     }
     function take() {
         names.take();
+    }
+    function save() {
+        if (editor.save() !== "")
+            done();
     }
     function drill() {
         const passage = editor.changed || fresh ? editor.save() : editor.passage;
@@ -113,26 +116,21 @@ Card {
             text: qsTrId("form.save")
             strong: enabled
             enabled: form.editor.valid && !form.editor.readOnly && (form.editor.changed || form.fresh)
-            onClicked: form.editor.save()
+            onClicked: form.save()
         }
         InkButton {
             objectName: "drillIt"
             text: form.editor.changed || form.fresh ? qsTrId("form.save-and-drill") : qsTrId("form.drill")
-            strong: enabled && !form.editor.changed && !form.fresh
             enabled: form.editor.valid && !(form.editor.readOnly && (form.editor.changed || form.fresh))
             onClicked: form.drill()
         }
         InkButton {
-            objectName: "through"
-            visible: form.inPiece && !form.editor.changed
-            text: qsTrId("form.play-through")
-            onClicked: form.throughRequested(form.editor.pieceChoice)
-        }
-        InkButton {
             objectName: "revert"
-            visible: form.editor.changed
-            text: qsTrId("form.discard")
-            onClicked: form.editor.revert()
+            text: form.editor.changed ? qsTrId("form.discard") : qsTrId("parts.back")
+            onClicked: {
+                form.editor.revert();
+                form.done();
+            }
         }
     }
     InkButton {

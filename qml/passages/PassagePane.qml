@@ -15,17 +15,18 @@ FocusScope {
     Field {
         id: search
         objectName: "search"
-        width: parent.width
+        width: order.x - Theme.gap
         focus: true
         label: qsTrId("passages.search")
         text: pane.passages.search
         onTyped: text => pane.passages.search = text
     }
-    Pills {
+    Choice {
         id: order
-        anchors.top: search.bottom
-        anchors.topMargin: 12
-        width: parent.width
+        objectName: "order"
+        anchors.right: parent.right
+        anchors.bottom: search.bottom
+        width: Math.max(150, pane.width * 0.36)
         label: qsTrId("passages.order")
         options: [
             {value: "due", text: qsTrId("passages.by-date")},
@@ -37,9 +38,9 @@ FocusScope {
     }
     PassageList {
         id: list
-        anchors.top: order.bottom
+        anchors.top: search.bottom
         anchors.topMargin: 8
-        anchors.bottom: removedToo.top
+        anchors.bottom: parent.bottom
         width: parent.width
         passages: pane.passages
         chosen: pane.chosen
@@ -54,13 +55,5 @@ FocusScope {
         visible: list.count === 0
         color: Theme.faint
         text: pane.passages.total === 0 ? qsTrId("passages.none") : qsTrId("passages.none-found")
-    }
-    Tick {
-        id: removedToo
-        objectName: "removedToo"
-        anchors.bottom: parent.bottom
-        text: qsTrId("passages.show-removed")
-        checked: pane.passages.removedToo
-        onTicked: on => pane.passages.removedToo = on
     }
 }

@@ -127,7 +127,7 @@ Card {
             }
             InkButton {
                 objectName: "music-cancel"
-                text: qsTrId("score.back-to-form")
+                text: qsTrId("parts.back")
                 onClicked: card.done()
             }
         }

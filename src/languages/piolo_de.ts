@@ -617,10 +617,6 @@
         <source>Articulation</source>
         <translation>Artikulation</translation>
     </message>
-    <message id="drill.articulation.notes">
-        <source>notes</source>
-        <translation>Noten</translation>
-    </message>
     <message id="drill.aside.note">
         <source>aside: changes nothing</source>
         <translation>nebenher: ändert nichts</translation>
@@ -657,10 +653,6 @@
         <source>%1-bar count-in</source>
         <translation>%1 Takte Einzähler</translation>
     </message>
-    <message id="drill.curve">
-        <source>Tempo, last 14 days</source>
-        <translation>Tempo, letzte 14 Tage</translation>
-    </message>
     <message id="drill.curve.spoken">
         <source>Tempo curve for the last 14 days, target %1</source>
         <translation>Tempokurve der letzten 14 Tage, Ziel %1</translation>
@@ -680,10 +672,6 @@
     <message id="drill.felt-beat">
         <source>Felt beat</source>
         <translation>Gefühlter Schlag</translation>
-    </message>
-    <message id="drill.figures">
-        <source>%1 · %2</source>
-        <translation>%1 · %2</translation>
     </message>
     <message id="drill.find-tempo">
         <source>Find your tempo, from %1 down</source>
@@ -713,6 +701,10 @@
         <source>Hear it with the click</source>
         <translation>Mit dem Klick anhören</translation>
     </message>
+    <message id="drill.how-to-play">
+        <source>How to play it</source>
+        <translation>So wird gespielt</translation>
+    </message>
     <message id="drill.in-context">
         <source>In context</source>
         <translation>Im Kontext</translation>
@@ -741,16 +733,12 @@
         <source>%1 · just listening: nothing counts</source>
         <translation>%1 · nur Anhören: zählt nicht</translation>
     </message>
-    <message id="drill.other-ways">
-        <source>Other ways</source>
-        <translation>Varianten</translation>
+    <message id="drill.play-now">
+        <source>Play it another way</source>
+        <translation>Anders spielen</translation>
     </message>
     <message id="drill.rhythm">
         <source>Rhythm</source>
-        <translation>Rhythmus</translation>
-    </message>
-    <message id="drill.rhythm.short">
-        <source>rhythm</source>
         <translation>Rhythmus</translation>
     </message>
     <message id="drill.sitting" numerus="yes">
@@ -1215,10 +1203,6 @@
     <message id="fault.E404">
         <source>the computer fell behind: key presses delayed: %1, beats not shown: %2; close other programs; no mark was lost</source>
         <translation>der Rechner kam nicht nach: Tastendrücke, die warten mussten: %1, nicht gezeigte Schläge: %2; schließ andere Programme; keine Markierung ging verloren</translation>
-    </message>
-    <message id="files.back-to-form">
-        <source>Back to the form</source>
-        <translation>Zurück zum Formular</translation>
     </message>
     <message id="files.changes">
         <source>What this file would change</source>
@@ -2931,9 +2915,32 @@
         <source>two</source>
         <translation>zwei</translation>
     </message>
-    <message id="paper.back-to-form">
-        <source>Back to the form</source>
-        <translation>Zurück zum Formular</translation>
+    <message id="page.curve">
+        <source>Tempo curve</source>
+        <translation>Tempokurve</translation>
+    </message>
+    <message id="page.edit">
+        <source>Edit</source>
+        <translation>Bearbeiten</translation>
+    </message>
+    <message id="page.next" numerus="yes">
+        <source>%n more clean runs in a row, then %1.</source>
+        <translation>
+            <numerusform>Noch %n sauberer Durchlauf, dann %1.</numerusform>
+            <numerusform>Noch %n saubere Durchläufe in Folge, dann %1.</numerusform>
+        </translation>
+    </message>
+    <message id="page.notes">
+        <source>Notes on the piece</source>
+        <translation>Notizen zum Stück</translation>
+    </message>
+    <message id="page.stage">
+        <source>Stage: %1</source>
+        <translation>Etappe: %1</translation>
+    </message>
+    <message id="page.standing">
+        <source>of %1 · %2</source>
+        <translation>von %1 · %2</translation>
     </message>
     <message id="paper.enter">
         <source>Enter a sheet</source>
@@ -3106,6 +3113,14 @@
         <source>What to do</source>
         <translation>Was zu tun ist</translation>
     </message>
+    <message id="parts.back">
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message id="parts.close">
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
     <message id="parts.label-value">
         <source>%1: %2</source>
         <translation>%1: %2</translation>
@@ -3142,9 +3157,17 @@
         <source>From a score</source>
         <translation>Aus Notendatei</translation>
     </message>
+    <message id="passages.hide-removed">
+        <source>Hide removed passages</source>
+        <translation>Entfernte Stellen ausblenden</translation>
+    </message>
     <message id="passages.line">
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
+    </message>
+    <message id="passages.more">
+        <source>More</source>
+        <translation>Mehr</translation>
     </message>
     <message id="passages.new">
         <source>New passage</source>
@@ -3199,8 +3222,8 @@
         <translation>Rückgängig</translation>
     </message>
     <message id="passages.search">
-        <source>Search piece, name, bars, note value</source>
-        <translation>Suche nach Stück, Name, Takten oder Notenwert</translation>
+        <source>Search</source>
+        <translation>Suchen</translation>
     </message>
     <message id="passages.secure" numerus="yes">
         <source>secure on %n days</source>
@@ -4327,10 +4350,6 @@
         <source>Write as %1</source>
         <translation>Als %1 notieren</translation>
     </message>
-    <message id="score.back-to-form">
-        <source>Back to the form</source>
-        <translation>Zurück zum Formular</translation>
-    </message>
     <message id="score.bars">
         <source>bars %1 to %2</source>
         <translation>Takte %1 bis %2</translation>
@@ -4657,10 +4676,6 @@
         <source>slow with the click</source>
         <translation>langsam mit Klick</translation>
     </message>
-    <message id="stage.spoken">
-        <source>Stage of this passage</source>
-        <translation>Etappe dieser Stelle</translation>
-    </message>
     <message id="stage.standing.full-streak">
         <source>You had a full streak at the target.</source>
         <translation>Du hattest eine volle Serie im Zieltempo.</translation>
@@ -4808,60 +4823,6 @@
         <source>Use one pedal for everything</source>
         <translation>Ein Pedal für alles</translation>
     </message>
-    <message id="today.best">
-        <source>Best with a full streak</source>
-        <translation>Bestwert (volle Serie)</translation>
-    </message>
-    <message id="today.clean-runs">
-        <source>Clean runs today</source>
-        <translation>Heute sauber</translation>
-    </message>
-    <message id="today.log">
-        <source>Practice log</source>
-        <translation>Tagebuch</translation>
-    </message>
-    <message id="today.none">
-        <source>none yet</source>
-        <translation>noch nichts</translation>
-    </message>
-    <message id="today.of">
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message id="today.played">
-        <source>Played today</source>
-        <translation>Heute gespielt</translation>
-    </message>
-    <message id="today.read-only">
-        <source>not recorded</source>
-        <translation>nicht aufgezeichnet</translation>
-    </message>
-    <message id="today.saved">
-        <source>✓ saved</source>
-        <translation>✓ gespeichert</translation>
-    </message>
-    <message id="today.secure">
-        <source>Secure</source>
-        <translation>Sicher</translation>
-    </message>
-    <message id="today.secure-on" numerus="yes">
-        <source>on %1 of %n days</source>
-        <translation>
-            <numerusform>an %1 von %n Tag</numerusform>
-            <numerusform>an %1 von %n Tagen</numerusform>
-        </translation>
-    </message>
-    <message id="today.secure-yes" numerus="yes">
-        <source>yes, on %n days</source>
-        <translation>
-            <numerusform>ja, an %n Tag</numerusform>
-            <numerusform>ja, an %n Tagen</numerusform>
-        </translation>
-    </message>
-    <message id="today.title">
-        <source>Where you stand</source>
-        <translation>Wo du stehst</translation>
-    </message>
     <message id="today.unsaved" numerus="yes">
         <source>%n not saved yet</source>
         <translation>
@@ -4981,6 +4942,10 @@
             <numerusform>in %n Tag</numerusform>
             <numerusform>in %n Tagen</numerusform>
         </translation>
+    </message>
+    <message id="words.in-one-line">
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
     </message>
     <message id="words.millis">
         <source>%1 ms</source>

@@ -618,10 +618,6 @@
         <source></source>
         <translation>Articulation</translation>
     </message>
-    <message id="drill.articulation.notes">
-        <source></source>
-        <translation>notes</translation>
-    </message>
     <message id="drill.aside.note">
         <source></source>
         <translation>aside: changes nothing</translation>
@@ -659,10 +655,6 @@
         <source></source>
         <translation>%1-bar count-in</translation>
     </message>
-    <message id="drill.curve">
-        <source></source>
-        <translation>Tempo, last 14 days</translation>
-    </message>
     <message id="drill.curve.spoken">
         <source></source>
         <translation>Tempo curve for the last 14 days, target %1</translation>
@@ -682,10 +674,6 @@
     <message id="drill.felt-beat">
         <source></source>
         <translation>Felt beat</translation>
-    </message>
-    <message id="drill.figures">
-        <source></source>
-        <translation>%1 · %2</translation>
     </message>
     <message id="drill.find-tempo">
         <source></source>
@@ -715,6 +703,10 @@
         <source></source>
         <translation>Hear it with the click</translation>
     </message>
+    <message id="drill.how-to-play">
+        <source></source>
+        <translation>How to play it</translation>
+    </message>
     <message id="drill.in-context">
         <source></source>
         <translation>In context</translation>
@@ -743,17 +735,13 @@
         <source></source>
         <translation>%1 · just listening: nothing counts</translation>
     </message>
-    <message id="drill.other-ways">
+    <message id="drill.play-now">
         <source></source>
-        <translation>Other ways</translation>
+        <translation>Play it another way</translation>
     </message>
     <message id="drill.rhythm">
         <source></source>
         <translation>Rhythm</translation>
-    </message>
-    <message id="drill.rhythm.short">
-        <source></source>
-        <translation>rhythm</translation>
     </message>
     <message id="drill.sitting" numerus="yes">
         <source></source>
@@ -852,10 +840,6 @@
     <message id="drill.without-click.note">
         <source></source>
         <translation>without the click: changes nothing</translation>
-    </message>
-    <message id="files.back-to-form">
-        <source></source>
-        <translation>Back to the form</translation>
     </message>
     <message id="files.changes">
         <source></source>
@@ -2573,9 +2557,32 @@
         <source></source>
         <translation>two</translation>
     </message>
-    <message id="paper.back-to-form">
+    <message id="page.curve">
         <source></source>
-        <translation>Back to the form</translation>
+        <translation>Tempo curve</translation>
+    </message>
+    <message id="page.edit">
+        <source></source>
+        <translation>Edit</translation>
+    </message>
+    <message id="page.next" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%n more clean run, then %1.</numerusform>
+            <numerusform>%n more clean runs in a row, then %1.</numerusform>
+        </translation>
+    </message>
+    <message id="page.notes">
+        <source></source>
+        <translation>Notes on the piece</translation>
+    </message>
+    <message id="page.stage">
+        <source></source>
+        <translation>Stage: %1</translation>
+    </message>
+    <message id="page.standing">
+        <source></source>
+        <translation>of %1 · %2</translation>
     </message>
     <message id="paper.enter">
         <source></source>
@@ -2749,6 +2756,14 @@
         <source></source>
         <translation>What to do</translation>
     </message>
+    <message id="parts.back">
+        <source></source>
+        <translation>Back</translation>
+    </message>
+    <message id="parts.close">
+        <source></source>
+        <translation>Close</translation>
+    </message>
     <message id="parts.label-value">
         <source></source>
         <translatorcomment>label: what is chosen</translatorcomment>
@@ -2788,9 +2803,17 @@
         <source></source>
         <translation>From a score</translation>
     </message>
+    <message id="passages.hide-removed">
+        <source></source>
+        <translation>Hide removed passages</translation>
+    </message>
     <message id="passages.line">
         <source></source>
         <translation>%1 · %2</translation>
+    </message>
+    <message id="passages.more">
+        <source></source>
+        <translation>More</translation>
     </message>
     <message id="passages.new">
         <source></source>
@@ -2847,7 +2870,7 @@
     </message>
     <message id="passages.search">
         <source></source>
-        <translation>Search piece, name, bars, note value</translation>
+        <translation>Search</translation>
     </message>
     <message id="passages.secure" numerus="yes">
         <source></source>
@@ -3988,10 +4011,6 @@
         <source></source>
         <translation>Write as %1</translation>
     </message>
-    <message id="score.back-to-form">
-        <source></source>
-        <translation>Back to the form</translation>
-    </message>
     <message id="score.bars">
         <source></source>
         <translation>bars %1 to %2</translation>
@@ -4327,10 +4346,6 @@
         <source></source>
         <translation>slow with the click</translation>
     </message>
-    <message id="stage.spoken">
-        <source></source>
-        <translation>Stage of this passage</translation>
-    </message>
     <message id="stage.standing.full-streak">
         <source></source>
         <translation>You had a full streak at the target.</translation>
@@ -4478,60 +4493,6 @@
         <source></source>
         <translation>Use one pedal for everything</translation>
     </message>
-    <message id="today.best">
-        <source></source>
-        <translation>Best with a full streak</translation>
-    </message>
-    <message id="today.clean-runs">
-        <source></source>
-        <translation>Clean runs today</translation>
-    </message>
-    <message id="today.log">
-        <source></source>
-        <translation>Practice log</translation>
-    </message>
-    <message id="today.none">
-        <source></source>
-        <translation>none yet</translation>
-    </message>
-    <message id="today.of">
-        <source></source>
-        <translation>%1 of %2</translation>
-    </message>
-    <message id="today.played">
-        <source></source>
-        <translation>Played today</translation>
-    </message>
-    <message id="today.read-only">
-        <source></source>
-        <translation>not recorded</translation>
-    </message>
-    <message id="today.saved">
-        <source></source>
-        <translation>✓ saved</translation>
-    </message>
-    <message id="today.secure">
-        <source></source>
-        <translation>Secure</translation>
-    </message>
-    <message id="today.secure-on" numerus="yes">
-        <source></source>
-        <translation>
-            <numerusform>on %1 of %n day</numerusform>
-            <numerusform>on %1 of %n days</numerusform>
-        </translation>
-    </message>
-    <message id="today.secure-yes" numerus="yes">
-        <source></source>
-        <translation>
-            <numerusform>yes, on %n day</numerusform>
-            <numerusform>yes, on %n days</numerusform>
-        </translation>
-    </message>
-    <message id="today.title">
-        <source></source>
-        <translation>Where you stand</translation>
-    </message>
     <message id="today.unsaved" numerus="yes">
         <source></source>
         <translatorcomment>marks</translatorcomment>
@@ -4655,6 +4616,10 @@
             <numerusform>in %n day</numerusform>
             <numerusform>in %n days</numerusform>
         </translation>
+    </message>
+    <message id="words.in-one-line">
+        <source></source>
+        <translation>%1 · %2</translation>
     </message>
     <message id="words.millis">
         <source></source>

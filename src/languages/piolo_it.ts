@@ -617,10 +617,6 @@
         <source>Articulation</source>
         <translation>Articolazione</translation>
     </message>
-    <message id="drill.articulation.notes">
-        <source>notes</source>
-        <translation>note</translation>
-    </message>
     <message id="drill.aside.note">
         <source>aside: changes nothing</source>
         <translation>a parte: non cambia nulla</translation>
@@ -657,10 +653,6 @@
         <source>%1-bar count-in</source>
         <translation>%1 battute a vuoto</translation>
     </message>
-    <message id="drill.curve">
-        <source>Tempo, last 14 days</source>
-        <translation>Tempo, ultimi 14 giorni</translation>
-    </message>
     <message id="drill.curve.spoken">
         <source>Tempo curve for the last 14 days, target %1</source>
         <translation>Curva del tempo degli ultimi 14 giorni, obiettivo %1</translation>
@@ -680,10 +672,6 @@
     <message id="drill.felt-beat">
         <source>Felt beat</source>
         <translation>Movimento sentito</translation>
-    </message>
-    <message id="drill.figures">
-        <source>%1 · %2</source>
-        <translation>%1 · %2</translation>
     </message>
     <message id="drill.find-tempo">
         <source>Find your tempo, from %1 down</source>
@@ -713,6 +701,10 @@
         <source>Hear it with the click</source>
         <translation>Ascolta con il clic</translation>
     </message>
+    <message id="drill.how-to-play">
+        <source>How to play it</source>
+        <translation>Come suonarlo</translation>
+    </message>
     <message id="drill.in-context">
         <source>In context</source>
         <translation>Nel contesto</translation>
@@ -741,17 +733,13 @@
         <source>%1 · just listening: nothing counts</source>
         <translation>%1 · solo ascolto: non conta</translation>
     </message>
-    <message id="drill.other-ways">
-        <source>Other ways</source>
-        <translation>Varianti</translation>
+    <message id="drill.play-now">
+        <source>Play it another way</source>
+        <translation>Suonarlo in altro modo</translation>
     </message>
     <message id="drill.rhythm">
         <source>Rhythm</source>
         <translation>Ritmo</translation>
-    </message>
-    <message id="drill.rhythm.short">
-        <source>rhythm</source>
-        <translation>ritmo</translation>
     </message>
     <message id="drill.sitting" numerus="yes">
         <source>%n runs: %1</source>
@@ -1215,10 +1203,6 @@
     <message id="fault.E404">
         <source>the computer fell behind: key presses delayed: %1, beats not shown: %2; close other programs; no mark was lost</source>
         <translation>il computer è rimasto indietro: pressioni che hanno dovuto aspettare: %1, movimenti non mostrati: %2; chiudi altri programmi; nessun segno è andato perso</translation>
-    </message>
-    <message id="files.back-to-form">
-        <source>Back to the form</source>
-        <translation>Torna al modulo</translation>
     </message>
     <message id="files.changes">
         <source>What this file would change</source>
@@ -2931,9 +2915,32 @@
         <source>two</source>
         <translation>due</translation>
     </message>
-    <message id="paper.back-to-form">
-        <source>Back to the form</source>
-        <translation>Torna al modulo</translation>
+    <message id="page.curve">
+        <source>Tempo curve</source>
+        <translation>Curva del tempo</translation>
+    </message>
+    <message id="page.edit">
+        <source>Edit</source>
+        <translation>Modifica</translation>
+    </message>
+    <message id="page.next" numerus="yes">
+        <source>%n more clean runs in a row, then %1.</source>
+        <translation>
+            <numerusform>Ancora %n esecuzione pulita, poi %1.</numerusform>
+            <numerusform>Ancora %n esecuzioni pulite di fila, poi %1.</numerusform>
+        </translation>
+    </message>
+    <message id="page.notes">
+        <source>Notes on the piece</source>
+        <translation>Note sul brano</translation>
+    </message>
+    <message id="page.stage">
+        <source>Stage: %1</source>
+        <translation>Tappa: %1</translation>
+    </message>
+    <message id="page.standing">
+        <source>of %1 · %2</source>
+        <translation>di %1 · %2</translation>
     </message>
     <message id="paper.enter">
         <source>Enter a sheet</source>
@@ -3106,6 +3113,14 @@
         <source>What to do</source>
         <translation>Che cosa fare</translation>
     </message>
+    <message id="parts.back">
+        <source>Back</source>
+        <translation>Indietro</translation>
+    </message>
+    <message id="parts.close">
+        <source>Close</source>
+        <translation>Chiudi</translation>
+    </message>
     <message id="parts.label-value">
         <source>%1: %2</source>
         <translation>%1: %2</translation>
@@ -3142,9 +3157,17 @@
         <source>From a score</source>
         <translation>Da file musicale</translation>
     </message>
+    <message id="passages.hide-removed">
+        <source>Hide removed passages</source>
+        <translation>Nascondi i passaggi rimossi</translation>
+    </message>
     <message id="passages.line">
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
+    </message>
+    <message id="passages.more">
+        <source>More</source>
+        <translation>Altro</translation>
     </message>
     <message id="passages.new">
         <source>New passage</source>
@@ -3199,8 +3222,8 @@
         <translation>Annulla</translation>
     </message>
     <message id="passages.search">
-        <source>Search piece, name, bars, note value</source>
-        <translation>Cerca per brano, nome, battute o figura</translation>
+        <source>Search</source>
+        <translation>Cerca</translation>
     </message>
     <message id="passages.secure" numerus="yes">
         <source>secure on %n days</source>
@@ -4327,10 +4350,6 @@
         <source>Write as %1</source>
         <translation>Scrivi come %1</translation>
     </message>
-    <message id="score.back-to-form">
-        <source>Back to the form</source>
-        <translation>Torna al modulo</translation>
-    </message>
     <message id="score.bars">
         <source>bars %1 to %2</source>
         <translation>battute da %1 a %2</translation>
@@ -4657,10 +4676,6 @@
         <source>slow with the click</source>
         <translation>lento con il clic</translation>
     </message>
-    <message id="stage.spoken">
-        <source>Stage of this passage</source>
-        <translation>Tappa di questo passaggio</translation>
-    </message>
     <message id="stage.standing.full-streak">
         <source>You had a full streak at the target.</source>
         <translation>Hai avuto una serie piena al tempo obiettivo.</translation>
@@ -4808,60 +4823,6 @@
         <source>Use one pedal for everything</source>
         <translation>Un pedale per tutto</translation>
     </message>
-    <message id="today.best">
-        <source>Best with a full streak</source>
-        <translation>Record con serie piena</translation>
-    </message>
-    <message id="today.clean-runs">
-        <source>Clean runs today</source>
-        <translation>Pulite oggi</translation>
-    </message>
-    <message id="today.log">
-        <source>Practice log</source>
-        <translation>Diario</translation>
-    </message>
-    <message id="today.none">
-        <source>none yet</source>
-        <translation>ancora nulla</translation>
-    </message>
-    <message id="today.of">
-        <source>%1 of %2</source>
-        <translation>%1 di %2</translation>
-    </message>
-    <message id="today.played">
-        <source>Played today</source>
-        <translation>Suonato oggi</translation>
-    </message>
-    <message id="today.read-only">
-        <source>not recorded</source>
-        <translation>non registrato</translation>
-    </message>
-    <message id="today.saved">
-        <source>✓ saved</source>
-        <translation>✓ salvato</translation>
-    </message>
-    <message id="today.secure">
-        <source>Secure</source>
-        <translation>Sicuro</translation>
-    </message>
-    <message id="today.secure-on" numerus="yes">
-        <source>on %1 of %n days</source>
-        <translation>
-            <numerusform>in %1 giorno su %n</numerusform>
-            <numerusform>in %1 giorni su %n</numerusform>
-        </translation>
-    </message>
-    <message id="today.secure-yes" numerus="yes">
-        <source>yes, on %n days</source>
-        <translation>
-            <numerusform>sì, in %n giorno</numerusform>
-            <numerusform>sì, in %n giorni</numerusform>
-        </translation>
-    </message>
-    <message id="today.title">
-        <source>Where you stand</source>
-        <translation>A che punto sei</translation>
-    </message>
     <message id="today.unsaved" numerus="yes">
         <source>%n not saved yet</source>
         <translation>
@@ -4981,6 +4942,10 @@
             <numerusform>tra %n giorno</numerusform>
             <numerusform>tra %n giorni</numerusform>
         </translation>
+    </message>
+    <message id="words.in-one-line">
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
     </message>
     <message id="words.millis">
         <source>%1 ms</source>

@@ -157,6 +157,11 @@ QString Formatter::streak(int streak, int cleanRuns) {
     return qtTrId("words.in-a-row").arg(figure(streak), figure(cleanRuns));
 }
 
+QString Formatter::inOneLine(const QString& first, const QString& second) {
+    return first.isEmpty() || second.isEmpty() ? first + second
+                                               : qtTrId("words.in-one-line").arg(first, second);
+}
+
 QString Formatter::ofHundred(double share) {
     return qtTrId("words.of-hundred").arg(figure(std::lround(std::clamp(share, 0.0, 1.0) * 100.0)));
 }

@@ -67,6 +67,8 @@ public:
     Q_INVOKABLE static QString passages(int count);
     /// "3 of 5 clean in a row".
     Q_INVOKABLE static QString streak(int streak, int cleanRuns);
+    /// Both, one after the other; either may be empty.
+    Q_INVOKABLE static QString inOneLine(const QString& first, const QString& second);
     /// "35%": a gain or a share, 0…1, in hundredths.
     Q_INVOKABLE static QString ofHundred(double share);
 };

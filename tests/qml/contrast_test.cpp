@@ -137,7 +137,7 @@ void checkBothThemes(ScreenFixture& fixture, const char* screen, int least) {
 
 /// The least number of texts on a screen, so that none passes by being empty.
 int leastTexts(std::string_view screen) {
-    if (screen == "drill") return 30;
+    if (screen == "drill") return 20;
     if (screen == "runThrough" || screen == "welcome") return 8;
     return screen == "scales" ? 10 : 12;
 }
@@ -187,7 +187,7 @@ TEST_CASE("in the smallest window every text has that contrast, too") {
     checkEveryScreen(fixture);
     fixture.open("scales");
     fixture.room().drillScale(false);
-    checkBothThemes(fixture, "a scale's drill", 30);
+    checkBothThemes(fixture, "a scale's drill", 20);
 }
 
 TEST_CASE("a text without contrast is found") {

@@ -37,7 +37,8 @@ struct AtTheDrill : ScreenFixture {
 } // namespace
 
 TEST_CASE_FIXTURE(AtTheDrill, "after a click on any button of the stopped drill, Space starts") {
-    for (const auto* button : {"back", "slower"}) {
+    for (const auto* button : {"slower", "faster", "howToPlayClose"}) {
+        if (find(button) == nullptr) click("howToPlay");
         INFO(button);
         click(button);
         const std::size_t before = facts();
@@ -222,6 +223,7 @@ TEST_CASE_FIXTURE(ScreenFixture,
 
 TEST_CASE_FIXTURE(ScreenFixture, "a number reached by Tab is typed over") {
     open("passages");
+    click("edit");
     QQuickItem* const start = find("field-start");
     REQUIRE(start != nullptr);
     QQuickItem* input = nullptr;

@@ -29,6 +29,7 @@ struct Noted {
         fixture.room().book().record(fact);
         fixture.room().openDrill(QString::fromStdString(fixture.passage().text()));
         fixture.play(0.1);
+        fixture.click("howToPlay");
     }
     [[nodiscard]] DrillModel& drill() { return *fixture.room().drill(); }
     [[nodiscard]] bool isShown(const char* name) {

@@ -53,6 +53,8 @@ void walkTheDrill(ScreenFixture& fixture) {
     fixture.room().openDrill(QString::fromStdString(fixture.passage().text()));
     fixture.play(0.1);
     checkWhole(fixture, "drill");
+    fixture.click("howToPlay");
+    checkWhole(fixture, "how to play it");
     fixture.tap(Qt::Key_Space);
     fixture.play(6);
     checkWhole(fixture, "playing");
@@ -71,8 +73,11 @@ void walkTheScreens(ScreenFixture& fixture) {
     fixture.room().setScreen("passages");
     fixture.play(0.1);
     checkWhole(fixture, "passages");
-    for (const char* card : {"musicFile", "onPaper", "passageFiles"}) {
-        fixture.press(QLatin1String(card));
+    for (const char* card : {"musicFile", "edit", "paper", "files"}) {
+        if (fixture.find(QLatin1String(card)) != nullptr)
+            fixture.press(QLatin1String(card));
+        else
+            fixture.choose("more", QLatin1String(card));
         checkWhole(fixture, card);
         fixture.room().setScreen("log");
         fixture.room().setScreen("passages");

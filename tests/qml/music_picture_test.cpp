@@ -53,6 +53,10 @@ struct Pictured {
     void press(const char* name, Qt::Key key = Qt::Key_Space) {
         fixture.press(QString::fromLatin1(name), key);
     }
+    void openPicture() {
+        if (fixture.find("pictureOpen") == nullptr) press("edit");
+        press("pictureOpen");
+    }
     void key(int key, Qt::KeyboardModifiers with = {}) {
         QTest::keyClick(&fixture.window(), static_cast<Qt::Key>(key), with);
         fixture.play(0.02);
@@ -103,7 +107,7 @@ QStringList textsShown(const ScreenFixture& fixture) {
 
 TEST_CASE("by keys alone a picture is added, framed, kept, removed and had back") {
     Pictured screen;
-    screen.press("pictureOpen");
+    screen.openPicture();
     for (const char letter : screen.file()) QTest::keyClick(&screen.fixture.window(), letter);
     screen.key(Qt::Key_Return);
     screen.waitFor([&] { return screen.form().known(); });
@@ -117,7 +121,7 @@ TEST_CASE("by keys alone a picture is added, framed, kept, removed and had back"
     CHECK(*screen.recorded() == Picture{screen.recorded()->file});
     screen.press("pictureKeep");
     CHECK(*screen.recorded() == Picture{screen.recorded()->file, 0, 975, 10'000, 9025});
-    screen.press("pictureOpen");
+    screen.openPicture();
     screen.press("pictureRemove");
     CHECK_FALSE(screen.recorded());
     screen.press("pictureRestore");
@@ -130,7 +134,7 @@ TEST_CASE("by keys alone a picture is added, framed, kept, removed and had back"
 TEST_CASE("an edge, a corner and the frame are dragged by mouse, and restored on request") {
     Pictured screen({1754, 900});
     screen.take(Picture{{}, 2000, 2000, 6000, 6000});
-    screen.press("pictureOpen");
+    screen.openPicture();
     screen.waitFor([&] { return screen.isReady("pictureCrop"); });
     QQuickItem& paper = *screen.page(screen.item("pictureCrop"));
     const auto at = [&](double x, double y) {
@@ -264,7 +268,7 @@ TEST_CASE("a picture whose file is gone is one quiet line, and the drill goes on
 TEST_CASE("every control around the picture has a name, and a refused file is reported where it was typed") {
     Pictured screen;
     test::write(screen.scratch.filePath("notes.txt").toStdString(), "no picture");
-    screen.press("pictureOpen");
+    screen.openPicture();
     screen.form().taking()->read(screen.scratch.filePath("notes.txt"));
     screen.waitFor([&] { return !screen.form().taking()->busy(); });
     CHECK(textsShown(screen.fixture).join('\n').contains("this is not a PNG, JPEG or PDF"));

@@ -94,7 +94,7 @@ struct PaperScreen {
 
 TEST_CASE("a sheet is saved for the selected passage, or for the ticked ones, by keyboard") {
     PaperScreen screen;
-    screen.press("onPaper");
+    screen.fixture.choose("more", "paper");
     screen.checkNamed();
     CHECK(screen.shows("1 passage on one page"));
     screen.type("sheet-path", screen.path("sheet.pdf"));
@@ -110,14 +110,14 @@ TEST_CASE("a sheet is saved for the selected passage, or for the ticked ones, by
     CHECK(screen.shows(".pdf, .svg or .png"));
     screen.shoot("paper-print-fault");
     screen.press("paper-back");
-    CHECK(screen.fixture.find("save") != nullptr);
+    CHECK(screen.fixture.find("passageSheet") != nullptr);
 }
 
 TEST_CASE("a sheet is entered by keyboard: its outcome is shown, saved, and taken back") {
     PaperScreen screen;
     const Standing before = screen.record().standing;
     const std::size_t entries = screen.record().entries.size();
-    screen.press("onPaper");
+    screen.fixture.choose("more", "paper");
     screen.turnTo("Enter a sheet");
     screen.checkNamed();
     screen.shoot("paper-entry-empty");
@@ -137,7 +137,7 @@ TEST_CASE("a sheet is entered by keyboard: its outcome is shown, saved, and take
     screen.shoot("log-entered");
     screen.fixture.room().setScreen("passages");
     screen.fixture.play(0.1);
-    screen.press("onPaper");
+    screen.fixture.choose("more", "paper");
     screen.turnTo("Enter a sheet");
     screen.press("paper-take-back");
     CHECK(screen.record().entries.size() == entries);
@@ -147,7 +147,7 @@ TEST_CASE("a sheet is entered by keyboard: its outcome is shown, saved, and take
 TEST_CASE(
     "a day before the passage's last is refused with its reason, and a long ladder scrolls with the focus") {
     PaperScreen screen;
-    screen.press("onPaper");
+    screen.fixture.choose("more", "paper");
     screen.turnTo("Enter a sheet");
     screen.type("paper-lowest", "60");
     screen.raise("clean-0", 1);
@@ -168,7 +168,7 @@ TEST_CASE(
 
 TEST_CASE("passages are written to a file and imported from one, after a review of the changes") {
     PaperScreen screen;
-    screen.press("passageFiles");
+    screen.fixture.choose("more", "files");
     screen.checkNamed();
     screen.type("export-path", screen.path("sectional.piolo.json"));
     screen.shoot("files-write");
@@ -198,7 +198,7 @@ TEST_CASE("passages are written to a file and imported from one, after a review 
 
 TEST_CASE("an invalid file is one line under its name") {
     PaperScreen screen;
-    screen.press("passageFiles");
+    screen.fixture.choose("more", "files");
     screen.turnTo("Import");
     screen.type("import-path", screen.path("missing.piolo.json"));
     QTest::keyClick(&screen.fixture.window(), Qt::Key_Return);
@@ -206,5 +206,5 @@ TEST_CASE("an invalid file is one line under its name") {
     CHECK(screen.shows("E301"));
     screen.shoot("files-fault");
     screen.press("files-back");
-    CHECK(screen.fixture.find("save") != nullptr);
+    CHECK(screen.fixture.find("passageSheet") != nullptr);
 }

@@ -49,6 +49,8 @@ struct Passages {
         fixture.room().setScreen("passages");
         fixture.play(0.1);
     }
+    /// Opens the form of the chosen passage.
+    void edit() { fixture.click("edit"); }
     ~Passages() { CHECK(fixture.warnings().join("\n").toStdString() == ""); }
     [[nodiscard]] models::PassageEditor& editor() { return *fixture.room().editor(); }
     [[nodiscard]] const PassageRecord& record(Id id) { return *fixture.room().book().notebook().passage(id); }
@@ -59,6 +61,7 @@ struct Passages {
 
 TEST_CASE("a fault is reported at its field while typing, and the passage cannot be saved meanwhile") {
     Passages screen;
+    screen.edit();
     type(screen.fixture, "firstBar", "x9");
     CHECK(textsShown(screen.fixture).contains("▲ a whole number from 0 to 9999"));
     CHECK(textsShown(screen.fixture).contains("not saved yet"));
@@ -70,6 +73,7 @@ TEST_CASE("a fault is reported at its field while typing, and the passage cannot
     screen.fixture.click("save");
     CHECK(screen.record(screen.fixture.passage()).passage.music.firstBar == 43);
     CHECK(!textsShown(screen.fixture).contains("not saved yet"));
+    CHECK(screen.fixture.find("passageSheet") != nullptr);
 }
 
 TEST_CASE("a new passage is typed and drilled at once") {
@@ -85,17 +89,20 @@ TEST_CASE("a new passage is typed and drilled at once") {
 
 TEST_CASE("a removal can be taken back on the spot") {
     Passages screen;
+    screen.edit();
     screen.fixture.click("remove");
     CHECK(screen.record(screen.fixture.passage()).removed);
     CHECK(screen.fixture.room().passages()->count() == 1);
     test::shootAll(screen.fixture, "passages-removed");
-    screen.fixture.click("takeBack");
+    screen.fixture.click("restore");
     CHECK(!screen.record(screen.fixture.passage()).removed);
-    CHECK(screen.fixture.find("takeBack") == nullptr);
+    CHECK(screen.fixture.find("restore") == nullptr);
+    CHECK(screen.fixture.room().passages()->count() == 2);
 }
 
 TEST_CASE("the suggestion for a long run is accepted with its button") {
     Passages screen;
+    screen.edit();
     type(screen.fixture, "bars", "8");
     QQuickItem* button = screen.fixture.find("takeProposal");
     REQUIRE(button != nullptr);
@@ -106,6 +113,7 @@ TEST_CASE("the suggestion for a long run is accepted with its button") {
 
 TEST_CASE("the click's settings are folded, and changed by keyboard") {
     Passages screen;
+    screen.edit();
     const auto tap = [&](const char* name) {
         QQuickItem* item = screen.fixture.find(QString::fromLatin1(name));
         CAPTURE(std::string(name));

@@ -170,6 +170,13 @@ void ScreenFixture::press(const QString& name, Qt::Key key) {
     play(0.05);
 }
 
+void ScreenFixture::choose(const QString& name, const QVariant& value) {
+    QQuickItem& choice = there(name);
+    REQUIRE(choice.isVisible());
+    QMetaObject::invokeMethod(&choice, "chosen", Q_ARG(QVariant, value));
+    play(0.05);
+}
+
 void ScreenFixture::resize(int width, int height) {
     window_->resize(width, height);
     QCoreApplication::processEvents();

@@ -48,6 +48,8 @@ public:
     [[nodiscard]] QPoint middleOf(const QString& name) const;
     /// Focuses that item and presses the key.
     void press(const QString& name, Qt::Key key = Qt::Key_Space);
+    /// Chooses the option with that value from the drop-down list with that name.
+    void choose(const QString& name, const QVariant& value);
     void resize(int width, int height);
     void setDark(bool dark);
     [[nodiscard]] QImage shot();

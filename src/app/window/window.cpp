@@ -57,7 +57,10 @@ public:
             qWarning() << main_.errors();
             return command::exitInput;
         }
-        if (!options.shot.empty()) return shootWindow(*window, options); // a picture opens no sound device
+        if (!options.shot.empty()) { // a picture opens no sound device
+            room.showRest();
+            return shootWindow(*window, options);
+        }
         if (options.width > 0) window->resize(options.width, options.height);
         room.attach(window);
         QObject::connect(

@@ -2,6 +2,8 @@
 #include "models/drill/drill_model.h"
 
 #include "models/keys/event_moment.h"
+#include "practice/figures/first_runs.h"
+
 namespace piolo::models {
 
 namespace {
@@ -19,7 +21,7 @@ static_assert(static_cast<int>(DrillModel::Feedback::NothingToTakeBack) ==
 } // namespace
 
 DrillModel::DrillModel(practice::PracticeBook& book, practice::DrillControl& control, QObject* parent)
-    : QObject(parent), book_(book), control_(control), text_(book, control), listening_(control),
+    : CurveSource(parent), book_(book), control_(control), text_(book, control), listening_(control),
       playedAs_(book) {
     timer_.setTimerType(Qt::PreciseTimer);
     timer_.setInterval(tickMillis);
@@ -34,6 +36,8 @@ DrillModel::DrillModel(practice::PracticeBook& book, practice::DrillControl& con
     connect(&control_, &Control::pulsed, &beats_, &BeatView::sound);
     connect(&control_, &Control::breathed, &beats_, &BeatView::breathe);
     connect(&control_, &Control::fellSilent, &beats_, &BeatView::rest);
+    connect(this, &DrillModel::passageChanged, this, &DrillModel::curveChanged);
+    connect(this, &DrillModel::stateChanged, this, &DrillModel::curveChanged);
     connect(&playedAs_, &PlayedAs::felt, this, [this] { control_.forgetHand(); });
     showPassage();
     showState();
@@ -48,9 +52,7 @@ void DrillModel::showPassage() {
     const PassageRecord* known = control_.record();
     staff_.show(known == nullptr ? std::nullopt : std::optional(staffOf(known->passage)));
     if (known != nullptr) {
-        const auto figures = practice::figuresOf(book_.notebook(), *known, book_.today());
-        today_.show(figures);
-        stages_.show(figures);
+        stages_.show(practice::figuresOf(book_.notebook(), *known, book_.today()));
     }
     emit passageChanged();
     emit restChanged();
@@ -78,6 +80,13 @@ void DrillModel::showBars() {
     if (control_.record() == nullptr) return;
     const Passage played = control_.played();
     beats_.show(played.music, played.click);
+}
+
+bool DrillModel::legend() const { return legendAsked_ || practice::isNew(book_.notebook()); }
+
+void DrillModel::showLegend() {
+    legendAsked_ = true;
+    emit passageChanged();
 }
 
 void DrillModel::setStage(int stage) {

@@ -9,12 +9,12 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "models/drill/beat_view.h"
+#include "models/drill/curve_source.h"
 #include "models/drill/drill_text.h"
 #include "models/drill/ladder_model.h"
 #include "models/drill/listening.h"
 #include "models/drill/played_as.h"
 #include "models/drill/stage_figures.h"
-#include "models/drill/today_figures.h"
 #include "models/staff/staff_view.h"
 #include "practice/drill/drill_control.h"
 
@@ -22,7 +22,7 @@ namespace piolo::models {
 
 /// Window thread. While the click runs, it shows what is audible now, not what was rendered. Each signal says
 /// what changed: a beat concerns only `beats`, and the end of a run does not affect the staff.
-class DrillModel : public QObject {
+class DrillModel : public piolo::models::CurveSource { // in full, for QML
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to the practice room")
@@ -38,13 +38,14 @@ class DrillModel : public QObject {
     Q_PROPERTY(int unheardRuns READ unheardRuns NOTIFY stateChanged)
     Q_PROPERTY(int streak READ streak NOTIFY standingChanged)
     Q_PROPERTY(Feedback feedback READ feedback NOTIFY feedbackChanged)
+    /// The keys are explained: for the first runs, and once the help was asked for.
+    Q_PROPERTY(bool legend READ legend NOTIFY passageChanged)
     /// It is time to rest ears and lip.
     Q_PROPERTY(bool restDue READ restDue NOTIFY restChanged)
     Q_PROPERTY(piolo::models::DrillText* text READ text CONSTANT)
     Q_PROPERTY(piolo::models::Listening* listening READ listening CONSTANT)
     Q_PROPERTY(piolo::models::BeatView* beats READ beats CONSTANT)
     Q_PROPERTY(piolo::models::LadderModel* ladder READ ladder CONSTANT)
-    Q_PROPERTY(piolo::models::TodayFigures* today READ today CONSTANT)
     Q_PROPERTY(piolo::models::StageFigures* stages READ stages CONSTANT)
     Q_PROPERTY(piolo::models::PlayedAs* playedAs READ playedAs CONSTANT)
     /// The passage's notes, if they are known.
@@ -71,19 +72,21 @@ public:
     [[nodiscard]] int unheardRuns() const { return static_cast<int>(control_.unheardRuns()); }
     [[nodiscard]] int streak() const { return control_.standing().streak; }
     [[nodiscard]] Feedback feedback() const { return static_cast<Feedback>(control_.feedback()); }
+    [[nodiscard]] bool legend() const;
+    /// The help was asked for.
+    void showLegend();
     [[nodiscard]] bool restDue() const { return control_.restDue(); }
     [[nodiscard]] DrillText* text() { return &text_; }
     [[nodiscard]] Listening* listening() { return &listening_; }
     [[nodiscard]] BeatView* beats() { return &beats_; }
     [[nodiscard]] LadderModel* ladder() { return &ladder_; }
-    [[nodiscard]] TodayFigures* today() { return &today_; }
     [[nodiscard]] StageFigures* stages() { return &stages_; }
     [[nodiscard]] PlayedAs* playedAs() { return &playedAs_; }
     [[nodiscard]] StaffView* staff() { return &staff_; }
 
-    /// The record of the passage; null if none is open. Valid until the notebook changes.
-    [[nodiscard]] const PassageRecord* record() const { return control_.record(); }
-    [[nodiscard]] Date date() const { return book_.today(); }
+    [[nodiscard]] const PassageRecord* record() const override { return control_.record(); }
+    [[nodiscard]] Date date() const override { return book_.today(); }
+    [[nodiscard]] bool mayDraw() const override { return state() != State::Playing; }
 
     /// Shows that passage (id of 32 digits); stops whatever runs.
     Q_INVOKABLE void open(const QString& passage);
@@ -140,11 +143,11 @@ private:
     Listening listening_;
     BeatView beats_;
     LadderModel ladder_;
-    TodayFigures today_;
     StageFigures stages_;
     PlayedAs playedAs_;
     StaffView staff_;
     QTimer timer_;
+    bool legendAsked_ = false;
 };
 
 } // namespace piolo::models

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/drill/drill_text.h"
 
-#include "models/text/click_words.h"
 #include "models/text/formatter.h"
-#include "models/text/manner_words.h"
+#include "models/text/passage_about.h"
 #include "models/text/run_kind_words.h"
 #include "text/passage_title.h"
 
@@ -14,12 +13,6 @@
 namespace piolo::models {
 
 namespace {
-
-QString countInWords(int bars) {
-    if (bars == 0) return qtTrId("drill.no-count-in");
-    if (bars == 1) return qtTrId("drill.one-bar-count-in");
-    return qtTrId("drill.count-in").arg(Formatter::countWord(bars));
-}
 
 /// "1 missed in bar 42": as many bars as fit in a line.
 QString missedIn(const QString& missed, const std::set<std::int32_t>& bars) {
@@ -61,20 +54,7 @@ QString DrillText::title() const {
 
 QString DrillText::about() const {
     const PassageRecord* known = control_.record();
-    if (known == nullptr) return {};
-    const Music& music = known->passage.music;
-    const QString line =
-        qtTrId("drill.summary")
-            .arg(QString::fromStdString(music.meter.text()), Formatter::bars(music),
-                 countInWords(music.countInBars), Formatter::rule(known->passage.tempi.rule));
-    QStringList parts{line};
-    // A passage titled only by its bars is identified by its piece.
-    const auto piece = book_.notebook().piece(known->passage.title.piece);
-    if (piece && !title().contains(QString::fromStdString(piece->name)))
-        parts.prepend(QString::fromStdString(piece->name));
-    for (const QString& part : {mannerText(known->passage.manner), clickWords(known->passage.click)})
-        if (!part.isEmpty()) parts << part;
-    return parts.join(QStringLiteral(" · "));
+    return known == nullptr ? QString() : aboutPassage(book_.notebook(), known->passage);
 }
 
 QString DrillText::target() const {

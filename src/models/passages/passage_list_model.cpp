@@ -3,8 +3,8 @@
 
 #include "models/passages/passage_row_text.h"
 #include "models/text/id_text.h"
+#include "practice/log/passage_removal.h"
 #include "practice/log/practice_book.h"
-#include "text/passage_title.h"
 
 #include <algorithm>
 #include <array>
@@ -21,7 +21,7 @@ constexpr std::array orders{std::pair{PassageOrder::due, "due"},
 } // namespace
 
 PassageListModel::PassageListModel(practice::PracticeBook& book, QObject* parent)
-    : QAbstractListModel(parent), book_(book), removal_(book) {
+    : QAbstractListModel(parent), book_(book) {
     connect(&book, &practice::PracticeBook::changed, this, &PassageListModel::refresh);
     refresh();
 }
@@ -120,11 +120,6 @@ void PassageListModel::setRemovedToo(bool too) {
     refresh();
 }
 
-QString PassageListModel::lastRemoved() const {
-    const PassageRecord* record = book_.notebook().passage(removal_.last());
-    return record != nullptr ? text::passageTitle(record->passage) : QString();
-}
-
 int PassageListModel::rowOf(const QString& id) const {
     const Id wanted = idOf(id);
     const auto found =
@@ -152,15 +147,9 @@ QString PassageListModel::sectionDue(const QString& section) const {
     return row == nullptr ? QString() : models::sectionDue(*row, book_.today());
 }
 
-void PassageListModel::remove(const QString& id) {
-    if (removal_.remove(idOf(id))) emit lastRemovedChanged();
-}
+void PassageListModel::remove(const QString& id) { practice::setRemoved(book_, idOf(id), true); }
 
-void PassageListModel::restore(const QString& id) {
-    if (removal_.restore(idOf(id))) emit lastRemovedChanged();
-}
-
-void PassageListModel::restoreLast() { restore(idText(removal_.last())); }
+void PassageListModel::restore(const QString& id) { practice::setRemoved(book_, idOf(id), false); }
 
 std::vector<PassageRow> PassageListModel::wantedRows() {
     PassageRows selected = selectedRows(book_.notebook(), selection_, book_.today());

@@ -10,9 +10,12 @@
 #include "models/passages/passage_rows.h"
 #include "models/passages/row_changes.h"
 #include "practice/drill/next_passage.h"
-#include "practice/log/passage_removal.h"
 
 #include <vector>
+
+namespace piolo::practice {
+class PracticeBook;
+} // namespace piolo::practice
 
 namespace piolo::models {
 
@@ -33,8 +36,6 @@ class PassageListModel : public QAbstractListModel {
     Q_PROPERTY(QString sorting READ sorting WRITE setSorting NOTIFY sortingChanged)
     /// True if removed passages are shown, too.
     Q_PROPERTY(bool removedToo READ removedToo WRITE setRemovedToo NOTIFY removedTooChanged)
-    /// The title of the passage removed last, unless it was restored; otherwise "".
-    Q_PROPERTY(QString lastRemoved READ lastRemoved NOTIFY lastRemovedChanged)
 public:
     enum Role {
         PassageId = Qt::UserRole,
@@ -71,7 +72,6 @@ public:
     void setSorting(const QString& sorting);
     [[nodiscard]] bool removedToo() const { return selection_.removedToo; }
     void setRemovedToo(bool too);
-    [[nodiscard]] QString lastRemoved() const;
 
     /// The row of a passage; -1 if it is not shown.
     Q_INVOKABLE [[nodiscard]] int rowOf(const QString& id) const;
@@ -88,15 +88,12 @@ public:
     Q_INVOKABLE void remove(const QString& id);
     /// Undoes a removal.
     Q_INVOKABLE void restore(const QString& id);
-    /// Undoes the last removal.
-    Q_INVOKABLE void restoreLast();
 
 signals:
     void countChanged();
     void searchChanged();
     void sortingChanged();
     void removedTooChanged();
-    void lastRemovedChanged();
 
 private:
     [[nodiscard]] std::vector<PassageRow> wantedRows();
@@ -105,7 +102,6 @@ private:
     [[nodiscard]] const PassageRow* inSection(const QString& section) const;
 
     practice::PracticeBook& book_;
-    practice::PassageRemoval removal_;
     RowSelection selection_;
     std::vector<PassageRow> rows_;
     int total_ = 0;

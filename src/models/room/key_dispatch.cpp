@@ -40,6 +40,8 @@ void KeyDispatch::act(KeyAction action, qint64 nanos) {
     case KeyAction::slower:
         return drill_.slower();
     case KeyAction::stop:
+        if (!drill_.isBusy() && drill_.state() == practice::DrillControl::State::stopped)
+            emit nothingToStop();
         return drill_.stop();
     case KeyAction::attempt:
         return drill_.begin(RunKind::attempt);

@@ -41,6 +41,8 @@ signals:
     void nextWanted();
     /// Save the content of the passage's form, and drill it.
     void formToBeDrilled();
+    /// Nothing is playing that the key could stop.
+    void nothingToStop();
 
 private:
     void actInRunThrough(KeyAction action);

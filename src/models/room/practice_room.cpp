@@ -20,9 +20,9 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
                            std::string configDir, practice::DrillSession::Reading reading)
     : book_(std::move(book)), sound_(sound), machine_(std::move(settings)),
       settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
-      log_(*book_), session_(*book_, sound, std::move(engine), reading), control_(*book_, sound, session_),
-      drill_(*book_, control_), runThroughControl_(*book_, sound), runThrough_(*book_, runThroughControl_),
-      formPicture_(*book_), drillPicture_(*book_),
+      page_(*book_), log_(*book_), session_(*book_, sound, std::move(engine), reading),
+      control_(*book_, sound, session_), drill_(*book_, control_), runThroughControl_(*book_, sound),
+      runThrough_(*book_, runThroughControl_), formPicture_(*book_), drillPicture_(*book_),
       keys_(
           machine_.keys, [this](const auto& keys) { saveKeys(keys); }, [this] { return sound_.nowNanos(); }),
       dispatch_(control_, *drill_.listening(), runThroughControl_, *log_.figures()),
@@ -55,7 +55,8 @@ void PracticeRoom::connectKeys() {
     connect(listener, &KeyListener::pedalLost, &pedal_, &OnePedal::forget);
     connect(&pedal_, &OnePedal::acted, &dispatch_, &KeyDispatch::actByPedal);
     connect(&dispatch_, &KeyDispatch::nextWanted, this, &PracticeRoom::openNext);
-    connect(&dispatch_, &KeyDispatch::formToBeDrilled, this, &PracticeRoom::formToBeDrilled);
+    connect(&dispatch_, &KeyDispatch::formToBeDrilled, this, &PracticeRoom::shownToBeDrilled);
+    connect(&dispatch_, &KeyDispatch::nothingToStop, this, &PracticeRoom::nothingToStop);
     connect(&control_, &practice::DrillControl::wantsNext, this, &PracticeRoom::openNext);
     connect(&drill_, &DrillModel::passageChanged, this, &PracticeRoom::hearKeys);
     connect(&drill_, &DrillModel::stateChanged, this, &PracticeRoom::hearKeys);
@@ -79,7 +80,10 @@ void PracticeRoom::connectSettings() {
 
 void PracticeRoom::connectScreens() {
     connect(&drill_, &DrillModel::wantsEdit, this, &PracticeRoom::edit);
-    const auto showForm = [this] { formPicture_.setPassage(editor_.passage()); };
+    const auto showForm = [this] {
+        formPicture_.setPassage(editor_.passage());
+        page_.show(editor_.passage());
+    };
     const auto showDrill = [this] { drillPicture_.setPassage(drill_.passageText()); };
     connect(&editor_, &PassageEditor::loaded, this, showForm);
     connect(&drill_, &DrillModel::passageChanged, this, showDrill);
@@ -142,6 +146,7 @@ void PracticeRoom::setScreen(const QString& screen) {
 // A pause waits for its answer; anything else in the drill stops.
 void PracticeRoom::show(const QString& screen) {
     if (screen == screen_) return;
+    if (screen_ == QLatin1String("drill") && screen == QLatin1String("help")) drill_.showLegend();
     if (screen_ == QLatin1String("drill") && drill_.state() != DrillModel::State::Paused) control_.stop();
     screen_ = screen;
     underWay_.setShown(screen_);
@@ -192,11 +197,14 @@ void PracticeRoom::attach(QQuickWindow* window) {
     connect(window, &QQuickWindow::frameSwapped, this, &PracticeRoom::settle, Qt::SingleShotConnection);
 }
 
-// What the first frame need not wait for.
 void PracticeRoom::settle() {
+    showRest();
+    sound_.start(machine_.soundDevice);
+}
+
+void PracticeRoom::showRest() {
     shown_ = true;
     emit shownChanged();
-    sound_.start(machine_.soundDevice);
 }
 
 void PracticeRoom::plugIn(practice::MidiPort& port) {

@@ -19,6 +19,7 @@
 #include "models/passages/passage_editor.h"
 #include "models/passages/passage_exchange.h"
 #include "models/passages/passage_list_model.h"
+#include "models/passages/passage_page.h"
 #include "models/passages/passage_picks.h"
 #include "models/pictures/music_picture.h"
 #include "models/room/key_dispatch.h"
@@ -48,6 +49,8 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(piolo::models::DrillModel* drill READ drill CONSTANT)
     Q_PROPERTY(piolo::models::PassageListModel* passages READ passages CONSTANT)
     Q_PROPERTY(piolo::models::PassageEditor* editor READ editor CONSTANT)
+    /// Of the passage in the editor.
+    Q_PROPERTY(piolo::models::PassagePage* page READ page CONSTANT)
     Q_PROPERTY(piolo::models::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(piolo::models::RunThroughModel* runThrough READ runThrough CONSTANT)
     Q_PROPERTY(piolo::models::KeyBindings* keys READ keys CONSTANT)
@@ -86,6 +89,7 @@ public:
     [[nodiscard]] DrillModel* drill() { return &drill_; }
     [[nodiscard]] PassageListModel* passages() { return &passages_; }
     [[nodiscard]] PassageEditor* editor() { return &editor_; }
+    [[nodiscard]] PassagePage* page() { return &page_; }
     [[nodiscard]] SettingsModel* settings() { return &settings_; }
     [[nodiscard]] RunThroughModel* runThrough() { return &runThrough_; }
     [[nodiscard]] KeyBindings* keys() { return &keys_; }
@@ -124,6 +128,8 @@ public:
     /// Handles the keys of the window that shows the screens, and opens the sound device after its first
     /// frame.
     void attach(QQuickWindow* window);
+    /// The first frame was shown: what it did not wait for is made now.
+    void showRest();
     /// MIDI switches act as keys, too. `port` must outlive this object.
     void plugIn(practice::MidiPort& port);
     /// Shows the drill with the next passage (practice/drill/next_passage.h). Does nothing while one is being
@@ -134,8 +140,10 @@ signals:
     void noticeChanged();
     /// The editor has what the player wants to edit: show its form.
     void formWanted();
-    /// The key for it was pressed: save the content of the form and drill it.
-    void formToBeDrilled();
+    /// The key for it was pressed: drill the passage that is shown; a form is saved first.
+    void shownToBeDrilled();
+    /// The key that stops was pressed, and nothing was playing.
+    void nothingToStop();
     void unsavedChanged();
     void screenChanged();
     void shownChanged();
@@ -164,6 +172,7 @@ private:
     SettingsModel settings_;
     PassageListModel passages_;
     PassageEditor editor_;
+    PassagePage page_;
     LogModel log_;
     practice::DrillSession session_;
     practice::DrillControl control_;

@@ -3,12 +3,10 @@
 
 namespace piolo::practice {
 
-bool PassageRemoval::set(Id passage, bool removed) {
-    const PassageRecord* const record = book_.notebook().passage(passage);
-    if (record == nullptr || record->removed == removed || book_.readOnly()) return false;
-    if (removed) last_ = passage;
-    if (!removed && passage == last_) last_ = Id{};
-    book_.record(RemovalFact{passage, removed});
+bool setRemoved(PracticeBook& book, Id passage, bool removed) {
+    const PassageRecord* const record = book.notebook().passage(passage);
+    if (record == nullptr || record->removed == removed || book.readOnly()) return false;
+    book.record(RemovalFact{passage, removed});
     return true;
 }
 

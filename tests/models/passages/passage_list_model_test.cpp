@@ -34,7 +34,7 @@ TEST_CASE_FIXTURE(ListFixture, "an empty folder gives an empty list") {
     CHECK(list.rowOf("none such") == -1);
     CHECK(list.idAt(0).isEmpty());
     list.remove("none such");
-    list.restoreLast();
+    list.restore("none such");
     CHECK(book->notebook().factCount() == 0);
 }
 
@@ -113,16 +113,14 @@ TEST_CASE_FIXTURE(ListFixture, "a removal hides the passage until it is taken ba
     const Id id = addPassage("coda");
     list.remove(text(id));
     CHECK(list.rowCount() == 0);
-    CHECK(list.lastRemoved() == "coda");
     list.setRemovedToo(true);
     REQUIRE(list.rowCount() == 1);
     CHECK(at(0, PassageListModel::Removed) == true);
     const auto facts = book->notebook().factCount();
     list.remove(text(id));
     CHECK(book->notebook().factCount() == facts);
-    list.restoreLast();
+    list.restore(text(id));
     CHECK(at(0, PassageListModel::Removed) == false);
-    CHECK(list.lastRemoved() == "");
 }
 
 TEST_CASE_FIXTURE(ListFixture, "secure on as many days as the setting asks makes the passage secure") {

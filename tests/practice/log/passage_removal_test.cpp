@@ -4,39 +4,29 @@
 #include "../book_fixture.h"
 
 using namespace piolo;
-using practice::PassageRemoval;
+using practice::setRemoved;
 using test::BookFixture;
 
-TEST_CASE_FIXTURE(BookFixture, "a passage is removed and restored once, and only the last removal is kept") {
+TEST_CASE_FIXTURE(BookFixture, "a passage is removed and restored once") {
     const Id first = addPassage("first");
     const Id second = addPassage("second");
-    PassageRemoval removal(*book);
-    CHECK(removal.last().isNone());
-    CHECK(removal.remove(first));
+    CHECK(setRemoved(*book, first, true));
     CHECK(book->notebook().passage(first)->removed);
-    CHECK(removal.last() == first);
-    CHECK_FALSE(removal.remove(first));
-    CHECK(removal.remove(second));
-    CHECK(removal.last() == second);
-    CHECK(removal.restore(first)); // an earlier one
-    CHECK(removal.last() == second);
-    CHECK(removal.restore(second));
-    CHECK(removal.last().isNone());
-    CHECK_FALSE(removal.restore(second));
     CHECK_FALSE(book->notebook().passage(second)->removed);
+    CHECK_FALSE(setRemoved(*book, first, true));
+    CHECK(setRemoved(*book, first, false));
+    CHECK_FALSE(setRemoved(*book, first, false));
+    CHECK_FALSE(book->notebook().passage(first)->removed);
 }
 
 TEST_CASE_FIXTURE(BookFixture, "an unknown passage cannot be removed, and none can in a folder that is only "
                                "read") {
     const Id known = addPassage("first");
-    PassageRemoval removal(*book);
     const auto before = book->notebook().factCount();
-    CHECK_FALSE(removal.remove(book->newId()));
-    CHECK_FALSE(removal.remove({}));
+    CHECK_FALSE(setRemoved(*book, book->newId(), true));
+    CHECK_FALSE(setRemoved(*book, {}, true));
     REQUIRE(book->flush(10'000));
     const auto second = anotherBook();
-    PassageRemoval other(*second);
-    CHECK_FALSE(other.remove(known));
-    CHECK(other.last().isNone());
+    CHECK_FALSE(setRemoved(*second, known, true));
     CHECK(book->notebook().factCount() == before);
 }

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The heading of the passages, with the ways to new ones; what is seldom needed is in one menu.
+import QtQuick
+import Piolo
+
+Item {
+    id: head
+
+    required property PassageListModel passages
+    property bool readOnly: false
+    property bool narrow: false
+
+    signal wanted(string what)
+
+    implicitHeight: narrow ? 16 + title.height + 12 + Theme.touch : 16 + Theme.touch
+
+    InkText {
+        id: title
+        y: head.narrow ? 12 : 16 + (Theme.touch - height) / 2
+        text: qsTrId("passages.title")
+        font.pixelSize: Theme.heading
+        font.weight: Font.DemiBold
+        Accessible.role: Accessible.Heading
+    }
+    InkText {
+        anchors.left: title.right
+        anchors.leftMargin: Theme.gap
+        anchors.baseline: title.baseline
+        text: head.passages.total > 0 ? Formatter.passages(head.passages.total) : ""
+        color: Theme.faint
+    }
+    Row {
+        anchors.right: head.narrow ? undefined : parent.right
+        anchors.bottom: parent.bottom
+        spacing: 12
+
+        Choice {
+            objectName: "more"
+            width: 130
+            anchors.verticalCenter: parent.verticalCenter
+            bare: true
+            label: qsTrId("passages.more")
+            prefix: label
+            options: [
+                {value: "files", text: qsTrId("passages.files")},
+                {value: "paper", text: qsTrId("passages.on-paper")},
+                {value: "removed", text: head.passages.removedToo ? qsTrId("passages.hide-removed") : qsTrId("passages.show-removed")}
+            ]
+            onChosen: what => head.wanted(what)
+        }
+        InkButton {
+            objectName: "musicFile"
+            text: qsTrId("passages.from-score")
+            enabled: !head.readOnly
+            onClicked: head.wanted("music")
+        }
+        InkButton {
+            objectName: "newPassage"
+            text: qsTrId("passages.new")
+            mark: "+"
+            ground: Theme.accent
+            ink: Theme.accentInk
+            enabled: !head.readOnly
+            onClicked: head.wanted("new")
+        }
+    }
+}
