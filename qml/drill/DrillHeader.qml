@@ -58,6 +58,8 @@ Item {
         text: header.drill.text.about
         color: Theme.faint
         font.pixelSize: header.narrow ? Theme.small : Theme.body
+        wrapMode: header.narrow ? Text.Wrap : Text.NoWrap
         elide: Text.ElideRight
+        maximumLineCount: 2
     }
 }

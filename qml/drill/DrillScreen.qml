@@ -132,12 +132,13 @@ Item {
 
             x: start + (room - width) / 2
             y: above + Math.max(0, (parent.height - above - implicitHeight) / 2)
-            width: Math.min(room, 720)
+            width: Math.min(room, 760)
             visible: !screen.instead
             drill: screen.drill
             keys: screen.keys
             unsaved: screen.unsaved
             compact: screen.low && !screen.tall
+            figure: Math.max(110, Math.min(220, screen.height * 0.15))
             howToPlayOpen: screen.howToPlayOpen
             onLogWanted: screen.logWanted()
             onHowToPlayWanted: screen.showHowToPlay()

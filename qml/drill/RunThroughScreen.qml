@@ -15,6 +15,9 @@ FocusScope {
     readonly property bool playing: run.state === RunThroughModel.Playing
     readonly property bool review: run.state === RunThroughModel.Review
 
+    /// One column: the earlier ones are below, while nothing is played.
+    readonly property bool tall: width < 760
+
     focus: true
     // Its keys work at once, and again after a focused button disappears.
     Component.onCompleted: forceActiveFocus()
@@ -38,7 +41,7 @@ FocusScope {
         anchors.left: heading.left
         anchors.top: heading.bottom
         anchors.topMargin: Theme.gap
-        width: (screen.width - 2 * Theme.margin) * 0.58
+        width: screen.tall ? heading.width : heading.width * 0.58
         spacing: Theme.gap
         visible: !screen.review
 
@@ -58,8 +61,10 @@ FocusScope {
             color: Theme.faint
             wrapMode: Text.WordWrap
         }
-        Row {
+        Grid {
             anchors.horizontalCenter: parent.horizontalCenter
+            columns: screen.tall ? 1 : 3
+            horizontalItemAlignment: Grid.AlignHCenter
             spacing: 12
 
             InkButton {
@@ -185,14 +190,11 @@ FocusScope {
     }
 
     Card {
-        anchors.right: parent.right
-        anchors.rightMargin: Theme.margin
-        anchors.left: column.right
-        anchors.leftMargin: Theme.gap
-        anchors.top: heading.bottom
-        anchors.topMargin: Theme.gap
-        anchors.bottom: parent.bottom
-        anchors.bottomMargin: Theme.gap
+        x: screen.tall ? heading.x : column.x + column.width + Theme.gap
+        y: (screen.tall ? column.y + column.height : heading.y + heading.height) + Theme.gap
+        width: heading.x + heading.width - x
+        height: parent.height - y - Theme.gap
+        visible: !screen.tall || !screen.playing && !screen.review
 
         InkText {
             id: pastTitle

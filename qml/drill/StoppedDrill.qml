@@ -13,6 +13,8 @@ ColumnLayout {
     property int unsaved: 0
     /// There is little height: the tempo is beside Start.
     property bool compact: false
+    /// The height of the tempo.
+    property real figure: 110
     property bool howToPlayOpen: false
 
     signal logWanted()
@@ -31,7 +33,7 @@ ColumnLayout {
             Layout.preferredWidth: 5
             drill: panel.drill
             keys: panel.keys
-            size: panel.compact ? 72 : 110
+            size: panel.compact ? 72 : panel.figure
         }
         InkText {
             Layout.fillWidth: true

@@ -9,9 +9,10 @@ RowLayout {
 
     required property DrillModel drill
     required property KeyBindings keys
+    /// The height of the figure.
     property real size: 110
     /// There is no room for the words on the buttons.
-    readonly property bool narrow: width < 380
+    readonly property bool narrow: width < 460
 
     spacing: 12
 

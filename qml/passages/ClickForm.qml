@@ -35,7 +35,7 @@ Column {
         width: parent.width
         shown: form.unfolded || form.faulty
         sourceComponent: GridLayout {
-            columns: 4
+            columns: form.width < 560 ? 2 : 4
             columnSpacing: Theme.gap
             rowSpacing: 12
 
@@ -67,7 +67,7 @@ Column {
                 onChosen: value => form.editor.set("swung", value)
             }
             AccentRow {
-                Layout.columnSpan: 4
+                Layout.columnSpan: form.width < 560 ? 2 : 4
                 Layout.fillWidth: true
                 editor: form.editor
             }
@@ -111,7 +111,7 @@ Column {
                 label: qsTrId("click-form.seed")
             }
             InkText {
-                Layout.columnSpan: 4
+                Layout.columnSpan: form.width < 560 ? 2 : 4
                 Layout.fillWidth: true
                 text: qsTrId("click-form.hint")
                 color: Theme.faint

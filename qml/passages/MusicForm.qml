@@ -11,7 +11,10 @@ GridLayout {
 
     readonly property bool open: editor.draft["openEnded"] ?? false
 
-    columns: 4
+    /// Two fields in a row.
+    readonly property bool slim: width < 560
+
+    columns: slim ? 2 : 4
     columnSpacing: Theme.gap
     rowSpacing: 12
 
@@ -36,7 +39,7 @@ GridLayout {
         Layout.fillWidth: true
         Layout.preferredWidth: 20
         Layout.alignment: Qt.AlignTop
-        Layout.topMargin: 21
+        Layout.topMargin: form.slim ? 0 : 21
         text: qsTrId("form.open-ended")
         enabled: !form.editor.readOnly
         checked: form.open

@@ -12,7 +12,7 @@ Item {
 
     signal wanted(string what)
 
-    implicitHeight: narrow ? 16 + title.height + 12 + Theme.touch : 16 + Theme.touch
+    implicitHeight: narrow ? title.y + title.height + 12 + ways.height : 16 + ways.height
 
     InkText {
         id: title
@@ -29,15 +29,17 @@ Item {
         text: head.passages.total > 0 ? Formatter.passages(head.passages.total) : ""
         color: Theme.faint
     }
-    Row {
-        anchors.right: head.narrow ? undefined : parent.right
+    Flow {
+        id: ways
+        x: head.narrow ? 0 : parent.width - width
+        width: head.narrow ? parent.width : Math.min(parent.width, more.width + score.width + fresh.width + 2 * spacing)
         anchors.bottom: parent.bottom
         spacing: 12
 
         Choice {
+            id: more
             objectName: "more"
-            width: 130
-            anchors.verticalCenter: parent.verticalCenter
+            width: 120
             bare: true
             label: qsTrId("passages.more")
             prefix: label
@@ -49,12 +51,14 @@ Item {
             onChosen: what => head.wanted(what)
         }
         InkButton {
+            id: score
             objectName: "musicFile"
             text: qsTrId("passages.from-score")
             enabled: !head.readOnly
             onClicked: head.wanted("music")
         }
         InkButton {
+            id: fresh
             objectName: "newPassage"
             text: qsTrId("passages.new")
             mark: "+"

@@ -12,7 +12,10 @@ GridLayout {
     readonly property bool notches: editor.draft["notches"] ?? false
     readonly property string unit: notches ? qsTrId("form.notches") : qsTrId("form.bpm")
 
-    columns: 4
+    /// Two fields in a row.
+    readonly property bool slim: width < 560
+
+    columns: slim ? 2 : 4
     columnSpacing: Theme.gap
     rowSpacing: 12
 
@@ -70,7 +73,7 @@ GridLayout {
     }
     Tick {
         objectName: "field-gentle"
-        Layout.columnSpan: 4
+        Layout.columnSpan: form.columns
         Layout.fillWidth: true
         text: qsTrId("form.gentle")
         enabled: !form.editor.readOnly

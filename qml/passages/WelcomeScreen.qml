@@ -44,13 +44,15 @@ FocusScope {
             color: Theme.faint
             wrapMode: Text.Wrap
         }
-        Row {
+        Flow {
             id: columns
             width: parent.width
             spacing: Theme.gap
 
+            readonly property bool single: width < 760
+
             Column {
-                width: (columns.width - columns.spacing) * 0.56
+                width: columns.single ? columns.width : Math.floor((columns.width - columns.spacing) * 0.56)
                 spacing: Theme.gap
 
                 SettingsCard {
@@ -59,14 +61,14 @@ FocusScope {
 
                     GridLayout {
                         width: parent.width
-                        columns: 3
+                        columns: width < 480 ? 2 : 3
                         columnSpacing: Theme.gap
                         rowSpacing: Theme.gap
 
                         FormCell {
                             editor: screen.editor
                             id: name
-                            Layout.columnSpan: 3
+                            Layout.columnSpan: parent.columns
                             Layout.preferredWidth: 3
                             focus: true
                             name: "title"
@@ -118,7 +120,8 @@ FocusScope {
                         width: parent.width
                         editor: screen.editor
                     }
-                    Row {
+                    Flow {
+                        width: parent.width
                         spacing: Theme.gap
 
                         InkButton {
@@ -137,7 +140,7 @@ FocusScope {
                 }
             }
             Column {
-                width: (columns.width - columns.spacing) * 0.44
+                width: columns.single ? columns.width : Math.floor((columns.width - columns.spacing) * 0.44)
                 spacing: Theme.gap
 
                 Cautions {
