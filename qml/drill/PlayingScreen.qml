@@ -11,8 +11,10 @@ Item {
     required property MusicPicture picture
 
     /// The smallest size of anything shown.
-    readonly property real least: height / 25
-    readonly property real margin: height / 16
+    readonly property real least: Math.min(height / 25, width / 18)
+    readonly property real margin: Math.min(height, width) / 16
+    /// The window is higher than wide: there is no room for the ladder.
+    readonly property bool tall: width < height
     /// The corners at the right are buttons; everywhere else a press marks.
     readonly property real corner: Math.max(64, height / 10)
 
@@ -43,16 +45,24 @@ Item {
         notes: false
         figure: screen.least * 1.1
         leastStep: screen.height / 9
+        visible: !screen.tall
+    }
+    InkText {
+        x: screen.margin
+        height: screen.corner
+        verticalAlignment: Text.AlignVCenter
+        visible: screen.tall
+        text: qsTrId("playing.target").arg(screen.drill.text.target)
+        font.pixelSize: screen.least * 1.1
+        color: Theme.faint
     }
 
     Item {
         id: column
-        anchors.left: ladder.right
-        anchors.leftMargin: screen.margin
-        anchors.right: parent.right
-        anchors.rightMargin: screen.corner + screen.margin / 4
-        y: screen.margin
-        height: screen.height - 2 * screen.margin
+        x: screen.tall ? screen.margin : ladder.x + ladder.width + screen.margin
+        width: screen.width - x - (screen.tall ? screen.margin : screen.corner + screen.margin / 4)
+        y: screen.tall ? screen.corner + screen.margin / 4 : screen.margin
+        height: screen.height - y - (screen.tall ? screen.corner + screen.margin / 4 : screen.margin)
 
         InkText {
             id: tempo

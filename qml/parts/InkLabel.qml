@@ -52,7 +52,7 @@ Item {
         Row {
             id: row
             anchors.horizontalCenter: parent.horizontalCenter
-            spacing: sign.visible ? 8 : 0
+            spacing: sign.visible && label.text !== "" ? 8 : 0
 
             InkText {
                 id: sign

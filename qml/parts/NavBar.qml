@@ -22,7 +22,8 @@ Rectangle {
     /// What there is room for besides the screens.
     readonly property real spare: width - left.width - right.width - 3 * Theme.gap
     readonly property bool low: width < 700
-    readonly property bool twoLines: now !== "" && spare < 240
+    readonly property bool twoLines: urgent && spare < 240
+    readonly property bool showsNow: now !== "" && (urgent || spare >= 160)
     readonly property int count: screens.length + smallTabs.length
     /// The Tab key reaches the current screen, or the first.
     readonly property int stop: {
@@ -100,7 +101,7 @@ Rectangle {
         anchors.rightMargin: Theme.gap
         height: 56
         verticalAlignment: Text.AlignVCenter
-        visible: bar.now === "" && implicitWidth < bar.spare
+        visible: !bar.showsNow && implicitWidth < bar.spare
         text: bar.minutes === 0 ? "" : qsTrId("nav.today").arg(Formatter.duration(bar.minutes * 60000))
         color: Theme.faint
         font.pixelSize: Theme.small
@@ -111,7 +112,7 @@ Rectangle {
         y: bar.twoLines ? 56 : 6
         width: bar.twoLines ? bar.width - 2 * Theme.gap : Math.min(implicitWidth, bar.spare)
         implicitHeight: Theme.touch
-        visible: bar.now !== ""
+        visible: bar.showsNow
         text: bar.now
         mark: bar.urgent ? "●" : "‹"
         oneLine: true

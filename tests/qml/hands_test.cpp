@@ -93,7 +93,8 @@ TEST_CASE_FIXTURE(AtTheDrill, "while the click runs, a click of the mouse marks 
 }
 
 TEST_CASE_FIXTURE(AtTheDrill, "Stop and Take back have a corner each, and touching them marks nothing") {
-    for (const QSize size : {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080)}) {
+    for (const QSize size :
+         {QSize(1280, 800), QSize(1024, 640), QSize(1920, 1080), QSize(600, 960), QSize(480, 640)}) {
         resize(size.width(), size.height());
         startAndPlay();
         for (const auto* corner : {"stop", "playingBack"}) {
