@@ -29,6 +29,7 @@ T.ItemDelegate {
         return section !== "" && pieceName !== "" && /^[,:] \S/.test(rest) ? rest.slice(2) : title;
     }
 
+    objectName: "passageLine"
     implicitHeight: 76
     opacity: removed ? 0.6 : 1
     hoverEnabled: true

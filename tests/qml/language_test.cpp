@@ -5,6 +5,7 @@
 #include "models/settings/language.h"
 #include "models/settings/language_table.h"
 #include "screen_fixture.h"
+#include "spoken_language.h"
 #include "text_walk.h"
 
 #include <doctest/doctest.h>
@@ -16,22 +17,12 @@
 using namespace piolo;
 using piolo::test::cutTexts;
 using piolo::test::ScreenFixture;
+using piolo::test::Spoken;
 
 namespace {
 
 /// What the player wrote, and the notes of a scale, of which a small window shows one line.
 const QStringList own{"River Suite", "Harbour Dance", "Do5 Re5"};
-
-/// The other tests are in the language of the source, with plain numbers.
-struct Spoken {
-    explicit Spoken(const char* code) { models::speak(QString::fromLatin1(code)); }
-    Spoken(const Spoken&) = delete;
-    Spoken& operator=(const Spoken&) = delete;
-    ~Spoken() {
-        models::speak(QStringLiteral("en"));
-        QLocale::setDefault(QLocale::c());
-    }
-};
 
 void checkWhole(ScreenFixture& fixture, const std::string& place) {
     for (const QSize size : {QSize(1024, 640), QSize(1280, 800), QSize(1920, 1080)}) {

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A first day from the empty folder on, three times: with keys alone, with the mouse alone, and with one
+// finger; in each shape of window and each language.
+#include "models/settings/language_table.h"
+#include "screen_fixture.h"
+#include "spoken_language.h"
+
+#include <doctest/doctest.h>
+
+#include <QTest>
+
+using namespace piolo;
+using piolo::models::DrillModel;
+using piolo::test::ScreenFixture;
+using piolo::test::Spoken;
+
+namespace {
+
+enum class Hand { keys, mouse, finger };
+
+/// What a player does, with that hand only.
+class Novice : public ScreenFixture {
+public:
+    explicit Novice(Hand hand) : ScreenFixture(true), hand_(hand) {}
+
+    void press(const QString& name) {
+        CAPTURE(name.toStdString());
+        QQuickItem* const item = find(name);
+        REQUIRE(item != nullptr);
+        const QPoint middle = middleOf(name);
+        REQUIRE(QRect(QPoint(0, 0), window().size()).contains(middle));
+        if (hand_ == Hand::keys) {
+            REQUIRE(tabTo(*item));
+            tap(Qt::Key_Space);
+        } else if (hand_ == Hand::mouse) {
+            QTest::mouseClick(&window(), Qt::LeftButton, Qt::NoModifier, middle);
+        } else {
+            touch(middle);
+        }
+        play(0.3);
+    }
+    /// The one thing that is done without looking: anywhere, or with the key.
+    void mark() {
+        if (hand_ == Hand::keys)
+            tap(Qt::Key_Space);
+        else if (hand_ == Hand::mouse)
+            QTest::mouseClick(&window(), Qt::LeftButton, Qt::NoModifier, {20, window().height() / 2});
+        else
+            touch({window().width() / 3, window().height() - 40});
+        play(0.3);
+    }
+    void atTheDrill(const char* button, Qt::Key key) {
+        if (hand_ == Hand::keys)
+            tap(key);
+        else
+            press(QString::fromLatin1(button));
+        play(0.3);
+    }
+    [[nodiscard]] DrillModel& drill() { return *room().drill(); }
+    [[nodiscard]] const PassageRecord& record() {
+        return *room().book().notebook().passage(room().book().notebook().passages().front());
+    }
+    [[nodiscard]] int missed() {
+        int count = 0;
+        for (const Entry& entry : record().entries) count += entry.mark == Mark::missed ? 1 : 0;
+        return count;
+    }
+
+private:
+    /// With the Tab key, and inside the navigation with the arrow keys.
+    bool tabTo(const QQuickItem& item) {
+        constexpr int most = 100;
+        const bool tab = item.objectName().startsWith("tab-");
+        for (int press = 0; press < most && !item.hasActiveFocus(); ++press) {
+            const QQuickItem* const here = window().activeFocusItem();
+            const bool inTabs = here != nullptr && here->objectName().startsWith("tab-");
+            QTest::keyClick(&window(), tab && inTabs ? Qt::Key_Right : Qt::Key_Tab);
+        }
+        return item.hasActiveFocus();
+    }
+
+    Hand hand_;
+};
+
+void firstPassage(Novice& novice) {
+    REQUIRE(novice.room().screen() == "welcome");
+    if (novice.find("begin") == nullptr || novice.middleOf("begin").y() >= novice.window().height())
+        QTest::keyClick(&novice.window(), Qt::Key_Return); // below the edge: the field's own key
+    else
+        novice.press("begin");
+    novice.play(0.1);
+    REQUIRE(novice.room().screen() == "drill");
+}
+
+void drill(Novice& novice) {
+    novice.atTheDrill("start", Qt::Key_Space);
+    novice.play(12); // past the count-in
+    REQUIRE(novice.drill().state() == DrillModel::State::Playing);
+    novice.mark();
+    CHECK(novice.missed() == 1);
+    novice.atTheDrill("playingBack", Qt::Key_Backspace);
+    CHECK(novice.missed() == 0);
+    novice.play(12);
+    novice.mark();
+    CHECK(novice.missed() == 1);
+    novice.atTheDrill("stop", Qt::Key_Escape);
+    CHECK(novice.drill().state() == DrillModel::State::Stopped);
+    novice.press("howToPlay");
+    CHECK(novice.find("howToPlayPanel") != nullptr);
+    novice.press("howToPlayClose");
+    CHECK(novice.find("howToPlayPanel") == nullptr);
+    novice.press("sitting");
+    CHECK(novice.room().screen() == "log");
+}
+
+void passagePage(Novice& novice) {
+    novice.press("tab-passages");
+    if (novice.find("passageSheet") == nullptr) novice.press("passageLine");
+    REQUIRE(novice.find("passageSheet") != nullptr);
+    novice.press("edit");
+    REQUIRE(novice.find("save") != nullptr);
+    novice.press("revert");
+    REQUIRE(novice.find("passageSheet") != nullptr);
+    novice.press("drillIt");
+    REQUIRE(novice.room().screen() == "drill");
+    novice.press("wayBack");
+    CHECK(novice.room().screen() == "passages");
+}
+
+void everyScreen(Novice& novice) {
+    for (const auto* tab : {"tab-scales", "tab-log", "tab-settings", "tab-help", "tab-passages"}) {
+        novice.press(QString::fromLatin1(tab));
+        CHECK("tab-" + novice.room().screen() == QString::fromLatin1(tab));
+    }
+}
+
+} // namespace
+
+TEST_CASE("a first day with keys, with the mouse and with a finger, in every window and language") {
+    for (const models::Language& language : models::languageTable)
+        for (const QSize size : {QSize(1280, 800), QSize(600, 960), QSize(1920, 1080), QSize(480, 640)})
+            for (const Hand hand : {Hand::keys, Hand::mouse, Hand::finger}) {
+                const Spoken spoken(language.code);
+                Novice novice(hand);
+                novice.resize(size.width(), size.height());
+                novice.play(0.1);
+                CAPTURE(std::string(language.code));
+                CAPTURE(size.width());
+                CAPTURE(static_cast<int>(hand));
+                firstPassage(novice);
+                drill(novice);
+                passagePage(novice);
+                everyScreen(novice);
+                CHECK(novice.warnings().join("\n").toStdString() == "");
+            }
+}
