@@ -10,7 +10,8 @@ QtObject {
 
     readonly property color paper: dark ? "#1b1a17" : "#f7f2ea"
     readonly property color card: dark ? "#26241f" : "#fffdf7"
-    readonly property color edge: dark ? "#4a463d" : "#d8cfbd"
+    // The edges of cards and controls, and rungs: 3:1 on paper and on cards (WCAG 2.2, 1.4.11).
+    readonly property color edge: dark ? "#777163" : "#8f8673"
     readonly property color ink: dark ? "#f3ecdf" : "#1e2736"
     readonly property color faint: dark ? "#b5ad9e" : "#555c68"
     readonly property color accent: dark ? "#e0a448" : "#9c630f"
@@ -20,7 +21,7 @@ QtObject {
     readonly property color cleanWash: dark ? "#1d3d39" : "#d0e8e2"
     readonly property color miss: dark ? "#f0917c" : "#a0341f"
     readonly property color missWash: dark ? "#4a251d" : "#f5dad2"
-    readonly property color rung: dark ? "#5a5548" : "#d8cfbd"
+    readonly property color rung: edge
     readonly property color focus: dark ? "#8ab4ff" : "#1f5fbf"
 
     readonly property string family: "Inter"

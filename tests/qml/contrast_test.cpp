@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Measures the contrast of every text of every screen with its background on the pictures: WCAG 2.1, success
-// criterion 1.4.3 (AA), with its definitions of relative luminance and contrast ratio (w3.org/TR/WCAG21; the
-// numbers from memory).
+// Measures the contrast of every text of every screen with its background on the pictures: WCAG 2.2, success
+// criterion 1.4.3 (AA).
+#include "contrast.h"
 #include "models/room/screen.h"
 #include "screen_fixture.h"
 
@@ -10,25 +10,13 @@
 #include <QHash>
 
 #include <algorithm>
-#include <cmath>
 
+using piolo::test::contrast;
+using piolo::test::isDimmed;
 using piolo::test::ScreenFixture;
+using piolo::test::shownPart;
 
 namespace {
-
-double linear(double channel) {
-    return channel <= 0.03928 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
-}
-
-double luminance(QRgb colour) {
-    return 0.2126 * linear(qRed(colour) / 255.0) + 0.7152 * linear(qGreen(colour) / 255.0) +
-           0.0722 * linear(qBlue(colour) / 255.0);
-}
-
-double contrast(QRgb a, QRgb b) {
-    const auto [dark, light] = std::minmax({luminance(a), luminance(b)});
-    return (light + 0.05) / (dark + 0.05);
-}
 
 /// The colour of most pixels: the background of a text.
 QRgb groundOf(const QImage& part) {
@@ -52,20 +40,6 @@ double strongest(const QImage& part) {
     for (int y = 0; y < part.height(); ++y)
         for (int x = 0; x < part.width(); ++x) found = std::max(found, contrast(ground, part.pixel(x, y)));
     return found;
-}
-
-bool isDimmed(const QQuickItem* item) {
-    for (; item != nullptr; item = item->parentItem())
-        if (!item->isEnabled() || item->opacity() < 1) return true;
-    return false;
-}
-
-/// The part of it that no list or page clips.
-QRect shownPart(const QQuickItem* item, const QRect& picture) {
-    QRectF part = item->mapRectToScene(item->boundingRect()) & QRectF(picture);
-    for (const QQuickItem* above = item->parentItem(); above != nullptr; above = above->parentItem())
-        if (above->clip()) part &= above->mapRectToScene(QRectF(0, 0, above->width(), above->height()));
-    return part.toRect();
 }
 
 /// Large text: 24 px and up, or 18.66 px and up in bold.
