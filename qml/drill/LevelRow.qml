@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A layer of the click: its level, and whether it sounds at all.
 import QtQuick
-import QtQuick.Templates as T
 
 Item {
     id: row
@@ -16,64 +15,35 @@ Item {
     signal levelMoved(real level)
     signal muteTicked(bool muted)
 
-    implicitHeight: Theme.touch
+    /// The level is below what it belongs to, for want of width.
+    readonly property bool stacked: width < 460
+
+    implicitHeight: Theme.touch + (stacked ? name.implicitHeight : 0)
 
     InkText {
         id: name
-        width: row.width * 0.3
-        anchors.verticalCenter: parent.verticalCenter
+        width: row.width * (row.stacked ? 1 : 0.3)
+        y: row.stacked ? 4 : (row.height - height) / 2
         text: row.words
-        font.weight: row.index === 0 ? Font.DemiBold : Font.Normal
         wrapMode: Text.WordWrap
         Accessible.ignored: true
     }
-    T.Slider {
-        id: slider
-        anchors.left: name.right
-        anchors.right: amount.left
-        anchors.rightMargin: Theme.gap
-        anchors.verticalCenter: parent.verticalCenter
-        implicitHeight: Theme.touch
-        from: 0
-        to: 1
-        stepSize: 0.05
+    LevelSlider {
+        x: row.stacked ? 0 : name.width
+        y: row.height - height
+        width: amount.x - x - Theme.gap
+        objectName: "level-" + row.index
+        words: qsTrId("sound.level.spoken").arg(row.words)
+        levelText: row.levelText
+        muted: row.muted
         value: row.level
         onMoved: row.levelMoved(value)
-        Accessible.role: Accessible.Slider
-        Accessible.name: qsTrId("sound.level.spoken").arg(row.words)
-        Accessible.description: row.levelText
-
-        background: Rectangle {
-            y: (slider.height - height) / 2
-            x: slider.leftPadding
-            width: slider.availableWidth
-            height: 8
-            radius: 4
-            color: Theme.rung
-
-            Rectangle {
-                width: slider.visualPosition * parent.width
-                height: parent.height
-                radius: 4
-                color: row.muted ? Theme.faint : Theme.accent
-            }
-        }
-        handle: Rectangle {
-            x: slider.leftPadding + slider.visualPosition * (slider.availableWidth - width)
-            y: (slider.height - height) / 2
-            width: 24
-            height: 24
-            radius: 12
-            color: Theme.card
-            border.color: slider.visualFocus ? Theme.focus : Theme.ink
-            border.width: slider.visualFocus ? 3 : 2
-        }
     }
     InkText {
         id: amount
         anchors.right: mute.left
         anchors.rightMargin: Theme.gap
-        anchors.verticalCenter: parent.verticalCenter
+        y: row.height - (Theme.touch + height) / 2
         width: 88
         text: row.muted ? qsTrId("sound.level.muted") : row.levelText
         color: Theme.faint
@@ -82,7 +52,7 @@ Item {
     Tick {
         id: mute
         anchors.right: parent.right
-        anchors.verticalCenter: parent.verticalCenter
+        y: row.height - height
         width: 90
         opacity: row.canMute ? 1 : 0
         enabled: row.canMute

@@ -7,7 +7,6 @@ InkButton {
 
     property string words: ""
 
-    implicitHeight: 36
     text: qsTrId("keys.chip").arg(words)
     Accessible.name: qsTrId("keys.chip.remove").arg(words)
 }

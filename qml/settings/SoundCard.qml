@@ -24,14 +24,21 @@ SettingsCard {
         value: card.settings.sound.voice
         onChosen: value => card.settings.sound.voice = value
     }
-    Column {
+    VolumeLine {
         width: parent.width
+        sound: card.settings.sound
+    }
+    Fold {
+        objectName: "moreLevels"
+        width: parent.width
+        title: qsTrId("sound.more")
 
         Repeater {
             model: card.settings.sound.layers
 
             LevelRow {
                 width: parent.width
+                visible: index > 0 // the first is the volume of everything
                 onLevelMoved: level => card.settings.sound.layers.setLevel(index, level)
                 onMuteTicked: muted => card.settings.sound.layers.setMuted(index, muted)
             }
@@ -47,6 +54,7 @@ SettingsCard {
     }
     InkText {
         objectName: "soundLine"
+        visible: text !== ""
         width: parent.width
         wrapMode: Text.Wrap
         text: card.settings.sound.soundLine

@@ -20,6 +20,7 @@ constexpr float accentPeak = 0.65F;
 void PlaybackSlot::fill(const PlaybackScore& score) noexcept {
     plan = inRange(score.plan);
     click = score.click;
+    cue = score.cue;
     count = std::min(score.notes.size(), notes.size());
     std::copy_n(score.notes.begin(), count, notes.begin());
 }
@@ -46,6 +47,7 @@ void Playback::start(PlaybackSlot& sheet, std::uint64_t now) noexcept {
     end_ = grid_.sampleOf(pulses_.end());
     note_ = 0;
     sender_.send(event(Event::Kind::playbackBegan, now));
+    if (sheet.cue) bank_.cue(mix_, Cue::rise, 0);
     findPulse();
 }
 

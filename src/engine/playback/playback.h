@@ -24,6 +24,7 @@ struct PlaybackSlot {
     std::uint64_t number = 0; ///< sent with playbackBegan and playbackEnded
     DrillPlan plan;
     bool click = true;
+    bool cue = false;
     std::size_t count = 0;
     std::array<PlaybackNote, Passage::mostNotes> notes{};
     static_assert(std::atomic<bool>::is_always_lock_free);

@@ -32,6 +32,7 @@ static_assert(std::is_trivially_copyable_v<PlaybackNote>);
 struct PlaybackScore {
     DrillPlan plan;
     bool click = true;               ///< false: only the count-in clicks
+    bool cue = false;                ///< the cue for a climb sounds at its beginning
     std::vector<PlaybackNote> notes; ///< in order of onset; at most Passage::mostNotes
 };
 

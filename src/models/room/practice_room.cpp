@@ -21,8 +21,9 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     : book_(std::move(book)), sound_(sound), machine_(std::move(settings)),
       settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
       page_(*book_), log_(*book_), session_(*book_, sound, std::move(engine), reading),
-      control_(*book_, sound, session_), drill_(*book_, control_), runThroughControl_(*book_, sound),
-      runThrough_(*book_, runThroughControl_), formPicture_(*book_), drillPicture_(*book_),
+      control_(*book_, sound, session_), testSound_(session_, [this] { return isQuiet(); }),
+      drill_(*book_, control_), runThroughControl_(*book_, sound), runThrough_(*book_, runThroughControl_),
+      formPicture_(*book_), drillPicture_(*book_),
       keys_(
           machine_.keys, [this](const auto& keys) { saveKeys(keys); }, [this] { return sound_.nowNanos(); }),
       dispatch_(control_, *drill_.listening(), runThroughControl_, *log_.figures()),
@@ -69,6 +70,7 @@ void PracticeRoom::connectSettings() {
     connect(&settings_, &SettingsModel::languageChanged, this, &PracticeRoom::reword);
     const auto mix = [this] { session_.setMix(settings_.sound()->mix()); };
     connect(settings_.sound(), &SoundSettings::mixChanged, this, mix);
+    connect(settings_.sound(), &SoundSettings::soundsOtherwise, &testSound_, &practice::TestSound::want);
     timePedal();
     mix();
     drill_.listening()->setWithClick(machine_.modelClick);
@@ -205,6 +207,11 @@ void PracticeRoom::settle() {
 void PracticeRoom::showRest() {
     shown_ = true;
     emit shownChanged();
+}
+
+// A run-through has no click, but the player is playing.
+bool PracticeRoom::isQuiet() const {
+    return !control_.isBusy() && runThroughControl_.state() != practice::RunThroughControl::State::playing;
 }
 
 void PracticeRoom::plugIn(practice::MidiPort& port) {

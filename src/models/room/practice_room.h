@@ -28,6 +28,7 @@
 #include "models/scales/scale_board.h"
 #include "models/settings/settings_model.h"
 #include "practice/drill/drill_control.h"
+#include "practice/drill/test_sound.h"
 #include "practice/log/practice_book.h"
 #include "practice/ports/sound_port.h"
 #include "practice/run_through/run_through_control.h"
@@ -164,6 +165,7 @@ private:
     void show(const QString& screen);
     [[nodiscard]] bool noPassageYet() const;
     [[nodiscard]] UnderWay::State drillUnderWay();
+    [[nodiscard]] bool isQuiet() const;
 
     static PracticeRoom* present_;
     std::unique_ptr<practice::PracticeBook> book_;
@@ -176,6 +178,7 @@ private:
     LogModel log_;
     practice::DrillSession session_;
     practice::DrillControl control_;
+    practice::TestSound testSound_;
     DrillModel drill_;
     practice::RunThroughControl runThroughControl_;
     RunThroughModel runThrough_;

@@ -86,14 +86,14 @@ void MixModel::setLevel(int row, double wanted) {
     if (clamped == level(row)) return;
     machine_.levels[nameAt(row)] = clamped;
     emit dataChanged(index(row), index(row), {Level, LevelText});
-    emit changed();
+    emit changed(row);
 }
 
 void MixModel::setMuted(int row, bool wanted) {
     if (row < 1 || row >= rowCount() || wanted == muted(row)) return;
     machine_.muted[nameAt(row)] = wanted;
     emit dataChanged(index(row), index(row), {Muted});
-    emit changed();
+    emit changed(row);
 }
 
 } // namespace piolo::models

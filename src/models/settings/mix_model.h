@@ -28,6 +28,8 @@ public:
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    /// The overall level.
+    [[nodiscard]] double overall() const { return level(0); }
     /// The mix for the engine.
     [[nodiscard]] engine::Mix mix() const;
 
@@ -37,7 +39,8 @@ public:
     Q_INVOKABLE void setMuted(int row, bool muted);
 
 signals:
-    void changed();
+    /// A row's level or mute is not what it was.
+    void changed(int row);
 
 private:
     [[nodiscard]] double level(int row) const;

@@ -2,6 +2,7 @@
 #include "models/settings/sound_settings.h"
 
 #include "models/settings/setting_choices.h"
+#include "models/text/formatter.h"
 
 #include <algorithm>
 
@@ -17,9 +18,10 @@ constexpr int lookEveryMillis = 2'000;
 SoundSettings::SoundSettings(practice::SoundPort& sound, journal::MachineSettings& machine, QObject* parent)
     : QObject(parent), sound_(sound), machine_(machine), layers_(machine) {
     connect(&watching_, &QTimer::timeout, this, &SoundSettings::lookAtSound);
-    connect(&layers_, &MixModel::changed, this, [this] {
+    connect(&layers_, &MixModel::changed, this, [this](int row) {
         emit machineChanged();
         emit mixChanged();
+        emit soundsOtherwise(row == 0 ? engine::Layer::beat : static_cast<engine::Layer>(row - 1));
     });
 }
 
@@ -56,7 +58,7 @@ void SoundSettings::lookAtSound() {
 
 QString SoundSettings::soundLine() const {
     const std::uint64_t breaks = sound_.state().underruns;
-    if (breaks == 0) return qtTrId("sound.dropouts.none");
+    if (breaks == 0) return {};
     const QString times =
         breaks == 1 ? qtTrId("sound.dropouts.once") : qtTrId("sound.dropouts.times").arg(breaks);
     return qtTrId("sound.dropouts").arg(times);
@@ -78,6 +80,8 @@ void SoundSettings::setOffsetMillis(int millis) {
     emit machineChanged();
 }
 
+QString SoundSettings::volumeText() const { return Formatter::ofHundred(volume()); }
+
 QVariantList SoundSettings::voices() const { return voiceChoices(); }
 
 void SoundSettings::setVoice(const QString& voice) {
@@ -85,6 +89,7 @@ void SoundSettings::setVoice(const QString& voice) {
     machine_.voice = voice.toStdString();
     emit machineChanged();
     emit mixChanged();
+    emit soundsOtherwise(engine::Layer::beat);
 }
 
 } // namespace piolo::models

@@ -26,13 +26,16 @@ class SoundSettings : public QObject {
     Q_PROPERTY(QVariantList devices READ devices NOTIFY devicesChanged)
     /// True while the settings are on the screen: devices and soundLine are updated every two seconds.
     Q_PROPERTY(bool watching READ watching WRITE setWatching NOTIFY watchingChanged)
-    /// How often the sound dropped out.
+    /// How often the sound dropped out; "" if it never did.
     Q_PROPERTY(QString soundLine READ soundLine NOTIFY soundLineChanged)
     /// "": the system's default device.
     Q_PROPERTY(QString device READ device WRITE setDevice NOTIFY machineChanged)
     Q_PROPERTY(int offsetMillis READ offsetMillis WRITE setOffsetMillis NOTIFY machineChanged)
     Q_PROPERTY(QVariantList voices READ voices CONSTANT)
     Q_PROPERTY(QString voice READ voice WRITE setVoice NOTIFY machineChanged)
+    /// The overall level, 0…1, and its words.
+    Q_PROPERTY(double volume READ volume WRITE setVolume NOTIFY mixChanged)
+    Q_PROPERTY(QString volumeText READ volumeText NOTIFY mixChanged)
     Q_PROPERTY(piolo::models::MixModel* layers READ layers CONSTANT)
 public:
     /// Both must outlive this object.
@@ -55,6 +58,9 @@ public:
     [[nodiscard]] QVariantList voices() const;
     [[nodiscard]] QString voice() const { return QString::fromStdString(machine_.voice); }
     void setVoice(const QString& voice);
+    [[nodiscard]] double volume() const { return layers_.overall(); }
+    void setVolume(double volume) { layers_.setLevel(0, volume); }
+    [[nodiscard]] QString volumeText() const;
 
 signals:
     void devicesChanged();
@@ -64,6 +70,8 @@ signals:
     void machineChanged();
     /// Voice, a level or a mute has changed: the engine needs mix() again.
     void mixChanged();
+    /// The player changed how that sounds; `beat` stands for all clicks.
+    void soundsOtherwise(piolo::engine::Layer layer);
 
 private:
     practice::SoundPort& sound_;

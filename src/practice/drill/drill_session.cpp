@@ -81,10 +81,14 @@ bool DrillSession::begin(const Passage& passage, Standing standing, RunKind kind
 }
 
 std::uint64_t DrillSession::playNotes(const Passage& passage, Tempo tempo, bool click) {
-    if (active_) return 0;
     engine::PlaybackScore score = engine::playbackOf(passage, tempo);
     if (score.notes.empty()) return 0;
     score.click = click;
+    return play(score);
+}
+
+std::uint64_t DrillSession::play(const engine::PlaybackScore& score) {
+    if (active_) return 0;
     const std::uint64_t number = sendWaiting() ? engine_->hear(score) : 0;
     if (number == 0) noteWaited();
     return number;

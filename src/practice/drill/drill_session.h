@@ -46,6 +46,8 @@ public:
     /// Does nothing if the click with that number has ended, like endClick().
     void changeClick(std::uint64_t number, const engine::ClickPlan& plan);
     void endClick(std::uint64_t number);
+    /// The same for any score.
+    std::uint64_t play(const engine::PlaybackScore& score);
     /// The player's keys, with the time at which they were pressed (nanoseconds of the port's monotonic
     /// clock). Returns the number of the press for withdraw().
     std::uint64_t miss(std::int64_t nanos);
