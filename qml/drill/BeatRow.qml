@@ -13,6 +13,8 @@ Item {
     readonly property int perRow: beats.beats <= 9 ? beats.beats : Math.ceil(beats.beats / Math.ceil(beats.beats / 8))
     readonly property int rows: Math.ceil(beats.beats / Math.max(1, perRow))
     readonly property real gap: Math.max(4, Math.min(12, width / perRow / 12))
+    /// A beat that is not divided has no ticks.
+    readonly property bool divided: beats.parts > 1
     readonly property real cellWidth: (width - gap * (perRow - 1)) / Math.max(1, perRow)
 
     implicitHeight: rows * cellHeight + (rows - 1) * gap
@@ -46,8 +48,8 @@ Item {
 
                 InkText {
                     id: number
-                    x: cell.tight ? (cell.width - width) / 2 : cell.width * 0.1
-                    y: cell.tight ? parent.height * 0.08 : (parent.height - height) / 2
+                    x: cell.tight || !row.divided ? (cell.width - width) / 2 : cell.width * 0.1
+                    y: cell.tight && row.divided ? parent.height * 0.08 : (parent.height - height) / 2
                     text: cell.index + 1
                     color: cell.ink
                     font.pixelSize: cell.height * (cell.tight ? 0.42 : 0.45)
@@ -56,6 +58,8 @@ Item {
                 }
                 Item {
                     id: ticks
+                    objectName: "ticks-" + cell.index
+                    visible: row.divided
                     readonly property real pitch: width / row.beats.parts
                     x: cell.tight ? cell.width * 0.1 : number.x + number.width + cell.width * 0.08
                     y: cell.tight ? cell.height * 0.58 : (cell.height - height) / 2

@@ -12,9 +12,13 @@ Item {
     property var chapters: []
     property int current: 0
     property bool leadsBack: false
+    /// The chapters drop down, for want of width.
+    property bool dropping: false
 
     signal chosen(string name)
     signal backWanted
+
+    implicitHeight: chooser.y + chooser.height
 
     InkText {
         id: heading
@@ -34,8 +38,21 @@ Item {
         Accessible.name: qsTrId("parts.name-key").arg(qsTrId("help.back")).arg(qsTrId("help.esc"))
         onClicked: contents.backWanted()
     }
+    Choice {
+        id: chooser
+        objectName: "chapters"
+        y: Theme.touch + 8
+        width: parent.width
+        visible: contents.dropping
+        bare: true
+        label: qsTrId("help.chapters")
+        options: contents.chapters.map(chapter => ({value: chapter.name, text: chapter.title}))
+        value: contents.chapters[contents.current]?.name
+        onChosen: value => contents.chosen(value)
+    }
     ScrollColumn {
         id: list
+        visible: !contents.dropping
         anchors.top: back.bottom
         anchors.topMargin: Theme.gap
         anchors.bottom: parent.bottom
@@ -56,7 +73,7 @@ Item {
 
                 objectName: "chapter-" + chapter.name
                 width: list.width - 16
-                implicitHeight: Math.max(40, implicitContentHeight + 16)
+                implicitHeight: Math.max(Theme.touch, implicitContentHeight + 16)
                 text: chapter.title
                 hoverEnabled: true
                 Accessible.role: Accessible.PageTab

@@ -10,6 +10,7 @@ FocusScope {
 
     signal backWanted
 
+    readonly property bool narrow: width < 760
     readonly property var chapters: HelpChapters.all
     readonly property int current: Math.max(0, chapters.findIndex(chapter => chapter.name === HelpTarget.chapter))
 
@@ -42,8 +43,9 @@ FocusScope {
         id: contents
         x: Theme.margin
         y: 16
-        width: Math.round(Math.min(300, screen.width * 0.26))
-        height: parent.height - y
+        width: screen.narrow ? screen.width - 2 * x : Math.round(Math.min(300, screen.width * 0.26))
+        height: screen.narrow ? implicitHeight : parent.height - y
+        dropping: screen.narrow
         chapters: screen.chapters
         current: screen.current
         leadsBack: HelpTarget.cameFrom !== ""
@@ -52,11 +54,11 @@ FocusScope {
     }
     HelpPage {
         id: page
-        anchors.left: contents.right
-        anchors.leftMargin: 2 * Theme.gap
+        anchors.left: screen.narrow ? parent.left : contents.right
+        anchors.leftMargin: screen.narrow ? Theme.gap - 12 : 2 * Theme.gap
         anchors.right: parent.right
         anchors.rightMargin: Theme.gap
-        anchors.top: parent.top
+        anchors.top: screen.narrow ? contents.bottom : parent.top
         anchors.bottom: parent.bottom
         anchors.topMargin: 4
         anchors.bottomMargin: 4

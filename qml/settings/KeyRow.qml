@@ -15,6 +15,8 @@ Column {
     /// True if the last change was made here.
     property bool touched: false
     readonly property bool waiting: bindings.capturing === action
+    /// The keys are below what they do, for want of width.
+    readonly property bool stacked: width < 560
 
     signal touch
     signal showWanted(Item item)
@@ -22,23 +24,24 @@ Column {
     spacing: 4
 
     Item {
+        id: line
         width: parent.width
-        implicitHeight: Math.max(Theme.touch, name.implicitHeight, keys.implicitHeight) + 8
+        implicitHeight: (row.stacked ? name.implicitHeight + 4 + keyLine : Math.max(name.implicitHeight, keyLine)) + 8
+
+        readonly property real keyLine: Math.max(add.implicitHeight, keys.implicitHeight)
 
         InkText {
             id: name
-            width: row.width * 0.36
-            anchors.verticalCenter: parent.verticalCenter
+            width: row.width * (row.stacked ? 1 : 0.36)
+            y: row.stacked ? 4 : (line.height - height) / 2
             text: row.words
             wrapMode: Text.Wrap
         }
         Flow {
             id: keys
-            anchors.left: name.right
-            anchors.leftMargin: Theme.gap
-            anchors.right: add.left
-            anchors.rightMargin: Theme.gap
-            anchors.verticalCenter: parent.verticalCenter
+            x: row.stacked ? 0 : name.width + Theme.gap
+            y: line.height - 4 - (line.keyLine + height) / 2
+            width: add.x - x - Theme.gap
             spacing: 8
 
             Repeater {
@@ -66,8 +69,8 @@ Column {
         InkButton {
             id: add
             objectName: "bind-" + row.action
-            anchors.right: parent.right
-            anchors.verticalCenter: parent.verticalCenter
+            x: line.width - width
+            y: line.height - 4 - (line.keyLine + height) / 2
             width: 150
             text: row.waiting ? qsTrId("keys.press") : qsTrId("keys.add")
             ground: row.waiting ? Theme.accentWash : Theme.card

@@ -10,6 +10,8 @@ FocusScope {
     property KeyBindings keys: PracticeRoom.keys
     /// Where the keys were last changed: the result is shown there.
     property string touched: ""
+    /// There is room for cards side by side.
+    readonly property bool twoColumns: width >= 880
 
     ScrollColumn {
         id: scroll
@@ -26,13 +28,16 @@ FocusScope {
             font.weight: Font.DemiBold
             Accessible.role: Accessible.Heading
         }
-        Row {
+        Grid {
             id: columns
             width: parent.width
+            columns: screen.twoColumns ? 2 : 1
             spacing: Theme.gap
 
+            readonly property real share: screen.twoColumns ? (width - spacing) / 2 : width
+
             Column {
-                width: (columns.width - columns.spacing) / 2
+                width: columns.share
                 spacing: Theme.gap
 
                 SoundCard {
@@ -67,7 +72,7 @@ FocusScope {
                 }
             }
             Column {
-                width: (columns.width - columns.spacing) / 2
+                width: columns.share
                 spacing: Theme.gap
 
                 PracticeCard {

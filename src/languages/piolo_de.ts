@@ -383,7 +383,7 @@
     </message>
     <message id="curve.spoken.keys">
         <source>Plus and Minus zoom. Left and Right scroll; with Shift they go from run to run. Up and Down change the passage.</source>
-        <translation>Plus und Minus zoomen. Links und Rechts verschieben; mit Umschalt springen sie von Durchlauf zu Durchlauf. Hoch und Herunter wechseln die Stelle.</translation>
+        <translation>Plus und Minus zoomen. Pfeil links und rechts verschieben; mit Umschalt springen sie von Durchlauf zu Durchlauf. Pfeil auf und ab wechseln die Stelle.</translation>
     </message>
     <message id="curve.target">
         <source>target</source>
@@ -632,6 +632,18 @@
     <message id="drill.beat.count-in">
         <source>count-in</source>
         <translation>Einzähler</translation>
+    </message>
+    <message id="drill.beat.counted">
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message id="drill.beat.of">
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message id="drill.beat.pick-up">
+        <source>pick-up</source>
+        <translation>Auftakt</translation>
     </message>
     <message id="drill.best">
         <source>Best: %1</source>
@@ -890,7 +902,7 @@
     </message>
     <message id="fault.E114">
         <source>%1 is above the %2 of %3; lower the one or raise the other</source>
-        <translation>%1 liegt über %3, und das ist %2; senke das eine oder heb das andere</translation>
+        <translation>%1 liegt über %3, und das ist %2; senke das eine oder erhöhe das andere</translation>
     </message>
     <message id="fault.E115">
         <source>&quot;%1&quot; is not a valid choice here; write %2</source>
@@ -1282,7 +1294,7 @@
     </message>
     <message id="files.tick-none">
         <source>Untick all</source>
-        <translation>Nichts anhaken</translation>
+        <translation>Alle Haken entfernen</translation>
     </message>
     <message id="files.tick.hint">
         <source>Ticked items are replaced from the file; the others stay as they are. New items are added.</source>
@@ -1645,8 +1657,8 @@
         <translation>Üben</translation>
     </message>
     <message id="help.drill.what.cycle">
-        <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean; you need not mark it. A miss drops the tempo, but never below the floor. A full streak climbs one step, but never past the target. After a miss or a climb, the streak starts again.</source>
-        <translation>Einzähler, Durchlauf, Atempause, und von vorn. Ein Durchlauf, der ohne Fehler seinen letzten Takt erreicht, ist sauber; du musst ihn nicht markieren. Ein Fehler senkt das Tempo, aber nie unter die Untergrenze. Eine volle Serie bringt dich einen Schritt höher, aber nie über das Ziel hinaus. Nach einem Fehler oder Anstieg beginnt die Serie neu.</translation>
+        <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean; you need not mark it. A miss drops the tempo, but never below the floor. As many clean runs in a row as the rule asks for are a full streak: it climbs one rung, but never past the target. After a miss or a climb, you count from nothing again.</source>
+        <translation>Einzähler, Durchlauf, Atempause, und von vorn. Ein Durchlauf, der ohne Fehler seinen letzten Takt erreicht, ist sauber; du musst ihn nicht markieren. Ein Fehler senkt das Tempo, aber nie unter die Untergrenze. So viele Durchläufe sauber in Folge, wie die Regel verlangt, sind eine volle Serie: Sie bringt dich eine Sprosse höher, aber nie über das Ziel hinaus. Nach einem Fehler oder Anstieg zählst du wieder von null.</translation>
     </message>
     <message id="help.drill.what.late">
         <source>Pressed late? If you press in the breath after a clean run, that run still becomes a miss.</source>
@@ -1657,8 +1669,8 @@
         <translation>Eine volle Serie im Zieltempo zählt als sicher. Eine Stelle, die an drei verschiedenen Tagen sicher war, gilt als ganz sicher. Ein neuer Tag beginnt zwei Sprossen unter deiner letzten vollen Serie. Beides kannst du in den Einstellungen ändern.</translation>
     </message>
     <message id="help.drill.what.ways">
-        <source>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your streak stays. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</source>
-        <translation>Gefühlter Schlag: Viertel = 60 und Achtel = 120 sind gleich schnell; wählst du einen anderen Schlag, werden alle Tempi umgerechnet, und deine Serie bleibt. Dein Tempo suchen: Nenne eines, das du dir zutraust, und jeder Fehler senkt es, bis eine volle Serie deines gefunden hat. Ein Versuch sowie Durchläufe ohne Klick, im Kontext oder im halben Tempo ändern nichts. Jede Artikulation hat ihren eigenen Bestwert.</translation>
+        <source>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your clean runs in a row stay. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</source>
+        <translation>Gefühlter Schlag: Viertel = 60 und Achtel = 120 sind gleich schnell; wählst du einen anderen Schlag, werden alle Tempi umgerechnet, und was sauber in Folge war, zählt weiter. Dein Tempo suchen: Nenne eines, das du dir zutraust, und jeder Fehler senkt es, bis eine volle Serie deines gefunden hat. Ein Versuch sowie Durchläufe ohne Klick, im Kontext oder im halben Tempo ändern nichts. Jede Artikulation hat ihren eigenen Bestwert.</translation>
     </message>
     <message id="help.drill.why.climbing">
         <source>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps the number of misses low and the record honest.</source>
@@ -1673,8 +1685,8 @@
         <translation>Nach dem ersten Erfolg weiterzuüben hilft, Gelerntes zu behalten, in mäßigem Umfang und bei vielerlei Aufgaben (Driskell, Willis und Copper 1992); wie sehr in der Musik, ist nicht bekannt.</translation>
     </message>
     <message id="help.drill.why.staircase">
-        <source>Drop and climb form a staircase like those used in hearing tests. It settles where a certain share of runs is clean, and its steps decide that share: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula assumes a player who neither tires nor learns.</source>
-        <translation>Abstieg und Anstieg bilden eine Treppe, wie Hörtests sie verwenden. Sie pendelt sich da ein, wo ein bestimmter Anteil der Durchläufe sauber ist; wie groß er ist, bestimmen ihre Schritte: mit fünf in Folge, Abstieg 4 und Anstieg 2 etwa 92 von 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). Die Formel setzt jemanden voraus, der weder ermüdet noch dazulernt.</translation>
+        <source>Drop and climb form a staircase like those used in hearing tests. It settles where a certain share of runs is clean, and the size of drop and climb decides that share: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula assumes a player who neither tires nor learns.</source>
+        <translation>Abstieg und Anstieg bilden eine Treppe, wie Hörtests sie verwenden. Sie pendelt sich da ein, wo ein bestimmter Anteil der Durchläufe sauber ist; wie groß er ist, bestimmen Abstieg und Anstieg: mit fünf in Folge, Abstieg 4 und Anstieg 2 etwa 92 von 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). Die Formel setzt jemanden voraus, der weder ermüdet noch dazulernt.</translation>
     </message>
     <message id="help.drill.why.tempo-heard">
         <source>A change of tempo of less than about three per cent is hard to hear (Drake and Botte 1993). That is why short cues announce a climb and a drop.</source>
@@ -1710,7 +1722,7 @@
     </message>
     <message id="help.log.key.along.keys">
         <source>Left, Right</source>
-        <translation>Links, Rechts</translation>
+        <translation>Pfeil links, Pfeil rechts</translation>
     </message>
     <message id="help.log.key.breaks">
         <source>make a passage of the bars that break</source>
@@ -1730,7 +1742,7 @@
     </message>
     <message id="help.log.key.line.keys">
         <source>Up, Down</source>
-        <translation>Hoch, Herunter</translation>
+        <translation>Pfeil auf, Pfeil ab</translation>
     </message>
     <message id="help.log.key.zoom">
         <source>on the curve: zoom in, zoom out, show all</source>
@@ -1786,7 +1798,7 @@
     </message>
     <message id="help.passages.key.list.keys">
         <source>Up, Down</source>
-        <translation>Hoch, Herunter</translation>
+        <translation>Pfeil auf, Pfeil ab</translation>
     </message>
     <message id="help.passages.key.save">
         <source>save the form and drill the passage</source>
@@ -1890,7 +1902,7 @@
     </message>
     <message id="help.run-through.why.kept">
         <source>A passage holds as long as the last two run-throughs did not stop in it. Two is our choice, without a source: few enough to play, and more than luck.</source>
-        <translation>Eine Stelle hält, solange sie in den letzten zwei Gesamtdurchläufen keinen Hänger hatte. Zwei ist unsere Wahl, ohne Quelle: wenige genug, um sie zu spielen, und mehr als Glück.</translation>
+        <translation>Eine Stelle sitzt, solange sie in den letzten zwei Gesamtdurchläufen keinen Hänger hatte. Zwei ist unsere Wahl, ohne Quelle: wenige genug, um sie zu spielen, und mehr als Glück.</translation>
     </message>
     <message id="help.scales.key.drill">
         <source>drill the cell</source>
@@ -1985,8 +1997,8 @@
         <translation>Drei Tage, bis eine Stelle sicher ist, vier Sekunden zum Atmen nach einem Fehler, eine Viertelsekunde vom Patzer zur Taste: Das haben wir gewählt, und du kannst es ändern. Dass getrennte Tage helfen, ist bekannt (Simmons 2012), aber nicht, wie viele am besten sind.</translation>
     </message>
     <message id="help.settings.why.level">
-        <source>The click starts at a low level. Your instrument is louder, and that is fine: choose a sharper voice rather than a higher level.</source>
-        <translation>Der Klick beginnt leise. Dein Instrument ist lauter, und das ist in Ordnung: Wähle lieber einen schärferen Klang als mehr Lautstärke.</translation>
+        <source>The click starts low. Your instrument is louder, and that is fine: choose a sharper voice rather than a higher volume. Two metres from the screen the click is softer than beside it, and your own tone covers part of it. Piolo cannot know how loud it is in your room. So let your ears decide: hold a long note as loud as usual with the click on, and set the volume so that you just hear it. When you change voice or volume, a short bar lets you hear the change.</source>
+        <translation>Der Klick beginnt leise. Dein Instrument ist lauter, und das ist in Ordnung: Wähle lieber einen schärferen Klang als mehr Lautstärke. Zwei Meter vom Bildschirm entfernt klingt der Klick leiser als direkt daneben, und dein eigener Ton verdeckt einen Teil davon. Wie laut er in deinem Raum ist, kann Piolo nicht wissen. Lass also deine Ohren entscheiden: Halte zum Klick einen Ton so laut wie sonst auch und stell die Lautstärke so ein, dass du ihn gerade noch hörst. Änderst du Klang oder Lautstärke, hörst du die Änderung in einem kurzen Takt.</translation>
     </message>
     <message id="help.sources">
         <source>Sources</source>
@@ -2565,8 +2577,8 @@
         <translation>Beginn der Temposuche</translation>
     </message>
     <message id="log.line.offer-taken">
-        <source>offer accepted</source>
-        <translation>Angebot angenommen</translation>
+        <source>suggestion accepted</source>
+        <translation>Vorschlag angenommen</translation>
     </message>
     <message id="log.line.on-paper">
         <source>on paper</source>
@@ -2617,8 +2629,8 @@
         <translation>zählt nicht: angehalten</translation>
     </message>
     <message id="log.line.void-tempo">
-        <source>not counted: the tempo moved during the run</source>
-        <translation>zählt nicht: das Tempo hat unterwegs gewechselt</translation>
+        <source>not counted: the tempo changed during the run</source>
+        <translation>zählt nicht: Tempo unterwegs geändert</translation>
     </message>
     <message id="log.line.without-click">
         <source>without the click</source>
@@ -2662,7 +2674,7 @@
     </message>
     <message id="manner.as-written">
         <source>as written</source>
-        <translation>original</translation>
+        <translation>wie notiert</translation>
     </message>
     <message id="manner.double-tongued">
         <source>double-tongued</source>
@@ -3121,6 +3133,14 @@
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
+    <message id="parts.fold.closed">
+        <source>%1, closed</source>
+        <translation>%1, zugeklappt</translation>
+    </message>
+    <message id="parts.fold.open">
+        <source>%1, open</source>
+        <translation>%1, aufgeklappt</translation>
+    </message>
     <message id="parts.label-value">
         <source>%1: %2</source>
         <translation>%1: %2</translation>
@@ -3155,7 +3175,7 @@
     </message>
     <message id="passages.from-score">
         <source>From a score</source>
-        <translation>Aus Notendatei</translation>
+        <translation>Aus Partitur</translation>
     </message>
     <message id="passages.hide-removed">
         <source>Hide removed passages</source>
@@ -3252,8 +3272,8 @@
         <translation>Stellen</translation>
     </message>
     <message id="pause.drops.title">
-        <source>Two steps below the start</source>
-        <translation>Zwei Schritte unter dem Start</translation>
+        <source>Two drops below the start</source>
+        <translation>Zwei Abstiege unter den Start</translation>
     </message>
     <message id="pause.easier">
         <source>Make it easier for a while: fewer bars, a slower tempo, or a rest. Practising the mistake does not help.</source>
@@ -4537,10 +4557,6 @@
         <source>The sound has dropped out %1 since you opened Piolo: the computer was too busy. Closing other programs helps.</source>
         <translation>Der Ton hat %1 ausgesetzt, seit du Piolo geöffnet hast: Der Rechner war überlastet. Andere Programme zu schließen hilft.</translation>
     </message>
-    <message id="sound.dropouts.none">
-        <source>The sound has not dropped out since you opened Piolo.</source>
-        <translation>Der Ton hat nicht ausgesetzt, seit du Piolo geöffnet hast.</translation>
-    </message>
     <message id="sound.dropouts.once">
         <source>once</source>
         <translation>einmal</translation>
@@ -4582,8 +4598,8 @@
         <translation>Unterteilungen</translation>
     </message>
     <message id="sound.level.hint">
-        <source>Your instrument is louder than the click, and that is fine: choose a sharper voice rather than a higher level. The level starts low; keep it low on headphones.</source>
-        <translation>Dein Instrument ist lauter als der Klick, und das ist in Ordnung: Wähle lieber einen schärferen Klang als mehr Lautstärke. Der Klick beginnt leise; lass ihn mit Kopfhörern so.</translation>
+        <source>Set the volume where you play: start the click, go to your place and hold a long note as loud as usual. You should just hear the click. If you cannot, try a sharper voice before a higher volume. On headphones, start low and stay low.</source>
+        <translation>Stell die Lautstärke dort ein, wo du spielst: Starte den Klick, geh an deinen Platz und halte einen Ton so laut wie sonst auch. Den Klick sollst du dabei gerade noch hören. Wenn nicht, nimm erst einen schärferen Klang und dann mehr Lautstärke. Mit Kopfhörern: leise anfangen und leise bleiben.</translation>
     </message>
     <message id="sound.level.mute">
         <source>Mute</source>
@@ -4600,6 +4616,10 @@
     <message id="sound.level.spoken">
         <source>%1, level</source>
         <translation>%1, Lautstärke</translation>
+    </message>
+    <message id="sound.more">
+        <source>More: levels of beats, count-in and cues</source>
+        <translation>Mehr: Schläge, Einzähler und Signale einzeln</translation>
     </message>
     <message id="sound.output">
         <source>Sound output</source>
@@ -4620,6 +4640,10 @@
     <message id="sound.voice">
         <source>Click voice</source>
         <translation>Klang des Klicks</translation>
+    </message>
+    <message id="sound.volume">
+        <source>Volume</source>
+        <translation>Lautstärke</translation>
     </message>
     <message id="staff.bass">
         <source>bass clef</source>
@@ -4781,7 +4805,7 @@
     </message>
     <message id="switch.bounce">
         <source>Ignore a second contact within</source>
-        <translation>Zweiten Kontakt ignorieren binnen</translation>
+        <translation>Zweiten Kontakt ignorieren innerhalb von</translation>
     </message>
     <message id="switch.held">
         <source>Counts as held after</source>
@@ -4813,7 +4837,7 @@
     </message>
     <message id="switch.twice">
         <source>Counts as two presses within</source>
-        <translation>Gilt als zweimal gedrückt binnen</translation>
+        <translation>Gilt als zweimal gedrückt innerhalb von</translation>
     </message>
     <message id="switch.use-midi">
         <source>Use one MIDI switch for everything</source>

@@ -634,6 +634,18 @@
         <source></source>
         <translation>count-in</translation>
     </message>
+    <message id="drill.beat.counted">
+        <source></source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message id="drill.beat.of">
+        <source></source>
+        <translation>%1 of %2</translation>
+    </message>
+    <message id="drill.beat.pick-up">
+        <source></source>
+        <translation>pick-up</translation>
+    </message>
     <message id="drill.best">
         <source></source>
         <translation>Best: %1</translation>
@@ -1284,7 +1296,7 @@
     </message>
     <message id="help.drill.what.cycle">
         <source></source>
-        <translation>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean; you need not mark it. A miss drops the tempo, but never below the floor. A full streak climbs one step, but never past the target. After a miss or a climb, the streak starts again.</translation>
+        <translation>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean; you need not mark it. A miss drops the tempo, but never below the floor. As many clean runs in a row as the rule asks for are a full streak: it climbs one rung, but never past the target. After a miss or a climb, you count from nothing again.</translation>
     </message>
     <message id="help.drill.what.late">
         <source></source>
@@ -1296,7 +1308,7 @@
     </message>
     <message id="help.drill.what.ways">
         <source></source>
-        <translation>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your streak stays. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</translation>
+        <translation>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your clean runs in a row stay. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</translation>
     </message>
     <message id="help.drill.why.climbing">
         <source></source>
@@ -1312,7 +1324,7 @@
     </message>
     <message id="help.drill.why.staircase">
         <source></source>
-        <translation>Drop and climb form a staircase like those used in hearing tests. It settles where a certain share of runs is clean, and its steps decide that share: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula assumes a player who neither tires nor learns.</translation>
+        <translation>Drop and climb form a staircase like those used in hearing tests. It settles where a certain share of runs is clean, and the size of drop and climb decides that share: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula assumes a player who neither tires nor learns.</translation>
     </message>
     <message id="help.drill.why.tempo-heard">
         <source></source>
@@ -1625,7 +1637,7 @@
     </message>
     <message id="help.settings.why.level">
         <source></source>
-        <translation>The click starts at a low level. Your instrument is louder, and that is fine: choose a sharper voice rather than a higher level.</translation>
+        <translation>The click starts low. Your instrument is louder, and that is fine: choose a sharper voice rather than a higher volume. Two metres from the screen the click is softer than beside it, and your own tone covers part of it. Piolo cannot know how loud it is in your room. So let your ears decide: hold a long note as loud as usual with the click on, and set the volume so that you just hear it. When you change voice or volume, a short bar lets you hear the change.</translation>
     </message>
     <message id="help.sources">
         <source></source>
@@ -2208,7 +2220,7 @@
     </message>
     <message id="log.line.offer-taken">
         <source></source>
-        <translation>offer accepted</translation>
+        <translation>suggestion accepted</translation>
     </message>
     <message id="log.line.on-paper">
         <source></source>
@@ -2260,7 +2272,7 @@
     </message>
     <message id="log.line.void-tempo">
         <source></source>
-        <translation>not counted: the tempo moved during the run</translation>
+        <translation>not counted: the tempo changed during the run</translation>
     </message>
     <message id="log.line.without-click">
         <source></source>
@@ -2764,6 +2776,14 @@
         <source></source>
         <translation>Close</translation>
     </message>
+    <message id="parts.fold.closed">
+        <source></source>
+        <translation>%1, closed</translation>
+    </message>
+    <message id="parts.fold.open">
+        <source></source>
+        <translation>%1, open</translation>
+    </message>
     <message id="parts.label-value">
         <source></source>
         <translatorcomment>label: what is chosen</translatorcomment>
@@ -2901,7 +2921,7 @@
     </message>
     <message id="pause.drops.title">
         <source></source>
-        <translation>Two steps below the start</translation>
+        <translation>Two drops below the start</translation>
     </message>
     <message id="pause.easier">
         <source></source>
@@ -4202,10 +4222,6 @@
         <source></source>
         <translation>The sound has dropped out %1 since you opened Piolo: the computer was too busy. Closing other programs helps.</translation>
     </message>
-    <message id="sound.dropouts.none">
-        <source></source>
-        <translation>The sound has not dropped out since you opened Piolo.</translation>
-    </message>
     <message id="sound.dropouts.once">
         <source></source>
         <translation>once</translation>
@@ -4248,7 +4264,7 @@
     </message>
     <message id="sound.level.hint">
         <source></source>
-        <translation>Your instrument is louder than the click, and that is fine: choose a sharper voice rather than a higher level. The level starts low; keep it low on headphones.</translation>
+        <translation>Set the volume where you play: start the click, go to your place and hold a long note as loud as usual. You should just hear the click. If you cannot, try a sharper voice before a higher volume. On headphones, start low and stay low.</translation>
     </message>
     <message id="sound.level.mute">
         <source></source>
@@ -4265,6 +4281,10 @@
     <message id="sound.level.spoken">
         <source></source>
         <translation>%1, level</translation>
+    </message>
+    <message id="sound.more">
+        <source></source>
+        <translation>More: levels of beats, count-in and cues</translation>
     </message>
     <message id="sound.output">
         <source></source>
@@ -4285,6 +4305,10 @@
     <message id="sound.voice">
         <source></source>
         <translation>Click voice</translation>
+    </message>
+    <message id="sound.volume">
+        <source></source>
+        <translation>Volume</translation>
     </message>
     <message id="staff.bass">
         <source></source>

@@ -383,7 +383,7 @@
     </message>
     <message id="curve.spoken.keys">
         <source>Plus and Minus zoom. Left and Right scroll; with Shift they go from run to run. Up and Down change the passage.</source>
-        <translation>Più e Meno ingrandiscono e riducono. Sinistra e Destra scorrono; con Maiusc vanno da una ripetizione all&apos;altra. Su e Giù cambiano passaggio.</translation>
+        <translation>Più e Meno ingrandiscono e riducono. Freccia sinistra e destra scorrono; con Maiusc vanno da una ripetizione all&apos;altra. Freccia su e giù cambiano passaggio.</translation>
     </message>
     <message id="curve.target">
         <source>target</source>
@@ -543,7 +543,7 @@
     </message>
     <message id="difference.pick-up">
         <source>pick-up</source>
-        <translation>levare</translation>
+        <translation>anacrusi</translation>
     </message>
     <message id="difference.piece">
         <source>piece</source>
@@ -632,6 +632,18 @@
     <message id="drill.beat.count-in">
         <source>count-in</source>
         <translation>a vuoto</translation>
+    </message>
+    <message id="drill.beat.counted">
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message id="drill.beat.of">
+        <source>%1 of %2</source>
+        <translation>%1 di %2</translation>
+    </message>
+    <message id="drill.beat.pick-up">
+        <source>pick-up</source>
+        <translation>anacrusi</translation>
     </message>
     <message id="drill.best">
         <source>Best: %1</source>
@@ -1282,7 +1294,7 @@
     </message>
     <message id="files.tick-none">
         <source>Untick all</source>
-        <translation>Nessuna spunta</translation>
+        <translation>Togli tutte le spunte</translation>
     </message>
     <message id="files.tick.hint">
         <source>Ticked items are replaced from the file; the others stay as they are. New items are added.</source>
@@ -1406,7 +1418,7 @@
     </message>
     <message id="form.fault.pick-up-too-long">
         <source>a pick-up must be shorter than a bar</source>
-        <translation>un levare deve essere più corto di una battuta</translation>
+        <translation>un&apos;anacrusi deve essere più breve di una battuta</translation>
     </message>
     <message id="form.fault.swing">
         <source>a ratio from 1:1 to 3:1, such as 2:1 or 3:2</source>
@@ -1502,7 +1514,7 @@
     </message>
     <message id="form.pick-up">
         <source>Pick-up</source>
-        <translation>Levare</translation>
+        <translation>Anacrusi</translation>
     </message>
     <message id="form.piece">
         <source>Piece</source>
@@ -1645,8 +1657,8 @@
         <translation>Studio</translation>
     </message>
     <message id="help.drill.what.cycle">
-        <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean; you need not mark it. A miss drops the tempo, but never below the floor. A full streak climbs one step, but never past the target. After a miss or a climb, the streak starts again.</source>
-        <translation>Battute a vuoto, ripetizione, respiro, e da capo. Una ripetizione che arriva all&apos;ultima battuta senza un errore è pulita; non devi segnarla. Un errore fa scendere il tempo, ma mai sotto il minimo. Una serie piena lo fa salire di un passo, ma mai oltre l&apos;obiettivo. Dopo un errore o una salita la serie ricomincia.</translation>
+        <source>Count-in, run, breath, and again. A run that reaches its last bar without a miss is clean; you need not mark it. A miss drops the tempo, but never below the floor. As many clean runs in a row as the rule asks for are a full streak: it climbs one rung, but never past the target. After a miss or a climb, you count from nothing again.</source>
+        <translation>Battute a vuoto, ripetizione, respiro, e da capo. Una ripetizione che arriva all&apos;ultima battuta senza un errore è pulita; non devi segnarla. Un errore fa scendere il tempo, ma mai sotto il minimo. Tante ripetizioni pulite di fila quante ne chiede la regola sono una serie piena: fa salire di un piolo, ma mai oltre l&apos;obiettivo. Dopo un errore o una salita si ricomincia a contare da zero.</translation>
     </message>
     <message id="help.drill.what.late">
         <source>Pressed late? If you press in the breath after a clean run, that run still becomes a miss.</source>
@@ -1657,8 +1669,8 @@
         <translation>Una serie piena al tempo obiettivo conta come sicura. Un passaggio che è stato sicuro in tre giorni diversi è del tutto sicuro. Un nuovo giorno comincia due pioli sotto la tua ultima serie piena. Puoi cambiare entrambe le cose nelle impostazioni.</translation>
     </message>
     <message id="help.drill.what.ways">
-        <source>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your streak stays. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</source>
-        <translation>Movimento sentito: quarto = 60 e ottavo = 120 sono la stessa velocità; se scegli un altro movimento, tutti i tempi vengono convertiti e la serie resta. Trova il tuo tempo: indicane uno che pensi di saper suonare, e ogni errore lo abbassa finché una serie piena non trova il tuo. Una prova, e le ripetizioni senza clic, nel contesto o a metà tempo, non cambiano nulla. Ogni articolazione ha il suo record.</translation>
+        <source>Felt beat: quarter = 60 and eighth = 120 are the same speed; if you choose another beat, all tempi are converted and your clean runs in a row stay. Find your tempo: name one you think you can play, and each miss lowers it until a full streak has found yours. A try, and runs without the click, in context or at half tempo, change nothing. Each articulation has its own best.</source>
+        <translation>Movimento sentito: quarto = 60 e ottavo = 120 sono la stessa velocità; se scegli un altro movimento, tutti i tempi vengono convertiti e le pulite di fila restano. Trova il tuo tempo: indicane uno che pensi di saper suonare, e ogni errore lo abbassa finché una serie piena non trova il tuo. Una prova, e le ripetizioni senza clic, nel contesto o a metà tempo, non cambiano nulla. Ogni articolazione ha il suo record.</translation>
     </message>
     <message id="help.drill.why.climbing">
         <source>Climbing step by step is customary, but has not been shown to beat other orders of tempi: among sixty school wind players, a steady climb, full tempo and both in turn made no significant difference (Henley 2001). The rule keeps the number of misses low and the record honest.</source>
@@ -1673,8 +1685,8 @@
         <translation>Continuare dopo il primo successo aiuta a conservare ciò che si è imparato, in misura moderata e in compiti di molti tipi (Driskell, Willis e Copper 1992); quanto nella musica non si sa.</translation>
     </message>
     <message id="help.drill.why.staircase">
-        <source>Drop and climb form a staircase like those used in hearing tests. It settles where a certain share of runs is clean, and its steps decide that share: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula assumes a player who neither tires nor learns.</source>
-        <translation>Discesa e salita formano una scala come quelle degli esami dell&apos;udito. Si assesta dove è pulita una certa parte delle ripetizioni, e quanta sia lo decidono i suoi passi: con cinque di fila, discesa 4 e salita 2, circa 92 su 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). La formula presuppone una persona che suonando non si stanca e non impara.</translation>
+        <source>Drop and climb form a staircase like those used in hearing tests. It settles where a certain share of runs is clean, and the size of drop and climb decides that share: with five in a row, drop 4 and climb 2, about 92 of 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). The formula assumes a player who neither tires nor learns.</source>
+        <translation>Discesa e salita formano una scala come quelle degli esami dell&apos;udito. Si assesta dove è pulita una certa parte delle ripetizioni, e quanta sia lo decide la misura di discesa e salita: con cinque di fila, discesa 4 e salita 2, circa 92 su 100 (Levitt 1971, Kaernbach 1991, García-Pérez 1998). La formula presuppone una persona che suonando non si stanca e non impara.</translation>
     </message>
     <message id="help.drill.why.tempo-heard">
         <source>A change of tempo of less than about three per cent is hard to hear (Drake and Botte 1993). That is why short cues announce a climb and a drop.</source>
@@ -1710,7 +1722,7 @@
     </message>
     <message id="help.log.key.along.keys">
         <source>Left, Right</source>
-        <translation>Sinistra, Destra</translation>
+        <translation>Freccia sinistra, freccia destra</translation>
     </message>
     <message id="help.log.key.breaks">
         <source>make a passage of the bars that break</source>
@@ -1730,7 +1742,7 @@
     </message>
     <message id="help.log.key.line.keys">
         <source>Up, Down</source>
-        <translation>Su, Giù</translation>
+        <translation>Freccia su, freccia giù</translation>
     </message>
     <message id="help.log.key.zoom">
         <source>on the curve: zoom in, zoom out, show all</source>
@@ -1786,7 +1798,7 @@
     </message>
     <message id="help.passages.key.list.keys">
         <source>Up, Down</source>
-        <translation>Su, Giù</translation>
+        <translation>Freccia su, freccia giù</translation>
     </message>
     <message id="help.passages.key.save">
         <source>save the form and drill the passage</source>
@@ -1890,7 +1902,7 @@
     </message>
     <message id="help.run-through.why.kept">
         <source>A passage holds as long as the last two run-throughs did not stop in it. Two is our choice, without a source: few enough to play, and more than luck.</source>
-        <translation>Un passaggio regge finché le ultime due filate non si sono fermate lì dentro. Due è una nostra scelta, senza fonte: poche abbastanza da suonarle, e più di un colpo di fortuna.</translation>
+        <translation>Un passaggio tiene finché le ultime due filate non si sono fermate lì dentro. Due è una nostra scelta, senza fonte: poche abbastanza da suonarle, e più di un colpo di fortuna.</translation>
     </message>
     <message id="help.scales.key.drill">
         <source>drill the cell</source>
@@ -1985,8 +1997,8 @@
         <translation>Tre giorni perché un passaggio sia sicuro, quattro secondi per respirare dopo un errore, un quarto di secondo dallo sbaglio al tasto: sono scelte nostre, e puoi cambiarle. Che giorni diversi aiutino si sa (Simmons 2012), ma non quanti siano meglio.</translation>
     </message>
     <message id="help.settings.why.level">
-        <source>The click starts at a low level. Your instrument is louder, and that is fine: choose a sharper voice rather than a higher level.</source>
-        <translation>Il clic parte a volume basso. Il tuo strumento è più forte, e va bene così: scegli un suono più tagliente invece di alzare il volume.</translation>
+        <source>The click starts low. Your instrument is louder, and that is fine: choose a sharper voice rather than a higher volume. Two metres from the screen the click is softer than beside it, and your own tone covers part of it. Piolo cannot know how loud it is in your room. So let your ears decide: hold a long note as loud as usual with the click on, and set the volume so that you just hear it. When you change voice or volume, a short bar lets you hear the change.</source>
+        <translation>Il clic parte piano. Il tuo strumento è più forte, e va bene così: scegli un suono più tagliente invece di alzare il volume. A due metri dallo schermo il clic è più debole che accanto, e il tuo suono ne copre una parte. Quanto sia forte nella tua stanza, Piolo non può saperlo. Lascia decidere alle orecchie: con il clic acceso tieni una nota lunga, forte come al solito, e regola il volume in modo da sentirlo appena. Quando cambi suono o volume, una breve battuta ti fa sentire la differenza.</translation>
     </message>
     <message id="help.sources">
         <source>Sources</source>
@@ -2538,7 +2550,7 @@
     </message>
     <message id="log.line.in-a-row">
         <source>%1 clean in a row</source>
-        <translation>serie pulita di %1</translation>
+        <translation>pulite di fila: %1</translation>
     </message>
     <message id="log.line.in-context">
         <source>in context</source>
@@ -2565,8 +2577,8 @@
         <translation>inizio della ricerca del tempo</translation>
     </message>
     <message id="log.line.offer-taken">
-        <source>offer accepted</source>
-        <translation>offerta accettata</translation>
+        <source>suggestion accepted</source>
+        <translation>proposta accettata</translation>
     </message>
     <message id="log.line.on-paper">
         <source>on paper</source>
@@ -2617,8 +2629,8 @@
         <translation>non conta: fermata</translation>
     </message>
     <message id="log.line.void-tempo">
-        <source>not counted: the tempo moved during the run</source>
-        <translation>non conta: il tempo è cambiato a metà</translation>
+        <source>not counted: the tempo changed during the run</source>
+        <translation>non conta: tempo cambiato a metà</translation>
     </message>
     <message id="log.line.without-click">
         <source>without the click</source>
@@ -3121,6 +3133,14 @@
         <source>Close</source>
         <translation>Chiudi</translation>
     </message>
+    <message id="parts.fold.closed">
+        <source>%1, closed</source>
+        <translation>%1, chiuso</translation>
+    </message>
+    <message id="parts.fold.open">
+        <source>%1, open</source>
+        <translation>%1, aperto</translation>
+    </message>
     <message id="parts.label-value">
         <source>%1: %2</source>
         <translation>%1: %2</translation>
@@ -3155,7 +3175,7 @@
     </message>
     <message id="passages.from-score">
         <source>From a score</source>
-        <translation>Da file musicale</translation>
+        <translation>Da partitura</translation>
     </message>
     <message id="passages.hide-removed">
         <source>Hide removed passages</source>
@@ -3252,8 +3272,8 @@
         <translation>Passaggi</translation>
     </message>
     <message id="pause.drops.title">
-        <source>Two steps below the start</source>
-        <translation>Due passi sotto la partenza</translation>
+        <source>Two drops below the start</source>
+        <translation>Due discese sotto la partenza</translation>
     </message>
     <message id="pause.easier">
         <source>Make it easier for a while: fewer bars, a slower tempo, or a rest. Practising the mistake does not help.</source>
@@ -3616,7 +3636,7 @@
     </message>
     <message id="practice.pause">
         <source>Without a key press, pause and ask after</source>
-        <translation>Ripetizioni senza un tasto, poi Piolo si ferma e chiede</translation>
+        <translation>Dopo quante ripetizioni senza tasto Piolo si ferma e chiede</translation>
     </message>
     <message id="practice.pause.never">
         <source>never</source>
@@ -3679,7 +3699,7 @@
     </message>
     <message id="run-through.about-bar">
         <source>about bar %1</source>
-        <translation>circa battuta %1</translation>
+        <translation>battuta %1 circa</translation>
     </message>
     <message id="run-through.bar-stops">
         <source>%1 · %2</source>
@@ -4537,10 +4557,6 @@
         <source>The sound has dropped out %1 since you opened Piolo: the computer was too busy. Closing other programs helps.</source>
         <translation>Il suono si è interrotto %1 da quando hai aperto Piolo: il computer era sovraccarico. Chiudere altri programmi aiuta.</translation>
     </message>
-    <message id="sound.dropouts.none">
-        <source>The sound has not dropped out since you opened Piolo.</source>
-        <translation>Il suono non si è interrotto da quando hai aperto Piolo.</translation>
-    </message>
     <message id="sound.dropouts.once">
         <source>once</source>
         <translation>una volta</translation>
@@ -4582,8 +4598,8 @@
         <translation>Suddivisioni</translation>
     </message>
     <message id="sound.level.hint">
-        <source>Your instrument is louder than the click, and that is fine: choose a sharper voice rather than a higher level. The level starts low; keep it low on headphones.</source>
-        <translation>Il tuo strumento è più forte del clic, e va bene così: scegli un suono più tagliente invece di alzare il volume. Il volume parte basso; in cuffia lascialo così.</translation>
+        <source>Set the volume where you play: start the click, go to your place and hold a long note as loud as usual. You should just hear the click. If you cannot, try a sharper voice before a higher volume. On headphones, start low and stay low.</source>
+        <translation>Regola il volume dal posto in cui suoni: avvia il clic, mettiti al tuo posto e tieni una nota lunga, forte come al solito. Il clic deve sentirsi appena. Se non si sente, prova un suono più tagliente prima di alzare il volume. In cuffia parti piano e resta piano.</translation>
     </message>
     <message id="sound.level.mute">
         <source>Mute</source>
@@ -4600,6 +4616,10 @@
     <message id="sound.level.spoken">
         <source>%1, level</source>
         <translation>%1, volume</translation>
+    </message>
+    <message id="sound.more">
+        <source>More: levels of beats, count-in and cues</source>
+        <translation>Altro: livelli di movimenti, battute a vuoto e segnali</translation>
     </message>
     <message id="sound.output">
         <source>Sound output</source>
@@ -4620,6 +4640,10 @@
     <message id="sound.voice">
         <source>Click voice</source>
         <translation>Suono del clic</translation>
+    </message>
+    <message id="sound.volume">
+        <source>Volume</source>
+        <translation>Volume</translation>
     </message>
     <message id="staff.bass">
         <source>bass clef</source>

@@ -16,9 +16,17 @@ QString BeatView::barText() const {
 
 QString BeatView::placeText() const {
     if (counting()) return qtTrId("drill.beat.count-in");
-    const QString bar = barText();
-    if (!bar.isEmpty()) return qtTrId("drill.beat.bar").arg(bar);
+    if (!barText().isEmpty()) return barPlace();
     return phase_ == engine::Phase::gap ? qtTrId("drill.beat.breathe") : QString();
+}
+
+// The bars are counted where the passage has a known number of them, as long as they last.
+QString BeatView::barPlace() const {
+    if (bar_ < 0) return qtTrId("drill.beat.pick-up");
+    if (bar_ >= music_.bars) return qtTrId("drill.beat.bar").arg(barText());
+    const QString count = qtTrId("drill.beat.of").arg(bar_ + 1).arg(music_.bars);
+    const QString place = music_.firstBar == 1 ? count : qtTrId("drill.beat.counted").arg(barText(), count);
+    return qtTrId("drill.beat.bar").arg(place);
 }
 
 bool BeatView::groupStarts(int beat) const {

@@ -28,7 +28,7 @@ class BeatView : public QObject {
     Q_PROPERTY(int barNumber READ barNumber NOTIFY sounded)
     /// The same as text; empty outside a run.
     Q_PROPERTY(QString barText READ barText NOTIFY sounded)
-    /// "bar 43", "count-in", "breathe".
+    /// "bar 2 of 4", "bar 43 · 3 of 4", "pick-up", "count-in", "breathe".
     Q_PROPERTY(QString placeText READ placeText NOTIFY sounded)
 public:
     using QObject::QObject;
@@ -59,6 +59,7 @@ signals:
     void sounded();
 
 private:
+    [[nodiscard]] QString barPlace() const;
     void fallSilent(engine::Phase phase);
 
     Music music_;
