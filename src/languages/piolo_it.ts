@@ -747,7 +747,7 @@
     </message>
     <message id="drill.play-now">
         <source>Play it another way</source>
-        <translation>Suonarlo in altro modo</translation>
+        <translation>Suona in altro modo</translation>
     </message>
     <message id="drill.rhythm">
         <source>Rhythm</source>
@@ -2938,8 +2938,8 @@
     <message id="page.next" numerus="yes">
         <source>%n more clean runs in a row, then %1.</source>
         <translation>
-            <numerusform>Ancora %n esecuzione pulita, poi %1.</numerusform>
-            <numerusform>Ancora %n esecuzioni pulite di fila, poi %1.</numerusform>
+            <numerusform>Ancora %n ripetizione pulita, poi %1.</numerusform>
+            <numerusform>Ancora %n ripetizioni pulite di fila, poi %1.</numerusform>
         </translation>
     </message>
     <message id="page.notes">
