@@ -11,6 +11,7 @@ FocusScope {
     property DrillModel drill: PracticeRoom.drill
     property KeyBindings keys: PracticeRoom.keys
     property MusicPicture picture: PracticeRoom.drillPicture
+    property SetModel set: PracticeRoom.set
     property int unsaved: PracticeRoom.unsaved
     property bool recorded: !PracticeRoom.readOnly
     property bool more: PracticeRoom.passages.count > 1
@@ -58,6 +59,7 @@ FocusScope {
         drill: area.drill
         keys: area.keys
         picture: area.picture
+        set: area.set
     }
     PausePanel {
         anchors.fill: parent

@@ -9,6 +9,7 @@ Item {
     required property DrillModel drill
     required property KeyBindings keys
     required property MusicPicture picture
+    required property SetModel set
 
     /// The smallest size of anything shown.
     readonly property real least: Math.min(height / 25, width / 18)
@@ -146,6 +147,28 @@ Item {
             Accessible.role: Accessible.Graphic
             Accessible.name: screen.drill.staff.words
         }
+    }
+
+    InkText {
+        objectName: "turn"
+        x: screen.margin
+        width: parent.width - x - screen.corner - screen.margin / 4
+        height: screen.tall ? screen.corner : screen.margin
+        visible: !call.visible
+        verticalAlignment: Text.AlignVCenter
+        horizontalAlignment: Text.AlignHCenter
+        text: screen.set.turnText
+        font.pixelSize: screen.least * 0.9
+        color: Theme.faint
+        wrapMode: Text.Wrap
+        maximumLineCount: screen.tall ? 2 : 1
+        elide: Text.ElideRight
+    }
+    TurnCall {
+        id: call
+        anchors.fill: column
+        set: screen.set
+        least: screen.least
     }
 
     MarkArea {

@@ -10,6 +10,11 @@ Item {
     property bool readOnly: false
     property bool narrow: false
 
+    /// A set needs two passages. Its button goes into the menu where there is no room for it.
+    readonly property bool severalPassages: passages.total > 1
+    readonly property bool setInMenu: severalPassages && width < 960
+    readonly property var setItem: ({value: "set", text: qsTrId("set.title")})
+
     signal wanted(string what)
 
     implicitHeight: narrow ? title.y + title.height + 12 + ways.height : 16 + ways.height
@@ -31,8 +36,11 @@ Item {
     }
     Flow {
         id: ways
+
+        readonly property real turnWidth: turn.visible ? turn.width + spacing : 0
+
         x: head.narrow ? 0 : parent.width - width
-        width: head.narrow ? parent.width : Math.min(parent.width, more.width + score.width + fresh.width + 2 * spacing)
+        width: head.narrow ? parent.width : Math.min(parent.width, more.width + turnWidth + score.width + fresh.width + 2 * spacing)
         anchors.bottom: parent.bottom
         spacing: 12
 
@@ -43,12 +51,19 @@ Item {
             bare: true
             label: qsTrId("passages.more")
             prefix: label
-            options: [
+            options: (head.setInMenu ? [head.setItem] : []).concat([
                 {value: "files", text: qsTrId("passages.files")},
                 {value: "paper", text: qsTrId("passages.on-paper")},
                 {value: "removed", text: head.passages.removedToo ? qsTrId("passages.hide-removed") : qsTrId("passages.show-removed")}
-            ]
+            ])
             onChosen: what => head.wanted(what)
+        }
+        InkButton {
+            id: turn
+            objectName: "inTurn"
+            visible: head.severalPassages && !head.setInMenu
+            text: head.setItem.text
+            onClicked: head.wanted(head.setItem.value)
         }
         InkButton {
             id: score

@@ -23,6 +23,7 @@ FocusScope {
     property bool aside: false
 
     signal drillRequested(string passage)
+    signal setRequested()
 
     function show(name) {
         view = name;
@@ -71,6 +72,7 @@ FocusScope {
     onViewChanged: HelpTarget.part = view === "form" || view === "page" ? "" : view
     Component.onDestruction: HelpTarget.part = ""
     onDrillRequested: passage => PracticeRoom.openDrill(passage)
+    onSetRequested: PracticeRoom.screen = "set"
 
     Connections {
         target: PracticeRoom
@@ -98,6 +100,8 @@ FocusScope {
         onWanted: what => {
             if (what === "new")
                 screen.startNew();
+            else if (what === "set")
+                screen.setRequested();
             else if (what === "removed")
                 screen.passages.removedToo = !screen.passages.removedToo;
             else

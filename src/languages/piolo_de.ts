@@ -1980,6 +1980,34 @@
         <source>Bars that contain a repeat or a change of meter are refused rather than guessed at: a passage is played straight through.</source>
         <translation>Takte mit einer Wiederholung oder einem Taktwechsel lehnt Piolo ab, statt zu raten: Eine Stelle wird glatt durchgespielt.</translation>
     </message>
+    <message id="help.set.key.mark">
+        <source>starts; while the click runs, marks a miss</source>
+        <translation>startet; während der Klick läuft, markiert sie einen Fehler</translation>
+    </message>
+    <message id="help.set.what.marks">
+        <source>Runs are logged under their own passage, by its own rule, as in the drill. A miss that you mark before the next passage&apos;s first note counts for the run before.</source>
+        <translation>Jeder Durchlauf wird bei seiner Stelle eingetragen, nach ihrer eigenen Regel, wie beim Üben. Ein Fehler, den du vor dem ersten Ton der nächsten Stelle markierst, zählt für den Durchlauf davor.</translation>
+    </message>
+    <message id="help.set.what.stop">
+        <source>When you stop, one line for each passage says how its runs went.</source>
+        <translation>Wenn du stoppst, sagt eine Zeile zu jeder Stelle, wie ihre Durchläufe waren.</translation>
+    </message>
+    <message id="help.set.what.tones">
+        <source>Before its count-in, each passage is announced by as many short, soft tones as its place in the set, and its title is shown in large letters.</source>
+        <translation>Vor ihrem Einzähler kündigt sich jede Stelle mit so vielen kurzen, weichen Tönen an, wie es ihrer Nummer entspricht, und ihr Titel steht groß auf dem Bildschirm.</translation>
+    </message>
+    <message id="help.set.what.turns">
+        <source>A set takes two to four passages in turn: so many runs or minutes of each, round and round until you stop. A turn ends with a run, never inside one.</source>
+        <translation>Zwei bis vier Stellen wechseln sich ab: so viele Durchläufe oder Minuten von jeder, immer reihum, bis du stoppst. Gewechselt wird am Ende eines Durchlaufs, nie mittendrin.</translation>
+    </message>
+    <message id="help.set.why.studies">
+        <source>Ten clarinettists practised one piece at a stretch and another in turns of three minutes. Where judges rated the two differently, the turns were ahead, though not for every judge. Of 41 beginners, those who had practised in mixed order played faster a day later, but no more accurately. Another study of beginners found no difference.</source>
+        <translation>Zehn Klarinettisten übten ein Stück am Stück und ein anderes abwechselnd, je drei Minuten. Wo die Jury verschieden urteilte, lag das Abwechseln vorn, aber nicht bei allen Juroren. Von 41 Anfängern spielten die, die in gemischter Reihenfolge geübt hatten, einen Tag später schneller, aber nicht genauer. Eine andere Studie mit Anfängern fand keinen Unterschied.</translation>
+    </message>
+    <message id="help.set.why.tomorrow">
+        <source>Judge it by the first run tomorrow, not by the last one today.</source>
+        <translation>Urteile nach dem ersten Durchlauf morgen, nicht nach dem letzten heute.</translation>
+    </message>
     <message id="help.settings.title">
         <source>Settings</source>
         <translation>Einstellungen</translation>
@@ -4436,6 +4464,72 @@
     <message id="score.too-many-notes">
         <source>%1, too many to save</source>
         <translation>%1, zu viele zum Speichern</translation>
+    </message>
+    <message id="set.about">
+        <source>Two to four passages, round and round, while your hands stay on the instrument. Short tones announce each one: one tone for the first, two for the second.</source>
+        <translation>Zwei bis vier Stellen reihum, während die Hände am Instrument bleiben. Kurze Töne kündigen jede an: einer die erste, zwei die zweite.</translation>
+    </message>
+    <message id="set.by-minutes">
+        <source>Minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message id="set.by-runs">
+        <source>Runs</source>
+        <translation>Durchläufe</translation>
+    </message>
+    <message id="set.few">
+        <source>Tick two to four passages, in the order in which you want to play them.</source>
+        <translation>Hake zwei bis vier Stellen an, in der Reihenfolge, in der du sie spielen willst.</translation>
+    </message>
+    <message id="set.full">
+        <source>Four at most: untick one first.</source>
+        <translation>Höchstens vier: Entferne zuerst ein Häkchen.</translation>
+    </message>
+    <message id="set.length">
+        <source>How long each is played</source>
+        <translation>Wie lange jede gespielt wird</translation>
+    </message>
+    <message id="set.minutes-each" numerus="yes">
+        <source>%n minutes each</source>
+        <translation>
+            <numerusform>je %n Minute</numerusform>
+            <numerusform>je %n Minuten</numerusform>
+        </translation>
+    </message>
+    <message id="set.no-run">
+        <source>no run finished</source>
+        <translation>kein Durchlauf beendet</translation>
+    </message>
+    <message id="set.picked">
+        <source>%1, number %2</source>
+        <translation>%1, Nummer %2</translation>
+    </message>
+    <message id="set.place">
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message id="set.result">
+        <source>%1 · tempo now %2</source>
+        <translation>%1 · Tempo jetzt %2</translation>
+    </message>
+    <message id="set.runs-each" numerus="yes">
+        <source>%n runs each</source>
+        <translation>
+            <numerusform>je %n Durchlauf</numerusform>
+            <numerusform>je %n Durchläufe</numerusform>
+        </translation>
+    </message>
+    <message id="set.title">
+        <source>In turn</source>
+        <translation>Im Wechsel</translation>
+    </message>
+    <message id="set.turn">
+        <source>%1 · next: %2</source>
+        <translation>%1 · danach: %2</translation>
+    </message>
+    <message id="set.turn-spoken">
+        <source>Now %1: %2</source>
+        <translation>Jetzt %1: %2</translation>
     </message>
     <message id="settings.day-opening.as-left">
         <source>Where you left off</source>

@@ -1619,6 +1619,34 @@
         <source></source>
         <translation>Bars that contain a repeat or a change of meter are refused rather than guessed at: a passage is played straight through.</translation>
     </message>
+    <message id="help.set.key.mark">
+        <source></source>
+        <translation>starts; while the click runs, marks a miss</translation>
+    </message>
+    <message id="help.set.what.marks">
+        <source></source>
+        <translation>Runs are logged under their own passage, by its own rule, as in the drill. A miss that you mark before the next passage&apos;s first note counts for the run before.</translation>
+    </message>
+    <message id="help.set.what.stop">
+        <source></source>
+        <translation>When you stop, one line for each passage says how its runs went.</translation>
+    </message>
+    <message id="help.set.what.tones">
+        <source></source>
+        <translation>Before its count-in, each passage is announced by as many short, soft tones as its place in the set, and its title is shown in large letters.</translation>
+    </message>
+    <message id="help.set.what.turns">
+        <source></source>
+        <translation>A set takes two to four passages in turn: so many runs or minutes of each, round and round until you stop. A turn ends with a run, never inside one.</translation>
+    </message>
+    <message id="help.set.why.studies">
+        <source></source>
+        <translation>Ten clarinettists practised one piece at a stretch and another in turns of three minutes. Where judges rated the two differently, the turns were ahead, though not for every judge. Of 41 beginners, those who had practised in mixed order played faster a day later, but no more accurately. Another study of beginners found no difference.</translation>
+    </message>
+    <message id="help.set.why.tomorrow">
+        <source></source>
+        <translation>Judge it by the first run tomorrow, not by the last one today.</translation>
+    </message>
     <message id="help.settings.title">
         <source></source>
         <translation>Settings</translation>
@@ -4100,6 +4128,72 @@
         <source></source>
         <translatorcomment>notes</translatorcomment>
         <translation>%1, too many to save</translation>
+    </message>
+    <message id="set.about">
+        <source></source>
+        <translation>Two to four passages, round and round, while your hands stay on the instrument. Short tones announce each one: one tone for the first, two for the second.</translation>
+    </message>
+    <message id="set.by-minutes">
+        <source></source>
+        <translation>Minutes</translation>
+    </message>
+    <message id="set.by-runs">
+        <source></source>
+        <translation>Runs</translation>
+    </message>
+    <message id="set.few">
+        <source></source>
+        <translation>Tick two to four passages, in the order in which you want to play them.</translation>
+    </message>
+    <message id="set.full">
+        <source></source>
+        <translation>Four at most: untick one first.</translation>
+    </message>
+    <message id="set.length">
+        <source></source>
+        <translation>How long each is played</translation>
+    </message>
+    <message id="set.minutes-each" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%n minute each</numerusform>
+            <numerusform>%n minutes each</numerusform>
+        </translation>
+    </message>
+    <message id="set.no-run">
+        <source></source>
+        <translation>no run finished</translation>
+    </message>
+    <message id="set.picked">
+        <source></source>
+        <translation>%1, number %2</translation>
+    </message>
+    <message id="set.place">
+        <source></source>
+        <translation>%1 of %2</translation>
+    </message>
+    <message id="set.result">
+        <source></source>
+        <translation>%1 · tempo now %2</translation>
+    </message>
+    <message id="set.runs-each" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%n run each</numerusform>
+            <numerusform>%n runs each</numerusform>
+        </translation>
+    </message>
+    <message id="set.title">
+        <source></source>
+        <translation>In turn</translation>
+    </message>
+    <message id="set.turn">
+        <source></source>
+        <translation>%1 · next: %2</translation>
+    </message>
+    <message id="set.turn-spoken">
+        <source></source>
+        <translation>Now %1: %2</translation>
     </message>
     <message id="settings.day-opening.as-left">
         <source></source>

@@ -1980,6 +1980,34 @@
         <source>Bars that contain a repeat or a change of meter are refused rather than guessed at: a passage is played straight through.</source>
         <translation>Piolo rifiuta le battute con un ritornello o un cambio di metro invece di tirare a indovinare: un passaggio si suona di seguito.</translation>
     </message>
+    <message id="help.set.key.mark">
+        <source>starts; while the click runs, marks a miss</source>
+        <translation>avvia; mentre suona il clic, segna un errore</translation>
+    </message>
+    <message id="help.set.what.marks">
+        <source>Runs are logged under their own passage, by its own rule, as in the drill. A miss that you mark before the next passage&apos;s first note counts for the run before.</source>
+        <translation>Ogni ripetizione viene registrata nel suo passaggio, con la sua regola, come nello studio. Un errore che segni prima della prima nota del passaggio seguente vale per la ripetizione precedente.</translation>
+    </message>
+    <message id="help.set.what.stop">
+        <source>When you stop, one line for each passage says how its runs went.</source>
+        <translation>Quando fermi, una riga per ogni passaggio dice com&apos;è andata.</translation>
+    </message>
+    <message id="help.set.what.tones">
+        <source>Before its count-in, each passage is announced by as many short, soft tones as its place in the set, and its title is shown in large letters.</source>
+        <translation>Prima delle battute a vuoto ogni passaggio è annunciato da tanti suoni brevi e morbidi quanti ne dice il suo numero, e il suo titolo appare in grande.</translation>
+    </message>
+    <message id="help.set.what.turns">
+        <source>A set takes two to four passages in turn: so many runs or minutes of each, round and round until you stop. A turn ends with a run, never inside one.</source>
+        <translation>Da due a quattro passaggi si alternano: tante ripetizioni o tanti minuti ciascuno, a rotazione, finché non fermi. Il cambio avviene alla fine di una ripetizione, mai a metà.</translation>
+    </message>
+    <message id="help.set.why.studies">
+        <source>Ten clarinettists practised one piece at a stretch and another in turns of three minutes. Where judges rated the two differently, the turns were ahead, though not for every judge. Of 41 beginners, those who had practised in mixed order played faster a day later, but no more accurately. Another study of beginners found no difference.</source>
+        <translation>Dieci clarinettisti studiarono un brano tutto di seguito e un altro a turni di tre minuti. Dove i giudici votarono in modo diverso, erano avanti i turni, ma non per tutti i giudici. Di 41 principianti, quelli che avevano studiato in ordine misto il giorno dopo suonavano più veloci, ma non più precisi. Un altro studio con principianti non trovò differenze.</translation>
+    </message>
+    <message id="help.set.why.tomorrow">
+        <source>Judge it by the first run tomorrow, not by the last one today.</source>
+        <translation>Giudica dalla prima ripetizione di domani, non dall&apos;ultima di oggi.</translation>
+    </message>
     <message id="help.settings.title">
         <source>Settings</source>
         <translation>Impostazioni</translation>
@@ -4436,6 +4464,72 @@
     <message id="score.too-many-notes">
         <source>%1, too many to save</source>
         <translation>%1, troppe da salvare</translation>
+    </message>
+    <message id="set.about">
+        <source>Two to four passages, round and round, while your hands stay on the instrument. Short tones announce each one: one tone for the first, two for the second.</source>
+        <translation>Da due a quattro passaggi a rotazione, senza mai lasciare lo strumento. Brevi suoni annunciano ognuno: uno il primo, due il secondo.</translation>
+    </message>
+    <message id="set.by-minutes">
+        <source>Minutes</source>
+        <translation>Minuti</translation>
+    </message>
+    <message id="set.by-runs">
+        <source>Runs</source>
+        <translation>Ripetizioni</translation>
+    </message>
+    <message id="set.few">
+        <source>Tick two to four passages, in the order in which you want to play them.</source>
+        <translation>Spunta da due a quattro passaggi, nell&apos;ordine in cui vuoi suonarli.</translation>
+    </message>
+    <message id="set.full">
+        <source>Four at most: untick one first.</source>
+        <translation>Al massimo quattro: prima togli una spunta.</translation>
+    </message>
+    <message id="set.length">
+        <source>How long each is played</source>
+        <translation>Quanto si suona ciascuno</translation>
+    </message>
+    <message id="set.minutes-each" numerus="yes">
+        <source>%n minutes each</source>
+        <translation>
+            <numerusform>%n minuto</numerusform>
+            <numerusform>%n minuti</numerusform>
+        </translation>
+    </message>
+    <message id="set.no-run">
+        <source>no run finished</source>
+        <translation>nessuna ripetizione completata</translation>
+    </message>
+    <message id="set.picked">
+        <source>%1, number %2</source>
+        <translation>%1, numero %2</translation>
+    </message>
+    <message id="set.place">
+        <source>%1 of %2</source>
+        <translation>%1 di %2</translation>
+    </message>
+    <message id="set.result">
+        <source>%1 · tempo now %2</source>
+        <translation>%1 · ora a %2</translation>
+    </message>
+    <message id="set.runs-each" numerus="yes">
+        <source>%n runs each</source>
+        <translation>
+            <numerusform>%n ripetizione</numerusform>
+            <numerusform>%n ripetizioni</numerusform>
+        </translation>
+    </message>
+    <message id="set.title">
+        <source>In turn</source>
+        <translation>A rotazione</translation>
+    </message>
+    <message id="set.turn">
+        <source>%1 · next: %2</source>
+        <translation>%1 · poi: %2</translation>
+    </message>
+    <message id="set.turn-spoken">
+        <source>Now %1: %2</source>
+        <translation>Ora %1: %2</translation>
     </message>
     <message id="settings.day-opening.as-left">
         <source>Where you left off</source>

@@ -4,29 +4,10 @@
 #include "models/text/formatter.h"
 #include "models/text/passage_about.h"
 #include "models/text/run_kind_words.h"
+#include "models/text/sitting_words.h"
 #include "text/passage_title.h"
 
-#include <QStringList>
-
-#include <set>
-
 namespace piolo::models {
-
-namespace {
-
-/// "1 missed in bar 42": as many bars as fit in a line.
-QString missedIn(const QString& missed, const std::set<std::int32_t>& bars) {
-    constexpr std::size_t most = 4;
-    if (bars.empty() || bars.size() > most) return missed;
-    QStringList numbers;
-    for (const std::int32_t bar : bars) numbers << QString::number(bar);
-    const QString where = numbers.size() == 1
-                              ? qtTrId("log.line.bar").arg(numbers.front())
-                              : qtTrId("log.line.bars").arg(numbers.join(QStringLiteral(", ")));
-    return qtTrId("drill.sitting.where").arg(missed, where);
-}
-
-} // namespace
 
 DrillText::DrillText(const practice::PracticeBook& book, const practice::DrillControl& control,
                      QObject* parent)
@@ -95,13 +76,8 @@ QString DrillText::search() const {
 }
 
 QString DrillText::sitting() const {
-    const practice::SittingFigures figures = control_.sitting();
-    if (figures.runs() == 0 || control_.state() != practice::DrillControl::State::stopped) return {};
-    QStringList parts;
-    if (figures.clean > 0) parts << qtTrId("log.line.count-clean").arg(figures.clean);
-    if (figures.missed > 0)
-        parts << missedIn(qtTrId("log.line.count-missed").arg(figures.missed), figures.missedBars);
-    return qtTrId("drill.sitting", figures.runs()).arg(parts.join(QStringLiteral(", ")));
+    const bool stopped = control_.state() == practice::DrillControl::State::stopped;
+    return stopped ? sittingWords(control_.sitting()) : QString();
 }
 
 QString DrillText::apart() const { return apartLine(control_.kind()); }

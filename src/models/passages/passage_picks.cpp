@@ -1,13 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/passages/passage_picks.h"
 
-#include "models/passages/passage_row.h"
 #include "models/text/formatter.h"
 #include "models/text/id_text.h"
-#include "text/one_line.h"
 
 #include <algorithm>
-#include <map>
 
 namespace piolo::models {
 
@@ -21,7 +18,7 @@ int PassagePicks::rowCount(const QModelIndex& parent) const { return parent.isVa
 
 QVariant PassagePicks::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
-    const Row& row = rows_[static_cast<std::size_t>(index.row())];
+    const PickRow& row = rows_[static_cast<std::size_t>(index.row())];
     switch (role) {
     case Qt::DisplayRole:
     case TitleRole:
@@ -45,7 +42,7 @@ QString PassagePicks::words() const {
 
 std::vector<Id> PassagePicks::ids() const {
     std::vector<Id> ids;
-    for (const Row& row : rows_)
+    for (const PickRow& row : rows_)
         if (picked_.contains(row.id)) ids.push_back(row.id);
     return ids;
 }
@@ -69,40 +66,25 @@ void PassagePicks::pick(int row, bool on) {
 void PassagePicks::pickAll(bool on) {
     picked_.clear();
     if (on)
-        for (const Row& row : rows_) picked_.insert(row.id);
+        for (const PickRow& row : rows_) picked_.insert(row.id);
     announce();
 }
 
 void PassagePicks::pickOnly(const QString& passage) {
     const Id id = idOf(passage);
     picked_.clear();
-    if (std::any_of(rows_.begin(), rows_.end(), [&](const Row& row) { return row.id == id; }))
+    if (std::any_of(rows_.begin(), rows_.end(), [&](const PickRow& row) { return row.id == id; }))
         picked_.insert(id);
     announce();
 }
 
 void PassagePicks::refresh() {
-    const Notebook& notebook = book_.notebook();
-    std::map<Id, Piece> pieces;
-    for (const Piece& piece : notebook.pieces(true)) pieces.emplace(piece.id, piece);
-    std::vector<PassageRow> ordered;
-    for (const Id id : notebook.passages()) {
-        const PassageRecord& record = *notebook.passage(id);
-        const auto piece = pieces.find(record.passage.title.piece);
-        ordered.push_back(rowOf(record, piece == pieces.end() ? nullptr : &piece->second, notebook.settings(),
-                                book_.today()));
-    }
-    std::sort(ordered.begin(), ordered.end(),
-              [](const PassageRow& a, const PassageRow& b) { return comesBefore(a, b, PassageOrder::due); });
-    std::vector<Row> rows;
-    for (const PassageRow& row : ordered)
-        rows.push_back(
-            {row.id, text::onOneLine(row.title.toStdString()), text::onOneLine(row.pieceName.toStdString())});
+    std::vector<PickRow> rows = pickRows(book_);
     if (rows == rows_) return;
     beginResetModel();
     rows_ = std::move(rows);
     std::erase_if(picked_, [&](Id id) {
-        return std::none_of(rows_.begin(), rows_.end(), [&](const Row& row) { return row.id == id; });
+        return std::none_of(rows_.begin(), rows_.end(), [&](const PickRow& row) { return row.id == id; });
     });
     endResetModel();
     emit changed();

@@ -7,6 +7,7 @@
 #include <QString>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/passages/pick_rows.h"
 #include "practice/log/practice_book.h"
 
 #include <unordered_set>
@@ -47,16 +48,11 @@ signals:
     void changed();
 
 private:
-    struct Row {
-        Id id;
-        QString title, piece;
-        bool operator==(const Row&) const = default;
-    };
     void refresh();
     void announce();
 
     practice::PracticeBook& book_;
-    std::vector<Row> rows_;
+    std::vector<PickRow> rows_;
     std::unordered_set<Id> picked_;
 };
 

@@ -28,6 +28,7 @@ bool KeyDispatch::marksAtOnce() const {
 
 void KeyDispatch::act(KeyAction action, qint64 nanos) {
     if (scope() == KeyScope::runThrough) return actInRunThrough(action);
+    if (scope() == KeyScope::set) return emit setWanted();
     switch (action) {
     case KeyAction::mark:
         return drill_.strike(nanos);
@@ -76,6 +77,7 @@ void KeyDispatch::actInRunThrough(KeyAction action) {
 void KeyDispatch::actByPedal(const practice::PedalAct& act) {
     if (scope() == KeyScope::runThrough) return runThrough_.pedal(act);
     if (scope() == KeyScope::drill) return drill_.pedal(act);
+    if (scope() == KeyScope::set && act.kind == practice::PedalAct::Kind::press) emit setWanted();
 }
 
 } // namespace piolo::models

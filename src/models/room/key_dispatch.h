@@ -39,6 +39,8 @@ public:
 
 signals:
     void nextWanted();
+    /// Start the set that is chosen.
+    void setWanted();
     /// Save the content of the passage's form, and drill it.
     void formToBeDrilled();
     /// Nothing is playing that the key could stop.

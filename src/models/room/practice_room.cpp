@@ -22,8 +22,9 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
       settings_(*book_, sound, machine_, std::move(configDir)), passages_(*book_), editor_(*book_),
       page_(*book_), log_(*book_), session_(*book_, sound, std::move(engine), reading),
       control_(*book_, sound, session_), testSound_(session_, [this] { return isQuiet(); }),
-      drill_(*book_, control_), runThroughControl_(*book_, sound), runThrough_(*book_, runThroughControl_),
-      formPicture_(*book_), drillPicture_(*book_),
+      drill_(*book_, control_), setControl_(*book_, control_), set_(*book_, setControl_),
+      runThroughControl_(*book_, sound), runThrough_(*book_, runThroughControl_), formPicture_(*book_),
+      drillPicture_(*book_),
       keys_(
           machine_.keys, [this](const auto& keys) { saveKeys(keys); }, [this] { return sound_.nowNanos(); }),
       dispatch_(control_, *drill_.listening(), runThroughControl_, *log_.figures()),
@@ -56,6 +57,8 @@ void PracticeRoom::connectKeys() {
     connect(listener, &KeyListener::pedalLost, &pedal_, &OnePedal::forget);
     connect(&pedal_, &OnePedal::acted, &dispatch_, &KeyDispatch::actByPedal);
     connect(&dispatch_, &KeyDispatch::nextWanted, this, &PracticeRoom::openNext);
+    connect(&dispatch_, &KeyDispatch::setWanted, this, &PracticeRoom::startSet);
+    connect(&setControl_, &practice::SetControl::ended, this, &PracticeRoom::showSet);
     connect(&dispatch_, &KeyDispatch::formToBeDrilled, this, &PracticeRoom::shownToBeDrilled);
     connect(&dispatch_, &KeyDispatch::nothingToStop, this, &PracticeRoom::nothingToStop);
     connect(&control_, &practice::DrillControl::wantsNext, this, &PracticeRoom::openNext);
@@ -177,6 +180,18 @@ void PracticeRoom::drillScale(bool hear) {
     if (passage.isEmpty()) return;
     openDrill(passage);
     if (hear) drill_.listening()->toggle();
+}
+
+void PracticeRoom::startSet() {
+    if (!set_.start()) return;
+    drillVisited_ = true;
+    show(QStringLiteral("drill"));
+}
+
+// What it made of each passage. A set that ended because another passage was opened leaves that one shown.
+void PracticeRoom::showSet() {
+    const bool open = setControl_.parts()[setControl_.place()].passage == control_.passage();
+    if (screen_ == QLatin1String("drill") && open) show(QStringLiteral("set"));
 }
 
 void PracticeRoom::openRunThrough(const QString& piece) {

@@ -26,12 +26,14 @@
 #include "models/room/room_notice.h"
 #include "models/room/under_way.h"
 #include "models/scales/scale_board.h"
+#include "models/set/set_model.h"
 #include "models/settings/settings_model.h"
 #include "practice/drill/drill_control.h"
 #include "practice/drill/test_sound.h"
 #include "practice/log/practice_book.h"
 #include "practice/ports/sound_port.h"
 #include "practice/run_through/run_through_control.h"
+#include "practice/set/set_control.h"
 
 #include <memory>
 #include <string>
@@ -61,6 +63,7 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(piolo::models::PaperRuns* paper READ paper CONSTANT)
     Q_PROPERTY(piolo::models::PassageExchange* exchange READ exchange CONSTANT)
     Q_PROPERTY(piolo::models::ScaleBoard* scales READ scales CONSTANT)
+    Q_PROPERTY(piolo::models::SetModel* set READ set CONSTANT)
     /// Of the passage in the editor, and of the one in the drill.
     Q_PROPERTY(piolo::models::MusicPicture* formPicture READ formPicture CONSTANT)
     Q_PROPERTY(piolo::models::MusicPicture* drillPicture READ drillPicture CONSTANT)
@@ -102,6 +105,7 @@ public:
     [[nodiscard]] MusicPicture* formPicture() { return &formPicture_; }
     [[nodiscard]] MusicPicture* drillPicture() { return &drillPicture_; }
     [[nodiscard]] ScaleBoard* scales() { return &scales_; }
+    [[nodiscard]] SetModel* set() { return &set_; }
     [[nodiscard]] practice::PracticeBook& book() { return *book_; }
     [[nodiscard]] practice::DrillSession& session() { return session_; }
     [[nodiscard]] bool readOnly() const { return book_->readOnly(); }
@@ -122,6 +126,8 @@ public:
     Q_INVOKABLE void openDrill(const QString& passage);
     /// Shows the drill with the scale chosen in the grid; `hear`: its notes are played first.
     Q_INVOKABLE void drillScale(bool hear);
+    /// Starts the chosen set and shows the drill; does nothing if too few passages are chosen.
+    Q_INVOKABLE void startSet();
     /// Shows the run-through screen for that piece (id of 32 digits).
     Q_INVOKABLE void openRunThrough(const QString& piece);
     /// Loads the passage into the editor and shows its form; `shorter`: a new passage from its first half.
@@ -162,6 +168,7 @@ private:
     void timePedal();
     void reword();
     void settle();
+    void showSet();
     void show(const QString& screen);
     [[nodiscard]] bool noPassageYet() const;
     [[nodiscard]] UnderWay::State drillUnderWay();
@@ -180,6 +187,8 @@ private:
     practice::DrillControl control_;
     practice::TestSound testSound_;
     DrillModel drill_;
+    practice::SetControl setControl_;
+    SetModel set_;
     practice::RunThroughControl runThroughControl_;
     RunThroughModel runThrough_;
     MusicPicture formPicture_;

@@ -37,6 +37,7 @@ inline constexpr std::array screenTable{
     Screen{"help", "HelpScreen", QT_TRID_NOOP("nav.help"), TabPlace::right, KeyScope::none, false, true, "?"},
     Screen{"drill", "DrillArea", nullptr, TabPlace::none, KeyScope::drill, true},
     Screen{"runThrough", "RunThroughScreen", nullptr, TabPlace::none, KeyScope::runThrough, false, false},
+    Screen{"set", "SetScreen", nullptr, TabPlace::none, KeyScope::set},
     Screen{"welcome", "WelcomeScreen", nullptr, TabPlace::none, KeyScope::none, false, false},
 };
 

@@ -184,6 +184,26 @@ TEST_CASE("a miss pressed before the next passage's first note is a late miss of
     CHECK(fixture.turns() == Order{0, 0, 1, 1});
 }
 
+TEST_CASE("at whatever moment around the end of a turn a miss is pressed, it is one of the last run") {
+    for (int steps = 0; steps < 24; ++steps) {
+        CAPTURE(steps);
+        SetFixture fixture;
+        REQUIRE(fixture.startSet(2, 1));
+        REQUIRE(fixture.playUntil(Kind::runEnded));
+        for (int step = 0; step < steps; ++step) fixture.step();
+        fixture.press();
+        fixture.play(1);
+        CHECK(fixture.onDisk<LateMissFact>().size() == 1);
+        CHECK(fixture.standingOf(0) == Standing{Tempo::bpm(80), 0});
+        CHECK(fixture.control->passage() == fixture.ids[1]);
+        CHECK(fixture.control->standing() == Standing{Tempo::bpm(96), 0});
+        fixture.playRuns(1);
+        CHECK(fixture.found.tempo == Tempo::bpm(96));
+        CHECK(fixture.found.mark == Mark::clean);
+        CHECK(fixture.turns() == Order{0, 1});
+    }
+}
+
 TEST_CASE("a press that was no miss is withdrawn from the passage it was counted for") {
     SetFixture fixture;
     REQUIRE(fixture.startSet(2, 2));
