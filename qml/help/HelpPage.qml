@@ -7,6 +7,8 @@ ScrollColumn {
 
     required property string title
     required property HelpChapter chapter
+    /// Its title is at its head, because it is nowhere else.
+    property bool titled: true
 
     readonly property real measure: Math.min(width - 40, 820)
 
@@ -21,6 +23,7 @@ ScrollColumn {
     InkText {
         x: 12
         width: page.measure
+        visible: page.titled
         text: page.title
         font.pixelSize: Theme.heading
         font.weight: Font.DemiBold

@@ -63,6 +63,7 @@ FocusScope {
         anchors.topMargin: 4
         anchors.bottomMargin: 4
         focus: true
+        titled: !screen.narrow
         title: screen.chapters[screen.current].title
         chapter: (content.item as HelpChapter) ?? blank
     }
