@@ -1990,7 +1990,7 @@
     </message>
     <message id="help.set.what.stop">
         <source>When you stop, one line for each passage says how its runs went.</source>
-        <translation>Wenn du stoppst, sagt eine Zeile zu jeder Stelle, wie ihre Durchläufe waren.</translation>
+        <translation>Wenn du anhältst, sagt eine Zeile zu jeder Stelle, wie ihre Durchläufe waren.</translation>
     </message>
     <message id="help.set.what.tones">
         <source>Before its count-in, each passage is announced by as many short, soft tones as its place in the set, and its title is shown in large letters.</source>
@@ -1998,11 +1998,11 @@
     </message>
     <message id="help.set.what.turns">
         <source>A set takes two to four passages in turn: so many runs or minutes of each, round and round until you stop. A turn ends with a run, never inside one.</source>
-        <translation>Zwei bis vier Stellen wechseln sich ab: so viele Durchläufe oder Minuten von jeder, immer reihum, bis du stoppst. Gewechselt wird am Ende eines Durchlaufs, nie mittendrin.</translation>
+        <translation>Zwei bis vier Stellen wechseln sich ab: so viele Durchläufe oder Minuten von jeder, immer reihum, bis du anhältst. Gewechselt wird am Ende eines Durchlaufs, nie mittendrin.</translation>
     </message>
     <message id="help.set.why.studies">
         <source>Ten clarinettists practised one piece at a stretch and another in turns of three minutes. Where judges rated the two differently, the turns were ahead, though not for every judge. Of 41 beginners, those who had practised in mixed order played faster a day later, but no more accurately. Another study of beginners found no difference.</source>
-        <translation>Zehn Klarinettisten übten ein Stück am Stück und ein anderes abwechselnd, je drei Minuten. Wo die Jury verschieden urteilte, lag das Abwechseln vorn, aber nicht bei allen Juroren. Von 41 Anfängern spielten die, die in gemischter Reihenfolge geübt hatten, einen Tag später schneller, aber nicht genauer. Eine andere Studie mit Anfängern fand keinen Unterschied.</translation>
+        <translation>Zehn Klarinettisten übten ein Stück in einem Zug und ein anderes im Wechsel, je drei Minuten. Wo die Jury verschieden urteilte, lag das Abwechseln vorn, aber nicht bei allen Juroren. Von 41 Anfängern spielten die, die in gemischter Reihenfolge geübt hatten, einen Tag später schneller, aber nicht genauer. Eine andere Studie mit Anfängern fand keinen Unterschied.</translation>
     </message>
     <message id="help.set.why.tomorrow">
         <source>Judge it by the first run tomorrow, not by the last one today.</source>

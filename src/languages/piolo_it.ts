@@ -1990,7 +1990,7 @@
     </message>
     <message id="help.set.what.stop">
         <source>When you stop, one line for each passage says how its runs went.</source>
-        <translation>Quando fermi, una riga per ogni passaggio dice com&apos;è andata.</translation>
+        <translation>Quando ti fermi, una riga per ogni passaggio dice com&apos;è andata.</translation>
     </message>
     <message id="help.set.what.tones">
         <source>Before its count-in, each passage is announced by as many short, soft tones as its place in the set, and its title is shown in large letters.</source>
@@ -1998,7 +1998,7 @@
     </message>
     <message id="help.set.what.turns">
         <source>A set takes two to four passages in turn: so many runs or minutes of each, round and round until you stop. A turn ends with a run, never inside one.</source>
-        <translation>Da due a quattro passaggi si alternano: tante ripetizioni o tanti minuti ciascuno, a rotazione, finché non fermi. Il cambio avviene alla fine di una ripetizione, mai a metà.</translation>
+        <translation>Da due a quattro passaggi si alternano: tante ripetizioni o tanti minuti ciascuno, a rotazione, finché non ti fermi. Il cambio avviene alla fine di una ripetizione, mai a metà.</translation>
     </message>
     <message id="help.set.why.studies">
         <source>Ten clarinettists practised one piece at a stretch and another in turns of three minutes. Where judges rated the two differently, the turns were ahead, though not for every judge. Of 41 beginners, those who had practised in mixed order played faster a day later, but no more accurately. Another study of beginners found no difference.</source>
