@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Practice on paper and passage files, by mouse and keys.
-#include "accessible_walk.h"
-#include "screen_shots.h"
+#include "../accessible_walk.h"
+#include "../screen_shots.h"
 
 #include <doctest/doctest.h>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "accessible_walk.h"
+#include "../accessible_walk.h"
+#include "../screen_fixture.h"
 #include "models/room/screen.h"
-#include "screen_fixture.h"
 
 #include <doctest/doctest.h>
 

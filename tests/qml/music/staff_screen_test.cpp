@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The drill of a passage with known notes: its staff while stopped, while heard and while played.
-#include "accessible_walk.h"
-#include "screen_shots.h"
+#include "../accessible_walk.h"
+#include "../screen_shots.h"
 
 #include <doctest/doctest.h>
 

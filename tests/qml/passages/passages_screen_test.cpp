@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The passages' screens by mouse and keys: input is checked, kept, saved, and can be undone.
-#include "screen_shots.h"
+#include "../screen_shots.h"
 
 #include <doctest/doctest.h>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A set from choosing its passages to what it made of them, by keys, by mouse and by touch.
-#include "screen_fixture.h"
+#include "../screen_fixture.h"
 
 #include <doctest/doctest.h>
 

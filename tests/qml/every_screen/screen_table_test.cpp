@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Compares the table of screens with what is made from it.
+#include "../screen_fixture.h"
 #include "models/keys/key_action.h"
 #include "models/room/help_chapter.h"
 #include "models/room/screen.h"
-#include "screen_fixture.h"
 
 #include <doctest/doctest.h>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Hearing the notes of a passage first, with keys alone.
-#include "accessible_walk.h"
-#include "screen_fixture.h"
+#include "../accessible_walk.h"
+#include "../screen_fixture.h"
 
 #include <doctest/doctest.h>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Pictures of every screen for viewing, in the build folder's shots/.
+#include "../screen_shots.h"
 #include "models/room/screen.h"
-#include "screen_shots.h"
 
 #include <doctest/doctest.h>
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Measures the contrast of every text of every screen with its background on the pictures: WCAG 2.2, success
 // criterion 1.4.3 (AA).
-#include "contrast.h"
+#include "../contrast.h"
+#include "../screen_fixture.h"
 #include "models/room/screen.h"
-#include "screen_fixture.h"
 
 #include <doctest/doctest.h>
 

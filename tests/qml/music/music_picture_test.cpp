@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The picture of the music by mouse and keys: added, framed, shown during the drill, and missing.
-#include "../pictures/test_sheet.h"
-#include "accessible_walk.h"
+#include "../../pictures/test_sheet.h"
+#include "../accessible_walk.h"
+#include "../screen_shots.h"
 #include "models/pictures/music_picture.h"
-#include "screen_shots.h"
 
 #include <doctest/doctest.h>
 

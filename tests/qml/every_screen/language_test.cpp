@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The screens in every language.
+#include "../screen_fixture.h"
+#include "../spoken_language.h"
+#include "../text_walk.h"
 #include "models/room/help_chapter.h"
 #include "models/room/screen.h"
 #include "models/settings/language.h"
 #include "models/settings/language_table.h"
-#include "screen_fixture.h"
-#include "spoken_language.h"
-#include "text_walk.h"
 
 #include <doctest/doctest.h>
 
