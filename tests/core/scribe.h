@@ -4,6 +4,7 @@
 
 #include "core/history/notebook.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -73,6 +74,7 @@ public:
     }
     Id late(Id run) { return add(LateMissFact{passage, run}); }
     Id doubt(std::vector<Id> runs) { return add(DoubtFact{passage, std::move(runs)}); }
+    Id correct(Id fact, std::optional<Mark> mark = {}) { return add(CorrectionFact{passage, fact, mark}); }
     Id back(Id retracts) { return add(BackFact{passage, retracts}); }
     /// Takes back what `back` on this device would retract.
     Id back() {

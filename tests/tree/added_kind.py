@@ -79,7 +79,7 @@ def main(compiler, source):
         kinds = (src / "core/facts/fact_body.h").read_text(encoding="utf-8")
         kinds = planted(kinds, '#include "core/facts/removal_fact.h"\n',
                         '#include "core/facts/reed_fact.h"\n#include "core/facts/removal_fact.h"\n')
-        (facts / "fact_body.h").write_text(planted(kinds, "PictureFact>;", "PictureFact, ReedFact>;"), encoding="utf-8")
+        (facts / "fact_body.h").write_text(planted(kinds, "CorrectionFact>;", "CorrectionFact, ReedFact>;"), encoding="utf-8")
 
         def compiled(path, *more):
             command = [compiler, "-std=gnu++20", "-O0", "-w", f"-I{scratch}", f"-I{src}", *more, str(path)]

@@ -10,8 +10,9 @@
 
 namespace piolo {
 
-/// Retracts the fact named: a run, a late miss, a doubt, a tempo, an edit, a stage or a note of the same
-/// passage, or a run-through of a piece. It has no effect on another back.
+/// Retracts the fact named: a run, a late miss, a doubt, a correction, a tempo, an edit, a stage or a note of
+/// the same passage, or a run-through of a piece. It has no effect on another back. A correction that stands
+/// after it brings the fact back.
 struct BackFact {
     static constexpr std::string_view kindName = "back";
     static constexpr FactRole role = FactRole::takesBack;

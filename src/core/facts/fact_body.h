@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/facts/back_fact.h"
+#include "core/facts/correction_fact.h"
 #include "core/facts/doubt_fact.h"
 #include "core/facts/felt_beat_fact.h"
 #include "core/facts/late_miss_fact.h"
@@ -26,9 +27,9 @@
 
 namespace piolo {
 
-using FactBody =
-    std::variant<RunFact, LateMissFact, DoubtFact, TempoFact, BackFact, PassageFact, PieceFact, RemovalFact,
-                 SettingsFact, StageFact, NoteFact, RunThroughFact, FeltBeatFact, PictureFact>;
+using FactBody = std::variant<RunFact, LateMissFact, DoubtFact, TempoFact, BackFact, PassageFact, PieceFact,
+                              RemovalFact, SettingsFact, StageFact, NoteFact, RunThroughFact, FeltBeatFact,
+                              PictureFact, CorrectionFact>;
 inline constexpr std::size_t kindCount = std::variant_size_v<FactBody>;
 
 /// A kind that belongs to a passage.

@@ -31,7 +31,8 @@ struct Entry {
     Mark mark = Mark::clean;      ///< of a run of any kind
     Reason reason = Reason::none;
     std::int64_t millis = 0;
-    bool late = false; ///< missed by a late miss
+    bool late = false;      ///< missed by a late miss
+    bool corrected = false; ///< the player gave it another mark afterwards
     bool fullStreak = false;
     Standing before;
     Standing after;

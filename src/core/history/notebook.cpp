@@ -88,7 +88,6 @@ void Notebook::Body::open(const std::shared_ptr<const StoredHistory>& history) {
     passages.reserve(digests.size());
     for (std::size_t place = 0; place < digests.size(); ++place)
         passages.try_emplace(digests[place].passage, stored, place);
-    for (const Id retracted : stored->retracted()) runThroughs.retract(retracted);
     for (Fact& fact : stored->otherFacts()) keep(std::move(fact));
 }
 
@@ -98,7 +97,6 @@ void Notebook::Body::keep(Fact&& fact) {
 }
 
 bool Notebook::Body::add(const Fact& fact) {
-    if (const auto* back = std::get_if<BackFact>(&fact.body)) runThroughs.retract(back->retracts);
     return std::visit(ForKinds{[&](const PieceFact& piece) {
                                    shelf.add(fact, piece);
                                    return false;
@@ -194,11 +192,23 @@ std::vector<Id> Notebook::find(std::string_view idOrTitle) const {
 
 const PracticeSettings& Notebook::settings() const { return body_->settings; }
 
-std::vector<RunThrough> Notebook::runThroughs(Id piece) const { return body_->runThroughs.of(piece); }
+// Backs and corrections of run-throughs name the piece where others name their passage.
+std::vector<RunThrough> Notebook::runThroughs(Id piece) const {
+    std::vector<RunThrough> throughs = body_->runThroughs.of(piece);
+    PassageHistory* const said = throughs.empty() ? nullptr : body_->history(piece);
+    if (said != nullptr)
+        std::erase_if(throughs, [&](const RunThrough& through) { return said->retracts(through.id); });
+    return throughs;
+}
 
 Id Notebook::backTarget(Id passage, std::string_view device) const {
     PassageHistory* const history = body_->history(passage);
     return history == nullptr ? Id{} : history->backTarget(device);
+}
+
+const FactBody* Notebook::body(Id passage, Id fact) const {
+    PassageHistory* const history = body_->history(passage);
+    return history == nullptr ? nullptr : history->body(fact);
 }
 
 DayFigures Notebook::day(Date date, Id passage) const {

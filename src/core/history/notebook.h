@@ -19,7 +19,8 @@ namespace piolo {
 class StoredHistory;
 
 /// Grows by facts; belongs to one thread. A fact that is the last of its passage costs one step at the next
-/// reading; one that arrives late or corrects (back, late miss, doubt) costs a refold of that passage.
+/// reading; one that arrives late or corrects (back, late miss, doubt, correction) costs a refold of that
+/// passage.
 ///
 /// How a passage is folded, where the rule itself is silent:
 /// - The first fact with tempi sets the standing to its start. An edit moves the standing to the new start as
@@ -28,10 +29,13 @@ class StoredHistory;
 /// - Tempi hold from the beginning: runs that stand before the first tempi are folded by those.
 /// - The first run or tempo of another local date than the last one starts the streak at 0, runs of
 ///   every kind and void ones too.
-/// - A doubt makes its runs void, also those that were missed; a late miss makes only clean ones missed.
+/// - A doubt makes its runs void, also those that were missed; a late miss makes only clean ones missed. A
+///   correction's mark replaces what stands before it in the order. Every run keeps the tempo at which it was
+///   played, whatever becomes of the marks before it.
+/// - Of backs and corrections that name a fact, the last one in the order decides whether it counts.
 /// - Another articulation or rhythm starts the streak at 0.
 /// - A felt beat converts all that is known of the passage's tempi, entries included (core/felt_beat.h).
-/// - Backs, late misses and doubts work inside their own passage.
+/// - Backs, late misses, doubts and corrections work inside their own passage.
 class Notebook {
 public:
     Notebook();
@@ -69,8 +73,11 @@ public:
     [[nodiscard]] std::vector<RunThrough> runThroughs(Id piece) const;
 
     /// What `back` on `device` would retract: the newest unretracted mark (a run of any kind that is not
-    /// void, a late miss, a doubt) or hand-set tempo of that passage made on that device. None: nothing left.
+    /// void, a late miss, a doubt, a correction) or hand-set tempo of that passage made on that device. None:
+    /// nothing left.
     [[nodiscard]] Id backTarget(Id passage, std::string_view device) const;
+    /// The content of a fact about that passage; null if it is not known. Valid until the next add().
+    [[nodiscard]] const FactBody* body(Id passage, Id fact) const;
     /// The figures of one day; `passage` none: all passages.
     [[nodiscard]] DayFigures day(Date date, Id passage) const;
     /// The tempo at which `date` opens this passage, or nothing when it was played or opened on that date

@@ -10,25 +10,67 @@ namespace piolo {
 
 namespace {
 
+/// The mark as recorded, or as the player corrected it.
+Mark markSaid(Id id, Mark recorded, const Corrections& corrections) {
+    const auto corrected = corrections.marks.find(id);
+    return corrected == corrections.marks.end() ? recorded : corrected->second;
+}
+
 /// The mark as it counts now: a doubt makes any run void, a late miss makes a clean one missed.
-Mark markNow(Id id, Mark recorded, const Corrections& corrections) {
+Mark markNow(Id id, Mark said, const Corrections& corrections) {
     if (corrections.doubted.contains(id)) return Mark::voided;
-    if (recorded == Mark::clean && corrections.missed.contains(id)) return Mark::missed;
-    return recorded;
+    if (said == Mark::clean && corrections.missed.contains(id)) return Mark::missed;
+    return said;
+}
+
+/// The ids of the corrections, and of everything that a back names.
+struct Backs {
+    std::unordered_set<Id> corrections;
+    std::unordered_set<Id> named;
+
+    explicit Backs(std::span<const Fact* const> facts) {
+        for (const Fact* fact : facts) {
+            if (const auto* back = std::get_if<BackFact>(&fact->body)) named.insert(back->retracts);
+            if (std::holds_alternative<CorrectionFact>(fact->body)) corrections.insert(fact->id);
+        }
+    }
+    /// The correction, if it counts and does not name another one.
+    [[nodiscard]] const CorrectionFact* correction(const Fact& fact) const {
+        const auto* const correction = std::get_if<CorrectionFact>(&fact.body);
+        if (correction == nullptr || named.contains(fact.id)) return nullptr;
+        return corrections.contains(correction->corrects) ? nullptr : correction;
+    }
+};
+
+std::unordered_set<Id> retractedIn(std::span<const Fact* const> facts, const Backs& backs) {
+    if (backs.corrections.empty()) return backs.named;
+    std::unordered_set<Id> retracted;
+    for (const Fact* fact : facts) {
+        if (const auto* back = std::get_if<BackFact>(&fact->body)) retracted.insert(back->retracts);
+        if (const auto* correction = backs.correction(*fact)) retracted.erase(correction->corrects);
+    }
+    return retracted;
+}
+
+void correct(const CorrectionFact& correction, Corrections& corrections) {
+    if (!correction.mark) return;
+    corrections.marks[correction.corrects] = *correction.mark;
+    corrections.missed.erase(correction.corrects);
+    corrections.doubted.erase(correction.corrects);
 }
 
 } // namespace
 
 Corrections correctionsOf(std::span<const Fact* const> facts) {
+    const Backs backs(facts);
     Corrections corrections;
-    for (const Fact* fact : facts)
-        if (const auto* back = std::get_if<BackFact>(&fact->body))
-            corrections.retracted.insert(back->retracts);
+    corrections.retracted = retractedIn(facts, backs);
     for (const Fact* fact : facts) {
         if (corrections.retracted.contains(fact->id)) continue;
         if (const auto* late = std::get_if<LateMissFact>(&fact->body)) corrections.missed.insert(late->run);
         if (const auto* doubt = std::get_if<DoubtFact>(&fact->body))
             corrections.doubted.insert(doubt->runs.begin(), doubt->runs.end());
+        if (const auto* correction = backs.correction(*fact)) correct(*correction, corrections);
     }
     return corrections;
 }
@@ -50,6 +92,7 @@ void PassageFold::add(const Fact& fact, const Corrections& corrections) {
             [&](const PictureFact& shown) { record_.picture = shown.picture; },
             [&](const LateMissFact& late) { gathered(late); },
             [&](const DoubtFact& doubt) { gathered(doubt); }, [&](const BackFact& back) { gathered(back); },
+            [&](const CorrectionFact& correction) { gathered(correction); },
             [](const NotOfAPassage auto& /*fact*/) {}},
         fact.body);
 }
@@ -66,12 +109,16 @@ void PassageFold::run(const Fact& fact, const RunFact& run, const Corrections& c
     entry.at = fact.at;
     entry.kind = entryKind(run.kind);
     entry.tempo = run.tempo;
-    entry.mark = markNow(fact.id, run.mark, corrections);
-    entry.reason = run.reason;
+    const Mark said = markSaid(fact.id, run.mark, corrections);
+    entry.mark = markNow(fact.id, said, corrections);
     entry.millis = run.millis;
-    entry.late = entry.mark == Mark::missed && run.mark == Mark::clean;
+    entry.late = entry.mark == Mark::missed && said == Mark::clean;
+    entry.corrected = said != run.mark;
     entry.before = record_.standing;
-    entry.spots = run.spots;
+    // As if it had been marked so from the beginning: it was not cut short, and if clean, not missed
+    // anywhere.
+    if (!entry.corrected) entry.reason = run.reason;
+    if (!entry.corrected || said == Mark::missed) entry.spots = run.spots;
     entry.articulation = record_.passage.manner.articulation;
     entry.rhythm = record_.passage.manner.rhythm;
     entry.entered = run.entered;

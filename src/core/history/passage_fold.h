@@ -4,19 +4,22 @@
 
 #include "core/history/notebook.h"
 
+#include <unordered_map>
 #include <unordered_set>
 
 namespace piolo {
 
-/// What later facts say about earlier ones, collected before folding.
+/// What facts say about others, collected before folding.
 struct Corrections {
     std::unordered_set<Id> retracted;
-    std::unordered_set<Id> missed;  ///< runs with a late miss that is not retracted
-    std::unordered_set<Id> doubted; ///< runs with a doubt that is not retracted
+    std::unordered_set<Id> missed;      ///< runs with a late miss that counts
+    std::unordered_set<Id> doubted;     ///< runs with a doubt that counts
+    std::unordered_map<Id, Mark> marks; ///< of runs whose mark was corrected
 };
 
-/// All corrections made by `facts`, in any order. A back that names another back has no effect: backs are
-/// never looked up among the retracted facts.
+/// All corrections made by `facts`, which are in order: of backs and corrections that name a fact, the last
+/// one decides whether it counts; of late misses, doubts and marks, each applies to what stands before it. A
+/// back that names another back has no effect, nor has a correction that names a back or a correction.
 [[nodiscard]] Corrections correctionsOf(std::span<const Fact* const> facts);
 
 /// Builds a record from facts that come in order.

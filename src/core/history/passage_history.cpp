@@ -138,6 +138,19 @@ Id PassageHistory::backTarget(std::string_view device) {
     return {};
 }
 
+bool PassageHistory::retracts(Id fact) {
+    fetch();
+    fold();
+    return corrections_.retracted.contains(fact);
+}
+
+const FactBody* PassageHistory::body(Id fact) {
+    fetch();
+    const auto found =
+        std::find_if(facts_.rbegin(), facts_.rend(), [fact](const Fact* its) { return its->id == fact; });
+    return found == facts_.rend() ? nullptr : &(*found)->body;
+}
+
 bool PassageHistory::opened(Date date) {
     if (!reaches(date)) return false;
     fetch();

@@ -37,6 +37,10 @@ public:
     PassageDigest digest();
     /// What a `back` on `device` would retract; none if nothing is left.
     Id backTarget(std::string_view device);
+    /// True if that fact was taken back and not put back, by facts of this history.
+    bool retracts(Id fact);
+    /// The content of that fact; null if it is not one of these. Valid until the next add().
+    const FactBody* body(Id fact);
     /// True if `date` needs no opening: it has a run or tempo, or its opening was taken back.
     bool opened(Date date);
     /// False: there is certainly no run or tempo of that date among the facts. True: there may be one. Folds

@@ -15,8 +15,7 @@ std::vector<RunThrough> RunThroughs::of(Id piece) const {
     const auto found = pieces_.find(piece);
     if (found == pieces_.end()) return list;
     for (const Fact& fact : found->second)
-        if (!retracted_.contains(fact.id))
-            list.push_back({fact.id, fact.at, std::get<RunThroughFact>(fact.body)});
+        list.push_back({fact.id, fact.at, std::get<RunThroughFact>(fact.body)});
     return list;
 }
 

@@ -5,7 +5,6 @@
 #include "core/history/fact.h"
 
 #include <unordered_map>
-#include <unordered_set>
 #include <vector>
 
 namespace piolo {
@@ -20,13 +19,11 @@ struct RunThrough {
 class RunThroughs {
 public:
     void add(const Fact& fact, const RunThroughFact& played);
-    void retract(Id runThrough) { retracted_.insert(runThrough); }
-    /// The run-throughs of a piece, oldest first, without those taken back.
+    /// All run-throughs of a piece, oldest first, also those taken back.
     [[nodiscard]] std::vector<RunThrough> of(Id piece) const;
 
 private:
     std::unordered_map<Id, std::vector<Fact>> pieces_; ///< in order
-    std::unordered_set<Id> retracted_;
 };
 
 /// True if it was finished, with no stop in these bars (the piece's own numbers, both inclusive) and none in

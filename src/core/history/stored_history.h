@@ -38,8 +38,6 @@ public:
     [[nodiscard]] virtual std::vector<Fact> facts(std::size_t place) const = 0;
     /// The facts that are not about a passage.
     [[nodiscard]] virtual std::vector<Fact> otherFacts() const = 0;
-    /// Everything retracted by a back.
-    [[nodiscard]] virtual std::vector<Id> retracted() const = 0;
 };
 
 } // namespace piolo

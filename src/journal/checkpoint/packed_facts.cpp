@@ -64,7 +64,7 @@ public:
         Packer packer;
         packer(ids_.size());
         packer.raw(ids_.bytes());
-        packer(devices_.names(), chunks_, retracted_, others_);
+        packer(devices_.names(), chunks_, others_);
         packer.raw(other_.take());
         packer.raw(bytes_.take());
         return packer.take();
@@ -80,7 +80,6 @@ private:
         for (const Fact& fact : facts) {
             if (!known.keep(fact.id, 0).second) continue;
             ids.push_back(fact.id);
-            if (const auto* back = std::get_if<BackFact>(&fact.body)) retracted_.push_back(back->retracts);
             const Id passage = passageOf(fact.body);
             (passage.isNone() ? others : passages[passage]).push_back(&fact);
         }
@@ -111,7 +110,6 @@ private:
     SortedIds ids_;
     DeviceNames devices_;
     std::vector<Chunk> chunks_;
-    std::vector<Id> retracted_;
     std::size_t others_ = 0;
     Packer other_; ///< the facts that are not about a passage
     Packer bytes_; ///< the facts about each passage
@@ -128,7 +126,7 @@ public:
         unpacker(ids);
         ids_ = SortedIds(unpacker.raw(std::uint64_t{ids} * sizeof(Id)));
         std::vector<std::string> names;
-        unpacker(names, chunks_, retracted_, otherCount_);
+        unpacker(names, chunks_, otherCount_);
         devices_ = DeviceNames(std::move(names));
         for (std::size_t left = otherCount_; left > 0 && unpacker.fits(); --left) {
             auto fact = unpackFact(unpacker, {}, ids_, devices_);
@@ -142,7 +140,6 @@ public:
     [[nodiscard]] bool knows(Id fact) const override { return ids_.find(fact).has_value(); }
     [[nodiscard]] const std::vector<PassageDigest>& passages() const override { return digests_; }
     [[nodiscard]] std::vector<Fact> otherFacts() const override { return others_; }
-    [[nodiscard]] std::vector<Id> retracted() const override { return retracted_; }
 
     [[nodiscard]] std::vector<Fact> facts(std::size_t place) const override {
         const Chunk& chunk = chunks_[place];
@@ -181,7 +178,6 @@ private:
     DeviceNames devices_;
     std::vector<Chunk> chunks_;
     std::vector<PassageDigest> digests_;
-    std::vector<Id> retracted_;
     std::size_t otherCount_ = 0;
     std::vector<Fact> others_;
 };

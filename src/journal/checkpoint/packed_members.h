@@ -48,10 +48,10 @@ void packed(P& with, T& marks) {
 }
 template <typename P, journal::Either<Entry> T>
 void packed(P& with, T& entry) {
-    auto& [id, at, kind, tempo, mark, reason, millis, late, fullStreak, before, after, spots, articulation,
-           rhythm, entered] = entry;
-    with(id, at, kind, tempo, mark, reason, millis, late, fullStreak, before, after, spots, articulation,
-         rhythm, entered);
+    auto& [id, at, kind, tempo, mark, reason, millis, late, corrected, fullStreak, before, after, spots,
+           articulation, rhythm, entered] = entry;
+    with(id, at, kind, tempo, mark, reason, millis, late, corrected, fullStreak, before, after, spots,
+         articulation, rhythm, entered);
 }
 /// The passage of a record is packed separately, as the fact that would create it; its entries are made from
 /// the facts.

@@ -17,6 +17,7 @@ class NaiveModel {
 public:
     struct Row {
         Id id;
+        Mark mark = Mark::clean;
         std::int32_t tempo = 0;
         std::int32_t streak = 0;
     };
@@ -40,24 +41,45 @@ public:
     [[nodiscard]] bool spared() const { return misses_ == 1; }
 
 private:
-    [[nodiscard]] bool retracted(Id id) const {
+    [[nodiscard]] bool isCorrection(Id id) const {
+        return std::any_of(facts_.begin(), facts_.end(), [&](const Fact& fact) {
+            return fact.id == id && std::holds_alternative<CorrectionFact>(fact.body);
+        });
+    }
+    [[nodiscard]] bool named(Id id) const {
         return std::any_of(facts_.begin(), facts_.end(), [&](const Fact& fact) {
             const auto* back = std::get_if<BackFact>(&fact.body);
             return back != nullptr && back->retracts == id;
         });
     }
-    [[nodiscard]] bool doubted(Id id) const {
-        return std::any_of(facts_.begin(), facts_.end(), [&](const Fact& fact) {
-            const auto* doubt = std::get_if<DoubtFact>(&fact.body);
-            return doubt != nullptr && !retracted(fact.id) &&
-                   std::find(doubt->runs.begin(), doubt->runs.end(), id) != doubt->runs.end();
-        });
+    /// The correction of that fact, if it is one that counts.
+    [[nodiscard]] const CorrectionFact* correctionOf(Id id, const Fact& fact) const {
+        const auto* correction = std::get_if<CorrectionFact>(&fact.body);
+        const bool counts = correction != nullptr && correction->corrects == id && !named(fact.id);
+        return counts && !isCorrection(id) ? correction : nullptr;
     }
-    [[nodiscard]] bool lateMissed(Id id) const {
-        return std::any_of(facts_.begin(), facts_.end(), [&](const Fact& fact) {
+    /// The last word on that fact, read from the end, is a back.
+    [[nodiscard]] bool retracted(Id id) const {
+        for (auto fact = facts_.rbegin(); fact != facts_.rend(); ++fact) {
+            const auto* back = std::get_if<BackFact>(&fact->body);
+            if (back != nullptr && back->retracts == id) return true;
+            if (correctionOf(id, *fact) != nullptr) return false;
+        }
+        return false;
+    }
+    /// What was said of a run's mark, one after the other.
+    [[nodiscard]] Mark marked(Id id, Mark mark) const {
+        for (const Fact& fact : facts_) {
+            if (const CorrectionFact* correction = correctionOf(id, fact))
+                mark = correction->mark.value_or(mark);
+            if (retracted(fact.id)) continue;
             const auto* late = std::get_if<LateMissFact>(&fact.body);
-            return late != nullptr && !retracted(fact.id) && late->run == id;
-        });
+            if (late != nullptr && late->run == id && mark == Mark::clean) mark = Mark::missed;
+            const auto* doubt = std::get_if<DoubtFact>(&fact.body);
+            if (doubt != nullptr && std::count(doubt->runs.begin(), doubt->runs.end(), id) > 0)
+                mark = Mark::voided;
+        }
+        return mark;
     }
     void begin() {
         for (const Fact& fact : facts_) {
@@ -81,10 +103,11 @@ private:
             tempo = set->tempo.thousandths();
             streak = misses_ = 0;
             moved_ = true;
-        } else if (run->kind == RunKind::run && run->mark != Mark::voided && !doubted(fact.id)) {
-            play(run->tempo.thousandths(), run->mark == Mark::missed || lateMissed(fact.id));
         }
-        rows.push_back({fact.id, tempo, streak});
+        const Mark mark = run == nullptr ? Mark::clean : marked(fact.id, run->mark);
+        if (run != nullptr && run->kind == RunKind::run && mark != Mark::voided)
+            play(run->tempo.thousandths(), mark == Mark::missed);
+        rows.push_back({fact.id, mark, tempo, streak});
     }
     void play(std::int32_t at, bool missed) {
         moved_ = true;

@@ -13,8 +13,9 @@ using namespace piolo::testing;
 namespace {
 
 bool same(const Entry& a, const Entry& b) {
-    return a.id == b.id && a.kind == b.kind && a.mark == b.mark && a.late == b.late && a.tempo == b.tempo &&
-           a.fullStreak == b.fullStreak && a.before == b.before && a.after == b.after;
+    return a.id == b.id && a.kind == b.kind && a.mark == b.mark && a.late == b.late &&
+           a.corrected == b.corrected && a.tempo == b.tempo && a.fullStreak == b.fullStreak &&
+           a.before == b.before && a.after == b.after;
 }
 
 bool same(const PassageRecord* a, const PassageRecord* b) {
@@ -32,8 +33,9 @@ bool same(const PassageRecord* a, const PassageRecord* b) {
 
 bool agrees(const PassageRecord& record, const NaiveModel& model) {
     const auto sameRow = [](const Entry& entry, const NaiveModel::Row& row) {
-        return entry.id == row.id && entry.after.tempo.thousandths() == row.tempo &&
-               entry.after.streak == row.streak;
+        const bool isTempo = entry.kind == Entry::Kind::tempo;
+        return entry.id == row.id && (isTempo || entry.mark == row.mark) &&
+               entry.after.tempo.thousandths() == row.tempo && entry.after.streak == row.streak;
     };
     const auto sameSecure = [](const Secure& secure, std::int32_t tempo) {
         return secure.tempo.thousandths() == tempo;
@@ -61,6 +63,7 @@ TEST_CASE("the fold agrees with a naive second reading of the rule") {
     int secures = 0;
     int felt = 0;
     int spared = 0;
+    int corrected = 0;
     for (int round = 0; round < 400; ++round) {
         CAPTURE(seed());
         CAPTURE(round);
@@ -73,12 +76,15 @@ TEST_CASE("the fold agrees with a naive second reading of the rule") {
         felt += record->passage.music.meter.beat() == BeatUnit::quarter ? 0 : 1;
         spared += static_cast<int>(std::count_if(record->entries.begin(), record->entries.end(),
                                                  [](const Entry& entry) { return entry.after.spared; }));
+        corrected += static_cast<int>(std::count_if(record->entries.begin(), record->entries.end(),
+                                                    [](const Entry& entry) { return entry.corrected; }));
         REQUIRE(agrees(*record, NaiveModel(history.facts(), history.passage())));
     }
     CHECK(defined > 300);
     CHECK(secures > 30);
     CHECK(felt > 30);
     CHECK(spared > 30);
+    CHECK(corrected > 100);
 }
 
 TEST_CASE("the same facts in any order of arrival, some twice, give the same notebook") {
@@ -128,8 +134,10 @@ TEST_CASE("whatever is marked, taking everything back leads to where it began") 
         Scribe scribe;
         const int marks = 1 + roll(dice, 25);
         for (int mark = 0; mark < marks; ++mark) {
-            const int what = roll(dice, 6);
-            if (what == 0)
+            const int what = roll(dice, 7);
+            if (what == 6)
+                scribe.correct(scribe.clean(), Mark::missed);
+            else if (what == 0)
                 scribe.tempo(40 + roll(dice, 60));
             else if (what == 1)
                 scribe.miss();
@@ -187,6 +195,7 @@ TEST_CASE("folding ahead, in parts and in any order, changes nothing") {
                     if constexpr (requires { body.passage; }) body.passage = Id{9, passage};
                     if constexpr (requires { body.retracts; }) body.retracts.low += passage * 1'000'000;
                     if constexpr (requires { body.run; }) body.run.low += passage * 1'000'000;
+                    if constexpr (requires { body.corrects; }) body.corrects.low += passage * 1'000'000;
                 },
                 fact.body);
             facts.push_back(std::move(fact));

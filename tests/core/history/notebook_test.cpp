@@ -50,9 +50,9 @@ TEST_CASE("facts about a passage name it; others name none") {
     const Id id{7, 7};
     RunFact run;
     run.passage = id;
-    for (const FactBody& body :
-         std::vector<FactBody>{run, LateMissFact{id, {}}, DoubtFact{id, {}}, BackFact{id, {}},
-                               TempoFact{id, Tempo::bpm(60), Reason::hand}, PassageFact{id, {}, {}, {}}})
+    for (const FactBody& body : std::vector<FactBody>{
+             run, LateMissFact{id, {}}, DoubtFact{id, {}}, BackFact{id, {}}, CorrectionFact{id, {}, {}},
+             TempoFact{id, Tempo::bpm(60), Reason::hand}, PassageFact{id, {}, {}, {}}})
         CHECK(passageOf(body) == id);
     for (const FactBody& body :
          std::vector<FactBody>{PieceFact{id, {}, {}, {}}, RemovalFact{id, true}, SettingsFact{}})

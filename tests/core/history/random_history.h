@@ -77,7 +77,13 @@ private:
     }
     void another() {
         scribe_.device = roll(dice_, 3) == 0 ? "pit" : "stand";
-        switch (roll(dice_, 20)) {
+        switch (roll(dice_, 22)) {
+        case 20:
+            scribe_.correct(anyId());
+            break;
+        case 21:
+            scribe_.correct(anyId(), static_cast<Mark>(roll(dice_, 3)));
+            break;
         case 0:
             scribe_.tempo(10 + roll(dice_, 391));
             break;

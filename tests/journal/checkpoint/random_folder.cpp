@@ -20,6 +20,7 @@ void rename(Fact& fact, std::uint64_t number) {
             if constexpr (requires { body.passage; }) move(body.passage);
             if constexpr (requires { body.retracts; }) move(body.retracts);
             if constexpr (requires { body.run; }) move(body.run);
+            if constexpr (requires { body.corrects; }) move(body.corrects);
             if constexpr (requires { body.runs; })
                 for (Id& run : body.runs) move(run);
         },
@@ -55,7 +56,9 @@ std::vector<Fact> RandomFolder::more() {
     std::vector<Fact> facts = history(8);
     const std::size_t known = facts_.size();
     for (int i = 0; i < 12; ++i) {
-        Fact fact = random_.fact(static_cast<std::size_t>(testing::roll(dice_, 5)));
+        constexpr std::size_t correction = FactBody(CorrectionFact{}).index();
+        const auto kind = static_cast<std::size_t>(testing::roll(dice_, 6));
+        Fact fact = random_.fact(kind == 5 ? correction : kind);
         const Fact& about = facts_[static_cast<std::size_t>(testing::roll(dice_, static_cast<int>(known)))];
         fact.device = about.device;
         fact.order = about.order + testing::roll(dice_, 2000) - 1000;
@@ -65,6 +68,7 @@ std::vector<Fact> RandomFolder::more() {
                 if constexpr (requires { body.passage; }) body.passage = passageOf(about.body);
                 if constexpr (requires { body.retracts; }) body.retracts = about.id;
                 if constexpr (requires { body.run; }) body.run = about.id;
+                if constexpr (requires { body.corrects; }) body.corrects = about.id;
                 if constexpr (requires { body.runs; }) body.runs = {about.id};
             },
             fact.body);

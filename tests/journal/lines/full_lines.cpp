@@ -55,7 +55,8 @@ std::vector<Fact> fullFacts() {
         NoteFact{{0, 1}, {0, 2}, "Reed too hard"},
         RunThroughFact{{0, 1}, Tempo::bpm(96), 180'000, true, {{31, 44'000}}},
         FeltBeatFact{{0, 1}, BeatUnit::eighth},
-        PictureFact{{0, 1}, Picture{"0123456789abcdef0123456789abcdef.png", 100, 200, 3000, 4000}}};
+        PictureFact{{0, 1}, Picture{"0123456789abcdef0123456789abcdef.png", 100, 200, 3000, 4000}},
+        CorrectionFact{{0, 1}, {0, 2}, Mark::missed}};
     std::vector<Fact> facts;
     for (const auto& body : bodies) facts.push_back(factOf(body));
     return facts;
@@ -85,7 +86,8 @@ std::vector<Fact> sparseFacts() {
         NoteFact{{0, 1}, {0, 2}, ""},
         RunThroughFact{{0, 1}, {}, 0, false, {}},
         FeltBeatFact{{0, 1}, BeatUnit::quarter},
-        PictureFact{{0, 1}, {}}};
+        PictureFact{{0, 1}, {}},
+        CorrectionFact{{0, 1}, {0, 2}, {}}};
     std::vector<Fact> facts;
     for (const auto& body : bodies) facts.push_back(factOf(body));
     return facts;

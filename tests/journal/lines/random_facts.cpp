@@ -200,7 +200,7 @@ PictureFact RandomFacts::picture() {
 
 FactBody RandomFacts::body(std::size_t index) {
     constexpr std::array reasons{Reason::hand, Reason::newDay, Reason::offer, Reason::named};
-    static_assert(kindCount == 14, "a new kind has a case below");
+    static_assert(kindCount == 15, "a new kind has a case below");
     switch (index) {
     case 0:
         return run();
@@ -228,8 +228,11 @@ FactBody RandomFacts::body(std::size_t index) {
         return runThrough();
     case 12:
         return FeltBeatFact{id(), static_cast<BeatUnit>(number(0, 4))};
-    default:
+    case 13:
         return picture();
+    default:
+        return CorrectionFact{id(), id(),
+                              coin() ? std::optional(static_cast<Mark>(number(0, 2))) : std::nullopt};
     }
 }
 
