@@ -10,7 +10,7 @@ Item {
     property real size: 40
 
     readonly property bool missed: drill.feedback === DrillModel.Missed
-    readonly property bool neutral: drill.feedback === DrillModel.TakenBack || drill.feedback === DrillModel.NothingToTakeBack
+    readonly property bool neutral: drill.feedback === DrillModel.TakenBack || drill.feedback === DrillModel.NothingToTakeBack || drill.feedback === DrillModel.PutBack
     readonly property color ink: missed ? Theme.miss : neutral ? Theme.faint : Theme.clean
 
     readonly property string sign: missed ? "▼" : neutral ? "↶" : drill.feedback === DrillModel.Clean ? "●" : "▲"

@@ -92,6 +92,11 @@ ColumnLayout {
             onClicked: panel.drill.takeBack()
         }
     }
+    TakenBackLine {
+        Layout.fillWidth: true
+        text: panel.drill.text.takenBack
+        onPutBackWanted: panel.drill.putBack()
+    }
     InkText {
         Layout.fillWidth: true
         visible: panel.unsaved > 0

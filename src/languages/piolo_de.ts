@@ -102,6 +102,10 @@
         <source>No misses so far.</source>
         <translation>Bisher keine Fehler.</translation>
     </message>
+    <message id="breaks.none-counted">
+        <source>No run has counted so far.</source>
+        <translation>Bisher hat kein Durchlauf gezählt.</translation>
+    </message>
     <message id="breaks.not-played">
         <source>Not played yet.</source>
         <translation>Noch nicht gespielt.</translation>
@@ -827,6 +831,10 @@
     <message id="drill.verdict.nothing">
         <source>Nothing to take back</source>
         <translation>Nichts zurückzunehmen</translation>
+    </message>
+    <message id="drill.verdict.put-back">
+        <source>Put back</source>
+        <translation>Wiederhergestellt</translation>
     </message>
     <message id="drill.verdict.secure">
         <source>Secure at %1</source>
@@ -1637,8 +1645,8 @@
         <translation>anhalten</translation>
     </message>
     <message id="help.drill.key.take-back">
-        <source>take back the last mark</source>
-        <translation>die letzte Markierung zurücknehmen</translation>
+        <source>take back the last mark; after a stop, it can be put back</source>
+        <translation>die letzte Markierung zurücknehmen; nach dem Anhalten lässt sie sich wiederherstellen</translation>
     </message>
     <message id="help.drill.key.tempo">
         <source>change the tempo, while stopped</source>
@@ -1728,6 +1736,10 @@
         <source>make a passage of the bars that break</source>
         <translation>eine Stelle aus den Takten machen, in denen es hakt</translation>
     </message>
+    <message id="help.log.key.day">
+        <source>in the minutes: the figures of a day</source>
+        <translation>bei den Minuten: die Zahlen eines Tages</translation>
+    </message>
     <message id="help.log.key.days">
         <source>move through the days</source>
         <translation>durch die Tage blättern</translation>
@@ -1761,12 +1773,16 @@
         <translation>Die Kurve zeigt dein Tempo nach Tagen oder nach Durchläufen. „Wo es hakt“ zeigt die Fehler einer Stelle nach Takt und Schlag. Aus den schlimmsten Takten lässt sich dort eine kleinere Stelle machen, mit einem Takt Anlauf.</translation>
     </message>
     <message id="help.log.what.everything">
-        <source>Everything that happened, day by day: each run with its tempo, its mark and the place of a miss; tempi you set by hand; run-throughs; your notes. Marks that you take back stay visible.</source>
-        <translation>Alles, was geschah, Tag für Tag: jeder Durchlauf mit seinem Tempo, seiner Markierung und dem Ort eines Fehlers; von Hand gesetzte Tempi; Gesamtdurchläufe; deine Notizen. Zurückgenommene Markierungen bleiben sichtbar.</translation>
+        <source>Everything that happened, day by day: each run with its tempo, its mark and the place of a miss; tempi you set by hand; run-throughs; your notes. Open a line to change a mark, write a note or take a run back. What you took back can be put back.</source>
+        <translation>Alles, was geschah, Tag für Tag: jeder Durchlauf mit seinem Tempo, seiner Markierung und dem Ort eines Fehlers; von Hand gesetzte Tempi; Gesamtdurchläufe; deine Notizen. Öffne eine Zeile, um eine Markierung zu ändern, eine Notiz zu schreiben oder einen Durchlauf zurückzunehmen. Was du zurückgenommen hast, lässt sich wiederherstellen.</translation>
     </message>
     <message id="help.log.what.folder">
         <source>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file-sync service copy it, and you have everything.</source>
         <translation>Das Tagebuch liegt im Übeordner auf diesem Rechner und sonst nirgends. Nichts wird verschickt. Kopiere den Ordner oder überlass ihn deiner eigenen Dateisynchronisierung, und du hast alles.</translation>
+    </message>
+    <message id="help.log.what.worst">
+        <source>At the top are this week and last week, and the passages that went worst in the last two weeks, with the reason. Choose one to see only it.</source>
+        <translation>Oben stehen diese und die letzte Woche und die Stellen, die in den letzten zwei Wochen am schlechtesten gingen, mit dem Grund. Wähle eine, um nur sie zu sehen.</translation>
     </message>
     <message id="help.log.why.days-apart">
         <source>Practising on separate days helps you keep what you learned (Simmons 2012). A break of minutes is only rest: up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). Piolo accepts one missed day now and then and points out two in a row; that is our choice.</source>
@@ -2437,28 +2453,52 @@
         <translation>Notiz</translation>
     </message>
     <message id="log.entry.note.spoken">
-        <source>Note on the run at %1</source>
-        <translation>Notiz zum Durchlauf um %1</translation>
+        <source>Note on %1</source>
+        <translation>Notiz: %1</translation>
     </message>
     <message id="log.entry.note.title">
         <source>Note on this run</source>
         <translation>Notiz zu diesem Durchlauf</translation>
     </message>
-    <message id="log.entry.take-back">
-        <source>Take back…</source>
-        <translation>Zurücknehmen…</translation>
+    <message id="log.entry.run">
+        <source>the run at %1, %2</source>
+        <translation>Durchlauf um %1, %2</translation>
     </message>
-    <message id="log.entry.take-back.confirm">
+    <message id="log.entry.run-of">
+        <source>run %1 of %2 at %3, %4</source>
+        <translation>Durchlauf %1 von %2 um %3, %4</translation>
+    </message>
+    <message id="log.entry.run-through">
+        <source>the run-through at %1</source>
+        <translation>Gesamtdurchlauf um %1</translation>
+    </message>
+    <message id="log.entry.take-back">
         <source>Take back</source>
         <translation>Zurücknehmen</translation>
     </message>
-    <message id="log.entry.take-back.hint">
-        <source>It will count as never played. You cannot undo this.</source>
-        <translation>Es zählt dann als nie gespielt. Das lässt sich nicht rückgängig machen.</translation>
-    </message>
     <message id="log.entry.take-back.spoken">
-        <source>Take back the entry at %1</source>
-        <translation>Eintrag von %1 zurücknehmen</translation>
+        <source>Take back %1</source>
+        <translation>Zurücknehmen: %1</translation>
+    </message>
+    <message id="log.entry.tempo">
+        <source>the tempo %1 set at %2</source>
+        <translation>Tempo %1, gesetzt um %2</translation>
+    </message>
+    <message id="log.entry.was-clean">
+        <source>It was clean</source>
+        <translation>War sauber</translation>
+    </message>
+    <message id="log.entry.was-clean.spoken">
+        <source>It was clean: %1</source>
+        <translation>War sauber: %1</translation>
+    </message>
+    <message id="log.entry.was-missed">
+        <source>It was a miss</source>
+        <translation>War ein Fehler</translation>
+    </message>
+    <message id="log.entry.was-missed.spoken">
+        <source>It was a miss: %1</source>
+        <translation>War ein Fehler: %1</translation>
     </message>
     <message id="log.filter.every-passage">
         <source>all passages</source>
@@ -2548,6 +2588,10 @@
         <source>climbs to %1</source>
         <translation>steigt auf %1</translation>
     </message>
+    <message id="log.line.corrected">
+        <source>%1, changed afterwards</source>
+        <translation>%1, nachträglich geändert</translation>
+    </message>
     <message id="log.line.count-clean">
         <source>%1 clean</source>
         <translation>%1 sauber</translation>
@@ -2559,10 +2603,6 @@
     <message id="log.line.count-void">
         <source>%1 not counted</source>
         <translation>%1 nicht gezählt</translation>
-    </message>
-    <message id="log.line.day-opens">
-        <source>start of a new day</source>
-        <translation>Beginn eines neuen Tages</translation>
     </message>
     <message id="log.line.drops">
         <source>drops to %1</source>
@@ -2603,6 +2643,10 @@
     <message id="log.line.named">
         <source>start of the search for the tempo</source>
         <translation>Beginn der Temposuche</translation>
+    </message>
+    <message id="log.line.new-day">
+        <source>new day; left at %1</source>
+        <translation>neuer Tag, zuletzt %1</translation>
     </message>
     <message id="log.line.offer-taken">
         <source>suggestion accepted</source>
@@ -2699,6 +2743,34 @@
     <message id="log.title">
         <source>Practice log</source>
         <translation>Übetagebuch</translation>
+    </message>
+    <message id="log.week.figures">
+        <source>%1, %2, %3 clean</source>
+        <translation>%1, %2, %3 sauber</translation>
+    </message>
+    <message id="log.week.last">
+        <source>Last week: %1</source>
+        <translation>Letzte Woche: %1</translation>
+    </message>
+    <message id="log.week.this">
+        <source>This week: %1</source>
+        <translation>Diese Woche: %1</translation>
+    </message>
+    <message id="log.worst.clean">
+        <source>%1 of %2 clean</source>
+        <translation>%1 von %2 sauber</translation>
+    </message>
+    <message id="log.worst.clean-and-bar">
+        <source>%1, most misses in bar %2</source>
+        <translation>%1, die meisten Fehler in Takt %2</translation>
+    </message>
+    <message id="log.worst.spoken">
+        <source>%1: %2; shows only this passage</source>
+        <translation>%1: %2; zeigt nur diese Stelle</translation>
+    </message>
+    <message id="log.worst.title">
+        <source>Needs most work (last two weeks)</source>
+        <translation>Braucht am meisten Arbeit (letzte zwei Wochen)</translation>
     </message>
     <message id="manner.as-written">
         <source>as written</source>
@@ -4940,6 +5012,53 @@
     <message id="switch.use-pedal">
         <source>Use one pedal for everything</source>
         <translation>Ein Pedal für alles</translation>
+    </message>
+    <message id="taken-back.clean">
+        <source>clean run at %1</source>
+        <translation>sauberer Durchlauf bei %1</translation>
+    </message>
+    <message id="taken-back.doubt" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%n Durchlauf, der nicht sauber war</numerusform>
+            <numerusform>%n Durchläufe, die nicht sauber waren</numerusform>
+        </translation>
+    </message>
+    <message id="taken-back.late">
+        <source>miss after the run at %1</source>
+        <translation>Fehler nach dem Durchlauf bei %1</translation>
+    </message>
+    <message id="taken-back.line">
+        <source>Taken back: %1</source>
+        <translation>Zurückgenommen: %1</translation>
+    </message>
+    <message id="taken-back.mark">
+        <source>changed mark of the run at %1</source>
+        <translation>geänderte Markierung des Durchlaufs bei %1</translation>
+    </message>
+    <message id="taken-back.missed">
+        <source>miss at %1</source>
+        <translation>Fehler bei %1</translation>
+    </message>
+    <message id="taken-back.missed-in">
+        <source>miss at %1, %2</source>
+        <translation>Fehler bei %1, %2</translation>
+    </message>
+    <message id="taken-back.put-back">
+        <source>Put it back</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message id="taken-back.run-through">
+        <source>run-through</source>
+        <translation>Gesamtdurchlauf</translation>
+    </message>
+    <message id="taken-back.tempo">
+        <source>tempo %1</source>
+        <translation>Tempo %1</translation>
+    </message>
+    <message id="taken-back.void">
+        <source>run at %1 that did not count</source>
+        <translation>Durchlauf bei %1, der nicht zählte</translation>
     </message>
     <message id="today.unsaved" numerus="yes">
         <source>%n not saved yet</source>

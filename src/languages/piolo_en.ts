@@ -103,6 +103,10 @@
         <source></source>
         <translation>No misses so far.</translation>
     </message>
+    <message id="breaks.none-counted">
+        <source></source>
+        <translation>No run has counted so far.</translation>
+    </message>
     <message id="breaks.not-played">
         <source></source>
         <translation>Not played yet.</translation>
@@ -833,6 +837,10 @@
         <source></source>
         <translation>Nothing to take back</translation>
     </message>
+    <message id="drill.verdict.put-back">
+        <source></source>
+        <translation>Put back</translation>
+    </message>
     <message id="drill.verdict.secure">
         <source></source>
         <translation>Secure at %1</translation>
@@ -1275,7 +1283,7 @@
     </message>
     <message id="help.drill.key.take-back">
         <source></source>
-        <translation>take back the last mark</translation>
+        <translation>take back the last mark; after a stop, it can be put back</translation>
     </message>
     <message id="help.drill.key.tempo">
         <source></source>
@@ -1367,6 +1375,10 @@
         <source></source>
         <translation>make a passage of the bars that break</translation>
     </message>
+    <message id="help.log.key.day">
+        <source></source>
+        <translation>in the minutes: the figures of a day</translation>
+    </message>
     <message id="help.log.key.days">
         <source></source>
         <translation>move through the days</translation>
@@ -1401,11 +1413,15 @@
     </message>
     <message id="help.log.what.everything">
         <source></source>
-        <translation>Everything that happened, day by day: each run with its tempo, its mark and the place of a miss; tempi you set by hand; run-throughs; your notes. Marks that you take back stay visible.</translation>
+        <translation>Everything that happened, day by day: each run with its tempo, its mark and the place of a miss; tempi you set by hand; run-throughs; your notes. Open a line to change a mark, write a note or take a run back. What you took back can be put back.</translation>
     </message>
     <message id="help.log.what.folder">
         <source></source>
         <translation>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file-sync service copy it, and you have everything.</translation>
+    </message>
+    <message id="help.log.what.worst">
+        <source></source>
+        <translation>At the top are this week and last week, and the passages that went worst in the last two weeks, with the reason. Choose one to see only it.</translation>
     </message>
     <message id="help.log.why.days-apart">
         <source></source>
@@ -2079,27 +2095,51 @@
     </message>
     <message id="log.entry.note.spoken">
         <source></source>
-        <translation>Note on the run at %1</translation>
+        <translation>Note on %1</translation>
     </message>
     <message id="log.entry.note.title">
         <source></source>
         <translation>Note on this run</translation>
     </message>
-    <message id="log.entry.take-back">
+    <message id="log.entry.run">
         <source></source>
-        <translation>Take back…</translation>
+        <translation>the run at %1, %2</translation>
     </message>
-    <message id="log.entry.take-back.confirm">
+    <message id="log.entry.run-of">
+        <source></source>
+        <translation>run %1 of %2 at %3, %4</translation>
+    </message>
+    <message id="log.entry.run-through">
+        <source></source>
+        <translation>the run-through at %1</translation>
+    </message>
+    <message id="log.entry.take-back">
         <source></source>
         <translation>Take back</translation>
     </message>
-    <message id="log.entry.take-back.hint">
-        <source></source>
-        <translation>It will count as never played. You cannot undo this.</translation>
-    </message>
     <message id="log.entry.take-back.spoken">
         <source></source>
-        <translation>Take back the entry at %1</translation>
+        <translation>Take back %1</translation>
+    </message>
+    <message id="log.entry.tempo">
+        <source></source>
+        <translation>the tempo %1 set at %2</translation>
+    </message>
+    <message id="log.entry.was-clean">
+        <source></source>
+        <translation>It was clean</translation>
+    </message>
+    <message id="log.entry.was-clean.spoken">
+        <source></source>
+        <translation>It was clean: %1</translation>
+    </message>
+    <message id="log.entry.was-missed">
+        <source></source>
+        <translation>It was a miss</translation>
+    </message>
+    <message id="log.entry.was-missed.spoken">
+        <source></source>
+        <translation>It was a miss: %1</translation>
     </message>
     <message id="log.filter.every-passage">
         <source></source>
@@ -2189,6 +2229,10 @@
         <source></source>
         <translation>climbs to %1</translation>
     </message>
+    <message id="log.line.corrected">
+        <source></source>
+        <translation>%1, changed afterwards</translation>
+    </message>
     <message id="log.line.count-clean">
         <source></source>
         <translation>%1 clean</translation>
@@ -2200,10 +2244,6 @@
     <message id="log.line.count-void">
         <source></source>
         <translation>%1 not counted</translation>
-    </message>
-    <message id="log.line.day-opens">
-        <source></source>
-        <translation>start of a new day</translation>
     </message>
     <message id="log.line.drops">
         <source></source>
@@ -2245,6 +2285,10 @@
     <message id="log.line.named">
         <source></source>
         <translation>start of the search for the tempo</translation>
+    </message>
+    <message id="log.line.new-day">
+        <source></source>
+        <translation>new day; left at %1</translation>
     </message>
     <message id="log.line.offer-taken">
         <source></source>
@@ -2341,6 +2385,34 @@
     <message id="log.title">
         <source></source>
         <translation>Practice log</translation>
+    </message>
+    <message id="log.week.figures">
+        <source></source>
+        <translation>%1, %2, %3 clean</translation>
+    </message>
+    <message id="log.week.last">
+        <source></source>
+        <translation>Last week: %1</translation>
+    </message>
+    <message id="log.week.this">
+        <source></source>
+        <translation>This week: %1</translation>
+    </message>
+    <message id="log.worst.clean">
+        <source></source>
+        <translation>%1 of %2 clean</translation>
+    </message>
+    <message id="log.worst.clean-and-bar">
+        <source></source>
+        <translation>%1, most misses in bar %2</translation>
+    </message>
+    <message id="log.worst.spoken">
+        <source></source>
+        <translation>%1: %2; shows only this passage</translation>
+    </message>
+    <message id="log.worst.title">
+        <source></source>
+        <translation>Needs most work (last two weeks)</translation>
     </message>
     <message id="manner.as-written">
         <source></source>
@@ -4610,6 +4682,53 @@
     <message id="switch.use-pedal">
         <source></source>
         <translation>Use one pedal for everything</translation>
+    </message>
+    <message id="taken-back.clean">
+        <source></source>
+        <translation>clean run at %1</translation>
+    </message>
+    <message id="taken-back.doubt" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%n run that was not clean</numerusform>
+            <numerusform>%n runs that were not clean</numerusform>
+        </translation>
+    </message>
+    <message id="taken-back.late">
+        <source></source>
+        <translation>miss after the run at %1</translation>
+    </message>
+    <message id="taken-back.line">
+        <source></source>
+        <translation>Taken back: %1</translation>
+    </message>
+    <message id="taken-back.mark">
+        <source></source>
+        <translation>changed mark of the run at %1</translation>
+    </message>
+    <message id="taken-back.missed">
+        <source></source>
+        <translation>miss at %1</translation>
+    </message>
+    <message id="taken-back.missed-in">
+        <source></source>
+        <translation>miss at %1, %2</translation>
+    </message>
+    <message id="taken-back.put-back">
+        <source></source>
+        <translation>Put it back</translation>
+    </message>
+    <message id="taken-back.run-through">
+        <source></source>
+        <translation>run-through</translation>
+    </message>
+    <message id="taken-back.tempo">
+        <source></source>
+        <translation>tempo %1</translation>
+    </message>
+    <message id="taken-back.void">
+        <source></source>
+        <translation>run at %1 that did not count</translation>
     </message>
     <message id="today.unsaved" numerus="yes">
         <source></source>

@@ -102,6 +102,10 @@
         <source>No misses so far.</source>
         <translation>Finora nessun errore.</translation>
     </message>
+    <message id="breaks.none-counted">
+        <source>No run has counted so far.</source>
+        <translation>Finora nessuna ripetizione è stata contata.</translation>
+    </message>
     <message id="breaks.not-played">
         <source>Not played yet.</source>
         <translation>Non ancora suonato.</translation>
@@ -827,6 +831,10 @@
     <message id="drill.verdict.nothing">
         <source>Nothing to take back</source>
         <translation>Nulla da annullare</translation>
+    </message>
+    <message id="drill.verdict.put-back">
+        <source>Put back</source>
+        <translation>Ripristinato</translation>
     </message>
     <message id="drill.verdict.secure">
         <source>Secure at %1</source>
@@ -1637,8 +1645,8 @@
         <translation>ferma</translation>
     </message>
     <message id="help.drill.key.take-back">
-        <source>take back the last mark</source>
-        <translation>annulla l&apos;ultimo segno</translation>
+        <source>take back the last mark; after a stop, it can be put back</source>
+        <translation>annullare l&apos;ultimo segno; dopo la fermata si può ripristinare</translation>
     </message>
     <message id="help.drill.key.tempo">
         <source>change the tempo, while stopped</source>
@@ -1728,6 +1736,10 @@
         <source>make a passage of the bars that break</source>
         <translation>crea un passaggio dalle battute in cui si inceppa</translation>
     </message>
+    <message id="help.log.key.day">
+        <source>in the minutes: the figures of a day</source>
+        <translation>nei minuti: i dati di un giorno</translation>
+    </message>
     <message id="help.log.key.days">
         <source>move through the days</source>
         <translation>scorri i giorni</translation>
@@ -1761,12 +1773,16 @@
         <translation>La curva mostra il tuo tempo per giorno o per ripetizione. «Dove si inceppa» mostra gli errori di un passaggio per battuta e movimento. Dalle battute peggiori può creare un passaggio più piccolo, con una battuta di rincorsa.</translation>
     </message>
     <message id="help.log.what.everything">
-        <source>Everything that happened, day by day: each run with its tempo, its mark and the place of a miss; tempi you set by hand; run-throughs; your notes. Marks that you take back stay visible.</source>
-        <translation>Tutto ciò che è successo, giorno per giorno: ogni ripetizione con il suo tempo, il suo segno e il punto di un errore; i tempi impostati a mano; le filate; le tue note. I segni annullati restano visibili.</translation>
+        <source>Everything that happened, day by day: each run with its tempo, its mark and the place of a miss; tempi you set by hand; run-throughs; your notes. Open a line to change a mark, write a note or take a run back. What you took back can be put back.</source>
+        <translation>Tutto ciò che è successo, giorno per giorno: ogni ripetizione con il suo tempo, il suo segno e il punto di un errore; i tempi impostati a mano; le filate; le tue note. Apri una riga per cambiare un segno, scrivere una nota o annullare una ripetizione. Ciò che hai annullato si può ripristinare.</translation>
     </message>
     <message id="help.log.what.folder">
         <source>The log is in the practice folder on this computer and nowhere else. Nothing is sent anywhere. Copy the folder, or let your own file-sync service copy it, and you have everything.</source>
         <translation>Il diario è nella cartella di studio su questo computer e da nessun&apos;altra parte. Nulla viene inviato. Copia la cartella, o affidala alla tua sincronizzazione dei file, e hai tutto.</translation>
+    </message>
+    <message id="help.log.what.worst">
+        <source>At the top are this week and last week, and the passages that went worst in the last two weeks, with the reason. Choose one to see only it.</source>
+        <translation>In alto ci sono questa settimana e la scorsa, e i passaggi andati peggio nelle ultime due settimane, con il motivo. Scegline uno per vedere solo quello.</translation>
     </message>
     <message id="help.log.why.days-apart">
         <source>Practising on separate days helps you keep what you learned (Simmons 2012). A break of minutes is only rest: up to a quarter of an hour made no difference to beginners at the piano who were tested five minutes later (Wiseheart, D&apos;Souza and Chae 2017). Piolo accepts one missed day now and then and points out two in a row; that is our choice.</source>
@@ -2437,28 +2453,52 @@
         <translation>Nota</translation>
     </message>
     <message id="log.entry.note.spoken">
-        <source>Note on the run at %1</source>
-        <translation>Nota sulla ripetizione delle %1</translation>
+        <source>Note on %1</source>
+        <translation>Nota: %1</translation>
     </message>
     <message id="log.entry.note.title">
         <source>Note on this run</source>
         <translation>Nota su questa ripetizione</translation>
     </message>
+    <message id="log.entry.run">
+        <source>the run at %1, %2</source>
+        <translation>ripetizione delle %1, %2</translation>
+    </message>
+    <message id="log.entry.run-of">
+        <source>run %1 of %2 at %3, %4</source>
+        <translation>ripetizione %1 di %2 delle %3, %4</translation>
+    </message>
+    <message id="log.entry.run-through">
+        <source>the run-through at %1</source>
+        <translation>filata delle %1</translation>
+    </message>
     <message id="log.entry.take-back">
-        <source>Take back…</source>
-        <translation>Annulla…</translation>
-    </message>
-    <message id="log.entry.take-back.confirm">
         <source>Take back</source>
-        <translation>Annulla la voce</translation>
-    </message>
-    <message id="log.entry.take-back.hint">
-        <source>It will count as never played. You cannot undo this.</source>
-        <translation>Conterà come mai suonata. Non si può tornare indietro.</translation>
+        <translation>Annulla</translation>
     </message>
     <message id="log.entry.take-back.spoken">
-        <source>Take back the entry at %1</source>
-        <translation>Annulla la voce delle %1</translation>
+        <source>Take back %1</source>
+        <translation>Annulla: %1</translation>
+    </message>
+    <message id="log.entry.tempo">
+        <source>the tempo %1 set at %2</source>
+        <translation>tempo %1, impostato alle %2</translation>
+    </message>
+    <message id="log.entry.was-clean">
+        <source>It was clean</source>
+        <translation>Era pulita</translation>
+    </message>
+    <message id="log.entry.was-clean.spoken">
+        <source>It was clean: %1</source>
+        <translation>Era pulita: %1</translation>
+    </message>
+    <message id="log.entry.was-missed">
+        <source>It was a miss</source>
+        <translation>Era un errore</translation>
+    </message>
+    <message id="log.entry.was-missed.spoken">
+        <source>It was a miss: %1</source>
+        <translation>Era un errore: %1</translation>
     </message>
     <message id="log.filter.every-passage">
         <source>all passages</source>
@@ -2548,6 +2588,10 @@
         <source>climbs to %1</source>
         <translation>sale a %1</translation>
     </message>
+    <message id="log.line.corrected">
+        <source>%1, changed afterwards</source>
+        <translation>%1, cambiata dopo</translation>
+    </message>
     <message id="log.line.count-clean">
         <source>%1 clean</source>
         <translation>pulite: %1</translation>
@@ -2559,10 +2603,6 @@
     <message id="log.line.count-void">
         <source>%1 not counted</source>
         <translation>non contate: %1</translation>
-    </message>
-    <message id="log.line.day-opens">
-        <source>start of a new day</source>
-        <translation>inizio di un nuovo giorno</translation>
     </message>
     <message id="log.line.drops">
         <source>drops to %1</source>
@@ -2603,6 +2643,10 @@
     <message id="log.line.named">
         <source>start of the search for the tempo</source>
         <translation>inizio della ricerca del tempo</translation>
+    </message>
+    <message id="log.line.new-day">
+        <source>new day; left at %1</source>
+        <translation>nuovo giorno, lasciato a %1</translation>
     </message>
     <message id="log.line.offer-taken">
         <source>suggestion accepted</source>
@@ -2699,6 +2743,34 @@
     <message id="log.title">
         <source>Practice log</source>
         <translation>Diario di studio</translation>
+    </message>
+    <message id="log.week.figures">
+        <source>%1, %2, %3 clean</source>
+        <translation>%1, %2, %3 pulite</translation>
+    </message>
+    <message id="log.week.last">
+        <source>Last week: %1</source>
+        <translation>Settimana scorsa: %1</translation>
+    </message>
+    <message id="log.week.this">
+        <source>This week: %1</source>
+        <translation>Questa settimana: %1</translation>
+    </message>
+    <message id="log.worst.clean">
+        <source>%1 of %2 clean</source>
+        <translation>%1 di %2 pulite</translation>
+    </message>
+    <message id="log.worst.clean-and-bar">
+        <source>%1, most misses in bar %2</source>
+        <translation>%1, più errori a battuta %2</translation>
+    </message>
+    <message id="log.worst.spoken">
+        <source>%1: %2; shows only this passage</source>
+        <translation>%1: %2; mostra solo questo passaggio</translation>
+    </message>
+    <message id="log.worst.title">
+        <source>Needs most work (last two weeks)</source>
+        <translation>Da lavorare di più (ultime due settimane)</translation>
     </message>
     <message id="manner.as-written">
         <source>as written</source>
@@ -4940,6 +5012,53 @@
     <message id="switch.use-pedal">
         <source>Use one pedal for everything</source>
         <translation>Un pedale per tutto</translation>
+    </message>
+    <message id="taken-back.clean">
+        <source>clean run at %1</source>
+        <translation>ripetizione pulita a %1</translation>
+    </message>
+    <message id="taken-back.doubt" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%n ripetizione non pulita</numerusform>
+            <numerusform>%n ripetizioni non pulite</numerusform>
+        </translation>
+    </message>
+    <message id="taken-back.late">
+        <source>miss after the run at %1</source>
+        <translation>errore dopo la ripetizione a %1</translation>
+    </message>
+    <message id="taken-back.line">
+        <source>Taken back: %1</source>
+        <translation>Annullato: %1</translation>
+    </message>
+    <message id="taken-back.mark">
+        <source>changed mark of the run at %1</source>
+        <translation>segno cambiato della ripetizione a %1</translation>
+    </message>
+    <message id="taken-back.missed">
+        <source>miss at %1</source>
+        <translation>errore a %1</translation>
+    </message>
+    <message id="taken-back.missed-in">
+        <source>miss at %1, %2</source>
+        <translation>errore a %1, %2</translation>
+    </message>
+    <message id="taken-back.put-back">
+        <source>Put it back</source>
+        <translation>Ripristina</translation>
+    </message>
+    <message id="taken-back.run-through">
+        <source>run-through</source>
+        <translation>filata</translation>
+    </message>
+    <message id="taken-back.tempo">
+        <source>tempo %1</source>
+        <translation>tempo %1</translation>
+    </message>
+    <message id="taken-back.void">
+        <source>run at %1 that did not count</source>
+        <translation>ripetizione a %1 che non contava</translation>
     </message>
     <message id="today.unsaved" numerus="yes">
         <source>%n not saved yet</source>

@@ -15,8 +15,8 @@ constexpr int tickMillis = 8;
 static_assert(static_cast<int>(DrillModel::State::Paused) == static_cast<int>(Control::State::paused));
 static_assert(static_cast<int>(DrillModel::PauseKind::BelowStart) ==
               static_cast<int>(engine::Pause::belowStart));
-static_assert(static_cast<int>(DrillModel::Feedback::NothingToTakeBack) ==
-              static_cast<int>(Control::Feedback::nothingToTakeBack));
+static_assert(static_cast<int>(DrillModel::Feedback::PutBack) ==
+              static_cast<int>(Control::Feedback::putBack));
 
 } // namespace
 

@@ -56,7 +56,17 @@ public:
     Q_ENUM(State)
     enum class PauseKind { NoKey, ThreeMisses, BelowStart };
     Q_ENUM(PauseKind)
-    enum class Feedback { None, Clean, Climbed, Secure, Missed, Found, TakenBack, NothingToTakeBack };
+    enum class Feedback {
+        None,
+        Clean,
+        Climbed,
+        Secure,
+        Missed,
+        Found,
+        TakenBack,
+        NothingToTakeBack,
+        PutBack
+    };
     Q_ENUM(Feedback)
 
     /// Both must outlive this object.
@@ -107,6 +117,8 @@ public:
     Q_INVOKABLE void missAt(quint64 stamp);
     Q_INVOKABLE void stop() { control_.stop(); }
     Q_INVOKABLE void takeBack() { control_.takeBack(); }
+    /// What DrillText::takenBack names counts again.
+    Q_INVOKABLE void putBack() { control_.putBack(); }
     Q_INVOKABLE void faster() { control_.faster(); }
     Q_INVOKABLE void slower() { control_.slower(); }
 

@@ -5,6 +5,7 @@
 #include "models/text/passage_about.h"
 #include "models/text/run_kind_words.h"
 #include "models/text/sitting_words.h"
+#include "models/text/taken_back_words.h"
 #include "text/passage_title.h"
 
 namespace piolo::models {
@@ -18,6 +19,8 @@ DrillText::DrillText(const practice::PracticeBook& book, const practice::DrillCo
     connect(&control_, &Control::standingChanged, this, &DrillText::standingChanged);
     connect(&control_, &Control::standingChanged, this, &DrillText::reasonChanged);
     connect(&control_, &Control::stateChanged, this, &DrillText::reasonChanged);
+    connect(&control_, &Control::stateChanged, this, &DrillText::takenBackChanged);
+    connect(&control_, &Control::feedbackChanged, this, &DrillText::takenBackChanged);
     connect(&control_, &Control::feedbackChanged, this, &DrillText::feedbackChanged);
 }
 
@@ -80,6 +83,12 @@ QString DrillText::sitting() const {
     return stopped ? sittingWords(control_.sitting()) : QString();
 }
 
+QString DrillText::takenBack() const {
+    const practice::TakenBack* const taken = control_.takenBack();
+    const bool stopped = control_.state() == practice::DrillControl::State::stopped;
+    return taken == nullptr || !stopped ? QString() : takenBackWords(*taken);
+}
+
 QString DrillText::apart() const { return apartLine(control_.kind()); }
 
 QString DrillText::feedback() const {
@@ -101,6 +110,8 @@ QString DrillText::feedback() const {
         return qtTrId("drill.verdict.taken-back");
     case Feedback::nothingToTakeBack:
         return qtTrId("drill.verdict.nothing");
+    case Feedback::putBack:
+        return qtTrId("drill.verdict.put-back");
     }
     return {};
 }

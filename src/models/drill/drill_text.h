@@ -32,6 +32,9 @@ class DrillText : public QObject {
     Q_PROPERTY(QString search READ search NOTIFY reasonChanged)
     /// "3 runs: 2 clean, 1 missed in bar 42" after a stop; "" if nothing counted since the start.
     Q_PROPERTY(QString sitting READ sitting NOTIFY reasonChanged)
+    /// "Taken back: clean run at 92", while stopped; "" if nothing was since the last start. See
+    /// DrillModel::putBack().
+    Q_PROPERTY(QString takenBack READ takenBack NOTIFY takenBackChanged)
     /// "a try: changes nothing"; "" for runs that affect the rule.
     Q_PROPERTY(QString apart READ apart NOTIFY reasonChanged)
     Q_PROPERTY(QString feedback READ feedback NOTIFY feedbackChanged)
@@ -50,6 +53,7 @@ public:
     [[nodiscard]] QString opening() const;
     [[nodiscard]] QString search() const;
     [[nodiscard]] QString sitting() const;
+    [[nodiscard]] QString takenBack() const;
     [[nodiscard]] QString apart() const;
     [[nodiscard]] QString feedback() const;
 
@@ -57,6 +61,7 @@ signals:
     void passageChanged();
     void standingChanged();
     void reasonChanged();
+    void takenBackChanged();
     void feedbackChanged();
 
 private:

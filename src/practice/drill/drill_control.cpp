@@ -16,7 +16,7 @@ Tempo halfOf(Tempo tempo) {
 } // namespace
 
 DrillControl::DrillControl(PracticeBook& book, SoundPort& sound, DrillSession& session, QObject* parent)
-    : QObject(parent), book_(book), sound_(sound), session_(session) {
+    : QObject(parent), book_(book), sound_(sound), session_(session), takeBacks_(book) {
     connect(&session_, &DrillSession::noted, this, &DrillControl::take);
     connect(&session_, &DrillSession::withdrawn, this, &DrillControl::withdrawn);
     connect(&book_, &PracticeBook::changed, this, &DrillControl::noteBook);
@@ -34,6 +34,7 @@ void DrillControl::change(Id passage) {
     passage_ = passage;
     begun_.reset();
     hand_.reset();
+    takeBacks_.forget();
     setFeedback(Feedback::none);
     emit opened();
 }

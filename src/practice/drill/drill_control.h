@@ -6,13 +6,14 @@
 #include <QObject>
 
 #include "core/rule/tempo_search.h"
+#include "practice/drill/drill_feedback.h"
 #include "practice/drill/drill_session.h"
 #include "practice/drill/marks_made.h"
 #include "practice/drill/rest_watch.h"
 #include "practice/drill/unheard_runs.h"
 #include "practice/figures/sitting_figures.h"
 #include "practice/keys/pedal_press.h"
-#include "practice/log/practice_book.h"
+#include "practice/log/take_backs.h"
 #include "practice/ports/sound_port.h"
 
 #include <cstdint>
@@ -27,7 +28,7 @@ class DrillControl : public QObject {
     Q_OBJECT
 public:
     enum class State { stopped, playing, paused };
-    enum class Feedback { none, clean, climbed, secure, missed, found, takenBack, nothingToTakeBack };
+    using Feedback = DrillFeedback;
 
     /// `book`, `sound` and `session` must outlive this object.
     DrillControl(PracticeBook& book, SoundPort& sound, DrillSession& session, QObject* parent = nullptr);
@@ -39,7 +40,6 @@ public:
     [[nodiscard]] const PassageRecord* record() const;
     /// The passage as it is being played, in its context if there is one; while stopped, the passage itself.
     [[nodiscard]] Passage played() const;
-
     [[nodiscard]] State state() const { return state_; }
     [[nodiscard]] engine::Pause pauseReason() const { return pause_; }
     /// The kind of the runs being played; `run` while stopped.
@@ -69,7 +69,6 @@ public:
     [[nodiscard]] bool hearing() const { return playback_ != 0; }
     /// True if something sounds or may continue: call tick() often.
     [[nodiscard]] bool isBusy() const { return state_ != State::stopped || hearing(); }
-
     // The keys, with the time at which they were pressed.
     /// Starts the drill; marks a miss while the click runs; continues after a pause.
     void strike(std::int64_t nanos);
@@ -85,7 +84,6 @@ public:
     void strikeTwice();
     /// Marks the run clean if it is open-ended; other runs are clean by default.
     void markClean(std::int64_t nanos);
-
     /// Starts runs of that kind, only while stopped: those of the rule at the tempo of the standing; a try,
     /// without the click and in context at the target; aside at half the current tempo.
     void begin(RunKind kind);
@@ -99,6 +97,9 @@ public:
     void hearFirst(bool withClick);
     void stop();
     void takeBack();
+    /// Restores what was taken back last since the last start; takenBack() is null if nothing was.
+    void putBack();
+    [[nodiscard]] const TakenBack* takenBack() const { return takeBacks_.last(); }
     /// One BPM or notch, only while stopped. In a pause that suggests it, slower() halves the tempo.
     void faster();
     void slower();
@@ -112,9 +113,7 @@ public:
     /// The runs without a key press do not count after all.
     void doubt();
     void halveTempo();
-
     void dismissRest();
-
     /// Processes the events that have become audible.
     void tick();
 
@@ -178,6 +177,7 @@ private:
     SoundPort& sound_;
     DrillSession& session_;
     RestWatch rest_;
+    TakeBacks takeBacks_;              // since the last start of this passage
     std::deque<engine::Event> coming_; // decided but not audible yet
     Id passage_;
     std::optional<std::size_t> begun_; // the number of entries at the last start of this passage

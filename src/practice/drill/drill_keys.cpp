@@ -76,6 +76,7 @@ void DrillControl::start(RunKind kind, const engine::Turn& turn) {
     if (kind == RunKind::run) journalOpening();
     if (!session_.begin(passage, standing, kind, turn)) return;
     begun_ = record()->entries.size();
+    takeBacks_.forget();
     playback_ = 0; // the engine ends it
     coming_.clear();
     const auto latest = search();
@@ -138,6 +139,7 @@ void DrillControl::stop() {
 void DrillControl::takeBack() {
     if (state_ == State::paused && pause_ == engine::Pause::noKey) return doubt();
     if (hand_) {
+        takeBacks_.discard(*hand_);
         hand_.reset();
         setFeedback(Feedback::takenBack);
         return settle();
@@ -147,9 +149,17 @@ void DrillControl::takeBack() {
     const Id target = book_.notebook().backTarget(passage, book_.device());
     if (target.isNone() || book_.readOnly()) return setFeedback(Feedback::nothingToTakeBack);
     unheard_.clear();
-    book_.record(BackFact{passage, target});
+    takeBacks_.take(passage, target);
     session_.reconcile();
     setFeedback(Feedback::takenBack);
+}
+
+void DrillControl::putBack() {
+    const auto last = takeBacks_.putBack();
+    if (!last) return;
+    if (!last->putsBack) setHand(last->tempo);
+    session_.reconcile();
+    setFeedback(Feedback::putBack);
 }
 
 void DrillControl::faster() {
