@@ -2,10 +2,10 @@
 #include "drawings/curve_picture.h"
 
 #include "drawings/drawing_application.h"
-#include "drawings/picture_bytes.h"
 #include "plots/curve/curve_csv.h"
 #include "plots/curve/curves_plot.h"
 #include "plots/curve/passage_curves.h"
+#include "plots/picture_bytes.h"
 
 #include <QStringList>
 
@@ -36,21 +36,21 @@ plots::Drawing drawingOf(const PassageRecord& record, QSize size, const plots::C
     };
 }
 
-std::string picturedAsDrilled(PictureKind kind, const PassageRecord& record, QSize size, Date today) {
+std::string picturedAsDrilled(plots::PictureKind kind, const PassageRecord& record, QSize size, Date today) {
     const QString title = QString::fromStdString(record.passage.title.name);
-    return pictureBytes(kind, size, title, 1, drawingOf(record, size, {today, 0}));
+    return plots::pictureBytes(kind, size, title, 1, drawingOf(record, size, {today, 0}));
 }
 
 /// As on the log screen.
-std::string picturedTogether(PictureKind kind, const std::vector<plots::CurveSeries>& series, QSize size,
-                             Date today) {
+std::string picturedTogether(plots::PictureKind kind, const std::vector<plots::CurveSeries>& series,
+                             QSize size, Date today) {
     const plots::CurveStyle style = plots::lightCurveStyle();
     QStringList names;
     for (const plots::CurveSeries& one : series) names << one.name;
     const plots::CurvesView view = plots::wholeView(series, today);
     const plots::CurvesLayout layout = plots::layOutCurves(series, view, size, style);
-    return pictureBytes(kind, size, names.join(QStringLiteral("; ")), 1,
-                        [&](QPainter& painter) { plots::drawCurves(painter, size, layout, style); });
+    return plots::pictureBytes(kind, size, names.join(QStringLiteral("; ")), 1,
+                               [&](QPainter& painter) { plots::drawCurves(painter, size, layout, style); });
 }
 
 } // namespace
@@ -69,7 +69,7 @@ std::string curveFile(const Notebook& notebook, const std::vector<Id>& passages,
 
 std::string curvePng(const PassageRecord& record, QSize size, const plots::CurveView& view, int scale) {
     const DrawingApplication application;
-    return pictureBytes(PictureKind::png, size, {}, scale, drawingOf(record, size, view));
+    return plots::pictureBytes(plots::PictureKind::png, size, {}, scale, drawingOf(record, size, view));
 }
 
 } // namespace piolo::drawings

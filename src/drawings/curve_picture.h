@@ -3,9 +3,9 @@
 #pragma once
 
 #include "core/history/notebook.h"
-#include "drawings/picture_kind.h"
 #include "plots/curve/curve_series.h"
 #include "plots/curve/tempo_curve.h"
+#include "plots/picture_kind.h"
 
 #include <QSize>
 
@@ -17,7 +17,7 @@ namespace piolo::drawings {
 
 /// What a file with curves shows.
 struct CurveRequest {
-    std::optional<PictureKind> kind; ///< nothing: comma-separated values
+    std::optional<plots::PictureKind> kind; ///< nothing: comma-separated values
     std::optional<plots::CurveBy>
         by;     ///< nothing: one passage run by run as on the drill screen, several by runs
     QSize size; ///< in device-independent pixels

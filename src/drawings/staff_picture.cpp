@@ -2,14 +2,14 @@
 #include "drawings/staff_picture.h"
 
 #include "drawings/drawing_application.h"
-#include "drawings/picture_bytes.h"
+#include "plots/picture_bytes.h"
 #include "plots/staff/staff_drawing.h"
 
 #include <cmath>
 
 namespace piolo::drawings {
 
-StaffPicture staffPicture(PictureKind kind, const StaffMusic& music, const std::string& title,
+StaffPicture staffPicture(plots::PictureKind kind, const StaffMusic& music, const std::string& title,
                           StaffPictureSize size) {
     const DrawingApplication application;
     const plots::StaffGlyphs& glyphs = plots::StaffGlyphs::usual();
@@ -18,8 +18,8 @@ StaffPicture staffPicture(PictureKind kind, const StaffMusic& music, const std::
     const auto draw = [&](QPainter& painter) {
         plots::drawStaff(painter, layout, glyphs, plots::lightStaffStyle());
     };
-    return {pictureBytes(kind, pixels, QString::fromStdString(title), 2, draw), layout.rhythm.inexact.size(),
-            !glyphs.fromFont()};
+    return {plots::pictureBytes(kind, pixels, QString::fromStdString(title), 2, draw),
+            layout.rhythm.inexact.size(), !glyphs.fromFont()};
 }
 
 } // namespace piolo::drawings

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/music/staff_music.h"
-#include "drawings/picture_kind.h"
+#include "plots/picture_kind.h"
 
 #include <cstddef>
 #include <string>
@@ -28,7 +28,7 @@ struct StaffPicture {
 
 /// Draws without a display, creating an application if there is none. `title` is what a screen reader reads
 /// for an SVG, and the title of a PDF.
-[[nodiscard]] StaffPicture staffPicture(PictureKind kind, const StaffMusic& music, const std::string& title,
-                                        StaffPictureSize size);
+[[nodiscard]] StaffPicture staffPicture(plots::PictureKind kind, const StaffMusic& music,
+                                        const std::string& title, StaffPictureSize size);
 
 } // namespace piolo::drawings

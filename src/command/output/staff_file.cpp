@@ -29,7 +29,7 @@ std::string remarksOn(const drawings::StaffPicture& picture) {
 
 } // namespace
 
-Done writeStaff(const std::string& path, drawings::PictureKind kind, const StaffMusic& music,
+Done writeStaff(const std::string& path, plots::PictureKind kind, const StaffMusic& music,
                 const std::string& title, drawings::StaffPictureSize size) {
     const auto drawing = files::pluginFunctions<drawings::DrawingFunctions>();
     if (!drawing) return drawing.fault();

@@ -11,7 +11,7 @@ namespace piolo::command {
 
 /// Writes the picture to `path` and prints what a player should know about it. Faults: cannotRead if the
 /// library that draws is missing, cannotWrite, diskFull.
-Done writeStaff(const std::string& path, drawings::PictureKind kind, const StaffMusic& music,
+Done writeStaff(const std::string& path, plots::PictureKind kind, const StaffMusic& music,
                 const std::string& title, drawings::StaffPictureSize size);
 
 } // namespace piolo::command

@@ -32,7 +32,7 @@ CurveOptions readOptions(OptionReader& in, const Arguments& arguments) {
     read.folder = in.text("--folder");
     read.path = in.text("--out");
     const std::size_t kind = in.fileKind("--out", read.path, {".svg", ".png", ".pdf", ".csv"});
-    if (kind < 3) read.curves.kind = static_cast<drawings::PictureKind>(kind);
+    if (kind < 3) read.curves.kind = static_cast<plots::PictureKind>(kind);
     const std::size_t by = in.choice("--by", {"runs", "days"});
     if (in.isGiven("--by")) read.curves.by = static_cast<plots::CurveBy>(by);
     const PictureSize size = readSize(in, {960, 360});

@@ -22,8 +22,8 @@ struct Asked {
     const Instrument* instrument = nullptr;
     NoteRange range;
     std::optional<Tempo> tempo;
-    std::string path;                             ///< "": list the notes
-    std::optional<drawings::PictureKind> picture; ///< nothing: a sound file or a score
+    std::string path;                          ///< "": list the notes
+    std::optional<plots::PictureKind> picture; ///< nothing: a sound file or a score
 };
 
 template <typename Value, std::size_t Count>
@@ -85,7 +85,7 @@ Asked readOptions(OptionReader& in) {
     if (!in.isGiven("--out")) return asked;
     asked.path = in.text("--out");
     const std::size_t kind = in.fileKind("--out", asked.path, {".svg", ".png", ".pdf", ".mid", ".musicxml"});
-    if (kind < 3) asked.picture = static_cast<drawings::PictureKind>(kind);
+    if (kind < 3) asked.picture = static_cast<plots::PictureKind>(kind);
     return asked;
 }
 

@@ -11,7 +11,7 @@ struct StaffOptions {
     std::string passage;
     std::string folder;
     std::string path;
-    drawings::PictureKind kind = drawings::PictureKind::svg;
+    plots::PictureKind kind = plots::PictureKind::svg;
     drawings::StaffPictureSize size;
 };
 
@@ -23,7 +23,7 @@ StaffOptions readOptions(OptionReader& in, const Arguments& arguments) {
         read.passage = arguments.positionals().front();
     read.folder = in.text("--folder");
     read.path = in.text("--out");
-    read.kind = static_cast<drawings::PictureKind>(in.fileKind("--out", read.path, {".svg", ".png", ".pdf"}));
+    read.kind = static_cast<plots::PictureKind>(in.fileKind("--out", read.path, {".svg", ".png", ".pdf"}));
     read.size.width =
         static_cast<int>(in.whole("--width", {240, 8192}, drawings::StaffPictureSize::usualWidth));
     read.size.space = static_cast<int>(in.whole("--space", {4, 60}, drawings::StaffPictureSize::usualSpace));

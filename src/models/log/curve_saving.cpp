@@ -3,43 +3,56 @@
 
 #include "models/text/typed_file.h"
 #include "plots/curve/curve_csv.h"
-#include "plots/plot_file.h"
+#include "plots/picture_bytes.h"
 #include "practice/faults/fault_text.h"
 
 #include <QPainter>
 #include <QStringList>
 
+#include <array>
+#include <string>
+
 namespace piolo::models {
 
 namespace {
 
-QByteArray bytesOf(const QString& path, const SavedCurves& saved) {
+constexpr int pixelsPerUnit = 2; // of a PNG
+
+struct Ending {
+    QLatin1String text;
+    plots::PictureKind kind;
+};
+constexpr std::array endings{Ending{QLatin1String(".svg"), plots::PictureKind::svg},
+                             Ending{QLatin1String(".png"), plots::PictureKind::png},
+                             Ending{QLatin1String(".pdf"), plots::PictureKind::pdf}};
+
+std::string pictureOf(plots::PictureKind kind, const SavedCurves& saved) {
     const plots::CurveStyle style = plots::lightCurveStyle();
     const plots::Drawing drawing = [&](QPainter& painter) {
         plots::drawCurves(painter, saved.size,
                           plots::layOutCurves(saved.series, saved.view, saved.size, style), style);
     };
-    const auto ends = [&](const char* kind) {
-        return path.endsWith(QLatin1String(kind), Qt::CaseInsensitive);
-    };
     QStringList names;
     for (const plots::CurveSeries& series : saved.series) names << series.name;
-    const QString title = names.join(QStringLiteral("; "));
-    if (ends(".csv")) return QByteArray::fromStdString(plots::curveCsv(saved.records));
-    if (ends(".png")) return plots::pngBytes(saved.size, 2, drawing);
-    if (ends(".pdf")) return plots::pdfBytes(saved.size, title, drawing);
-    return ends(".svg") ? plots::svgBytes(saved.size, title, drawing) : QByteArray();
+    return plots::pictureBytes(kind, saved.size, names.join(QStringLiteral("; ")), pixelsPerUnit, drawing);
+}
+
+std::string bytesOf(const QString& path, const SavedCurves& saved) {
+    if (path.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)) return plots::curveCsv(saved.records);
+    for (const Ending& ending : endings)
+        if (path.endsWith(ending.text, Qt::CaseInsensitive)) return pictureOf(ending.kind, saved);
+    return {};
 }
 
 } // namespace
 
 QString saveCurves(const QString& typed, const SavedCurves& saved) {
     const QString path = typedPath(typed, QStringLiteral(".svg"));
-    const QByteArray bytes = bytesOf(path, saved);
-    if (bytes.isEmpty())
+    const std::string bytes = bytesOf(path, saved);
+    if (bytes.empty())
         return practice::faultSentence(
             {FaultNumber::badFileKind, {}, {path.toStdString(), ".svg, .png, .pdf or .csv"}});
-    return saveBytes(path, bytes);
+    return saveBytes(path, QByteArray::fromStdString(bytes));
 }
 
 } // namespace piolo::models

@@ -4,8 +4,8 @@
 
 #include <cstdint>
 
-namespace piolo::drawings {
+namespace piolo::plots {
 
 enum class PictureKind : std::uint8_t { svg, png, pdf };
 
-} // namespace piolo::drawings
+} // namespace piolo::plots

@@ -2,18 +2,18 @@
 // A drawing as the bytes of a picture of any kind.
 #pragma once
 
-#include "drawings/picture_kind.h"
+#include "plots/picture_kind.h"
 #include "plots/plot_file.h"
 
 #include <QString>
 
 #include <string>
 
-namespace piolo::drawings {
+namespace piolo::plots {
 
 /// `scale`: pixels of a PNG per unit of `size`. `title` is what a screen reader reads for an SVG, and the
 /// title of a PDF. Empty if nothing can be drawn. Needs a QGuiApplication.
 [[nodiscard]] std::string pictureBytes(PictureKind kind, QSize size, const QString& title, int scale,
-                                       const plots::Drawing& drawing);
+                                       const Drawing& drawing);
 
-} // namespace piolo::drawings
+} // namespace piolo::plots
