@@ -5,6 +5,7 @@ import Piolo
 HelpChapter {
     purpose: [
         qsTrId("help.log.what.everything"),
+        qsTrId("help.log.what.worst"),
         qsTrId("help.log.what.curve"),
         qsTrId("help.log.what.folder")
     ]
@@ -12,6 +13,7 @@ HelpChapter {
         [bound.shown.stretch, qsTrId("help.log.key.breaks")],
         [qsTrId("help.log.key.zoom.keys"), qsTrId("help.log.key.zoom")],
         [qsTrId("help.log.key.along.keys"), qsTrId("help.log.key.along")],
+        [qsTrId("help.log.key.along.keys"), qsTrId("help.log.key.day")],
         [qsTrId("help.log.key.line.keys"), qsTrId("help.log.key.line")],
         [qsTrId("help.log.key.days.keys"), qsTrId("help.log.key.days")]
     ]

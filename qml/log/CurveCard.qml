@@ -11,6 +11,8 @@ Card {
     property string savedAs: ""
     property string fault: ""
 
+    readonly property bool narrow: width < 600
+
     function save(path) {
         fault = curves.save(path);
         savedAs = fault === "" ? path : "";
@@ -22,8 +24,8 @@ Card {
     InkText {
         id: title
         x: Theme.gap
-        y: 18
-        visible: x + width + 8 < buttons.x
+        y: card.narrow ? 14 : 18
+        visible: card.narrow || x + width + 8 < buttons.x
         text: curves.by === "days" ? qsTrId("curve.by-day") : qsTrId("curve.by-run")
         font.weight: Font.DemiBold
         Accessible.role: Accessible.Heading
@@ -40,7 +42,7 @@ Card {
     InkText {
         anchors.left: title.right
         anchors.leftMargin: 12
-        anchors.right: buttons.left
+        anchors.right: card.narrow ? parent.right : buttons.left
         anchors.rightMargin: 12
         anchors.baseline: title.baseline
         visible: card.savedAs !== ""
@@ -50,11 +52,11 @@ Card {
         elide: Text.ElideMiddle
         Accessible.role: Accessible.AlertMessage
     }
-    Row {
+    Flow {
         id: buttons
-        anchors.right: parent.right
-        anchors.rightMargin: 12
-        y: 8
+        x: card.narrow ? Theme.gap : parent.width - width - 12
+        y: card.narrow ? 42 : 8
+        width: card.narrow ? parent.width - 2 * Theme.gap : undefined
         spacing: 8
 
         InkButton {
@@ -101,7 +103,7 @@ Card {
         id: curves
         objectName: "logCurves"
         anchors.fill: parent
-        anchors.topMargin: 56
+        anchors.topMargin: buttons.y + buttons.height + 4
         anchors.leftMargin: 8
         anchors.rightMargin: 8
         anchors.bottomMargin: 4

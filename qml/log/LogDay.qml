@@ -16,14 +16,16 @@ Column {
     property LogModel log
     /// The line whose runs are shown individually; -1 for none.
     property int openLine: -1
+    /// The entry that was changed last: its line stays open, and it keeps the focus.
+    property string changed: ""
 
-    signal showWanted(Item item)
-
-    onLinesChanged: openLine = -1
+    onLinesChanged: openLine = changed === "" ? -1 : log.lineOf(index, changed)
 
     Item {
+        readonly property bool fits: title.implicitWidth + figures.implicitWidth + 40 <= width
+
         width: parent.width
-        implicitHeight: title.implicitHeight + 10
+        implicitHeight: title.implicitHeight + 10 + (fits ? 0 : figures.implicitHeight + 2)
 
         InkText {
             id: title
@@ -35,9 +37,9 @@ Column {
             Accessible.name: qsTrId("log.day.heading").arg(day.dayTitle).arg(day.figures)
         }
         InkText {
-            anchors.right: parent.right
-            anchors.rightMargin: 8
-            anchors.baseline: title.baseline
+            id: figures
+            x: parent.fits ? parent.width - width - 8 : 8
+            y: parent.fits ? title.y + title.baselineOffset - baselineOffset : title.implicitHeight + 2
             text: day.figures
             color: Theme.faint
             Accessible.ignored: true
@@ -57,10 +59,20 @@ Column {
             open: day.openLine === index
             entries: open ? day.log.entriesOf(day.index, index) : []
             changeable: !day.log.readOnly
-            onToggled: day.openLine = open ? -1 : index
-            onFocused: day.showWanted(line)
+            changed: day.changed
+            onToggled: {
+                day.changed = "";
+                day.openLine = open ? -1 : index;
+            }
             onTakenBack: (passage, entry) => day.log.takeBack(passage, entry)
-            onNoted: (passage, entry, text) => day.log.setNote(passage, entry, text)
+            onCorrected: (passage, entry, clean) => {
+                day.changed = entry;
+                day.log.setClean(passage, entry, clean);
+            }
+            onNoted: (passage, entry, text) => {
+                day.changed = entry;
+                day.log.setNote(passage, entry, text);
+            }
         }
     }
 }

@@ -10,9 +10,12 @@ Column {
 
     property var entries: []
     property bool changeable: true
-    /// The entry with an open question or note; "" for none.
+    /// The entry that was changed last takes the focus again.
+    property string changed: ""
+    /// The entry whose note is being written; "" for none.
     property string busy: ""
 
+    signal corrected(string passage, string entry, bool clean)
     signal takenBack(string passage, string entry)
     signal noted(string passage, string entry, string text)
 
@@ -28,6 +31,8 @@ Column {
             values: modelData
             changeable: list.changeable
             busy: list.busy === modelData.entry
+            again: list.changed === modelData.entry
+            onCorrected: clean => list.corrected(modelData.passage, modelData.entry, clean)
             onBusyWanted: on => list.busy = on ? modelData.entry : ""
             onTakenBack: list.takenBack(modelData.passage, modelData.entry)
             onNoted: text => list.noted(modelData.passage, modelData.entry, text)

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One run of the log: a note can be added, and a run recorded by mistake can be taken back after a question.
+// One run of the log: its mark can be changed, a note can be added, and it can be taken back.
 import QtQuick
 import Piolo
 
@@ -8,32 +8,35 @@ Column {
 
     property var values: ({})
     property bool changeable: true
+    /// Its note is being written.
     property bool busy: false
-    property bool noting: false
+    /// It was just changed by these buttons, which then made the list anew.
+    property bool again: false
 
+    readonly property bool compact: width < 720
     readonly property string story: values.mark === "" ? values.detail
         : values.detail === "" ? values.mark : qsTrId("log.entry.line").arg(values.mark).arg(values.detail)
 
     signal busyWanted(bool on)
     signal takenBack
+    signal corrected(bool clean)
     signal noted(string text)
 
-    function open(forNote) {
-        noting = forNote;
+    function writeNote() {
         busyWanted(true);
-        if (forNote)
-            note.take();
-        else
-            keep.forceActiveFocus(Qt.TabFocusReason);
+        note.take();
     }
+
+    Component.onCompleted: if (again) writeButton.forceActiveFocus(Qt.OtherFocusReason)
 
     Item {
         width: parent.width
-        implicitHeight: Theme.touch
+        implicitHeight: entry.compact && buttons.visible ? Theme.touch + buttons.height + 4 : Math.max(Theme.touch, buttons.height)
 
         InkText {
             id: when
-            anchors.verticalCenter: parent.verticalCenter
+            height: Theme.touch
+            verticalAlignment: Text.AlignVCenter
             text: entry.values.time
             color: Theme.faint
         }
@@ -41,106 +44,98 @@ Column {
             id: shape
             anchors.left: when.right
             anchors.leftMargin: 12
-            anchors.verticalCenter: parent.verticalCenter
+            anchors.verticalCenter: when.verticalCenter
             width: 20
             marks: entry.values.marks
         }
         InkText {
             anchors.left: shape.right
             anchors.leftMargin: 8
-            anchors.right: buttons.left
+            anchors.right: entry.compact || !buttons.visible ? parent.right : buttons.left
             anchors.rightMargin: 12
-            anchors.verticalCenter: parent.verticalCenter
+            anchors.verticalCenter: when.verticalCenter
             elide: Text.ElideRight
+            wrapMode: Text.Wrap
+            maximumLineCount: 2
+            lineHeight: 0.9
             text: entry.story
         }
-        Row {
+        Flow {
             id: buttons
-            anchors.right: parent.right
-            anchors.verticalCenter: parent.verticalCenter
+            x: entry.compact ? 0 : parent.width - width
+            y: entry.compact ? Theme.touch : 0
+            width: entry.compact ? parent.width : undefined
             visible: entry.changeable && !entry.busy
             spacing: 8
 
             InkButton {
+                objectName: "setClean"
+                visible: entry.values.canBeClean
+                text: qsTrId("log.entry.was-clean")
+                Accessible.name: qsTrId("log.entry.was-clean.spoken").arg(entry.values.spoken)
+                onClicked: entry.corrected(true)
+            }
+            InkButton {
+                objectName: "setMissed"
+                visible: entry.values.canBeMissed
+                text: qsTrId("log.entry.was-missed")
+                Accessible.name: qsTrId("log.entry.was-missed.spoken").arg(entry.values.spoken)
+                onClicked: entry.corrected(false)
+            }
+            InkButton {
+                id: writeButton
                 objectName: "writeNote"
-                implicitHeight: 36
                 visible: entry.values.canNote
                 text: entry.values.note === "" ? qsTrId("log.entry.note") : qsTrId("log.entry.edit-note")
-                Accessible.name: qsTrId("log.entry.note.spoken").arg(entry.values.time)
-                onClicked: entry.open(true)
+                Accessible.name: qsTrId("log.entry.note.spoken").arg(entry.values.spoken)
+                onClicked: entry.writeNote()
             }
             InkButton {
                 objectName: "takeEntryBack"
-                implicitHeight: 36
                 text: qsTrId("log.entry.take-back")
-                Accessible.name: qsTrId("log.entry.take-back.spoken").arg(entry.values.time)
-                onClicked: entry.open(false)
+                Accessible.name: qsTrId("log.entry.take-back.spoken").arg(entry.values.spoken)
+                onClicked: entry.takenBack()
             }
         }
     }
     InkText {
         x: when.width + 12
         width: parent.width - x
-        visible: text !== "" && !(entry.busy && entry.noting)
+        visible: text !== "" && !entry.busy
         text: entry.values.note
         wrapMode: Text.Wrap
         color: Theme.faint
         font.italic: true
         bottomPadding: 6
     }
-    Row {
+    Column {
         width: parent.width
-        visible: entry.busy && entry.noting
-        spacing: 12
+        visible: entry.busy
+        spacing: 8
         bottomPadding: 8
 
         Field {
             id: note
             objectName: "field-note"
-            width: parent.width - save.width - drop.width - 2 * parent.spacing
+            width: parent.width
             label: qsTrId("log.entry.note.title")
             text: entry.values.note
             onTyped: text => note.text = text
             onAccepted: entry.noted(note.text)
         }
-        InkButton {
-            id: save
-            objectName: "saveNote"
-            anchors.bottom: note.bottom
-            strong: true
-            text: qsTrId("log.entry.keep")
-            onClicked: entry.noted(note.text)
-        }
-        InkButton {
-            id: drop
-            anchors.bottom: note.bottom
-            text: qsTrId("log.entry.leave")
-            onClicked: entry.busyWanted(false)
-        }
-    }
-    Flow {
-        width: parent.width
-        visible: entry.busy && !entry.noting
-        spacing: 12
-        bottomPadding: 8
+        Row {
+            spacing: 8
 
-        InkText {
-            height: Theme.touch
-            verticalAlignment: Text.AlignVCenter
-            text: qsTrId("log.entry.take-back.hint")
-        }
-        InkButton {
-            id: keep
-            objectName: "keepEntry"
-            text: qsTrId("log.entry.leave")
-            onClicked: entry.busyWanted(false)
-        }
-        InkButton {
-            objectName: "takeEntryBackNow"
-            text: qsTrId("log.entry.take-back.confirm")
-            ink: Theme.miss
-            line: Theme.miss
-            onClicked: entry.takenBack()
+            InkButton {
+                objectName: "saveNote"
+                strong: true
+                text: qsTrId("log.entry.keep")
+                onClicked: entry.noted(note.text)
+            }
+            InkButton {
+                text: qsTrId("log.entry.leave")
+                onClicked: entry.busyWanted(false)
+            }
         }
     }
 }

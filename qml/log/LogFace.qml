@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The columns of a line of the log: when, what, how fast, how it went, and its effect.
+// A line of the log: when, what, how fast, how it went, and its effect; side by side, or in two rows.
 import QtQuick
 
 Item {
@@ -7,14 +7,16 @@ Item {
 
     property var values: ({})
 
-    readonly property bool narrow: width < 680
-    readonly property real effectWidth: Math.min(340, width * 0.29)
+    readonly property bool compact: width < 620
+    readonly property real effectWidth: Math.min(340, width * 0.3)
+    readonly property real firstRow: compact ? 18 : height / 2
+    readonly property real secondRow: compact ? 44 : height / 2
 
     InkText {
         id: time
         x: 8
-        width: face.narrow ? 50 : 56
-        anchors.verticalCenter: parent.verticalCenter
+        y: face.firstRow - height / 2
+        width: 56
         text: face.values.time
         color: Theme.faint
         Accessible.ignored: true
@@ -22,22 +24,17 @@ Item {
     InkText {
         anchors.left: time.right
         anchors.right: tempo.left
-        anchors.rightMargin: face.narrow ? 6 : 12
-        anchors.verticalCenter: parent.verticalCenter
+        anchors.rightMargin: 12
+        y: face.firstRow - height / 2
         text: face.values.title
-        font.pixelSize: face.narrow ? Theme.small : Theme.body
-        wrapMode: face.narrow ? Text.WordWrap : Text.NoWrap
-        maximumLineCount: face.narrow ? 2 : 1
-        lineHeight: 0.9
-        elide: face.narrow ? Text.ElideRight : Text.ElideMiddle
+        elide: Text.ElideMiddle
         Accessible.ignored: true
     }
     InkText {
         id: tempo
-        anchors.right: marks.left
-        anchors.rightMargin: face.narrow ? 10 : 16
+        x: (face.compact ? parent.width - 8 : marks.x - 16) - width
+        y: face.firstRow - height / 2
         width: 44
-        anchors.verticalCenter: parent.verticalCenter
         horizontalAlignment: Text.AlignRight
         text: face.values.tempo
         font.weight: Font.DemiBold
@@ -45,23 +42,23 @@ Item {
     }
     MarkRow {
         id: marks
-        anchors.right: effect.left
-        anchors.rightMargin: 12
-        width: face.narrow ? 100 : 124
-        anchors.verticalCenter: parent.verticalCenter
+        x: face.compact ? parent.width - width - 8 : effect.x - width - 12
+        y: face.secondRow - height / 2
+        width: 124
+        horizontalAlignment: face.compact ? Text.AlignRight : Text.AlignLeft
         marks: face.values.marks
     }
     InkText {
         id: effect
-        anchors.right: parent.right
-        anchors.rightMargin: 8
-        width: face.effectWidth
-        anchors.verticalCenter: parent.verticalCenter
-        horizontalAlignment: Text.AlignRight
+        x: face.compact ? 64 : parent.width - width - 8
+        y: face.secondRow - height / 2
+        width: face.compact ? parent.width - 64 - (face.values.marks === "" ? 8 : marks.width + 16) : face.effectWidth
+        horizontalAlignment: face.compact ? Text.AlignLeft : Text.AlignRight
         text: face.values.effect
         color: Theme.faint
-        wrapMode: Text.WordWrap
-        maximumLineCount: 2
+        font.pixelSize: face.compact ? Theme.small : Theme.body
+        wrapMode: face.compact ? Text.NoWrap : Text.WordWrap
+        maximumLineCount: face.compact ? 1 : 2
         lineHeight: 0.9
         elide: Text.ElideRight
         Accessible.ignored: true

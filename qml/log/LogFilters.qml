@@ -3,14 +3,15 @@
 import QtQuick
 import Piolo
 
-Row {
+Grid {
     id: filters
 
     required property LogModel log
 
-    readonly property real each: (width - 3 * spacing) / 4
+    readonly property real each: (width - (columns - 1) * spacing) / columns
 
-    spacing: 12
+    columns: width < 560 ? 2 : 4
+    spacing: width < 560 ? 8 : 12
 
     Choice {
         objectName: "filter-piece"

@@ -13,22 +13,22 @@ Column {
     property var entries: []
     property bool open: false
     property bool changeable: true
+    property string changed: ""
 
     signal toggled
-    signal focused
     signal takenBack(string passage, string entry)
+    signal corrected(string passage, string entry, bool clean)
     signal noted(string passage, string entry, string text)
 
     T.ItemDelegate {
         id: head
         objectName: "logLine"
         width: line.width
-        implicitHeight: 38
+        implicitHeight: face.compact ? 62 : Theme.touch
         hoverEnabled: true
         activeFocusOnTab: true
         Accessible.role: Accessible.ListItem
         Accessible.name: line.values.spoken
-        onActiveFocusChanged: if (activeFocus) line.focused()
         onClicked: line.toggled()
         Keys.onReturnPressed: line.toggled()
         Keys.onUpPressed: nextItemInFocusChain(false).forceActiveFocus(Qt.BacktabFocusReason)
@@ -41,11 +41,12 @@ Column {
             border.width: head.visualFocus ? 3 : 0
         }
         contentItem: LogFace {
+            id: face
             values: line.values
         }
     }
     InkText {
-        x: 64
+        x: face.compact ? 24 : 64
         width: parent.width - x
         visible: text !== "" && !line.open
         text: line.values.note
@@ -56,13 +57,15 @@ Column {
         Accessible.ignored: true
     }
     Loader {
-        x: 64
+        x: face.compact ? 24 : 64
         width: parent.width - x
         active: line.open
         visible: active
         sourceComponent: LogEntries {
             entries: line.entries
             changeable: line.changeable
+            changed: line.changed
+            onCorrected: (passage, entry, clean) => line.corrected(passage, entry, clean)
             onTakenBack: (passage, entry) => line.takenBack(passage, entry)
             onNoted: (passage, entry, text) => line.noted(passage, entry, text)
         }

@@ -11,7 +11,23 @@ ListView {
 
     required property LogModel log
 
+    readonly property Item focused: Window.activeFocusItem
+
+    /// It was scrolled; until then it stays at its top, whatever stands above the days.
+    property bool moved: false
+
+    function stayAtTop() {
+        if (!moved)
+            positionViewAtBeginning();
+    }
+    function holds(item) {
+        for (let up = item; up; up = up.parent)
+            if (up === contentItem)
+                return true;
+        return false;
+    }
     function follow(item) {
+        moved = true;
         const top = item.mapToItem(contentItem, 0, 0).y;
         if (top < contentY)
             contentY = top - Theme.gap;
@@ -27,8 +43,11 @@ ListView {
     activeFocusOnTab: count > 0
     Accessible.role: Accessible.List
     Accessible.name: qsTrId("log.days")
+    onMovementStarted: moved = true
+    onFocusedChanged: if (focused && holds(focused)) follow(focused)
     Keys.onPressed: event => {
         const page = height * 0.9;
+        moved = true;
         if (event.key === Qt.Key_PageDown)
             contentY = Math.min(contentY + page, originY + contentHeight - height);
         else if (event.key === Qt.Key_PageUp)
@@ -45,7 +64,6 @@ ListView {
     delegate: LogDay {
         width: list.width - 14
         log: list.log
-        onShowWanted: item => list.follow(item)
     }
 
     T.ScrollBar.vertical: ScrollMark {
@@ -63,6 +81,7 @@ ListView {
     InkText {
         parent: list
         anchors.centerIn: parent
+        anchors.verticalCenterOffset: list.headerItem ? Math.min(list.headerItem.height / 2, parent.height / 4) : 0
         width: parent.width - 4 * Theme.gap
         visible: list.count === 0
         horizontalAlignment: Text.AlignHCenter

@@ -8,90 +8,56 @@ FocusScope {
 
     property LogModel log: PracticeRoom.log
     property KeyBindings keys: PracticeRoom.keys
+    /// There is too little room for both: the figures stand above the days and scroll with them.
+    readonly property bool above: width < 940 || height < 640
+    readonly property rect place: above
+        ? Qt.rect(Theme.margin, 0, width - Theme.margin - 4, height) : head.room
 
     signal drillRequested(string passage)
 
     onDrillRequested: passage => PracticeRoom.openDrill(passage)
 
-    InkText {
-        id: heading
-        x: Theme.margin
-        y: 16
-        text: qsTrId("log.title")
-        font.pixelSize: Theme.heading
-        font.weight: Font.DemiBold
-        Accessible.role: Accessible.Heading
-    }
-    InkText {
-        id: missed
-        anchors.left: heading.left
-        anchors.right: parent.right
-        anchors.rightMargin: Theme.margin
-        anchors.top: filters.bottom
-        anchors.topMargin: 8
-        text: screen.log.figures.gapText
-        color: Theme.faint
-        elide: Text.ElideRight
-    }
-    LogFilters {
-        id: filters
-        anchors.left: heading.right
-        anchors.leftMargin: 2 * Theme.gap
-        anchors.right: parent.right
-        anchors.rightMargin: Theme.margin
-        anchors.verticalCenter: heading.verticalCenter
+    LogHead {
+        id: head
+        parent: screen.above && days.headerItem ? days.headerItem : screen
+        width: screen.above ? days.width - 14 : screen.width
+        height: screen.above ? implicitHeight : screen.height
+        above: screen.above
         log: screen.log
-        visible: !screen.log.nothingYet
-    }
-    Item {
-        id: side
-        anchors.right: filters.right
-        anchors.top: missed.bottom
-        anchors.topMargin: missed.text === "" ? 0 : 10
-        anchors.bottom: parent.bottom
-        anchors.bottomMargin: Theme.gap
-        width: Math.round(Math.min(460, (screen.width - 2 * Theme.margin) * 0.32))
-
-        MinutesCard {
-            id: minutes
-            width: parent.width
-            height: Math.round((parent.height - Theme.gap) * 0.38)
-            figures: screen.log.figures
-        }
-        BreaksCard {
-            width: parent.width
-            anchors.top: minutes.bottom
-            anchors.topMargin: Theme.gap
-            anchors.bottom: parent.bottom
-            figures: screen.log.figures
-            keys: screen.keys
-            onDrillRequested: passage => screen.drillRequested(passage)
-        }
-    }
-    CurveCard {
-        id: curves
-        anchors.left: heading.left
-        anchors.right: side.left
-        anchors.rightMargin: Theme.gap
-        anchors.top: side.top
-        height: Math.round(side.height * 0.46)
-        log: screen.log
+        keys: screen.keys
+        onDrillRequested: passage => screen.drillRequested(passage)
     }
     Card {
-        anchors.left: curves.left
-        anchors.right: curves.right
-        anchors.top: curves.bottom
-        anchors.topMargin: Theme.gap
-        anchors.bottom: parent.bottom
-        anchors.bottomMargin: Theme.gap
+        x: screen.place.x
+        y: screen.place.y
+        width: screen.place.width
+        height: screen.place.height
+        color: screen.above ? "transparent" : Theme.card
+        border.width: screen.above ? 0 : 1
 
         LogList {
+            id: days
             objectName: "logList"
             anchors.fill: parent
-            anchors.margins: Theme.gap
+            anchors.margins: screen.above ? 0 : Theme.gap
             anchors.rightMargin: 4
+            anchors.bottomMargin: takenBack.visible ? takenBack.height + 2 * 8 : anchors.margins
             log: screen.log
             focus: true
+            header: Item {
+                width: days.width
+                height: screen.above ? head.implicitHeight + Theme.gap : 0
+                onHeightChanged: Qt.callLater(days.stayAtTop)
+            }
+        }
+        TakenBackLine {
+            id: takenBack
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.bottom: parent.bottom
+            anchors.margins: 8
+            text: screen.log.takenBack
+            onPutBackWanted: screen.log.putBack()
         }
     }
 

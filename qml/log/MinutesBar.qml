@@ -6,6 +6,7 @@ Item {
     id: day
 
     property var values: ({})
+    property bool pointed: false
 
     readonly property real room: height - foot.height
     readonly property real thick: Math.max(3, Math.min(14, width - 4))
@@ -13,6 +14,12 @@ Item {
     Accessible.role: Accessible.ListItem
     Accessible.name: values.spoken
 
+    Rectangle {
+        anchors.fill: parent
+        visible: day.pointed
+        color: Theme.accentWash
+        radius: 3
+    }
     Column {
         anchors.bottom: foot.top
         anchors.horizontalCenter: parent.horizontalCenter

@@ -10,6 +10,17 @@ Card {
 
     required property LogFigures figures
 
+    /// The day whose figures are shown; -1 for none.
+    property int pointed: -1
+
+    function pointAt(x) {
+        pointed = Math.max(0, Math.min(figures.days.length - 1, Math.floor(x / bars.width * figures.days.length)));
+    }
+    function step(by) {
+        const last = figures.days.length - 1;
+        pointed = pointed < 0 ? last : Math.max(0, Math.min(last, pointed + by));
+    }
+
     InkText {
         id: title
         x: Theme.gap
@@ -26,28 +37,79 @@ Card {
         color: Theme.faint
         font.pixelSize: Theme.small
     }
-    Row {
-        id: bars
+    InkText {
+        id: caption
+        objectName: "minutesCaption"
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.margins: Theme.gap
         anchors.top: title.bottom
-        anchors.topMargin: 10
+        anchors.topMargin: 2
+        text: card.pointed < 0 ? card.figures.gapText : card.figures.days[card.pointed].spoken
+        color: card.pointed < 0 ? Theme.faint : Theme.ink
+        font.pixelSize: Theme.small
+        wrapMode: Text.Wrap
+        maximumLineCount: 2
+        elide: Text.ElideRight
+        Accessible.ignored: card.pointed >= 0 || text === ""
+    }
+    Row {
+        id: bars
+        objectName: "minutesBars"
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.margins: Theme.gap
+        anchors.top: title.bottom
+        anchors.topMargin: 48
         anchors.bottom: axis.top
+        activeFocusOnTab: true
         Accessible.role: Accessible.List
         Accessible.name: qsTrId("minutes.spoken")
+        Accessible.description: card.pointed < 0 ? "" : caption.text
+        onActiveFocusChanged: card.pointed = -1
+        Keys.onLeftPressed: card.step(-1)
+        Keys.onRightPressed: card.step(1)
 
         Repeater {
             model: card.figures.days
 
             MinutesBar {
+                required property int index
                 required property var modelData
 
-                width: bars.width / 28
+                width: bars.width / card.figures.days.length
                 height: bars.height
                 values: modelData
+                pointed: card.pointed === index
             }
         }
+    }
+    MouseArea {
+        /// A finger leaves nothing behind to point with: what it touched stays shown.
+        property bool touched: false
+
+        anchors.fill: bars
+        hoverEnabled: true
+        onPressed: mouse => {
+            touched = mouse.source !== Qt.MouseEventNotSynthesized;
+            card.pointAt(mouse.x);
+        }
+        onPositionChanged: mouse => {
+            if (!pressed)
+                touched = false;
+            card.pointAt(mouse.x);
+        }
+        onEntered: card.pointAt(mouseX)
+        onExited: if (!touched) card.pointed = -1
+    }
+    Rectangle {
+        anchors.fill: bars
+        anchors.margins: -3
+        visible: bars.activeFocus
+        color: "transparent"
+        border.color: Theme.focus
+        border.width: 2
+        radius: 4
     }
     Item {
         id: axis
@@ -70,9 +132,10 @@ Card {
             font.pixelSize: Theme.small
         }
     }
-    Row {
+    Flow {
         id: legend
         anchors.left: bars.left
+        anchors.right: bars.right
         anchors.bottom: parent.bottom
         anchors.bottomMargin: 12
         spacing: 12

@@ -5018,7 +5018,7 @@
         <translation>sauberer Durchlauf bei %1</translation>
     </message>
     <message id="taken-back.doubt" numerus="yes">
-        <source></source>
+        <source>%n runs that were not clean</source>
         <translation>
             <numerusform>%n Durchlauf, der nicht sauber war</numerusform>
             <numerusform>%n Durchläufe, die nicht sauber waren</numerusform>

@@ -5018,7 +5018,7 @@
         <translation>ripetizione pulita a %1</translation>
     </message>
     <message id="taken-back.doubt" numerus="yes">
-        <source></source>
+        <source>%n runs that were not clean</source>
         <translation>
             <numerusform>%n ripetizione non pulita</numerusform>
             <numerusform>%n ripetizioni non pulite</numerusform>

@@ -55,20 +55,19 @@ struct LogScreen {
 
 } // namespace
 
-TEST_CASE("an entry made by mistake is taken back by keys after one question") {
+TEST_CASE("an entry made by mistake is taken back, named, and put back") {
     LogScreen screen;
     const std::size_t before = screen.entries();
     screen.openLine();
+    CHECK(screen.fixture.find("putBack") == nullptr);
     screen.press("takeEntryBack");
-    CHECK(screen.says("cannot undo this"));
-    CHECK(screen.entries() == before);
-    screen.press("keepEntry");
-    CHECK(!screen.says("cannot undo this"));
-    CHECK(screen.entries() == before);
-    screen.press("takeEntryBack");
-    keepShot(screen.fixture.shot(), "log-take-back");
-    screen.press("takeEntryBackNow");
     CHECK(screen.entries() == before - 1);
+    CHECK(screen.says("Taken back: "));
+    keepShot(screen.fixture.shot(), "log-take-back");
+    screen.press("putBack");
+    CHECK(screen.entries() == before);
+    CHECK(!screen.says("Taken back: "));
+    CHECK(screen.fixture.find("putBack") == nullptr);
 }
 
 TEST_CASE("a note is typed beside its run") {

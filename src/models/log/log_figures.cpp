@@ -4,6 +4,7 @@
 #include "core/history/practice_days.h"
 #include "models/log/log_misses.h"
 #include "models/log/log_practice.h"
+#include "models/log/log_weeks.h"
 #include "models/text/formatter.h"
 #include "practice/figures/bar_parts.h"
 #include "practice/figures/curve_passages.h"
@@ -11,13 +12,24 @@
 #include "practice/log/passage_saving.h"
 #include "practice/log/practice_book.h"
 
+#include <QLocale>
+
 namespace piolo::models {
+
+namespace {
+
+/// As many as can be read at a glance.
+constexpr std::size_t mostWorst = 4;
+
+} // namespace
 
 LogFigures::LogFigures(practice::PracticeBook& book, QObject* parent) : QObject(parent), book_(book) {}
 
 void LogFigures::read(const practice::LogFilter& filter) {
     readDays();
     readBreaks(filter);
+    worst_ = worstMaps(book_.notebook(),
+                       practice::worstPassages(book_.notebook(), filter.piece, book_.today(), mostWorst));
     emit changed();
 }
 
@@ -29,6 +41,7 @@ void LogFigures::readDays() {
     days_ = practiceMaps(days, gaps, today);
     mostMinutes_ = practice::mostMinutes(days);
     gapText_ = gapWords(days, gaps);
+    weekText_ = weekWords(practice::weeksOf(days, today, QLocale().firstDayOfWeek()));
 }
 
 void LogFigures::readBreaks(const practice::LogFilter& filter) {

@@ -28,6 +28,10 @@ class LogFigures : public QObject {
     Q_PROPERTY(int mostMinutes READ mostMinutes NOTIFY changed)
     /// One sentence on missed days; "" if nothing was ever played.
     Q_PROPERTY(QString gapText READ gapText NOTIFY changed)
+    /// This week and last week in a line; "" if nothing was played in either.
+    Q_PROPERTY(QString weekText READ weekText NOTIFY changed)
+    /// The passages that went worst of late; see worstMaps().
+    Q_PROPERTY(QVariantList worst READ worst NOTIFY changed)
     /// Where the passage breaks; see missesMap().
     Q_PROPERTY(QVariantMap breaks READ breaks NOTIFY changed)
     /// "New passage: bars 42–43"; "" if nothing stands out.
@@ -47,6 +51,8 @@ public:
     [[nodiscard]] QVariantList days() const { return days_; }
     [[nodiscard]] int mostMinutes() const { return mostMinutes_; }
     [[nodiscard]] QString gapText() const { return gapText_; }
+    [[nodiscard]] QString weekText() const { return weekText_; }
+    [[nodiscard]] QVariantList worst() const { return worst_; }
     [[nodiscard]] QVariantMap breaks() const { return breaks_; }
     [[nodiscard]] QString stretchText() const;
     [[nodiscard]] QString stretchNote() const;
@@ -76,7 +82,8 @@ private:
     practice::PracticeBook& book_;
     QVariantList days_;
     int mostMinutes_ = 0;
-    QString gapText_;
+    QString gapText_, weekText_;
+    QVariantList worst_;
     Id passage_;
     QVariantMap breaks_;
     std::optional<BuildUpPart> stretch_;

@@ -27,10 +27,10 @@ QString voidWords(Reason reason) {
     }
 }
 
-QString tempoWords(Reason reason) {
-    switch (reason) {
+QString tempoWords(const Entry& entry) {
+    switch (entry.reason) {
     case Reason::newDay:
-        return qtTrId("log.line.day-opens");
+        return qtTrId("log.line.new-day").arg(Formatter::tempo(entry.before.tempo));
     case Reason::offer:
         return qtTrId("log.line.offer-taken");
     case Reason::named:
@@ -70,6 +70,12 @@ QStringList spotWords(const practice::LogLine& line) {
     return places;
 }
 
+QString recordedWords(const Entry& entry) {
+    if (entry.mark == Mark::voided) return voidWords(entry.reason);
+    if (entry.mark == Mark::clean) return qtTrId("log.line.clean");
+    return entry.late ? qtTrId("log.line.missed-late") : qtTrId("log.line.missed");
+}
+
 QChar shapeOf(Mark mark) {
     if (mark == Mark::clean) return u'●';
     return mark == Mark::missed ? u'▼' : u'○';
@@ -78,7 +84,7 @@ QChar shapeOf(Mark mark) {
 } // namespace
 
 QString effectWords(const practice::LogLine& line) {
-    if (line.entries.front()->kind == Entry::Kind::tempo) return tempoWords(line.entries.front()->reason);
+    if (line.entries.front()->kind == Entry::Kind::tempo) return tempoWords(*line.entries.front());
     QStringList parts{runWords(line)};
     const Entry& first = *line.entries.front();
     if (const QString manner = mannerText(first.articulation, first.rhythm); !manner.isEmpty())
@@ -89,9 +95,8 @@ QString effectWords(const practice::LogLine& line) {
 
 QString markWords(const Entry& entry) {
     if (entry.kind == Entry::Kind::tempo) return {};
-    if (entry.mark == Mark::voided) return voidWords(entry.reason);
-    if (entry.mark == Mark::clean) return qtTrId("log.line.clean");
-    return entry.late ? qtTrId("log.line.missed-late") : qtTrId("log.line.missed");
+    const QString words = recordedWords(entry);
+    return entry.corrected ? qtTrId("log.line.corrected").arg(words) : words;
 }
 
 QString markShapes(const practice::LogLine& line) {

@@ -6,6 +6,7 @@
 #include "text/number_words.h"
 #include "text/passage_title.h"
 
+#include <QLocale>
 #include <QStringList>
 #include <QVariantList>
 #include <QtGlobal>
@@ -67,8 +68,23 @@ QString timeOf(const practice::LogLine& line) {
     return onPaper ? qtTrId("log.line.paper") : Formatter::timeOfDay(line.at());
 }
 
-QVariantMap entryMap(const PassageRecord& record, const Entry& entry) {
+/// "run 2 of 5 at 18:02, missed": what the buttons of this entry are about.
+QString spokenEntry(const practice::LogLine& line, std::size_t index) {
+    const Entry& entry = *line.entries[index];
+    const QString time = timeOf({line.record, {&entry}, {}, {}});
+    if (entry.kind == Entry::Kind::tempo)
+        return qtTrId("log.entry.tempo").arg(Formatter::tempo(entry.tempo), time);
+    if (line.entries.size() == 1) return qtTrId("log.entry.run").arg(time, markWords(entry));
+    return qtTrId("log.entry.run-of")
+        .arg(QLocale().toString(static_cast<qulonglong>(index + 1)),
+             QLocale().toString(static_cast<qulonglong>(line.entries.size())), time, markWords(entry));
+}
+
+QVariantMap entryMap(const practice::LogLine& line, std::size_t index) {
+    const PassageRecord& record = *line.record;
+    const Entry& entry = *line.entries[index];
     const practice::LogLine alone{&record, {&entry}, {}, {}};
+    const bool isRun = entry.kind != Entry::Kind::tempo;
     return {{QStringLiteral("entry"), idText(entry.id)},
             {QStringLiteral("passage"), idText(record.passage.id)},
             {QStringLiteral("time"), timeOf(alone)},
@@ -76,6 +92,9 @@ QVariantMap entryMap(const PassageRecord& record, const Entry& entry) {
             {QStringLiteral("mark"), markWords(entry)},
             {QStringLiteral("detail"), entry.mark == Mark::voided ? QString() : effectWords(alone)},
             {QStringLiteral("note"), noteOf(record, entry.id)},
+            {QStringLiteral("spoken"), spokenEntry(line, index)},
+            {QStringLiteral("canBeClean"), isRun && entry.mark != Mark::clean},
+            {QStringLiteral("canBeMissed"), isRun && entry.mark != Mark::missed},
             {QStringLiteral("canNote"), true}};
 }
 
@@ -87,6 +106,9 @@ QVariantMap throughMap(const RunThrough& through) {
             {QStringLiteral("mark"), stopWords(through.played)},
             {QStringLiteral("detail"), stopPlaces(through.played)},
             {QStringLiteral("note"), QString()},
+            {QStringLiteral("spoken"), qtTrId("log.entry.run-through").arg(Formatter::timeOfDay(through.at))},
+            {QStringLiteral("canBeClean"), false},
+            {QStringLiteral("canBeMissed"), false},
             {QStringLiteral("canNote"), false}};
 }
 
@@ -116,7 +138,7 @@ QVariantMap lineMap(const practice::LogLine& line) {
 QVariantList entryMaps(const practice::LogLine& line) {
     QVariantList maps;
     if (line.through) maps.append(throughMap(*line.through));
-    for (const Entry* entry : line.entries) maps.append(entryMap(*line.record, *entry));
+    for (std::size_t index = 0; index < line.entries.size(); ++index) maps.append(entryMap(line, index));
     return maps;
 }
 

@@ -11,6 +11,8 @@
 #include <QVariantList>
 #include <QtGlobal>
 
+#include <algorithm>
+
 namespace piolo::models {
 
 namespace {
@@ -30,9 +32,17 @@ QVariantMap barMap(const practice::BreakBar& broken, const practice::BreakFigure
             {QStringLiteral("spoken"), qtTrId("breaks.bar").arg(Formatter::spot({bar, 0}), missWords(all))}};
 }
 
-QString noteWords(const Misses& misses, bool byBeat) {
+/// Runs that do not count were played all the same.
+QString emptyWords(const PassageRecord& record, const Misses& misses) {
+    if (misses.runs > 0) return qtTrId("breaks.no-miss");
+    const bool played = std::any_of(record.entries.begin(), record.entries.end(),
+                                    [](const Entry& entry) { return entry.kind != Entry::Kind::tempo; });
+    return played ? qtTrId("breaks.none-counted") : qtTrId("breaks.not-played");
+}
+
+QString noteWords(const PassageRecord& record, const Misses& misses, bool byBeat) {
     const int all = misses.placed + misses.elsewhere;
-    if (all == 0) return misses.runs == 0 ? qtTrId("breaks.not-played") : qtTrId("breaks.no-miss");
+    if (all == 0) return emptyWords(record, misses);
     const QString by = byBeat ? qtTrId("breaks.by-bar-and-beat") : qtTrId("breaks.by-bar");
     const QString counted = qtTrId("breaks.counted").arg(missWords(all), Formatter::runs(misses.runs), by);
     return misses.elsewhere == 0 ? counted
@@ -47,7 +57,7 @@ QVariantMap missesMap(const PassageRecord& record, const Misses& misses) {
     for (const practice::BreakBar& bar : figures.bars) bars.append(barMap(bar, figures));
     const QString name = text::passageTitle(record.passage);
     return {{QStringLiteral("title"), qtTrId("breaks.where").arg(name)},
-            {QStringLiteral("note"), noteWords(misses, figures.byBeat)},
+            {QStringLiteral("note"), noteWords(record, misses, figures.byBeat)},
             {QStringLiteral("bars"), misses.placed == 0 ? QVariantList() : bars}};
 }
 

@@ -14,19 +14,8 @@
 
 namespace piolo::models {
 
-namespace {
-
-/// In UTF-8, cut before the first character that does not fit.
-std::string shortened(QString text, std::size_t longest) {
-    while (static_cast<std::size_t>(text.toUtf8().size()) > longest)
-        text.chop(text.back().isLowSurrogate() ? 2 : 1);
-    return text.toStdString();
-}
-
-} // namespace
-
 LogModel::LogModel(practice::PracticeBook& book, QObject* parent)
-    : QAbstractListModel(parent), book_(book), figures_(book) {
+    : QAbstractListModel(parent), book_(book), takeBacks_(book), figures_(book) {
     connect(&book, &practice::PracticeBook::changed, this, &LogModel::follow);
 }
 
@@ -55,7 +44,9 @@ QHash<int, QByteArray> LogModel::roleNames() const {
 void LogModel::setShown(bool shown) {
     if (shown == shown_) return;
     shown_ = shown;
+    takeBacks_.forget();
     emit shownChanged();
+    emit takenBackChanged();
     follow();
 }
 
@@ -162,29 +153,15 @@ QVariantList LogModel::entriesOf(int day, int line) const {
     return entryMaps(lines[static_cast<std::size_t>(line)]);
 }
 
-void LogModel::takeBack(const QString& passage, const QString& entry) {
-    const Id subject = idOf(passage);
+int LogModel::lineOf(int day, const QString& entry) const {
+    if (day < 0 || day >= count()) return -1;
     const Id wanted = idOf(entry);
-    if (!book_.readOnly() && counts(subject, wanted)) book_.record(BackFact{subject, wanted});
-}
-
-void LogModel::setNote(const QString& passage, const QString& entry, const QString& text) {
-    const Id subject = idOf(passage);
-    const Id about = idOf(entry);
-    const PassageRecord* const record = book_.notebook().passage(subject);
-    if (record == nullptr || book_.readOnly() || !counts(subject, about)) return;
-    const std::string note = shortened(text.simplified(), NoteFact::longest);
-    const auto before = record->notes.find(about);
-    if (note != (before == record->notes.end() ? std::string() : before->second))
-        book_.record(NoteFact{subject, about, note});
-}
-
-bool LogModel::counts(Id subject, Id wanted) const {
-    const auto isIt = [wanted](const auto& its) { return its.id == wanted; };
-    if (const PassageRecord* const record = book_.notebook().passage(subject))
-        return std::any_of(record->entries.begin(), record->entries.end(), isIt);
-    const auto throughs = book_.notebook().runThroughs(subject);
-    return std::any_of(throughs.begin(), throughs.end(), isIt);
+    const auto lines = practice::linesOf(book_.notebook(), days_[static_cast<std::size_t>(day)], filter_);
+    const auto found = std::find_if(lines.begin(), lines.end(), [wanted](const practice::LogLine& line) {
+        return std::any_of(line.entries.begin(), line.entries.end(),
+                           [wanted](const Entry* its) { return its->id == wanted; });
+    });
+    return found == lines.end() ? -1 : static_cast<int>(found - lines.begin());
 }
 
 } // namespace piolo::models

@@ -11,12 +11,9 @@
 #include "models/log/log_figures.h"
 #include "plots/curve/curve_series.h"
 #include "practice/log/log_index.h"
+#include "practice/log/take_backs.h"
 
 #include <vector>
-
-namespace piolo::practice {
-class PracticeBook;
-} // namespace piolo::practice
 
 namespace piolo::models {
 
@@ -31,6 +28,8 @@ class LogModel : public QAbstractListModel {
     /// True if nothing was ever played, whatever the filter.
     Q_PROPERTY(bool nothingYet READ nothingYet NOTIFY refreshed)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
+    /// What was taken back last since the log was opened, in a sentence; "" if nothing was.
+    Q_PROPERTY(QString takenBack READ takenBack NOTIFY takenBackChanged)
     Q_PROPERTY(piolo::models::LogFigures* figures READ figures CONSTANT)
     /// 32 digits, or "" for all.
     Q_PROPERTY(QString piece READ piece WRITE setPiece NOTIFY filterChanged)
@@ -63,6 +62,7 @@ public:
     [[nodiscard]] int count() const { return static_cast<int>(days_.size()); }
     [[nodiscard]] bool nothingYet() const { return nothingYet_; }
     [[nodiscard]] bool readOnly() const;
+    [[nodiscard]] QString takenBack() const;
     [[nodiscard]] LogFigures* figures() { return &figures_; }
     [[nodiscard]] QString piece() const;
     void setPiece(const QString& piece);
@@ -86,15 +86,22 @@ public:
 
     /// The entries of that line of that day; see entryMaps().
     Q_INVOKABLE [[nodiscard]] QVariantList entriesOf(int day, int line) const;
+    /// The line of that day that holds the entry; -1 if none does.
+    Q_INVOKABLE [[nodiscard]] int lineOf(int day, const QString& entry) const;
     /// Records that the entry is retracted: it counts as never played. Does nothing if there is no such entry
-    /// or if the folder is read-only. It cannot be undone. For a run-through, `passage` is its piece.
+    /// or if the folder is read-only. For a run-through, `passage` is its piece.
     Q_INVOKABLE void takeBack(const QString& passage, const QString& entry);
+    /// Records that what takenBack() names counts again.
+    Q_INVOKABLE void putBack();
+    /// Records that the run was clean, or missed, after all.
+    Q_INVOKABLE void setClean(const QString& passage, const QString& entry, bool clean);
     /// Records the player's note on an entry; an empty note removes it.
     Q_INVOKABLE void setNote(const QString& passage, const QString& entry, const QString& text);
 
 signals:
     void shownChanged();
     void filterChanged();
+    void takenBackChanged();
     void refreshed();
 
 private:
@@ -106,6 +113,7 @@ private:
     [[nodiscard]] QString figuresText(const practice::LogDay& day) const;
 
     practice::PracticeBook& book_;
+    practice::TakeBacks takeBacks_;
     practice::LogFilter filter_;
     QString since_;
     std::vector<practice::LogDay> days_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/curve/curves_layout.h"
 
+#include "plots/curve/curves_goals.h"
 #include "plots/curve/curves_path.h"
 #include "plots/curve/curves_ticks.h"
 
@@ -18,23 +19,23 @@ namespace {
 constexpr int mostTempi = 7;
 /// Share of the picture's width available for the names at the ends of the lines.
 constexpr double mostForNames = 0.3;
-/// Due dates up to this many days ahead are shown by default.
-constexpr double dueSoonDays = 28;
 
 using Series = std::span<const CurveSeries>;
 
 CurveScale seenScale(Series series, const CurvesView& view, int ticks) {
     double low = std::numeric_limits<double>::max();
     double high = 0;
+    std::vector<double> targets;
     for (const CurveSeries& one : series) {
         const PointRange seen = pointsBetween(one, view.from, view.to);
         for (std::size_t i = seen.first; i < seen.end; ++i) {
             low = std::min(low, one.points[i].bpm);
             high = std::max(high, one.points[i].bpm);
         }
-        if (seen.end > seen.first) high = std::max(high, one.target);
+        if (seen.end > seen.first) targets.push_back(one.target);
     }
-    return high > 0 ? scaleBetween(low, high, ticks) : scaleBetween(60, 120, ticks);
+    return high > 0 ? scaleBetween(low, topWithTargets(targets, low, high), ticks)
+                    : scaleBetween(60, 120, ticks);
 }
 
 double nameWidth(Series series, QSizeF size, const QFontMetricsF& metrics) {
@@ -69,36 +70,6 @@ void addPlaces(CurvesLayout& made, CurveBy by, const CurveStyle& style, const QF
         if (made.places.empty() || made.places.back().box.right() + 0.8 * made.textPixels < box.left())
             made.places.push_back({box, tick.text});
     }
-}
-
-void addDues(CurvesLayout& made, Series series, const CurveStyle& style, const QFontMetricsF& metrics) {
-    for (const CurveSeries& one : series) {
-        if (!one.due || one.by != CurveBy::days) continue;
-        const auto day = static_cast<double>(one.due->daysSince1970());
-        if (day < made.view.from || day > made.view.to) continue;
-        const double x = std::floor(xOf(made, day)) + 0.5;
-        const auto same = [x](const QLineF& due) { return due.x1() == x; };
-        if (std::any_of(made.dues.begin(), made.dues.end(), same)) continue;
-        made.dues.emplace_back(x, made.frame.top(), x, made.frame.bottom());
-        const double width = metrics.horizontalAdvance(style.dueWord);
-        const double left = std::min(x - width / 2, made.frame.right() - width);
-        made.dueLabels.push_back(
-            {QRectF(left, made.frame.top() - metrics.height(), width, metrics.height()), style.dueWord});
-    }
-}
-
-void addTarget(CurvesLayout& made, CurvesLine& line, double target, bool alone) {
-    const double y = made.at({0, target, {}, {}, {}, 0, 0}).y();
-    const double stroke = 1.4 * made.textPixels;
-    line.target = QLineF(alone ? made.frame.left() : made.frame.right() - stroke, y, made.frame.right(), y);
-}
-
-void nameTarget(CurvesLayout& made, double target, const CurveStyle& style, const QFontMetricsF& metrics) {
-    const QString text = style.targetWord + QLatin1Char(' ') + QString::number(target, 'g', 6);
-    const double y = made.lines.front().target.y1();
-    made.targetLabel = {QRectF(made.frame.left() + 0.4 * made.textPixels, y - metrics.height() - 1,
-                               metrics.horizontalAdvance(text), metrics.height()),
-                        text};
 }
 
 CurvesLine lineOf(const CurveSeries& series, CurvesLayout& made, bool alone) {
@@ -144,19 +115,16 @@ QPointF CurvesLayout::at(const SeriesPoint& point) const {
 }
 
 CurvesView wholeView(std::span<const CurveSeries> series, Date today) {
-    const auto now = static_cast<double>(today.daysSince1970());
     const bool byDays = !series.empty() && series.front().by == CurveBy::days;
     double from = std::numeric_limits<double>::max();
-    double to = byDays ? now : 1;
+    double to = byDays ? std::numeric_limits<double>::lowest() : 1;
     for (const CurveSeries& one : series) {
         if (one.points.empty()) continue;
         from = std::min(from, one.points.front().x);
         to = std::max(to, one.points.back().x);
-        if (!byDays || !one.due) continue;
-        const auto due = static_cast<double>(one.due->daysSince1970());
-        if (due <= now + dueSoonDays) to = std::max(to, due + 1);
     }
-    if (from > to) from = to - 1;
+    if (from > to) return {0, 1};
+    if (byDays) to = endWithGoals(series, today, from, to);
     return {from, std::max(to, from + 1)};
 }
 

@@ -25,7 +25,7 @@ struct CurvesLine {
     std::optional<QPointF> end;   ///< the last visible point
     CurveLabel label;             ///< the passage's name, beside the end of its line; elided if too long
     QLineF target;                ///< across the frame for a single passage, otherwise a short line at its
-                                  ///< edge
+                                  ///< edge; null if it is far from what was played
 };
 
 /// All lengths are in device-independent pixels, measured from the picture's top left corner.
@@ -40,14 +40,14 @@ struct CurvesLayout {
     std::vector<CurveLabel> tempi;
     std::vector<CurveLabel> places; ///< dates or run numbers below the frame
     std::vector<QLineF> dues;
-    std::vector<CurveLabel> dueLabels;
-    CurveLabel targetLabel; ///< for a single passage only
+    std::vector<CurveLabel> dueLabels; ///< above the frame; the last may be that of a date to the right of it
+    CurveLabel targetLabel;            ///< for a single passage only
 
     [[nodiscard]] QPointF at(const SeriesPoint& point) const;
 };
 
-/// The whole range: from the first point to the last and, by days, on to `today` and to due dates in the near
-/// future.
+/// The whole range: from the first point to the last and, by days, on to `today` and to due dates if they
+/// are near, compared with that.
 [[nodiscard]] CurvesView wholeView(std::span<const CurveSeries> series, Date today);
 /// Lays out what is visible in the view. Reads no points outside it except one on either side.
 [[nodiscard]] CurvesLayout layOutCurves(std::span<const CurveSeries> series, const CurvesView& view,

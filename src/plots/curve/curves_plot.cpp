@@ -55,8 +55,9 @@ void drawDashed(QPainter& painter, const QLineF& line, const QColor& ink, double
 void drawGoals(QPainter& painter, const CurvesLayout& layout, const CurveStyle& style) {
     const double width = std::max(1.0, layout.textPixels / 9);
     for (std::size_t i = 0; i < layout.lines.size(); ++i)
-        drawDashed(painter, layout.lines[i].target, layout.lines.size() == 1 ? style.ink : inkOf(i, style),
-                   width);
+        if (!layout.lines[i].target.isNull())
+            drawDashed(painter, layout.lines[i].target,
+                       layout.lines.size() == 1 ? style.ink : inkOf(i, style), width);
     for (const QLineF& due : layout.dues) drawDashed(painter, due, style.ink, width);
     painter.setPen(style.ink);
     for (const CurveLabel& label : layout.dueLabels) drawLabel(painter, label);

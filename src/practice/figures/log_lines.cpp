@@ -56,6 +56,31 @@ std::vector<LogLine> throughsOn(const Notebook& notebook, const LogDay& day) {
     return lines;
 }
 
+bool isOpening(const LogLine& line) {
+    return !line.through && line.entries.front()->reason == Reason::newDay &&
+           line.entries.front()->kind == Entry::Kind::tempo;
+}
+
+/// The tempo that `line` sets was set anew before anything was played.
+bool isReplaced(const LogLine& line, const LogLine& next) {
+    const auto sets = [](const LogLine& its) {
+        return !its.through && its.entries.front()->kind == Entry::Kind::tempo;
+    };
+    return sets(line) && sets(next) && line.record == next.record;
+}
+
+void leaveOutWhatSaysNothing(std::vector<LogLine>& lines) {
+    bool opened = false;
+    for (std::size_t i = 0; i < lines.size();) {
+        const bool again = isOpening(lines[i]) && opened;
+        opened = opened || isOpening(lines[i]);
+        if (again || (i + 1 < lines.size() && isReplaced(lines[i], lines[i + 1])))
+            lines.erase(lines.begin() + static_cast<std::ptrdiff_t>(i));
+        else
+            ++i;
+    }
+}
+
 } // namespace
 
 int LogLine::count(Mark mark) const {
@@ -75,6 +100,7 @@ std::vector<LogLine> linesOf(const Notebook& notebook, const LogDay& day, const 
         lines.back().entries.push_back(next.entry);
     }
     lines.insert(lines.end(), through, throughs.end());
+    if (filter.kind != Entry::Kind::tempo) leaveOutWhatSaysNothing(lines);
     return lines;
 }
 

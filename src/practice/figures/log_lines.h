@@ -32,7 +32,8 @@ struct LogDayFigures {
 };
 
 /// In the order played. A line ends where the passage, kind or tempo changes, and after a run that changed
-/// the tempo or completed a streak.
+/// the tempo or completed a streak. Unless the filter asks for tempi, only the first tempo of a new day has a
+/// line, and of tempi of one passage that follow each other only the last.
 [[nodiscard]] std::vector<LogLine> linesOf(const Notebook& notebook, const LogDay& day,
                                            const LogFilter& filter);
 [[nodiscard]] LogDayFigures figuresOf(const std::vector<LogLine>& lines);

@@ -151,16 +151,50 @@ TEST_CASE("the whole view goes from the first point to today, or to a point beyo
     CHECK(wholeView({}, {2026, 4, 20}).from < wholeView({}, {2026, 4, 20}).to);
 }
 
-TEST_CASE("a visible due date is a vertical line with a name, drawn once for each piece") {
+TEST_CASE("a due date that is near is a vertical line with a name, drawn once for each piece") {
     std::vector<CurveSeries> series = two(CurveBy::days);
-    for (CurveSeries& one : series) one.due = Date{2026, 5, 2};
+    for (CurveSeries& one : series) one.due = Date{2026, 4, 20};
     const CurvesLayout layout = laidOut(series);
     REQUIRE(layout.dues.size() == 1);
     CHECK(layout.dues[0].dx() == 0);
     CHECK(layout.frame.contains(layout.dues[0].center()));
+    REQUIRE(layout.dueLabels.size() == 1);
     CHECK(layout.dueLabels[0].text == "due");
-    for (CurveSeries& one : series) one.due = Date{2027, 5, 2};
-    CHECK(laidOut(series).dues.empty());
+}
+
+TEST_CASE("a due date that is far leaves the picture to what was played, and is named at its edge") {
+    std::vector<CurveSeries> series = two(CurveBy::days);
+    const CurvesView played = wholeView(series, {2026, 4, 18});
+    series[0].due = Date{2027, 5, 2};
+    series[1].due = Date{2026, 5, 2};
+    CHECK(wholeView(series, {2026, 4, 18}) == played);
+    const CurvesLayout layout = laidOut(series);
+    CHECK(layout.dues.empty());
+    REQUIRE(layout.dueLabels.size() == 1);
+    CHECK(layout.dueLabels[0].text == "due 2 May →");
+    CHECK(layout.dueLabels[0].box.right() <= layout.frame.right() + 0.5);
+    series.resize(1);
+    CHECK(laidOut(series).dueLabels[0].text == "due 2 May 2027 →");
+    // After forty days of practice, two weeks are near.
+    const auto last = series[0].points.back().x;
+    series[0].points.front().x = last - 40;
+    series[0].due = Date::fromDaysSince1970(static_cast<std::int64_t>(last) + 10);
+    CHECK(laidOut(series).dues.size() == 1);
+}
+
+TEST_CASE("a target that is far above what was played is named at the edge and has no line") {
+    std::vector<CurveSeries> series{two(CurveBy::days)[0]};
+    for (SeriesPoint& point : series[0].points) point.bpm = 60;
+    series[0].target = 132;
+    const CurvesLayout layout = laidOut(series);
+    CHECK(layout.scale.high < 132);
+    CHECK(layout.lines[0].target.isNull());
+    CHECK(layout.targetLabel.text == "target 132 ↑");
+    CHECK(layout.frame.contains(layout.targetLabel.box));
+    series[0].target = 69;
+    CHECK(laidOut(series).targetLabel.text == "target 69");
+    series[0].target = 40; // lowered after it was played
+    CHECK(laidOut(series).targetLabel.text == "target 40 ↓");
 }
 
 TEST_CASE("a single passage has its target across the sheet with a name; several have a short line each") {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What was taken back at the drill is named, and one button puts it back.
-#include "screen_fixture.h"
+#include "../screen_fixture.h"
 
 #include <doctest/doctest.h>
 
