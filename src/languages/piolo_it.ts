@@ -1646,7 +1646,7 @@
     </message>
     <message id="help.drill.key.take-back">
         <source>take back the last mark; after a stop, it can be put back</source>
-        <translation>annullare l&apos;ultimo segno; dopo la fermata si può ripristinare</translation>
+        <translation>annulla l&apos;ultimo segno; da fermo si può ripristinare</translation>
     </message>
     <message id="help.drill.key.tempo">
         <source>change the tempo, while stopped</source>
@@ -2762,7 +2762,7 @@
     </message>
     <message id="log.worst.clean-and-bar">
         <source>%1, most misses in bar %2</source>
-        <translation>%1, più errori a battuta %2</translation>
+        <translation>%1, errori soprattutto a battuta %2</translation>
     </message>
     <message id="log.worst.spoken">
         <source>%1: %2; shows only this passage</source>
