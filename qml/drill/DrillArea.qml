@@ -20,6 +20,7 @@ FocusScope {
     signal editWanted()
     signal nextWanted()
     signal logWanted()
+    signal clickWanted()
     signal passagesWanted()
 
     readonly property bool running: drill.state === DrillModel.Playing
@@ -30,6 +31,7 @@ FocusScope {
     onBackWanted: PracticeRoom.screen = PracticeRoom.wayBack
     onPassagesWanted: PracticeRoom.screen = "passages"
     onEditWanted: PracticeRoom.edit(drill.passage, false)
+    onClickWanted: PracticeRoom.openClick()
     onLogWanted: PracticeRoom.screen = "log"
 
     // Has the focus while no control was chosen: the drill's keys do not need it.
@@ -52,6 +54,7 @@ FocusScope {
         onEditWanted: area.editWanted()
         onNextWanted: area.nextWanted()
         onLogWanted: area.logWanted()
+        onClickWanted: area.clickWanted()
     }
     PlayingScreen {
         anchors.fill: parent

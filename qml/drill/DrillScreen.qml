@@ -22,6 +22,7 @@ Item {
     signal editWanted()
     signal nextWanted()
     signal logWanted()
+    signal clickWanted()
 
     /// One column: the music takes the whole width.
     readonly property bool tall: width < 760
@@ -60,6 +61,7 @@ Item {
         narrow: screen.tall
         onBackWanted: screen.backWanted()
         onNextWanted: screen.nextWanted()
+        onClickWanted: screen.clickWanted()
     }
     RestNote {
         id: rest

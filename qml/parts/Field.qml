@@ -12,6 +12,9 @@ Column {
     property string fault: ""
     property bool readOnly: false
 
+    /// Where the box is, below the label.
+    readonly property real boxY: input.y
+
     signal typed(string text)
     signal accepted
 

@@ -31,8 +31,17 @@ Item {
         anchors.left: title.right
         anchors.leftMargin: Theme.gap
         anchors.baseline: title.baseline
+        visible: x + width < click.x
         text: head.passages.total > 0 ? Formatter.passages(head.passages.total) : ""
         color: Theme.faint
+    }
+    InkButton {
+        id: click
+        objectName: "justAClick"
+        x: (head.narrow ? parent.width : ways.x - ways.spacing) - width
+        y: head.narrow ? title.y + (title.height - height) / 2 : ways.y
+        text: qsTrId("click.title")
+        onClicked: head.wanted("click")
     }
     Flow {
         id: ways

@@ -104,6 +104,8 @@ FocusScope {
                 screen.setRequested();
             else if (what === "removed")
                 screen.passages.removedToo = !screen.passages.removedToo;
+            else if (what === "click")
+                PracticeRoom.openClick();
             else
                 screen.show(what);
         }

@@ -19,12 +19,12 @@ GridLayout {
     columnSpacing: Theme.gap
     rowSpacing: 12
 
-    FormCell {
+    TempoCell {
         editor: form.editor
         name: "start"
         label: qsTrId("form.start")
     }
-    FormCell {
+    TempoCell {
         editor: form.editor
         name: "target"
         label: qsTrId("form.target")

@@ -31,12 +31,24 @@ FocusScope {
         topMargin: 16
         bottomMargin: 24
 
-        InkText {
+        RowLayout {
             width: parent.width
-            text: qsTrId("welcome.title")
-            font.pixelSize: Theme.heading
-            font.weight: Font.DemiBold
-            Accessible.role: Accessible.Heading
+            spacing: Theme.gap
+
+            InkText {
+                Layout.fillWidth: true
+                text: qsTrId("welcome.title")
+                font.pixelSize: Theme.heading
+                font.weight: Font.DemiBold
+                wrapMode: Text.Wrap
+                Accessible.role: Accessible.Heading
+            }
+            InkButton {
+                objectName: "justAClick"
+                text: qsTrId("click.title")
+                key: screen.keys.shown.click
+                onClicked: PracticeRoom.openClick()
+            }
         }
         InkText {
             width: parent.width
@@ -94,13 +106,13 @@ FocusScope {
                             label: qsTrId("welcome.meter")
                             onAccepted: screen.begin()
                         }
-                        FormCell {
+                        TempoCell {
                             editor: screen.editor
                             name: "start"
                             label: qsTrId("welcome.start")
                             onAccepted: screen.begin()
                         }
-                        FormCell {
+                        TempoCell {
                             editor: screen.editor
                             name: "target"
                             label: qsTrId("welcome.target")

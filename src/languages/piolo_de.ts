@@ -233,6 +233,10 @@
         <source>%1 below %2</source>
         <translation>%1, nur unter %2</translation>
     </message>
+    <message id="click.down">
+        <source>Down to %1</source>
+        <translation>Hinunter auf %1</translation>
+    </message>
     <message id="click.downbeats">
         <source>downbeats only</source>
         <translation>nur die Eins</translation>
@@ -248,6 +252,22 @@
     <message id="click.half-strong">
         <source>half strong</source>
         <translation>halb betont</translation>
+    </message>
+    <message id="click.is">
+        <source>%1 =</source>
+        <translation>%1 =</translation>
+    </message>
+    <message id="click.keep">
+        <source>Make a passage of this</source>
+        <translation>Daraus eine Stelle machen</translation>
+    </message>
+    <message id="click.not-logged">
+        <source>Nothing here is logged</source>
+        <translation>Nichts davon kommt ins Tagebuch</translation>
+    </message>
+    <message id="click.now">
+        <source>Click %1</source>
+        <translation>Klick %1</translation>
     </message>
     <message id="click.off-beats">
         <source>off-beats only</source>
@@ -277,9 +297,29 @@
         <source>swing %1 in %2</source>
         <translation>Swing %1 (%2)</translation>
     </message>
+    <message id="click.tap">
+        <source>Tap</source>
+        <translation>Klopfen</translation>
+    </message>
+    <message id="click.tempo">
+        <source>Tempo, in beats per minute</source>
+        <translation>Tempo in Schlägen pro Minute</translation>
+    </message>
+    <message id="click.title">
+        <source>Just a click</source>
+        <translation>Nur der Klick</translation>
+    </message>
     <message id="click.two-and-four">
         <source>2 and 4 only</source>
         <translation>nur 2 und 4</translation>
+    </message>
+    <message id="click.up">
+        <source>Up to %1</source>
+        <translation>Hinauf auf %1</translation>
+    </message>
+    <message id="click.without-bars">
+        <source>without bars</source>
+        <translation>ohne Takte</translation>
     </message>
     <message id="curve.all">
         <source>All</source>
@@ -1620,6 +1660,42 @@
         <source>Chapters</source>
         <translation>Kapitel</translation>
     </message>
+    <message id="help.click.key.faster">
+        <source>one beat per minute faster</source>
+        <translation>einen Schlag pro Minute schneller</translation>
+    </message>
+    <message id="help.click.key.open">
+        <source>open this from the passages and the drill</source>
+        <translation>von den Stellen und vom Üben aus hierher</translation>
+    </message>
+    <message id="help.click.key.slower">
+        <source>one beat per minute slower</source>
+        <translation>einen Schlag pro Minute langsamer</translation>
+    </message>
+    <message id="help.click.key.start">
+        <source>start and stop</source>
+        <translation>starten und anhalten</translation>
+    </message>
+    <message id="help.click.key.tap">
+        <source>tap the beat; the second tap is a tempo</source>
+        <translation>den Schlag klopfen; ab dem zweiten Mal ist es ein Tempo</translation>
+    </message>
+    <message id="help.click.title">
+        <source>Just a click</source>
+        <translation>Nur der Klick</translation>
+    </message>
+    <message id="help.click.what.free">
+        <source>A click without a passage. Type the tempo, tap it or step to it, and choose the meter and the subdivision. All of this can change while it sounds: tempo and subdivision follow at the next beat, the meter at the next bar.</source>
+        <translation>Ein Klick ohne Stelle. Das Tempo tippst oder klopfst du, oder du gehst schrittweise hin; Taktart und Unterteilung wählst du. Alles lässt sich ändern, während es klickt: Tempo und Unterteilung folgen beim nächsten Schlag, die Taktart beim nächsten Takt.</translation>
+    </message>
+    <message id="help.click.what.goes-on">
+        <source>It goes on while you look at other screens, until you stop it or start to play something. Nothing is logged. “Make a passage of this” opens the form of a new passage with its tempo, meter and subdivision.</source>
+        <translation>Er läuft weiter, während du andere Seiten ansiehst, bis du ihn anhältst oder etwas zu spielen beginnst. Nichts davon kommt ins Tagebuch. „Daraus eine Stelle machen“ öffnet das Formular einer neuen Stelle mit Tempo, Taktart und Unterteilung.</translation>
+    </message>
+    <message id="help.click.why.taps">
+        <source>The tempo is read from your last nine taps, and one tap at the wrong moment hardly moves it. A pause of more than two seconds begins again.</source>
+        <translation>Das Tempo kommt aus den letzten neun Schlägen, und einer zum falschen Zeitpunkt verschiebt es kaum. Nach einer Pause von mehr als zwei Sekunden beginnt die Zählung neu.</translation>
+    </message>
     <message id="help.drill.key.clean">
         <source>mark an open-ended run clean and end it</source>
         <translation>einen Durchlauf mit offenem Ende sauber beenden</translation>
@@ -2204,6 +2280,10 @@
         <source>Mark clean in open-ended runs; in a run-through: the last note</source>
         <translation>Bei offenem Ende: sauber markieren; im Gesamtdurchlauf: letzter Ton</translation>
     </message>
+    <message id="keys.action.click">
+        <source>Open “Just a click”</source>
+        <translation>„Nur der Klick“ öffnen</translation>
+    </message>
     <message id="keys.action.faster">
         <source>Faster, while stopped</source>
         <translation>Schneller, wenn der Klick ruht</translation>
@@ -2239,6 +2319,10 @@
     <message id="keys.action.stretch">
         <source>In the log: make a passage of the bars that break</source>
         <translation>Im Tagebuch: eine Stelle aus den Takten machen, in denen es hakt</translation>
+    </message>
+    <message id="keys.action.tap">
+        <source>In “Just a click”: tap the tempo</source>
+        <translation>In „Nur der Klick“: das Tempo klopfen</translation>
     </message>
     <message id="keys.action.try">
         <source>Try once at the target</source>

@@ -234,6 +234,10 @@
         <source></source>
         <translation>%1 below %2</translation>
     </message>
+    <message id="click.down">
+        <source></source>
+        <translation>Down to %1</translation>
+    </message>
     <message id="click.downbeats">
         <source></source>
         <translation>downbeats only</translation>
@@ -249,6 +253,22 @@
     <message id="click.half-strong">
         <source></source>
         <translation>half strong</translation>
+    </message>
+    <message id="click.is">
+        <source></source>
+        <translation>%1 =</translation>
+    </message>
+    <message id="click.keep">
+        <source></source>
+        <translation>Make a passage of this</translation>
+    </message>
+    <message id="click.not-logged">
+        <source></source>
+        <translation>Nothing here is logged</translation>
+    </message>
+    <message id="click.now">
+        <source></source>
+        <translation>Click %1</translation>
     </message>
     <message id="click.off-beats">
         <source></source>
@@ -278,9 +298,29 @@
         <source></source>
         <translation>swing %1 in %2</translation>
     </message>
+    <message id="click.tap">
+        <source></source>
+        <translation>Tap</translation>
+    </message>
+    <message id="click.tempo">
+        <source></source>
+        <translation>Tempo, in beats per minute</translation>
+    </message>
+    <message id="click.title">
+        <source></source>
+        <translation>Just a click</translation>
+    </message>
     <message id="click.two-and-four">
         <source></source>
         <translation>2 and 4 only</translation>
+    </message>
+    <message id="click.up">
+        <source></source>
+        <translation>Up to %1</translation>
+    </message>
+    <message id="click.without-bars">
+        <source></source>
+        <translation>without bars</translation>
     </message>
     <message id="curve.all">
         <source></source>
@@ -1257,6 +1297,42 @@
         <source></source>
         <translation>Chapters</translation>
     </message>
+    <message id="help.click.key.faster">
+        <source></source>
+        <translation>one beat per minute faster</translation>
+    </message>
+    <message id="help.click.key.open">
+        <source></source>
+        <translation>open this from the passages and the drill</translation>
+    </message>
+    <message id="help.click.key.slower">
+        <source></source>
+        <translation>one beat per minute slower</translation>
+    </message>
+    <message id="help.click.key.start">
+        <source></source>
+        <translation>start and stop</translation>
+    </message>
+    <message id="help.click.key.tap">
+        <source></source>
+        <translation>tap the beat; the second tap is a tempo</translation>
+    </message>
+    <message id="help.click.title">
+        <source></source>
+        <translation>Just a click</translation>
+    </message>
+    <message id="help.click.what.free">
+        <source></source>
+        <translation>A click without a passage. Type the tempo, tap it or step to it, and choose the meter and the subdivision. All of this can change while it sounds: tempo and subdivision follow at the next beat, the meter at the next bar.</translation>
+    </message>
+    <message id="help.click.what.goes-on">
+        <source></source>
+        <translation>It goes on while you look at other screens, until you stop it or start to play something. Nothing is logged. “Make a passage of this” opens the form of a new passage with its tempo, meter and subdivision.</translation>
+    </message>
+    <message id="help.click.why.taps">
+        <source></source>
+        <translation>The tempo is read from your last nine taps, and one tap at the wrong moment hardly moves it. A pause of more than two seconds begins again.</translation>
+    </message>
     <message id="help.drill.key.clean">
         <source></source>
         <translation>mark an open-ended run clean and end it</translation>
@@ -1844,6 +1920,10 @@
         <source></source>
         <translation>Mark clean in open-ended runs; in a run-through: the last note</translation>
     </message>
+    <message id="keys.action.click">
+        <source></source>
+        <translation>Open “Just a click”</translation>
+    </message>
     <message id="keys.action.faster">
         <source></source>
         <translation>Faster, while stopped</translation>
@@ -1879,6 +1959,10 @@
     <message id="keys.action.stretch">
         <source></source>
         <translation>In the log: make a passage of the bars that break</translation>
+    </message>
+    <message id="keys.action.tap">
+        <source></source>
+        <translation>In “Just a click”: tap the tempo</translation>
     </message>
     <message id="keys.action.try">
         <source></source>

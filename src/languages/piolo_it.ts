@@ -233,6 +233,10 @@
         <source>%1 below %2</source>
         <translation>%1, solo sotto %2</translation>
     </message>
+    <message id="click.down">
+        <source>Down to %1</source>
+        <translation>Giù a %1</translation>
+    </message>
     <message id="click.downbeats">
         <source>downbeats only</source>
         <translation>solo il battere</translation>
@@ -248,6 +252,22 @@
     <message id="click.half-strong">
         <source>half strong</source>
         <translation>mezzo forte</translation>
+    </message>
+    <message id="click.is">
+        <source>%1 =</source>
+        <translation>%1 =</translation>
+    </message>
+    <message id="click.keep">
+        <source>Make a passage of this</source>
+        <translation>Fanne un passaggio</translation>
+    </message>
+    <message id="click.not-logged">
+        <source>Nothing here is logged</source>
+        <translation>Niente di questo va nel diario</translation>
+    </message>
+    <message id="click.now">
+        <source>Click %1</source>
+        <translation>Clic %1</translation>
     </message>
     <message id="click.off-beats">
         <source>off-beats only</source>
@@ -277,9 +297,29 @@
         <source>swing %1 in %2</source>
         <translation>swing %1 (%2)</translation>
     </message>
+    <message id="click.tap">
+        <source>Tap</source>
+        <translation>Batti</translation>
+    </message>
+    <message id="click.tempo">
+        <source>Tempo, in beats per minute</source>
+        <translation>Tempo in movimenti al minuto</translation>
+    </message>
+    <message id="click.title">
+        <source>Just a click</source>
+        <translation>Solo il clic</translation>
+    </message>
     <message id="click.two-and-four">
         <source>2 and 4 only</source>
         <translation>solo 2 e 4</translation>
+    </message>
+    <message id="click.up">
+        <source>Up to %1</source>
+        <translation>Su a %1</translation>
+    </message>
+    <message id="click.without-bars">
+        <source>without bars</source>
+        <translation>senza battute</translation>
     </message>
     <message id="curve.all">
         <source>All</source>
@@ -1620,6 +1660,42 @@
         <source>Chapters</source>
         <translation>Capitoli</translation>
     </message>
+    <message id="help.click.key.faster">
+        <source>one beat per minute faster</source>
+        <translation>un movimento al minuto più veloce</translation>
+    </message>
+    <message id="help.click.key.open">
+        <source>open this from the passages and the drill</source>
+        <translation>aprilo dai passaggi e dallo studio</translation>
+    </message>
+    <message id="help.click.key.slower">
+        <source>one beat per minute slower</source>
+        <translation>un movimento al minuto più lento</translation>
+    </message>
+    <message id="help.click.key.start">
+        <source>start and stop</source>
+        <translation>inizia e ferma</translation>
+    </message>
+    <message id="help.click.key.tap">
+        <source>tap the beat; the second tap is a tempo</source>
+        <translation>batti il movimento; dal secondo colpo è un tempo</translation>
+    </message>
+    <message id="help.click.title">
+        <source>Just a click</source>
+        <translation>Solo il clic</translation>
+    </message>
+    <message id="help.click.what.free">
+        <source>A click without a passage. Type the tempo, tap it or step to it, and choose the meter and the subdivision. All of this can change while it sounds: tempo and subdivision follow at the next beat, the meter at the next bar.</source>
+        <translation>Un clic senza passaggio. Scrivi il tempo, battilo o arrivaci a passi, e scegli il metro e la suddivisione. Tutto può cambiare mentre suona: tempo e suddivisione seguono dal prossimo movimento, il metro dalla prossima battuta.</translation>
+    </message>
+    <message id="help.click.what.goes-on">
+        <source>It goes on while you look at other screens, until you stop it or start to play something. Nothing is logged. “Make a passage of this” opens the form of a new passage with its tempo, meter and subdivision.</source>
+        <translation>Continua mentre guardi altre schermate, finché lo fermi o cominci a suonare qualcosa. Niente va nel diario. “Fanne un passaggio” apre il modulo di un nuovo passaggio con tempo, metro e suddivisione.</translation>
+    </message>
+    <message id="help.click.why.taps">
+        <source>The tempo is read from your last nine taps, and one tap at the wrong moment hardly moves it. A pause of more than two seconds begins again.</source>
+        <translation>Il tempo viene dagli ultimi nove colpi, e uno fuori posto lo sposta appena. Dopo una pausa di più di due secondi si ricomincia.</translation>
+    </message>
     <message id="help.drill.key.clean">
         <source>mark an open-ended run clean and end it</source>
         <translation>chiudi come pulita una ripetizione a fine libera</translation>
@@ -2204,6 +2280,10 @@
         <source>Mark clean in open-ended runs; in a run-through: the last note</source>
         <translation>Con fine libera: segna pulita; in una filata: ultima nota</translation>
     </message>
+    <message id="keys.action.click">
+        <source>Open “Just a click”</source>
+        <translation>Apri “Solo il clic”</translation>
+    </message>
     <message id="keys.action.faster">
         <source>Faster, while stopped</source>
         <translation>Più veloce, da fermo</translation>
@@ -2239,6 +2319,10 @@
     <message id="keys.action.stretch">
         <source>In the log: make a passage of the bars that break</source>
         <translation>Nel diario: crea un passaggio dalle battute in cui si inceppa</translation>
+    </message>
+    <message id="keys.action.tap">
+        <source>In “Just a click”: tap the tempo</source>
+        <translation>In “Solo il clic”: batti il tempo</translation>
     </message>
     <message id="keys.action.try">
         <source>Try once at the target</source>

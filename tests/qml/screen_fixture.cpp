@@ -124,6 +124,7 @@ void ScreenFixture::play(double seconds) {
         clock_->millis += 10;
         room_->session().poll();
         room_->drill()->tick();
+        room_->click()->tick();
     }
     QCoreApplication::processEvents();
 }

@@ -2,6 +2,7 @@
 #include "models/drill/drill_model.h"
 
 #include "models/keys/event_moment.h"
+#include "models/text/typed_values.h"
 #include "practice/figures/first_runs.h"
 
 namespace piolo::models {
@@ -95,6 +96,12 @@ void DrillModel::setStage(int stage) {
 
 void DrillModel::missAt(quint64 stamp) {
     if (state() == State::Playing) control_.strike(eventMoment(stamp, control_.nowNanos()));
+}
+
+bool DrillModel::typeTempo(const QString& tempo) {
+    const auto typed = readTempo(tempo);
+    if (typed) control_.setTempo(*typed);
+    return typed.has_value();
 }
 
 void DrillModel::wantShorter() {

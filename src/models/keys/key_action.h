@@ -14,7 +14,22 @@
 
 namespace piolo::models {
 
-enum class KeyAction { mark, back, stop, pedal, clean, faster, slower, attempt, hear, next, stretch, save };
+enum class KeyAction {
+    mark,
+    back,
+    stop,
+    pedal,
+    clean,
+    faster,
+    slower,
+    attempt,
+    hear,
+    next,
+    stretch,
+    save,
+    tap,
+    click
+};
 
 /// Plain values; any thread may read them.
 struct KeyActionInfo {
@@ -33,7 +48,7 @@ inline constexpr std::array keyActions{
     KeyActionInfo{KeyAction::mark,
                   "mark",
                   QT_TRID_NOOP("keys.action.miss"),
-                  KeyScope::drill | KeyScope::runThrough | KeyScope::set,
+                  KeyScope::drill | KeyScope::runThrough | KeyScope::set | KeyScope::click,
                   {"Space", "PgDown"},
                   ""},
     KeyActionInfo{KeyAction::back,
@@ -45,18 +60,26 @@ inline constexpr std::array keyActions{
     KeyActionInfo{KeyAction::stop,
                   "stop",
                   QT_TRID_NOOP("keys.action.stop"),
-                  KeyScope::drill | KeyScope::runThrough,
+                  KeyScope::drill | KeyScope::runThrough | KeyScope::click,
                   {"Esc"},
                   QT_TRID_NOOP("keys.held")},
     KeyActionInfo{KeyAction::pedal, "pedal", QT_TRID_NOOP("keys.action.pedal"),
-                  KeyScope::drill | KeyScope::runThrough | KeyScope::set},
+                  KeyScope::drill | KeyScope::runThrough | KeyScope::set | KeyScope::click},
     KeyActionInfo{KeyAction::clean,
                   "clean",
                   QT_TRID_NOOP("keys.action.clean"),
                   KeyScope::drill | KeyScope::runThrough,
                   {"Return"}},
-    KeyActionInfo{KeyAction::faster, "faster", QT_TRID_NOOP("keys.action.faster"), KeyScope::drill, {"Up"}},
-    KeyActionInfo{KeyAction::slower, "slower", QT_TRID_NOOP("keys.action.slower"), KeyScope::drill, {"Down"}},
+    KeyActionInfo{KeyAction::faster,
+                  "faster",
+                  QT_TRID_NOOP("keys.action.faster"),
+                  KeyScope::drill | KeyScope::click,
+                  {"Up"}},
+    KeyActionInfo{KeyAction::slower,
+                  "slower",
+                  QT_TRID_NOOP("keys.action.slower"),
+                  KeyScope::drill | KeyScope::click,
+                  {"Down"}},
     KeyActionInfo{KeyAction::attempt, "try", QT_TRID_NOOP("keys.action.try"), KeyScope::drill, {"T"}},
     KeyActionInfo{KeyAction::hear, "hear", QT_TRID_NOOP("keys.action.hear"), KeyScope::drill, {"H"}},
     KeyActionInfo{KeyAction::next,
@@ -67,6 +90,12 @@ inline constexpr std::array keyActions{
                   QT_TRID_NOOP("keys.held")},
     KeyActionInfo{KeyAction::stretch, "stretch", QT_TRID_NOOP("keys.action.stretch"), KeyScope::log, {"N"}},
     KeyActionInfo{KeyAction::save, "save", QT_TRID_NOOP("keys.action.save"), KeyScope::form, {"Ctrl+Return"}},
+    KeyActionInfo{KeyAction::tap, "tap", QT_TRID_NOOP("keys.action.tap"), KeyScope::click, {"T", "PgUp"}},
+    KeyActionInfo{KeyAction::click,
+                  "click",
+                  QT_TRID_NOOP("keys.action.click"),
+                  KeyScope::drill | KeyScope::form | KeyScope::welcome,
+                  {"F2"}},
 };
 
 [[nodiscard]] constexpr std::size_t rowOf(KeyAction action) { return static_cast<std::size_t>(action); }

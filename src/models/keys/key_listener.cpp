@@ -14,6 +14,19 @@ constexpr std::int64_t nanosPerMilli = 1'000'000;
 /// Keys have codes from 0 up, so switches get codes from -1 down.
 int contactOf(const MidiSwitch& which) { return -1 - which.code(); }
 
+/// True if that key types or edits in that field. One line has no use for keys that move by lines or pages,
+/// and one for numbers none for letters.
+bool isTyping(const QQuickItem& field, int key) {
+    if (!field.inherits("QQuickTextInput")) return true;
+    const auto hints = Qt::InputMethodHints(field.property("inputMethodHints").toInt());
+    if (hints.testFlag(Qt::ImhFormattedNumbersOnly) &&
+        (key == Qt::Key_Space || (key >= Qt::Key_A && key <= Qt::Key_Z)))
+        return false;
+    const bool moves =
+        key == Qt::Key_Up || key == Qt::Key_Down || key == Qt::Key_PageUp || key == Qt::Key_PageDown;
+    return !moves && (key < Qt::Key_F1 || key > Qt::Key_F35);
+}
+
 } // namespace
 
 KeyListener::KeyListener(const KeyTable& table, std::function<std::int64_t()> clock, QObject* parent)
@@ -102,7 +115,9 @@ bool KeyListener::leftToControl(const QKeyEvent& event) const {
     const QQuickItem* focused = window_ == nullptr ? nullptr : window_->activeFocusItem();
     if (focused == nullptr) return false;
     const bool types = (event.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) == 0;
-    if (types && focused->flags().testFlag(QQuickItem::ItemAcceptsInputMethod)) return true;
+    if (types && focused->flags().testFlag(QQuickItem::ItemAcceptsInputMethod) &&
+        isTyping(*focused, event.key()))
+        return true;
     if (urgent_) return false;
     if (focused->inherits("QQuickComboBox") && focused->property("down").toBool()) return true;
     const bool presses =

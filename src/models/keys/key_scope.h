@@ -5,7 +5,16 @@
 namespace piolo::models {
 
 /// Bits, combined for a key that works in several of them. In each, a key does one thing.
-enum class KeyScope : unsigned { none = 0, drill = 1, runThrough = 2, log = 4, form = 8, set = 16 };
+enum class KeyScope : unsigned {
+    none = 0,
+    drill = 1,
+    runThrough = 2,
+    log = 4,
+    form = 8,
+    set = 16,
+    click = 32,
+    welcome = 64
+};
 
 [[nodiscard]] constexpr KeyScope operator|(KeyScope a, KeyScope b) {
     return static_cast<KeyScope>(static_cast<unsigned>(a) | static_cast<unsigned>(b));

@@ -28,6 +28,7 @@ inline constexpr std::array helpChapterTable{
     HelpChapter{"drill", "HelpDrill", QT_TRID_NOOP("help.drill.title"), "drill"},
     HelpChapter{"runThrough", "HelpRunThrough", QT_TRID_NOOP("help.run-through.title"), "runThrough"},
     HelpChapter{"set", "HelpSet", QT_TRID_NOOP("set.title"), "set"},
+    HelpChapter{"click", "HelpClick", QT_TRID_NOOP("help.click.title"), "click"},
     HelpChapter{"scales", "HelpScales", QT_TRID_NOOP("help.scales.title"), "scales"},
     HelpChapter{"log", "HelpLog", QT_TRID_NOOP("help.log.title"), "log"},
     HelpChapter{"paper", "HelpPaper", QT_TRID_NOOP("help.paper.title"), "passages", "paper"},

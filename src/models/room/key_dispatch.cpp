@@ -4,8 +4,10 @@
 namespace piolo::models {
 
 KeyDispatch::KeyDispatch(practice::DrillControl& drill, Listening& listening,
-                         practice::RunThroughControl& runThrough, LogFigures& figures, QObject* parent)
-    : QObject(parent), drill_(drill), listening_(listening), runThrough_(runThrough), figures_(figures) {}
+                         practice::RunThroughControl& runThrough, practice::ClickControl& click,
+                         LogFigures& figures, QObject* parent)
+    : QObject(parent), drill_(drill), listening_(listening), runThrough_(runThrough), click_(click),
+      figures_(figures) {}
 
 KeyScope KeyDispatch::scope() const {
     const KeyScope scope = screen_ == nullptr ? KeyScope::none : screen_->keys;
@@ -16,19 +18,23 @@ KeyScope KeyDispatch::scope() const {
     return scope;
 }
 
+// The keys of a click leave its controls alone, also while it sounds.
 bool KeyDispatch::isUrgent() const {
+    if (scope() == KeyScope::click) return false;
     return scope() == KeyScope::runThrough
                ? runThrough_.state() == practice::RunThroughControl::State::playing
                : drill_.state() == practice::DrillControl::State::playing;
 }
 
 bool KeyDispatch::marksAtOnce() const {
+    if (scope() == KeyScope::click) return true;
     return scope() == KeyScope::runThrough ? runThrough_.marksAtOnce() : drill_.marksAtOnce();
 }
 
 void KeyDispatch::act(KeyAction action, qint64 nanos) {
     if (scope() == KeyScope::runThrough) return actInRunThrough(action);
     if (scope() == KeyScope::set) return emit setWanted();
+    if (scope() == KeyScope::click) return actInClick(action, nanos);
     switch (action) {
     case KeyAction::mark:
         return drill_.strike(nanos);
@@ -56,8 +62,12 @@ void KeyDispatch::act(KeyAction action, qint64 nanos) {
     case KeyAction::save:
         emit formToBeDrilled();
         return;
-    case KeyAction::pedal:
-        return; // its timing matters: see actByPedal()
+    case KeyAction::click:
+        if (drill_.state() != practice::DrillControl::State::playing) emit clickWanted();
+        return;
+    case KeyAction::tap:   // only of a click
+    case KeyAction::pedal: // its timing matters: see actByPedal()
+        return;
     }
 }
 
@@ -74,10 +84,19 @@ void KeyDispatch::actInRunThrough(KeyAction action) {
     if (action == KeyAction::stop) return runThrough_.finish(false);
 }
 
+void KeyDispatch::actInClick(KeyAction action, qint64 nanos) {
+    if (action == KeyAction::mark) return click_.toggle();
+    if (action == KeyAction::stop) return click_.stop();
+    if (action == KeyAction::tap) return click_.tap(nanos);
+    if (action == KeyAction::faster) return click_.nudge(1);
+    if (action == KeyAction::slower) return click_.nudge(-1);
+}
+
 void KeyDispatch::actByPedal(const practice::PedalAct& act) {
     if (scope() == KeyScope::runThrough) return runThrough_.pedal(act);
     if (scope() == KeyScope::drill) return drill_.pedal(act);
     if (scope() == KeyScope::set && act.kind == practice::PedalAct::Kind::press) emit setWanted();
+    if (scope() == KeyScope::click) return click_.pedal(act);
 }
 
 } // namespace piolo::models

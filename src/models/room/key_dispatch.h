@@ -9,6 +9,7 @@
 #include "models/keys/key_action.h"
 #include "models/log/log_figures.h"
 #include "models/room/screen.h"
+#include "practice/click/click_control.h"
 #include "practice/drill/drill_control.h"
 #include "practice/keys/pedal_press.h"
 #include "practice/run_through/run_through_control.h"
@@ -23,7 +24,7 @@ class KeyDispatch : public QObject {
 public:
     /// All of them must outlive this object.
     KeyDispatch(practice::DrillControl& drill, Listening& listening, practice::RunThroughControl& runThrough,
-                LogFigures& figures, QObject* parent = nullptr);
+                practice::ClickControl& click, LogFigures& figures, QObject* parent = nullptr);
 
     void setScreen(const Screen* screen) { screen_ = screen; }
     /// Whose keys are handled now.
@@ -41,6 +42,8 @@ signals:
     void nextWanted();
     /// Start the set that is chosen.
     void setWanted();
+    /// Show just a click.
+    void clickWanted();
     /// Save the content of the passage's form, and drill it.
     void formToBeDrilled();
     /// Nothing is playing that the key could stop.
@@ -48,11 +51,13 @@ signals:
 
 private:
     void actInRunThrough(KeyAction action);
+    void actInClick(KeyAction action, qint64 nanos);
     void makeStretch();
 
     practice::DrillControl& drill_;
     Listening& listening_;
     practice::RunThroughControl& runThrough_;
+    practice::ClickControl& click_;
     LogFigures& figures_;
     const Screen* screen_ = nullptr;
 };

@@ -23,11 +23,11 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
       page_(*book_), log_(*book_), session_(*book_, sound, std::move(engine), reading),
       control_(*book_, sound, session_), testSound_(session_, [this] { return isQuiet(); }),
       drill_(*book_, control_), setControl_(*book_, control_), set_(*book_, setControl_),
-      runThroughControl_(*book_, sound), runThrough_(*book_, runThroughControl_), formPicture_(*book_),
-      drillPicture_(*book_),
+      runThroughControl_(*book_, sound), runThrough_(*book_, runThroughControl_),
+      clickControl_(sound, session_), click_(clickControl_), formPicture_(*book_), drillPicture_(*book_),
       keys_(
           machine_.keys, [this](const auto& keys) { saveKeys(keys); }, [this] { return sound_.nowNanos(); }),
-      dispatch_(control_, *drill_.listening(), runThroughControl_, *log_.figures()),
+      dispatch_(control_, *drill_.listening(), runThroughControl_, clickControl_, *log_.figures()),
       pedal_([this] { return sound_.nowNanos(); }, [this] { return dispatch_.marksAtOnce(); }),
       picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_),
       notice_(*book_, sound, session_, settings_) {
@@ -36,8 +36,10 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     connectKeys();
     connectSettings();
     connectScreens();
+    connectClick();
     screen_ = tableText(firstScreen(noPassageYet()));
     underWay_.setShown(screen_);
+    hearKeys();
     const Id last = practice::lastPlayed(book_->notebook());
     if (!last.isNone()) control_.open(last);
 }
@@ -224,9 +226,10 @@ void PracticeRoom::showRest() {
     emit shownChanged();
 }
 
-// A run-through has no click, but the player is playing.
+// A run-through has no click, but the player is playing; in a click, the change is heard anyway.
 bool PracticeRoom::isQuiet() const {
-    return !control_.isBusy() && runThroughControl_.state() != practice::RunThroughControl::State::playing;
+    return !control_.isBusy() && !clickControl_.sounds() &&
+           runThroughControl_.state() != practice::RunThroughControl::State::playing;
 }
 
 void PracticeRoom::plugIn(practice::MidiPort& port) {

@@ -8,6 +8,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "journal/settings/machine_settings.h"
+#include "models/click/click_model.h"
 #include "models/drill/drill_model.h"
 #include "models/drill/run_through_model.h"
 #include "models/keys/key_bindings.h"
@@ -28,6 +29,7 @@
 #include "models/scales/scale_board.h"
 #include "models/set/set_model.h"
 #include "models/settings/settings_model.h"
+#include "practice/click/click_control.h"
 #include "practice/drill/drill_control.h"
 #include "practice/drill/test_sound.h"
 #include "practice/log/practice_book.h"
@@ -56,6 +58,7 @@ class PracticeRoom : public QObject {
     Q_PROPERTY(piolo::models::PassagePage* page READ page CONSTANT)
     Q_PROPERTY(piolo::models::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(piolo::models::RunThroughModel* runThrough READ runThrough CONSTANT)
+    Q_PROPERTY(piolo::models::ClickModel* click READ click CONSTANT)
     Q_PROPERTY(piolo::models::KeyBindings* keys READ keys CONSTANT)
     Q_PROPERTY(piolo::models::LogModel* log READ log CONSTANT)
     Q_PROPERTY(piolo::models::PassagePicks* picks READ picks CONSTANT)
@@ -96,6 +99,7 @@ public:
     [[nodiscard]] PassagePage* page() { return &page_; }
     [[nodiscard]] SettingsModel* settings() { return &settings_; }
     [[nodiscard]] RunThroughModel* runThrough() { return &runThrough_; }
+    [[nodiscard]] ClickModel* click() { return &click_; }
     [[nodiscard]] KeyBindings* keys() { return &keys_; }
     [[nodiscard]] LogModel* log() { return &log_; }
     [[nodiscard]] PassagePicks* picks() { return &picks_; }
@@ -130,6 +134,10 @@ public:
     Q_INVOKABLE void startSet();
     /// Shows the run-through screen for that piece (id of 32 digits).
     Q_INVOKABLE void openRunThrough(const QString& piece);
+    /// Shows just a click; from the drill, with the tempo, meter and subdivision of its passage.
+    Q_INVOKABLE void openClick();
+    /// Shows the form of a new passage with the tempo, meter and subdivision of the click.
+    Q_INVOKABLE void keepClick();
     /// Loads the passage into the editor and shows its form; `shorter`: a new passage from its first half.
     Q_INVOKABLE void edit(const QString& passage, bool shorter);
     /// Handles the keys of the window that shows the screens, and opens the sound device after its first
@@ -163,6 +171,7 @@ private:
     void connectKeys();
     void connectSettings();
     void connectScreens();
+    void connectClick();
     void saveKeys(const KeyBindings::Keys& keys);
     void hearKeys();
     void timePedal();
@@ -191,6 +200,8 @@ private:
     SetModel set_;
     practice::RunThroughControl runThroughControl_;
     RunThroughModel runThrough_;
+    practice::ClickControl clickControl_;
+    ClickModel click_;
     MusicPicture formPicture_;
     MusicPicture drillPicture_;
     KeyBindings keys_;

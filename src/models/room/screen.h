@@ -38,7 +38,8 @@ inline constexpr std::array screenTable{
     Screen{"drill", "DrillArea", nullptr, TabPlace::none, KeyScope::drill, true},
     Screen{"runThrough", "RunThroughScreen", nullptr, TabPlace::none, KeyScope::runThrough, false, false},
     Screen{"set", "SetScreen", nullptr, TabPlace::none, KeyScope::set},
-    Screen{"welcome", "WelcomeScreen", nullptr, TabPlace::none, KeyScope::none, false, false},
+    Screen{"welcome", "WelcomeScreen", nullptr, TabPlace::none, KeyScope::welcome, false, false},
+    Screen{"click", "ClickScreen", nullptr, TabPlace::none, KeyScope::click},
 };
 
 /// Null if there is no screen with that name.

@@ -53,10 +53,10 @@ void ClickControl::setTempo(Tempo tempo) {
     change();
 }
 
-void ClickControl::nudge(int by) {
-    const std::int64_t from = tempo_.thousandths();
+Tempo ClickControl::nudged(Tempo tempo, int by) {
+    const std::int64_t from = tempo.thousandths();
     const std::int64_t whole = by > 0 ? from / thousand : (from + thousand - 1) / thousand;
-    setTempo(Tempo::clampedThousandths((whole + by) * thousand));
+    return Tempo::clampedThousandths((whole + by) * thousand);
 }
 
 void ClickControl::tap(std::int64_t nanos) {

@@ -40,7 +40,9 @@ public:
 
     void setTempo(Tempo tempo);
     /// By that many beats per minute, to a whole number.
-    void nudge(int by);
+    void nudge(int by) { setTempo(nudged(tempo_, by)); }
+    /// Where nudge() leads from `tempo`.
+    [[nodiscard]] static Tempo nudged(Tempo tempo, int by);
     /// A tap of the beat; from the second on, they are the tempo.
     void tap(std::int64_t nanos);
     void setMeter(const Meter& meter);

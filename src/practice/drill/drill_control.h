@@ -103,6 +103,8 @@ public:
     /// One BPM or notch, only while stopped. In a pause that suggests it, slower() halves the tempo.
     void faster();
     void slower();
+    /// Any tempo, like faster() and slower(): only while stopped.
+    void setTempo(Tempo tempo) { setHand(tempo); }
     /// Discards a tempo set by hand, because its beat has changed.
     void forgetHand();
     /// The player chooses the stage of the passage.
