@@ -51,7 +51,7 @@ Item {
         Accessible.name: qsTrId("click.tempo")
         Accessible.description: figure.click.tempoLine
         // What is typed replaces the tempo, however the figure was reached.
-        onActiveFocusChanged: if (activeFocus) Qt.callLater(selectAll)
+        onActiveFocusChanged: if (activeFocus) selectAll()
         onReleased: if (selectedText === "") selectAll()
         onEditingFinished: {
             figure.click.type(text);

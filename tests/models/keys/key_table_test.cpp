@@ -90,8 +90,9 @@ TEST_CASE("changes are reported by each action's keys") {
     KeyTable table;
     table.use("upDown");
     const QStringList lines = table.differences(before);
-    CHECK(lines.size() == 4);
+    CHECK(lines.size() == 5);
     CHECK(lines.contains("Take back the last mark: Backspace, Up"));
+    CHECK(lines.contains("In “Just a click”: tap the tempo: T, Up"));
     table.remove(KeyAction::attempt, "T");
     CHECK(table.differences(before).contains("Try once at the target: no key"));
     CHECK(before.differences(before).isEmpty());
