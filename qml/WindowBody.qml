@@ -11,6 +11,9 @@ Item {
 
     required property bool running
 
+    /// What an on-screen keyboard covers at the bottom.
+    readonly property real keyboard: Qt.inputMethod.visible ? Qt.inputMethod.keyboardRectangle.height : 0
+
     function show(screen) {
         if (screen === "help")
             openHelp();
@@ -57,7 +60,7 @@ Item {
         objectName: "screens"
         y: notice.y + notice.height
         width: parent.width
-        height: parent.height - y
+        height: parent.height - y - body.keyboard
 
         Repeater {
             model: Screens.all

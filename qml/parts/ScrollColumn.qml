@@ -38,6 +38,8 @@ Flickable {
     }
 
     onFocusedChanged: if (focused && holds(focused)) reveal(focused)
+    // An on-screen keyboard came up, or the window was turned.
+    onHeightChanged: if (focused && holds(focused)) reveal(focused)
     Keys.onUpPressed: scrollTo(contentY - 60)
     Keys.onDownPressed: scrollTo(contentY + 60)
     Keys.onPressed: event => {

@@ -29,7 +29,7 @@ Item {
 
         InkText {
             width: parent.width
-            text: face.title
+            text: face.title.replace(/–/g, "\u2060–\u2060") // "1–8" stays in one line
             font.weight: Font.DemiBold
             wrapMode: Text.Wrap
             maximumLineCount: 2
