@@ -46,6 +46,7 @@ FocusScope {
         drill: area.drill
         keys: area.keys
         picture: area.picture
+        sound: PracticeRoom.settings.sound
         unsaved: area.unsaved
         recorded: area.recorded
         more: area.more

@@ -11,6 +11,7 @@ Item {
     required property DrillModel drill
     required property KeyBindings keys
     required property MusicPicture picture
+    required property SoundSettings sound
     property int unsaved: 0
     property bool recorded: true
     /// True if there is another passage.
@@ -138,6 +139,7 @@ Item {
             visible: !screen.instead
             drill: screen.drill
             keys: screen.keys
+            sound: screen.sound
             unsaved: screen.unsaved
             compact: screen.low && !screen.tall
             figure: Math.max(110, Math.min(220, screen.height * 0.15))

@@ -9,6 +9,7 @@ ColumnLayout {
 
     required property DrillModel drill
     required property KeyBindings keys
+    required property SoundSettings sound
     /// The number of marks that are not on disk yet.
     property int unsaved: 0
     /// There is little height: the tempo is beside Start.
@@ -110,6 +111,10 @@ ColumnLayout {
         drill: panel.drill
         open: panel.howToPlayOpen
         onClicked: panel.howToPlayWanted()
+    }
+    VolumeLine {
+        Layout.fillWidth: true
+        sound: panel.sound
     }
     MarkLegend {
         Layout.fillWidth: true
