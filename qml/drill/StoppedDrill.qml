@@ -35,6 +35,7 @@ ColumnLayout {
             drill: panel.drill
             keys: panel.keys
             size: panel.compact ? 72 : panel.figure
+            onDone: panel.forceActiveFocus()
         }
         InkText {
             Layout.fillWidth: true

@@ -14,6 +14,9 @@ RowLayout {
     /// There is no room for the words on the buttons.
     readonly property bool narrow: width < 460
 
+    /// A tempo was typed.
+    signal done()
+
     spacing: 12
 
     InkButton {
@@ -27,18 +30,16 @@ RowLayout {
         key: figure.keys.shown.slower
         onClicked: figure.drill.slower()
     }
-    InkText {
+    TempoInput {
+        objectName: "drillTempo"
         Layout.fillWidth: true
         Layout.preferredWidth: 5
         Layout.preferredHeight: figure.size
-        text: figure.drill.text.tempo
-        font.pixelSize: Math.max(20, figure.size)
-        font.weight: Font.Bold
-        fontSizeMode: Text.Fit
-        minimumPixelSize: 20
-        horizontalAlignment: Text.AlignHCenter
-        verticalAlignment: Text.AlignVCenter
-        Accessible.name: figure.drill.text.tempoLine
+        tempo: figure.drill.text.tempo
+        Accessible.name: qsTrId("click.tempo")
+        Accessible.description: figure.drill.text.tempoLine
+        onTyped: tempo => figure.drill.typeTempo(tempo)
+        onDone: figure.done()
     }
     InkButton {
         objectName: "faster"
