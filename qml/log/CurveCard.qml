@@ -9,12 +9,12 @@ Card {
     required property LogModel log
     property bool saving: false
     property string savedAs: ""
-    property string fault: ""
 
     readonly property bool narrow: width < 600
 
     function save(path) {
-        fault = curves.save(path);
+        const fault = curves.save(path);
+        form.report(fault);
         savedAs = fault === "" ? path : "";
         saving = fault !== "";
         if (!saving)
@@ -65,8 +65,8 @@ Card {
             enabled: !curves.empty
             onClicked: {
                 card.saving = true;
-                card.fault = "";
-                path.take();
+                form.use(form.typed);
+                form.take();
             }
         }
         InkButton {
@@ -185,42 +185,31 @@ Card {
         anchors.left: curves.left
         anchors.right: curves.right
         anchors.top: curves.top
-        height: form.implicitHeight + 20
+        height: form.height + 24
         visible: card.saving
         color: Theme.card
         border.color: Theme.edge
         radius: 8
 
-        Row {
+        SaveLine {
             id: form
-            anchors.centerIn: parent
-            width: parent.width - 24
-            spacing: 12
-
-            Field {
-                id: path
-                objectName: "curves-path"
-                width: parent.width - now.width - leave.width - 2 * parent.spacing
-                label: qsTrId("curve.file")
-                placeholder: "~/curves.pdf"
-                fault: card.fault
-                onTyped: text => path.text = text
-                onAccepted: card.save(path.text)
-            }
-            InkButton {
-                id: now
-                objectName: "saveNow"
-                y: 21
-                strong: true
-                text: qsTrId("curve.save-file")
-                onClicked: card.save(path.text)
-            }
-            InkButton {
-                id: leave
-                y: 21
-                text: qsTrId("curve.leave")
-                onClicked: card.saving = false
-            }
+            x: 12
+            y: 10
+            width: parent.width - leave.width - 36
+            part: "curves"
+            kind: "curves"
+            label: qsTrId("curve.file")
+            placeholder: "~/curves.pdf"
+            button: qsTrId("curve.save-file")
+            onWanted: path => card.save(path)
+        }
+        InkButton {
+            id: leave
+            anchors.right: parent.right
+            anchors.rightMargin: 12
+            y: 31
+            text: qsTrId("curve.leave")
+            onClicked: card.saving = false
         }
     }
     InkText {

@@ -154,7 +154,7 @@ Column {
         popup: T.Popup {
             y: box.height + 2
             margins: 8
-            width: visible ? Math.max(box.width, choice.widest()) : box.width
+            width: visible ? Math.min(Math.max(box.width, choice.widest()), box.Window.width - 2 * margins) : box.width
             height: Math.min(implicitContentHeight + 2, 8 * Theme.touch)
             padding: 1
 

@@ -14,29 +14,25 @@ Item {
 
     readonly property bool looked: exchange.file !== ""
 
-    Row {
+    FileChoice {
         id: which
         width: parent.width
-        spacing: 12
-
-        Field {
-            objectName: "import-path"
-            width: parent.width - read.width - parent.spacing
-            label: qsTrId("files.open.file")
-            placeholder: "~/sectional.piolo.json"
-            text: taking.typed
-            fault: taking.exchange.fault
-            onTyped: text => taking.typed = text
-            onAccepted: taking.exchange.read(taking.typed)
-        }
-        InkButton {
-            id: read
-            objectName: "import-read"
-            y: 21
-            text: qsTrId("files.open")
-            strong: enabled && !taking.looked
-            enabled: taking.typed.trim() !== "" && !taking.exchange.reading
-            onClicked: taking.exchange.read(taking.typed)
+        part: "import"
+        kind: "passages"
+        label: qsTrId("files.open.file")
+        placeholder: "~/sectional.piolo.json"
+        text: taking.typed
+        fault: taking.exchange.fault
+        action: qsTrId("files.open")
+        actionName: "import-read"
+        ready: taking.typed.trim() !== "" && !taking.exchange.reading
+        strong: ready && !taking.looked
+        onTyped: text => taking.typed = text
+        onAccepted: taking.exchange.read(taking.typed)
+        onActed: taking.exchange.read(taking.typed)
+        onPicked: path => {
+            taking.typed = path;
+            taking.exchange.read(path);
         }
     }
     InkText {

@@ -90,6 +90,7 @@ Card {
             anchors.bottom: parent.bottom
             width: parent.width
             part: "export"
+            kind: "passages"
             label: qsTrId("files.export.file")
             placeholder: "~/sectional.piolo.json"
             button: qsTrId("files.export.write")

@@ -50,6 +50,7 @@ Item {
         anchors.bottom: parent.bottom
         width: parent.width
         part: "sheet"
+        kind: "sheet"
         label: qsTrId("paper.print.file")
         placeholder: "~/sheet.pdf"
         button: qsTrId("paper.print.save")

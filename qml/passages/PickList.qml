@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// All passages with a check box each.
+// Passages with a check box each; scales are added on request.
 // Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
@@ -37,9 +37,20 @@ Item {
         Accessible.name: qsTrId("picks.none.spoken")
         onClicked: list.picks.pickAll(false)
     }
+    Tick {
+        id: scales
+        objectName: "pickScales"
+        anchors.top: all.bottom
+        width: parent.width
+        height: visible ? implicitHeight : 0
+        visible: list.picks.scales > 0
+        text: qsTrId("picks.with-scales").arg(list.picks.scales)
+        checked: list.picks.withScales
+        onTicked: on => list.picks.withScales = on
+    }
     ListView {
         id: view
-        anchors.top: all.bottom
+        anchors.top: scales.bottom
         anchors.topMargin: 8
         anchors.bottom: parent.bottom
         width: parent.width

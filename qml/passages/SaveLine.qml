@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The name of a file to write, the button that writes it, and the result.
 import QtQuick
+import Piolo
 
 Column {
     id: line
 
+    /// One of the kinds in src/models/files/file_kind.h.
+    property string kind: ""
     property string label: ""
     property string placeholder: ""
     property string button: ""
@@ -14,6 +17,8 @@ Column {
     property string typed: ""
     property string fault: ""
     property string savedAs: ""
+    /// There is a file of that name, which the next press of the button replaces.
+    property bool replacing: false
 
     /// Answer with report().
     signal wanted(string path)
@@ -21,10 +26,18 @@ Column {
     function take() {
         path.take();
     }
-    function save() {
+    function use(text) {
+        typed = text;
+        fault = "";
+        savedAs = "";
+        replacing = false;
+    }
+    function save(asked) {
         if (typed.trim() === "" || !ready)
             return;
-        wanted(typed);
+        replacing = !asked && !replacing && typed !== savedAs && FileDialogs.exists(kind, typed);
+        if (!replacing)
+            wanted(typed);
     }
     /// "" if the file was written, otherwise one sentence.
     function report(sentence) {
@@ -34,39 +47,36 @@ Column {
 
     spacing: 6
 
-    Row {
+    FileChoice {
+        id: path
         width: parent.width
-        spacing: 12
-
-        Field {
-            id: path
-            objectName: line.part + "-path"
-            width: parent.width - now.width - parent.spacing
-            label: line.label
-            placeholder: line.placeholder
-            fault: line.fault
-            text: line.typed
-            onTyped: text => {
-                line.typed = text;
-                line.fault = "";
-                line.savedAs = "";
-            }
-            onAccepted: line.save()
-        }
-        InkButton {
-            id: now
-            objectName: line.part + "-save"
-            y: 21
-            strong: enabled
-            enabled: line.ready && line.typed.trim() !== ""
-            text: line.button
-            onClicked: line.save()
+        part: line.part
+        kind: line.kind
+        saving: true
+        label: line.label
+        placeholder: line.placeholder
+        fault: line.fault
+        text: line.typed
+        action: line.button
+        actionName: line.part + "-save"
+        ready: line.ready && line.typed.trim() !== ""
+        onTyped: text => line.use(text)
+        onAccepted: line.save(false)
+        onActed: line.save(false)
+        onPicked: (file, asked) => {
+            line.use(file);
+            line.save(asked);
+            if (line.replacing)
+                path.takeAction();
         }
     }
     InkText {
+        objectName: line.part + "-said"
         width: parent.width
-        visible: line.savedAs !== ""
-        text: qsTrId("form.saved").arg(line.savedAs)
+        visible: text !== ""
+        text: line.replacing ? "▲ " + qsTrId("files.replaces").arg(line.button)
+            : line.savedAs !== "" ? qsTrId("form.saved").arg(line.savedAs) : ""
+        color: line.replacing ? Theme.miss : Theme.ink
         elide: Text.ElideMiddle
         Accessible.role: Accessible.AlertMessage
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Bars from a MusicXML file for the form of a new passage: type its path or drop the file here.
+// Bars from a MusicXML file for the form of a new passage: choose it, type its path or drop it here.
 import QtQuick
 import Piolo
 
@@ -51,15 +51,21 @@ Card {
             color: Theme.faint
             wrapMode: Text.WordWrap
         }
-        Field {
+        FileChoice {
             id: path
-            objectName: "music-path"
             width: parent.width
+            part: "music"
+            kind: "score"
+            title: heading.text
             label: qsTrId("score.file")
             fault: card.read ? "" : card.music.fault
             text: card.typed
             onTyped: text => card.typed = text
             onAccepted: card.music.read(card.typed)
+            onPicked: file => {
+                card.typed = file;
+                card.music.read(file);
+            }
         }
         InkText {
             width: parent.width

@@ -26,10 +26,11 @@ Column {
         color: Theme.faint
         wrapMode: Text.WordWrap
     }
-    Field {
+    FileChoice {
         id: path
-        objectName: "picture-path"
         width: parent.width
+        part: "picture"
+        kind: "picture"
         label: qsTrId("picture.file")
         fault: source.taking.fault
         text: source.typed
@@ -38,6 +39,10 @@ Column {
             source.taking.close();
         }
         onAccepted: source.taking.read(source.typed)
+        onPicked: file => {
+            source.typed = file;
+            source.taking.read(file);
+        }
     }
     Row {
         visible: source.taking.pages > 0

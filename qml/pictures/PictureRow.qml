@@ -32,7 +32,7 @@ Row {
         visible: !row.picture.open
         verticalAlignment: Text.AlignVCenter
         wrapMode: Text.Wrap
-        text: qsTrId("picture.after-saving")
+        text: row.picture.readOnly ? qsTrId("picture.read-only") : qsTrId("picture.after-saving")
         color: Theme.faint
         font.pixelSize: Theme.small
     }

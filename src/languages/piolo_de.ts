@@ -1268,6 +1268,10 @@
         <source>What this file would change</source>
         <translation>Was die Datei ändern würde</translation>
     </message>
+    <message id="files.choose">
+        <source>Choose…</source>
+        <translation>Auswählen…</translation>
+    </message>
     <message id="files.edited-here">
         <source>▲ edited here since import</source>
         <translation>▲ seit dem Import hier bearbeitet</translation>
@@ -1304,6 +1308,30 @@
         <source>Import</source>
         <translation>Importieren</translation>
     </message>
+    <message id="files.kind.all">
+        <source>All files</source>
+        <translation>Alle Dateien</translation>
+    </message>
+    <message id="files.kind.curves">
+        <source>Tempo curves</source>
+        <translation>Tempokurven</translation>
+    </message>
+    <message id="files.kind.passages">
+        <source>Passages</source>
+        <translation>Stellen</translation>
+    </message>
+    <message id="files.kind.picture">
+        <source>Pictures and PDFs</source>
+        <translation>Bilder und PDFs</translation>
+    </message>
+    <message id="files.kind.score">
+        <source>MusicXML</source>
+        <translation>MusicXML</translation>
+    </message>
+    <message id="files.kind.sheet">
+        <source>Sheet</source>
+        <translation>Blatt</translation>
+    </message>
     <message id="files.not-yet">
         <source>Nothing is imported until you have seen what would change.</source>
         <translation>Nichts wird importiert, bevor du gesehen hast, was sich ändern würde.</translation>
@@ -1313,8 +1341,8 @@
         <translation>Öffnen</translation>
     </message>
     <message id="files.open.file">
-        <source>File (.piolo.json): type its path or drop it here</source>
-        <translation>Datei (.piolo.json): Pfad eintippen oder hierher ziehen</translation>
+        <source>File (.piolo.json), or drop it here</source>
+        <translation>Datei (.piolo.json), oder zieh sie hierher</translation>
     </message>
     <message id="files.passage">
         <source>%1: “%2”</source>
@@ -1327,6 +1355,14 @@
     <message id="files.reading">
         <source>Reading…</source>
         <translation>Wird gelesen…</translation>
+    </message>
+    <message id="files.replaces">
+        <source>There is a file of that name. “%1” replaces it.</source>
+        <translation>Eine Datei mit diesem Namen gibt es schon. „%1“ ersetzt sie.</translation>
+    </message>
+    <message id="files.save">
+        <source>Save</source>
+        <translation>Speichern</translation>
     </message>
     <message id="files.take">
         <source>Import</source>
@@ -2061,8 +2097,8 @@
         <translation>Piolo liest eine Partitur in MusicXML, zeigt ihre Stimmen und nimmt die Takte, die du wählst: ihre Taktart, ihre Tempoangabe und ihre Noten, damit du die Stelle erst anhören kannst.</translation>
     </message>
     <message id="help.score.what.where">
-        <source>Type the path of the file, or drop the file on the card.</source>
-        <translation>Tippe den Pfad der Datei ein oder zieh sie auf die Karte.</translation>
+        <source>Choose the file, type its path, or drop it on the card.</source>
+        <translation>Wähl die Datei aus, tippe ihren Pfad ein oder zieh sie auf die Karte.</translation>
     </message>
     <message id="help.score.why.model">
         <source>School wind players who heard a model did better in rhythm and gained more tempo, whatever the order of their tempi (Henley 2001).</source>
@@ -3530,6 +3566,10 @@
         <source>Tick all passages</source>
         <translation>Alle Stellen anhaken</translation>
     </message>
+    <message id="picks.and-scales">
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
     <message id="picks.empty">
         <source>No passages yet.</source>
         <translation>Noch keine Stellen.</translation>
@@ -3550,9 +3590,20 @@
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
+    <message id="picks.scales" numerus="yes">
+        <source>%n scales</source>
+        <translation>
+            <numerusform>%n Tonleiter</numerusform>
+            <numerusform>%n Tonleitern</numerusform>
+        </translation>
+    </message>
     <message id="picks.spoken">
         <source>Passages to tick</source>
         <translation>Stellen zum Anhaken</translation>
+    </message>
+    <message id="picks.with-scales">
+        <source>Scales too (%1)</source>
+        <translation>Auch Tonleitern (%1)</translation>
     </message>
     <message id="picture.add">
         <source>Add a picture of the music</source>
@@ -3615,8 +3666,8 @@
         <translation>Datei</translation>
     </message>
     <message id="picture.file.hint">
-        <source>A PNG or JPEG, or a PDF from which you choose a page. Type the path, or drop the file here. It is copied into the practice folder.</source>
-        <translation>Ein PNG oder JPEG oder ein PDF, aus dem du eine Seite wählst. Tippe den Pfad ein oder zieh die Datei hierher. Sie wird in den Übeordner kopiert.</translation>
+        <source>A PNG or JPEG, or a PDF from which you choose a page. Choose the file, type its path, or drop it here. It is copied into the practice folder.</source>
+        <translation>Ein PNG oder JPEG oder ein PDF, aus dem du eine Seite wählst. Wähl die Datei aus, tippe ihren Pfad ein oder zieh sie hierher. Sie wird in den Übeordner kopiert.</translation>
     </message>
     <message id="picture.frame">
         <source>frame</source>
@@ -3657,6 +3708,10 @@
     <message id="picture.page">
         <source>Page (of %1)</source>
         <translation>Seite (von %1)</translation>
+    </message>
+    <message id="picture.read-only">
+        <source>This window can only read the practice folder.</source>
+        <translation>Dieses Fenster kann den Übeordner nur lesen.</translation>
     </message>
     <message id="picture.reading">
         <source>Reading…</source>
@@ -4571,8 +4626,8 @@
         <translation>Von Takt</translation>
     </message>
     <message id="score.hint">
-        <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type the path, or drop the file here.</source>
-        <translation>MusicXML (.musicxml, .xml, .mxl), wie Notensatzprogramme es exportieren. Tippe den Pfad ein oder zieh die Datei hierher.</translation>
+        <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Choose the file, type its path, or drop it here.</source>
+        <translation>MusicXML (.musicxml, .xml, .mxl), wie Notensatzprogramme es exportieren. Wähl die Datei aus, tippe ihren Pfad ein oder zieh sie hierher.</translation>
     </message>
     <message id="score.no-tempo">
         <source>no tempo mark</source>

@@ -905,6 +905,10 @@
         <source></source>
         <translation>What this file would change</translation>
     </message>
+    <message id="files.choose">
+        <source></source>
+        <translation>Choose…</translation>
+    </message>
     <message id="files.edited-here">
         <source></source>
         <translation>▲ edited here since import</translation>
@@ -941,6 +945,30 @@
         <source></source>
         <translation>Import</translation>
     </message>
+    <message id="files.kind.all">
+        <source></source>
+        <translation>All files</translation>
+    </message>
+    <message id="files.kind.curves">
+        <source></source>
+        <translation>Tempo curves</translation>
+    </message>
+    <message id="files.kind.passages">
+        <source></source>
+        <translation>Passages</translation>
+    </message>
+    <message id="files.kind.picture">
+        <source></source>
+        <translation>Pictures and PDFs</translation>
+    </message>
+    <message id="files.kind.score">
+        <source></source>
+        <translation>MusicXML</translation>
+    </message>
+    <message id="files.kind.sheet">
+        <source></source>
+        <translation>Sheet</translation>
+    </message>
     <message id="files.not-yet">
         <source></source>
         <translation>Nothing is imported until you have seen what would change.</translation>
@@ -951,7 +979,7 @@
     </message>
     <message id="files.open.file">
         <source></source>
-        <translation>File (.piolo.json): type its path or drop it here</translation>
+        <translation>File (.piolo.json), or drop it here</translation>
     </message>
     <message id="files.passage">
         <source></source>
@@ -964,6 +992,14 @@
     <message id="files.reading">
         <source></source>
         <translation>Reading…</translation>
+    </message>
+    <message id="files.replaces">
+        <source></source>
+        <translation>There is a file of that name. “%1” replaces it.</translation>
+    </message>
+    <message id="files.save">
+        <source></source>
+        <translation>Save</translation>
     </message>
     <message id="files.take">
         <source></source>
@@ -1701,7 +1737,7 @@
     </message>
     <message id="help.score.what.where">
         <source></source>
-        <translation>Type the path of the file, or drop the file on the card.</translation>
+        <translation>Choose the file, type its path, or drop it on the card.</translation>
     </message>
     <message id="help.score.why.model">
         <source></source>
@@ -3178,6 +3214,10 @@
         <source></source>
         <translation>Tick all passages</translation>
     </message>
+    <message id="picks.and-scales">
+        <source></source>
+        <translation>%1, %2</translation>
+    </message>
     <message id="picks.empty">
         <source></source>
         <translation>No passages yet.</translation>
@@ -3200,9 +3240,20 @@
         <translatorcomment>3 of 7 passages</translatorcomment>
         <translation>%1 of %2</translation>
     </message>
+    <message id="picks.scales" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%n scale</numerusform>
+            <numerusform>%n scales</numerusform>
+        </translation>
+    </message>
     <message id="picks.spoken">
         <source></source>
         <translation>Passages to tick</translation>
+    </message>
+    <message id="picks.with-scales">
+        <source></source>
+        <translation>Scales too (%1)</translation>
     </message>
     <message id="picture.add">
         <source></source>
@@ -3266,7 +3317,7 @@
     </message>
     <message id="picture.file.hint">
         <source></source>
-        <translation>A PNG or JPEG, or a PDF from which you choose a page. Type the path, or drop the file here. It is copied into the practice folder.</translation>
+        <translation>A PNG or JPEG, or a PDF from which you choose a page. Choose the file, type its path, or drop it here. It is copied into the practice folder.</translation>
     </message>
     <message id="picture.frame">
         <source></source>
@@ -3307,6 +3358,10 @@
     <message id="picture.page">
         <source></source>
         <translation>Page (of %1)</translation>
+    </message>
+    <message id="picture.read-only">
+        <source></source>
+        <translation>This window can only read the practice folder.</translation>
     </message>
     <message id="picture.reading">
         <source></source>
@@ -4234,7 +4289,7 @@
     </message>
     <message id="score.hint">
         <source></source>
-        <translation>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type the path, or drop the file here.</translation>
+        <translation>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Choose the file, type its path, or drop it here.</translation>
     </message>
     <message id="score.no-tempo">
         <source></source>

@@ -1268,6 +1268,10 @@
         <source>What this file would change</source>
         <translation>Che cosa cambierebbe con questo file</translation>
     </message>
+    <message id="files.choose">
+        <source>Choose…</source>
+        <translation>Scegli…</translation>
+    </message>
     <message id="files.edited-here">
         <source>▲ edited here since import</source>
         <translation>▲ modificato qui dopo l&apos;importazione</translation>
@@ -1304,6 +1308,30 @@
         <source>Import</source>
         <translation>Importa</translation>
     </message>
+    <message id="files.kind.all">
+        <source>All files</source>
+        <translation>Tutti i file</translation>
+    </message>
+    <message id="files.kind.curves">
+        <source>Tempo curves</source>
+        <translation>Curve del tempo</translation>
+    </message>
+    <message id="files.kind.passages">
+        <source>Passages</source>
+        <translation>Passaggi</translation>
+    </message>
+    <message id="files.kind.picture">
+        <source>Pictures and PDFs</source>
+        <translation>Immagini e PDF</translation>
+    </message>
+    <message id="files.kind.score">
+        <source>MusicXML</source>
+        <translation>MusicXML</translation>
+    </message>
+    <message id="files.kind.sheet">
+        <source>Sheet</source>
+        <translation>Foglio</translation>
+    </message>
     <message id="files.not-yet">
         <source>Nothing is imported until you have seen what would change.</source>
         <translation>Non si importa nulla prima che tu abbia visto che cosa cambierebbe.</translation>
@@ -1313,8 +1341,8 @@
         <translation>Apri</translation>
     </message>
     <message id="files.open.file">
-        <source>File (.piolo.json): type its path or drop it here</source>
-        <translation>File (.piolo.json): scrivi il percorso o trascinalo qui</translation>
+        <source>File (.piolo.json), or drop it here</source>
+        <translation>File (.piolo.json), o trascinalo qui</translation>
     </message>
     <message id="files.passage">
         <source>%1: “%2”</source>
@@ -1327,6 +1355,14 @@
     <message id="files.reading">
         <source>Reading…</source>
         <translation>Lettura…</translation>
+    </message>
+    <message id="files.replaces">
+        <source>There is a file of that name. “%1” replaces it.</source>
+        <translation>Esiste già un file con questo nome. «%1» lo sostituisce.</translation>
+    </message>
+    <message id="files.save">
+        <source>Save</source>
+        <translation>Salva</translation>
     </message>
     <message id="files.take">
         <source>Import</source>
@@ -2061,8 +2097,8 @@
         <translation>Piolo legge una partitura in MusicXML, mostra le sue parti e prende le battute che scegli: il metro, l&apos;indicazione di tempo e le note, così puoi prima ascoltare il passaggio.</translation>
     </message>
     <message id="help.score.what.where">
-        <source>Type the path of the file, or drop the file on the card.</source>
-        <translation>Scrivi il percorso del file, o trascinalo sulla scheda.</translation>
+        <source>Choose the file, type its path, or drop it on the card.</source>
+        <translation>Scegli il file, scrivi il percorso o trascinalo sulla scheda.</translation>
     </message>
     <message id="help.score.why.model">
         <source>School wind players who heard a model did better in rhythm and gained more tempo, whatever the order of their tempi (Henley 2001).</source>
@@ -3530,6 +3566,10 @@
         <source>Tick all passages</source>
         <translation>Spunta tutti i passaggi</translation>
     </message>
+    <message id="picks.and-scales">
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
     <message id="picks.empty">
         <source>No passages yet.</source>
         <translation>Ancora nessun passaggio.</translation>
@@ -3550,9 +3590,20 @@
         <source>%1 of %2</source>
         <translation>%1 di %2</translation>
     </message>
+    <message id="picks.scales" numerus="yes">
+        <source>%n scales</source>
+        <translation>
+            <numerusform>%n scala</numerusform>
+            <numerusform>%n scale</numerusform>
+        </translation>
+    </message>
     <message id="picks.spoken">
         <source>Passages to tick</source>
         <translation>Passaggi da spuntare</translation>
+    </message>
+    <message id="picks.with-scales">
+        <source>Scales too (%1)</source>
+        <translation>Anche le scale (%1)</translation>
     </message>
     <message id="picture.add">
         <source>Add a picture of the music</source>
@@ -3615,8 +3666,8 @@
         <translation>File</translation>
     </message>
     <message id="picture.file.hint">
-        <source>A PNG or JPEG, or a PDF from which you choose a page. Type the path, or drop the file here. It is copied into the practice folder.</source>
-        <translation>Un PNG o JPEG, o un PDF di cui scegli una pagina. Scrivi il percorso, o trascina qui il file. Viene copiato nella cartella di studio.</translation>
+        <source>A PNG or JPEG, or a PDF from which you choose a page. Choose the file, type its path, or drop it here. It is copied into the practice folder.</source>
+        <translation>Un PNG o JPEG, o un PDF di cui scegli una pagina. Scegli il file, scrivi il percorso o trascinalo qui. Viene copiato nella cartella di studio.</translation>
     </message>
     <message id="picture.frame">
         <source>frame</source>
@@ -3657,6 +3708,10 @@
     <message id="picture.page">
         <source>Page (of %1)</source>
         <translation>Pagina (di %1)</translation>
+    </message>
+    <message id="picture.read-only">
+        <source>This window can only read the practice folder.</source>
+        <translation>Questa finestra può solo leggere la cartella di studio.</translation>
     </message>
     <message id="picture.reading">
         <source>Reading…</source>
@@ -4571,8 +4626,8 @@
         <translation>Da battuta</translation>
     </message>
     <message id="score.hint">
-        <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Type the path, or drop the file here.</source>
-        <translation>MusicXML (.musicxml, .xml, .mxl), come lo esportano i programmi di notazione. Scrivi il percorso, o trascina qui il file.</translation>
+        <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Choose the file, type its path, or drop it here.</source>
+        <translation>MusicXML (.musicxml, .xml, .mxl), come lo esportano i programmi di notazione. Scegli il file, scrivi il percorso o trascinalo qui.</translation>
     </message>
     <message id="score.no-tempo">
         <source>no tempo mark</source>

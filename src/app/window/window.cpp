@@ -122,6 +122,8 @@ void readFontsMeanwhile() {
 
 int runWindow(int& argc, char** argv, const WindowOptions& options) {
     if (!hasDisplay()) return command::report({FaultNumber::noDisplay, {}, {}});
+    // Of the styles of Qt's own file dialog, the one with controls large enough to touch.
+    if (qEnvironmentVariableIsEmpty("QT_QUICK_CONTROLS_STYLE")) qputenv("QT_QUICK_CONTROLS_STYLE", "Basic");
     const QGuiApplication application(argc, argv);
     readFontsMeanwhile();
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Piolo"));

@@ -39,6 +39,7 @@ struct MachineSettings {
     std::string theme = "system";    ///< system, light, dark
     std::string language = "system"; ///< system, or the code of a language
     bool modelClick = true;          ///< the click is played along with the notes of a passage
+    std::string folder;              ///< of the file that was chosen last; "": none yet
     bool welcomed = false;           ///< the welcome text was read
     std::string unknown = "{}";      ///< settings that this version does not know, as JSON
 };

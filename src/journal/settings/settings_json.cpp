@@ -129,6 +129,7 @@ MachineSettings settingsFromJson(std::string_view text, FirstFault& first) {
     taking.take("theme", theme);
     taking.take("language", settings.language);
     taking.take("modelClick", settings.modelClick);
+    taking.take("folder", settings.folder);
     taking.take("welcomed", settings.welcomed);
     settings.device = device.text;
     settings.theme = theme.name;
@@ -154,6 +155,7 @@ std::string settingsToJson(const MachineSettings& settings) {
                                   {"theme", settings.theme},
                                   {"language", settings.language},
                                   {"modelClick", settings.modelClick},
+                                  {"folder", settings.folder},
                                   {"welcomed", settings.welcomed}};
     const auto unknown = parseJson(settings.unknown);
     if (unknown && unknown->is_object())

@@ -11,6 +11,13 @@ namespace {
 
 constexpr std::int64_t nanosPerMilli = 1'000'000;
 
+/// A dialog that lies over the screens has the keys to itself.
+bool isInDialog(const QQuickItem* item) {
+    for (; item != nullptr; item = item->parentItem())
+        if (item->inherits("QQuickDialogPopupItem") || item->inherits("QQuickOverlay")) return true;
+    return false;
+}
+
 /// Keys have codes from 0 up, so switches get codes from -1 down.
 int contactOf(const MidiSwitch& which) { return -1 - which.code(); }
 
@@ -119,6 +126,7 @@ bool KeyListener::leftToControl(const QKeyEvent& event) const {
         isTyping(*focused, event.key()))
         return true;
     if (urgent_) return false;
+    if (isInDialog(focused)) return true;
     if (focused->inherits("QQuickComboBox") && focused->property("down").toBool()) return true;
     const bool presses =
         event.key() == Qt::Key_Space || event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;

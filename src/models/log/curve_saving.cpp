@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/log/curve_saving.h"
 
+#include "models/files/file_kind.h"
 #include "models/text/typed_file.h"
 #include "plots/curve/curve_csv.h"
 #include "plots/picture_bytes.h"
@@ -47,7 +48,7 @@ std::string bytesOf(const QString& path, const SavedCurves& saved) {
 } // namespace
 
 QString saveCurves(const QString& typed, const SavedCurves& saved) {
-    const QString path = typedPath(typed, QStringLiteral(".svg"));
+    const QString path = typedPath(typed, usualEnding(FileKind::curves));
     const std::string bytes = bytesOf(path, saved);
     if (bytes.empty())
         return practice::faultSentence(

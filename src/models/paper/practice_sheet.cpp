@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/paper/practice_sheet.h"
 
+#include "models/files/file_kind.h"
 #include "models/text/formatter.h"
 #include "models/text/typed_file.h"
 #include "plots/paper/paper_words.h"
@@ -44,7 +45,7 @@ QString PracticeSheet::summary() const {
 
 QString PracticeSheet::save(const QString& typed) const {
     if (!ready()) return summary();
-    const QString path = typedPath(typed, QStringLiteral(".pdf"));
+    const QString path = typedPath(typed, usualEnding(FileKind::sheet));
     const auto bytes = plots::paperBytes(path, plots::paperSheet(book_.notebook(), picks_.ids(), paper_));
     return bytes ? saveBytes(path, *bytes) : practice::faultSentence(bytes.fault());
 }

@@ -2,6 +2,7 @@
 #include "models/passages/passage_exchange.h"
 
 #include "journal/passage_file/passage_file.h"
+#include "models/files/file_kind.h"
 #include "models/text/difference_words.h"
 #include "models/text/typed_file.h"
 #include "practice/faults/fault_text.h"
@@ -88,15 +89,16 @@ QString PassageExchange::summary() const {
 }
 
 QString PassageExchange::write(const QString& typed) const {
-    const QString ending = QString::fromStdString(std::string(journal::passageFileEnding));
-    const std::string path = typedPath(typed, ending).toStdString();
+    const std::string path = typedPath(typed, usualEnding(FileKind::passages)).toStdString();
     if (picks_.picked() == 0) return qtTrId("files.export.tick");
     if (!journal::isPassageFile(path))
         return practice::faultSentence(
             {FaultNumber::badFileKind, {}, {path, std::string(journal::passageFileEnding)}});
     const Notebook& notebook = book_.notebook();
-    const auto set =
-        picks_.picked() == picks_.count() ? wholeSet(notebook) : chosenSet(notebook, picks_.ids());
+    const bool all = picks_.picked() == picks_.count();
+    auto set = all ? wholeSet(notebook) : chosenSet(notebook, picks_.ids());
+    if (set && all && !picks_.withScales())
+        std::erase_if(set.value().passages, [](const Passage& passage) { return passage.scale.has_value(); });
     if (!set) return practice::faultSentence(set.fault());
     const Done written = journal::writePassageFile(path, *set);
     return written ? QString() : practice::faultSentence(written.fault());

@@ -37,7 +37,14 @@ QHash<int, QByteArray> PassagePicks::roleNames() const {
 }
 
 QString PassagePicks::words() const {
-    return qtTrId("picks.of").arg(QString::number(picked()), Formatter::passages(count()));
+    const auto figures = [this](bool scale) {
+        const auto is = [this, scale](const PickRow& row) { return isScale(row.id) == scale; };
+        const auto both = [&](const PickRow& row) { return is(row) && picked_.contains(row.id); };
+        const auto all = static_cast<int>(std::ranges::count_if(rows_, is));
+        const auto ticked = QString::number(std::ranges::count_if(rows_, both));
+        return qtTrId("picks.of").arg(ticked, scale ? qtTrId("picks.scales", all) : Formatter::passages(all));
+    };
+    return withScales_ ? qtTrId("picks.and-scales").arg(figures(false), figures(true)) : figures(false);
 }
 
 std::vector<Id> PassagePicks::ids() const {
@@ -70,18 +77,42 @@ void PassagePicks::pickAll(bool on) {
     announce();
 }
 
+void PassagePicks::setWithScales(bool with) {
+    if (with == withScales_) return;
+    withScales_ = with;
+    refresh();
+    emit changed();
+}
+
 void PassagePicks::pickOnly(const QString& passage) {
     const Id id = idOf(passage);
     picked_.clear();
+    setWithScales(isScale(id));
     if (std::any_of(rows_.begin(), rows_.end(), [&](const PickRow& row) { return row.id == id; }))
         picked_.insert(id);
     announce();
 }
 
-void PassagePicks::refresh() {
+std::vector<PickRow> PassagePicks::rowsNow() const {
     std::vector<PickRow> rows = pickRows(book_);
-    if (rows == rows_) return;
+    if (!withScales_) std::erase_if(rows, [this](const PickRow& row) { return isScale(row.id); });
+    std::ranges::stable_partition(rows, [this](const PickRow& row) { return !isScale(row.id); });
+    return rows;
+}
+
+bool PassagePicks::isScale(Id id) const {
+    const PassageRecord* const record = book_.notebook().passage(id);
+    return record != nullptr && record->passage.scale.has_value();
+}
+
+void PassagePicks::refresh() {
+    const auto passages = book_.notebook().passages();
+    const auto scales =
+        static_cast<int>(std::ranges::count_if(passages, [this](Id id) { return isScale(id); }));
+    std::vector<PickRow> rows = rowsNow();
+    if (rows == rows_ && scales == scales_) return;
     beginResetModel();
+    scales_ = scales;
     rows_ = std::move(rows);
     std::erase_if(picked_, [&](Id id) {
         return std::none_of(rows_.begin(), rows_.end(), [&](const PickRow& row) { return row.id == id; });

@@ -26,9 +26,9 @@ QUrl MusicPicture::url() const {
     return QUrl::fromLocalFile(QFileInfo(QString::fromStdString(path)).absoluteFilePath());
 }
 
-bool MusicPicture::isOpen() const {
-    return !book_.readOnly() && book_.notebook().passage(passage_) != nullptr;
-}
+bool MusicPicture::isOpen() const { return !readOnly() && book_.notebook().passage(passage_) != nullptr; }
+
+bool MusicPicture::readOnly() const { return book_.readOnly(); }
 
 // One line for each page, named after the first passage that has it.
 QVariantList MusicPicture::offers() const {

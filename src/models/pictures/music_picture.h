@@ -39,6 +39,7 @@ class MusicPicture : public QObject {
     /// True if the passage is recorded and the folder is writable: a picture can be added, cropped and
     /// removed.
     Q_PROPERTY(bool open READ isOpen NOTIFY changed)
+    Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
     /// The pages of other passages of the same piece: a list of {value, text}.
     Q_PROPERTY(QVariantList offers READ offers NOTIFY offersChanged)
     Q_PROPERTY(piolo::models::PictureFrame* frame READ frame CONSTANT)
@@ -54,6 +55,7 @@ public:
     [[nodiscard]] double height() const { return part(picture_ ? picture_->height : Picture::whole); }
     [[nodiscard]] bool removedNow() const { return !picture_ && removed_; }
     [[nodiscard]] bool isOpen() const;
+    [[nodiscard]] bool readOnly() const;
     [[nodiscard]] QVariantList offers() const;
     [[nodiscard]] PictureFrame* frame() { return &frame_; }
     [[nodiscard]] PictureTaking* taking() { return &taking_; }

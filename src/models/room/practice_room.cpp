@@ -30,7 +30,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
       dispatch_(control_, *drill_.listening(), runThroughControl_, clickControl_, *log_.figures()),
       pedal_([this] { return sound_.nowNanos(); }, [this] { return dispatch_.marksAtOnce(); }),
       picks_(*book_), sheet_(*book_, picks_), paper_(*book_), exchange_(*book_, picks_), scales_(*book_),
-      notice_(*book_, sound, session_, settings_) {
+      files_(machine_), notice_(*book_, sound, session_, settings_) {
     present_ = this;
     connectNotices();
     connectKeys();
@@ -76,6 +76,7 @@ void PracticeRoom::connectSettings() {
     const auto mix = [this] { session_.setMix(settings_.sound()->mix()); };
     connect(settings_.sound(), &SoundSettings::mixChanged, this, mix);
     connect(settings_.sound(), &SoundSettings::soundsOtherwise, &testSound_, &practice::TestSound::want);
+    connect(&files_, &FileDialogs::folderChanged, &settings_, &SettingsModel::saveNow);
     timePedal();
     mix();
     drill_.listening()->setWithClick(machine_.modelClick);

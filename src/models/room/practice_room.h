@@ -11,6 +11,7 @@
 #include "models/click/click_model.h"
 #include "models/drill/drill_model.h"
 #include "models/drill/run_through_model.h"
+#include "models/files/file_dialogs.h"
 #include "models/keys/key_bindings.h"
 #include "models/keys/midi_switches.h"
 #include "models/keys/one_pedal.h"
@@ -213,6 +214,7 @@ private:
     PaperRuns paper_;
     PassageExchange exchange_;
     ScaleBoard scales_;
+    FileDialogs files_;
     RoomNotice notice_;
     UnderWay underWay_;
     QString screen_;

@@ -97,6 +97,7 @@ TEST_CASE("settings are read back as saved, and unknown ones are preserved") {
     settings.theme = "dark";
     settings.language = "de";
     settings.modelClick = false;
+    settings.folder = "/home/player/Band, spring/ü";
     settings.welcomed = true;
     settings.unknown = R"({"pedal":{"model":[1,2]}})";
     REQUIRE(saveMachineSettings(folder.path(), settings).ok());
@@ -114,6 +115,7 @@ TEST_CASE("settings are read back as saved, and unknown ones are preserved") {
     CHECK(back.theme == settings.theme);
     CHECK(back.language == settings.language);
     CHECK(back.modelClick == settings.modelClick);
+    CHECK(back.folder == settings.folder);
     CHECK(back.welcomed == settings.welcomed);
     CHECK(back.unknown == settings.unknown);
     REQUIRE(saveMachineSettings(folder.path(), back).ok());
@@ -141,6 +143,7 @@ TEST_CASE("a bad value is reported by its name, the file set aside, and the othe
     CHECK(reportedOf(R"({"theme":"pink"})") == "theme");
     CHECK(reportedOf(R"({"modelClick":"yes"})") == "modelClick");
     CHECK(reportedOf(R"({"language":1})") == "language");
+    CHECK(reportedOf(R"({"folder":[]})") == "folder");
     CHECK(reportedOf(R"({"welcomed":1})") == "welcomed");
     CHECK(reportedOf(R"({"voice":7,"soundDevice":true})") == "soundDevice");
     CHECK(reportedOf(R"({"offsetMs":-500,"levels":{},"theme":"light"})") == "");

@@ -215,6 +215,7 @@ TEST_CASE(
     const std::string page = shown.file("page.png", png());
     shown.picture.setPassage("");
     CHECK_FALSE(shown.picture.isOpen());
+    CHECK_FALSE(shown.picture.readOnly());
     auto second =
         practice::PracticeBook::open({fixture.path("folder"), BookFixture::device, fixture.path("state")});
     REQUIRE(second);
@@ -222,6 +223,7 @@ TEST_CASE(
     MusicPicture picture(**second);
     picture.setPassage(BookFixture::text(shown.passage));
     CHECK_FALSE(picture.isOpen());
+    CHECK(picture.readOnly()); // which is said instead of “once the passage is saved”
     picture.taking()->read(QString::fromStdString(page));
     CHECK_FALSE(picture.taking()->busy());
     CHECK(shown.kept() == 0);
