@@ -34,8 +34,8 @@ Item {
         id: next
         objectName: "nextPassage"
         anchors.right: parent.right
-        visible: header.more
-        text: qsTrId("drill.next")
+        visible: header.more || header.drill.isScale
+        text: header.drill.isScale ? qsTrId("drill.next-scale") : qsTrId("drill.next")
         key: header.keys.shown.next
         onClicked: header.nextWanted()
     }

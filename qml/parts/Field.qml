@@ -14,6 +14,7 @@ Column {
 
     /// Where the box is, below the label.
     readonly property real boxY: input.y
+    readonly property alias holdsFocus: input.activeFocus
 
     signal typed(string text)
     signal accepted

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The scale selected in the grid: why it is next, where it begins, its notes, and the button to the drill.
+// The scale selected in the grid: what its cell says, why it is next, where it begins, its notes, and the button to
+// the drill.
 import QtQuick
 import QtQuick.Layouts
 import Piolo
@@ -8,18 +9,29 @@ Card {
     id: card
 
     required property ScaleBoard board
+    /// There is little height: the staff is smaller.
     property bool compact: false
-    readonly property real buttonsWidth: Math.max(240, width * 0.2)
+
+    readonly property bool slim: width < 680
+    readonly property real inner: width - 2 * lines.anchors.margins
+    readonly property real buttonsWidth: slim ? inner : Math.max(240, width * 0.2)
+    readonly property real wordsWidth: slim ? inner : inner - buttonsWidth - Theme.gap
 
     signal drillWanted(bool hear)
 
+    function inOneLine(sentences) {
+        return sentences.filter(sentence => sentence !== "").join(" ");
+    }
+
     implicitHeight: lines.implicitHeight + 2 * lines.anchors.margins
 
-    RowLayout {
+    GridLayout {
         id: lines
         anchors.fill: parent
         anchors.margins: card.compact ? 10 : Theme.gap
-        spacing: Theme.gap
+        columns: card.slim ? 1 : 2
+        columnSpacing: Theme.gap
+        rowSpacing: card.compact ? 6 : 10
 
         ColumnLayout {
             Layout.fillWidth: true
@@ -34,41 +46,38 @@ Card {
                 Accessible.role: Accessible.Heading
             }
             InkText {
+                objectName: "cellText"
+                Layout.fillWidth: true
+                visible: text !== ""
+                text: card.board.cellText
+                wrapMode: Text.WordWrap
+            }
+            InkText {
                 objectName: "whyText"
                 Layout.fillWidth: true
-                text: card.board.whyText + " " + card.board.startText
+                text: card.inOneLine([card.board.whyText, card.board.startText])
                 color: Theme.faint
                 wrapMode: Text.WordWrap
-                maximumLineCount: 2
+                maximumLineCount: card.slim && !card.compact ? 3 : 2
                 elide: Text.ElideRight
             }
             Staff {
-                id: staff
                 objectName: "scaleStaff"
                 Layout.fillWidth: true
                 Layout.preferredHeight: wantedHeight
-                visible: !card.compact && card.board.staff.known
+                visible: card.board.staff.known && !(card.compact && card.slim)
                 view: card.board.staff
                 dark: Theme.dark
-                span: card.width - card.buttonsWidth - 3 * Theme.gap
-                room: 92
+                span: card.wordsWidth
+                room: card.compact ? 60 : 92
                 mostSpace: 8
-                leastSpace: 5
+                leastSpace: card.compact ? 4 : 5
                 Accessible.role: Accessible.Graphic
                 Accessible.name: card.board.notesText
             }
             InkText {
                 Layout.fillWidth: true
-                visible: !staff.visible
-                text: card.board.notesText
-                font.pixelSize: Theme.small
-                wrapMode: Text.WordWrap
-                maximumLineCount: 2
-                elide: Text.ElideRight
-            }
-            InkText {
-                Layout.fillWidth: true
-                visible: text !== ""
+                visible: text !== "" && !card.compact
                 text: card.board.endText
                 color: Theme.faint
                 font.pixelSize: Theme.small
@@ -86,26 +95,29 @@ Card {
         GridLayout {
             Layout.preferredWidth: card.buttonsWidth
             Layout.maximumWidth: card.buttonsWidth
-            columns: 2
+            columns: card.slim ? 3 : 2
             columnSpacing: 8
             rowSpacing: 8
 
             InkButton {
                 objectName: "drillScale"
-                Layout.columnSpan: 2
+                Layout.columnSpan: card.slim ? 1 : 2
                 Layout.fillWidth: true
+                Layout.preferredWidth: card.slim ? 100 : implicitWidth
                 Layout.preferredHeight: card.compact ? 54 : 60
                 text: qsTrId("scales.drill")
                 key: qsTrId("scales.drill.key")
                 strong: true
-                size: 20
+                size: card.slim ? 18 : 20
                 enabled: card.board.canDrill
                 onClicked: card.drillWanted(false)
             }
             InkButton {
                 objectName: "hearScale"
-                Layout.columnSpan: card.board.otherName === "" ? 2 : 1
+                Layout.columnSpan: card.slim || card.board.otherName !== "" ? 1 : 2
                 Layout.fillWidth: true
+                Layout.fillHeight: card.slim
+                Layout.preferredWidth: card.slim ? 100 : implicitWidth
                 text: qsTrId("scales.hear")
                 enabled: card.board.canDrill
                 onClicked: card.drillWanted(true)
@@ -113,6 +125,8 @@ Card {
             InkButton {
                 objectName: "spellScale"
                 Layout.fillWidth: true
+                Layout.fillHeight: card.slim
+                Layout.preferredWidth: card.slim ? 100 : implicitWidth
                 visible: card.board.otherName !== ""
                 text: qsTrId("scales.write").arg(card.board.otherName)
                 enabled: !card.board.choices.readOnly

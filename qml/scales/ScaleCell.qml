@@ -12,7 +12,8 @@ Item {
     property bool focused: false
 
     readonly property bool played: cell.best !== ""
-    readonly property bool tight: height < 40
+    /// There is room for the best tempo alone; the rest is in words below the grid.
+    readonly property bool tight: height < 40 || width < 64
 
     signal picked()
     signal drilled()
@@ -55,7 +56,7 @@ Item {
         y: square.tight ? (parent.height - height) / 2 : parent.height * 0.08
         text: square.played ? square.cell.best : square.next ? "▸" : ""
         color: square.played ? Theme.ink : Theme.accent
-        font.pixelSize: Math.min(32, square.height * (square.tight ? 0.62 : 0.42))
+        font.pixelSize: Math.min(32, square.width * 0.42, square.height * (square.tight ? 0.5 : 0.42))
         font.weight: Font.Bold
         Accessible.ignored: true
     }

@@ -4,12 +4,14 @@ import QtQuick
 import QtQuick.Layouts
 import Piolo
 
-RowLayout {
+GridLayout {
     id: view
 
     required property ScaleChoices choices
 
-    spacing: 12
+    columns: width > 700 ? 4 : 2
+    columnSpacing: 12
+    rowSpacing: 8
     enabled: !choices.readOnly
 
     Choice {

@@ -2,6 +2,7 @@
 // Scales: twelve keys by seven subdivisions, the next one to play, the weeks, and the instrument.
 import QtQuick
 import QtQuick.Layouts
+import QtQuick.Templates as T
 import Piolo
 
 FocusScope {
@@ -13,6 +14,7 @@ FocusScope {
     property string side: ""
 
     readonly property bool roomy: height > 640
+    readonly property bool slim: width < 700
 
     signal drillWanted(bool hear)
 
@@ -21,9 +23,9 @@ FocusScope {
     ColumnLayout {
         anchors.fill: parent
         anchors.margins: Theme.margin
-        anchors.topMargin: 10
+        anchors.topMargin: screen.roomy ? 10 : 6
         anchors.bottomMargin: screen.roomy ? Theme.gap : Theme.gap / 2
-        spacing: screen.roomy ? Theme.gap : Theme.gap / 2
+        spacing: screen.roomy ? Theme.gap : 6
 
         RowLayout {
             Layout.fillWidth: true
@@ -31,14 +33,14 @@ FocusScope {
 
             InkText {
                 text: qsTrId("scales.title")
-                font.pixelSize: Theme.heading
+                font.pixelSize: screen.slim ? 20 : Theme.heading
                 font.weight: Font.DemiBold
                 Accessible.role: Accessible.Heading
             }
             InkText {
                 Layout.fillWidth: true
                 Layout.alignment: Qt.AlignBaseline
-                text: screen.side === "grid" ? qsTrId("scales.keys-hint").arg(screen.board.choices.instrumentText) : ""
+                text: screen.side === "grid" && !screen.slim ? qsTrId("scales.keys-hint").arg(screen.board.choices.instrumentText) : ""
                 color: Theme.faint
                 elide: Text.ElideRight
             }
@@ -56,20 +58,54 @@ FocusScope {
                 onChosen: value => screen.side = value
             }
         }
-        ScaleView {
-            Layout.fillWidth: true
-            visible: screen.side === "grid"
-            choices: screen.board.choices
-        }
-        ScaleGrid {
-            id: grid
-            objectName: "scaleGrid"
+        Item {
+            id: area
             Layout.fillWidth: true
             Layout.fillHeight: true
             visible: screen.side === "grid"
-            focus: visible
-            board: screen.board
-            onDrillWanted: hear => screen.drillWanted(hear)
+
+            Flickable {
+                id: scroll
+                anchors.fill: parent
+                contentWidth: width
+                contentHeight: grid.y + grid.height
+                boundsBehavior: Flickable.StopAtBounds
+                clip: contentHeight > height
+                // What is said of another cell may take more room.
+                onHeightChanged: grid.showChosen()
+
+                function show(top, bottom) {
+                    const lowest = Math.max(0, contentHeight - height);
+                    if (grid.y + top < contentY)
+                        contentY = Math.max(0, grid.y + top - grid.head);
+                    else if (grid.y + bottom > contentY + height)
+                        contentY = Math.min(lowest, grid.y + bottom + grid.gap - height);
+                }
+
+                T.ScrollBar.vertical: ScrollMark {
+                    parent: area
+                    x: area.width + 2
+                    height: area.height
+                }
+
+                ScaleView {
+                    id: view
+                    width: parent.width
+                    choices: screen.board.choices
+                }
+                ScaleGrid {
+                    id: grid
+                    objectName: "scaleGrid"
+                    y: view.height + (screen.roomy ? Theme.gap : 6)
+                    width: parent.width
+                    height: implicitHeight
+                    room: area.height - y
+                    focus: area.visible
+                    board: screen.board
+                    onDrillWanted: hear => screen.drillWanted(hear)
+                    onChosenAt: (top, bottom) => scroll.show(top, bottom)
+                }
+            }
         }
         ScaleCard {
             Layout.fillWidth: true

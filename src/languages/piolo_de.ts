@@ -777,6 +777,10 @@
         <source>Next passage</source>
         <translation>Nächste Stelle</translation>
     </message>
+    <message id="drill.next-scale">
+        <source>Next scale</source>
+        <translation>Nächste Tonleiter</translation>
+    </message>
     <message id="drill.no-count-in">
         <source>no count-in</source>
         <translation>ohne Einzähler</translation>
@@ -2061,8 +2065,8 @@
         <translation>Tonleitern</translation>
     </message>
     <message id="help.scales.what.grid">
-        <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. A cell shows its best tempo with a full streak; an empty cell has not been played yet. You drill a cell like any passage.</source>
-        <translation>Eine Art Tonleiter in allen zwölf Tonarten, und jede Tonart von Vierteln bis Septolen. Ein Feld zeigt sein bestes Tempo mit voller Serie; ein leeres wurde noch nicht gespielt. Ein Feld übst du wie jede Stelle.</translation>
+        <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. A cell shows its best tempo with a full streak; an empty cell has not been played yet. Below the grid, the selected cell is put into words. You drill a cell like any passage.</source>
+        <translation>Eine Art Tonleiter in allen zwölf Tonarten, und jede Tonart von Vierteln bis Septolen. Ein Feld zeigt sein bestes Tempo mit voller Serie; ein leeres wurde noch nicht gespielt. Unter dem Raster steht das gewählte Feld in Worten. Ein Feld übst du wie jede Stelle.</translation>
     </message>
     <message id="help.scales.what.new-cell">
         <source>A new cell starts two notches below the best of its nearest neighbour. Its end is arranged so that the last note falls on a beat; the card tells you how.</source>
@@ -2303,6 +2307,42 @@
     <message id="instrument.tuba">
         <source>tuba</source>
         <translation>Tuba</translation>
+    </message>
+    <message id="instruments.as-in">
+        <source>as in “%1”</source>
+        <translation>wie in „%1“</translation>
+    </message>
+    <message id="instruments.clarinets">
+        <source>Clarinets</source>
+        <translation>Klarinetten</translation>
+    </message>
+    <message id="instruments.double-reeds">
+        <source>Double reeds</source>
+        <translation>Doppelrohrblatt</translation>
+    </message>
+    <message id="instruments.flutes">
+        <source>Flutes</source>
+        <translation>Flöten</translation>
+    </message>
+    <message id="instruments.high-brass">
+        <source>High brass</source>
+        <translation>Hohes Blech</translation>
+    </message>
+    <message id="instruments.low-brass">
+        <source>Low brass</source>
+        <translation>Tiefes Blech</translation>
+    </message>
+    <message id="instruments.none">
+        <source>No instrument has “%1” in its name.</source>
+        <translation>Kein Instrument hat „%1“ im Namen.</translation>
+    </message>
+    <message id="instruments.saxophones">
+        <source>Saxophones</source>
+        <translation>Saxophone</translation>
+    </message>
+    <message id="instruments.search">
+        <source>Search: any part of the name</source>
+        <translation>Suchen: ein beliebiger Teil des Namens</translation>
     </message>
     <message id="keys.action-keys">
         <source>%1: %2</source>
@@ -4413,6 +4453,14 @@
         <source>%1 d</source>
         <translation>%1 T</translation>
     </message>
+    <message id="scales.cell.in-words">
+        <source>Best %1, %2, played %3.</source>
+        <translation>Bestwert %1, %2, gespielt %3.</translation>
+    </message>
+    <message id="scales.cell.in-words-no-best">
+        <source>No best yet: %1, played %2.</source>
+        <translation>Noch kein Bestwert: %1, gespielt %2.</translation>
+    </message>
     <message id="scales.cell.never">
         <source>not played yet</source>
         <translation>noch nicht gespielt</translation>
@@ -4424,6 +4472,10 @@
     <message id="scales.cell.not-played">
         <source>%1: not played yet</source>
         <translation>%1: noch nicht gespielt</translation>
+    </message>
+    <message id="scales.cell.secure">
+        <source>✓ Secure at the target.</source>
+        <translation>✓ Sicher im Zieltempo.</translation>
     </message>
     <message id="scales.cell.spoken">
         <source>%1: best %2, %3, played %4</source>
@@ -4468,10 +4520,6 @@
     <message id="scales.instrument">
         <source>Instrument</source>
         <translation>Instrument</translation>
-    </message>
-    <message id="scales.instrument.choose">
-        <source>Choose your instrument</source>
-        <translation>Wähle dein Instrument</translation>
     </message>
     <message id="scales.instrument.highest">
         <source>Highest note, as written</source>
@@ -4561,13 +4609,13 @@
         <source>Order of notes</source>
         <translation>Tonfolge</translation>
     </message>
-    <message id="scales.played">
-        <source>Played %1, %2.</source>
-        <translation>Gespielt: %1, %2.</translation>
-    </message>
     <message id="scales.range">
         <source>Range</source>
         <translation>Umfang</translation>
+    </message>
+    <message id="scales.range-of-notes">
+        <source>Your range</source>
+        <translation>Dein Umfang</translation>
     </message>
     <message id="scales.shown">
         <source>View</source>

@@ -779,6 +779,10 @@
         <source></source>
         <translation>Next passage</translation>
     </message>
+    <message id="drill.next-scale">
+        <source></source>
+        <translation>Next scale</translation>
+    </message>
     <message id="drill.no-count-in">
         <source></source>
         <translation>no count-in</translation>
@@ -1701,7 +1705,7 @@
     </message>
     <message id="help.scales.what.grid">
         <source></source>
-        <translation>One kind of scale in all twelve keys, and each key from quarters to septuplets. A cell shows its best tempo with a full streak; an empty cell has not been played yet. You drill a cell like any passage.</translation>
+        <translation>One kind of scale in all twelve keys, and each key from quarters to septuplets. A cell shows its best tempo with a full streak; an empty cell has not been played yet. Below the grid, the selected cell is put into words. You drill a cell like any passage.</translation>
     </message>
     <message id="help.scales.what.new-cell">
         <source></source>
@@ -1942,6 +1946,42 @@
     <message id="instrument.tuba">
         <source></source>
         <translation>tuba</translation>
+    </message>
+    <message id="instruments.as-in">
+        <source></source>
+        <translation>as in “%1”</translation>
+    </message>
+    <message id="instruments.clarinets">
+        <source></source>
+        <translation>Clarinets</translation>
+    </message>
+    <message id="instruments.double-reeds">
+        <source></source>
+        <translation>Double reeds</translation>
+    </message>
+    <message id="instruments.flutes">
+        <source></source>
+        <translation>Flutes</translation>
+    </message>
+    <message id="instruments.high-brass">
+        <source></source>
+        <translation>High brass</translation>
+    </message>
+    <message id="instruments.low-brass">
+        <source></source>
+        <translation>Low brass</translation>
+    </message>
+    <message id="instruments.none">
+        <source></source>
+        <translation>No instrument has “%1” in its name.</translation>
+    </message>
+    <message id="instruments.saxophones">
+        <source></source>
+        <translation>Saxophones</translation>
+    </message>
+    <message id="instruments.search">
+        <source></source>
+        <translation>Search: any part of the name</translation>
     </message>
     <message id="keys.action-keys">
         <source></source>
@@ -4071,6 +4111,14 @@
         <translatorcomment>days since it was played</translatorcomment>
         <translation>%1 d</translation>
     </message>
+    <message id="scales.cell.in-words">
+        <source></source>
+        <translation>Best %1, %2, played %3.</translation>
+    </message>
+    <message id="scales.cell.in-words-no-best">
+        <source></source>
+        <translation>No best yet: %1, played %2.</translation>
+    </message>
     <message id="scales.cell.never">
         <source></source>
         <translation>not played yet</translation>
@@ -4082,6 +4130,10 @@
     <message id="scales.cell.not-played">
         <source></source>
         <translation>%1: not played yet</translation>
+    </message>
+    <message id="scales.cell.secure">
+        <source></source>
+        <translation>✓ Secure at the target.</translation>
     </message>
     <message id="scales.cell.spoken">
         <source></source>
@@ -4128,10 +4180,6 @@
     <message id="scales.instrument">
         <source></source>
         <translation>Instrument</translation>
-    </message>
-    <message id="scales.instrument.choose">
-        <source></source>
-        <translation>Choose your instrument</translation>
     </message>
     <message id="scales.instrument.highest">
         <source></source>
@@ -4221,13 +4269,13 @@
         <source></source>
         <translation>Order of notes</translation>
     </message>
-    <message id="scales.played">
-        <source></source>
-        <translation>Played %1, %2.</translation>
-    </message>
     <message id="scales.range">
         <source></source>
         <translation>Range</translation>
+    </message>
+    <message id="scales.range-of-notes">
+        <source></source>
+        <translation>Your range</translation>
     </message>
     <message id="scales.shown">
         <source></source>

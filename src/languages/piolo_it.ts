@@ -777,6 +777,10 @@
         <source>Next passage</source>
         <translation>Prossimo passaggio</translation>
     </message>
+    <message id="drill.next-scale">
+        <source>Next scale</source>
+        <translation>Prossima scala</translation>
+    </message>
     <message id="drill.no-count-in">
         <source>no count-in</source>
         <translation>senza battute a vuoto</translation>
@@ -2061,8 +2065,8 @@
         <translation>Scale</translation>
     </message>
     <message id="help.scales.what.grid">
-        <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. A cell shows its best tempo with a full streak; an empty cell has not been played yet. You drill a cell like any passage.</source>
-        <translation>Un tipo di scala in tutte le dodici tonalità, e ogni tonalità dai quarti alle settimine. Una casella mostra il suo tempo migliore con serie piena; una vuota non è stata ancora suonata. Una casella si studia come qualsiasi passaggio.</translation>
+        <source>One kind of scale in all twelve keys, and each key from quarters to septuplets. A cell shows its best tempo with a full streak; an empty cell has not been played yet. Below the grid, the selected cell is put into words. You drill a cell like any passage.</source>
+        <translation>Un tipo di scala in tutte le dodici tonalità, e ogni tonalità dai quarti alle settimine. Una casella mostra il suo tempo migliore con serie piena; una vuota non è stata ancora suonata. Sotto la griglia la casella scelta è spiegata a parole. Una casella si studia come qualsiasi passaggio.</translation>
     </message>
     <message id="help.scales.what.new-cell">
         <source>A new cell starts two notches below the best of its nearest neighbour. Its end is arranged so that the last note falls on a beat; the card tells you how.</source>
@@ -2303,6 +2307,42 @@
     <message id="instrument.tuba">
         <source>tuba</source>
         <translation>tuba</translation>
+    </message>
+    <message id="instruments.as-in">
+        <source>as in “%1”</source>
+        <translation>come in «%1»</translation>
+    </message>
+    <message id="instruments.clarinets">
+        <source>Clarinets</source>
+        <translation>Clarinetti</translation>
+    </message>
+    <message id="instruments.double-reeds">
+        <source>Double reeds</source>
+        <translation>Ance doppie</translation>
+    </message>
+    <message id="instruments.flutes">
+        <source>Flutes</source>
+        <translation>Flauti</translation>
+    </message>
+    <message id="instruments.high-brass">
+        <source>High brass</source>
+        <translation>Ottoni acuti</translation>
+    </message>
+    <message id="instruments.low-brass">
+        <source>Low brass</source>
+        <translation>Ottoni gravi</translation>
+    </message>
+    <message id="instruments.none">
+        <source>No instrument has “%1” in its name.</source>
+        <translation>Nessuno strumento ha «%1» nel nome.</translation>
+    </message>
+    <message id="instruments.saxophones">
+        <source>Saxophones</source>
+        <translation>Sassofoni</translation>
+    </message>
+    <message id="instruments.search">
+        <source>Search: any part of the name</source>
+        <translation>Cerca: una parte qualsiasi del nome</translation>
     </message>
     <message id="keys.action-keys">
         <source>%1: %2</source>
@@ -4413,6 +4453,14 @@
         <source>%1 d</source>
         <translation>%1 g</translation>
     </message>
+    <message id="scales.cell.in-words">
+        <source>Best %1, %2, played %3.</source>
+        <translation>Record %1, %2, suonata %3.</translation>
+    </message>
+    <message id="scales.cell.in-words-no-best">
+        <source>No best yet: %1, played %2.</source>
+        <translation>Ancora nessun record: %1, suonata %2.</translation>
+    </message>
     <message id="scales.cell.never">
         <source>not played yet</source>
         <translation>non ancora suonata</translation>
@@ -4424,6 +4472,10 @@
     <message id="scales.cell.not-played">
         <source>%1: not played yet</source>
         <translation>%1: non ancora suonata</translation>
+    </message>
+    <message id="scales.cell.secure">
+        <source>✓ Secure at the target.</source>
+        <translation>✓ Sicura al tempo obiettivo.</translation>
     </message>
     <message id="scales.cell.spoken">
         <source>%1: best %2, %3, played %4</source>
@@ -4468,10 +4520,6 @@
     <message id="scales.instrument">
         <source>Instrument</source>
         <translation>Strumento</translation>
-    </message>
-    <message id="scales.instrument.choose">
-        <source>Choose your instrument</source>
-        <translation>Scegli il tuo strumento</translation>
     </message>
     <message id="scales.instrument.highest">
         <source>Highest note, as written</source>
@@ -4561,13 +4609,13 @@
         <source>Order of notes</source>
         <translation>Ordine delle note</translation>
     </message>
-    <message id="scales.played">
-        <source>Played %1, %2.</source>
-        <translation>Suonata %1, %2.</translation>
-    </message>
     <message id="scales.range">
         <source>Range</source>
         <translation>Estensione</translation>
+    </message>
+    <message id="scales.range-of-notes">
+        <source>Your range</source>
+        <translation>La tua estensione</translation>
     </message>
     <message id="scales.shown">
         <source>View</source>

@@ -104,6 +104,11 @@ constexpr std::array<InstrumentWords, 22> instrumentWords{
      {"euphonium in treble clef", QT_TRID_NOOP("instrument.euphonium-treble")},
      {"tuba", QT_TRID_NOOP("instrument.tuba")}}};
 
+constexpr std::array<const char*, instrumentFamilyCount> families{
+    QT_TRID_NOOP("instruments.flutes"),     QT_TRID_NOOP("instruments.double-reeds"),
+    QT_TRID_NOOP("instruments.clarinets"),  QT_TRID_NOOP("instruments.saxophones"),
+    QT_TRID_NOOP("instruments.high-brass"), QT_TRID_NOOP("instruments.low-brass")};
+
 template <typename List, typename Value>
 QString word(const List& list, Value value) {
     return qtTrId(list.at(static_cast<std::size_t>(value)));
@@ -137,6 +142,7 @@ QString kindName(ScaleKind kind) { return qtTrId(kinds.at(static_cast<std::size_
 QString rangeName(ScaleRange range) { return word(ranges, range); }
 QString patternName(ScalePattern pattern) { return word(patterns, pattern); }
 QString orderName(KeyOrder order) { return word(orders, order); }
+QString familyName(InstrumentFamily family) { return word(families, family); }
 QString instrumentName(std::string_view name) {
     const auto* const found = std::ranges::find(instrumentWords, name, &InstrumentWords::name);
     return found == instrumentWords.end()

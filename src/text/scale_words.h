@@ -5,6 +5,7 @@
 // Qt comes first: moc cannot read the standard headers before it.
 #include <QString>
 
+#include "core/music/instrument.h"
 #include "core/scales/scale_part.h"
 #include "core/scales/scale_settings.h"
 
@@ -26,6 +27,8 @@ namespace piolo::text {
 /// "By fourths".
 [[nodiscard]] QString orderName(KeyOrder order);
 [[nodiscard]] QString instrumentName(std::string_view name);
+/// "Double reeds".
+[[nodiscard]] QString familyName(InstrumentFamily family);
 /// "quintuplets": for that many notes per quarter beat.
 [[nodiscard]] QString subdivisionOf(std::int32_t notesPerBeat);
 /// "E♭ major in thirds, two octaves, quintuplets".

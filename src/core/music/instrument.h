@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The wind instruments for which scales are written: clef, transposition, range.
+// The wind instruments for which scales are written: family, clef, transposition, range.
 #pragma once
 
 #include "core/music/clef.h"
 #include "core/music/note.h"
 #include "core/scales/scale.h"
 
+#include <cstdint>
 #include <span>
 #include <string_view>
 
@@ -24,8 +25,20 @@ struct Transposition {
     int letters = 0;
 };
 
+/// As a wind band is seated.
+enum class InstrumentFamily : std::uint8_t {
+    flutes,
+    doubleReeds,
+    clarinets,
+    saxophones,
+    highBrass,
+    lowBrass
+};
+inline constexpr std::size_t instrumentFamilyCount = 6;
+
 struct Instrument {
     std::string_view name; ///< "alto saxophone"
+    InstrumentFamily family = InstrumentFamily::flutes;
     Clef clef = Clef::treble;
     Transposition transposition;
     NoteRange range; ///< the usual range; players differ: docs/scales.md has each one with its source

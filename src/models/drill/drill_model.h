@@ -28,6 +28,7 @@ class DrillModel : public piolo::models::CurveSource { // in full, for QML
     QML_UNCREATABLE("belongs to the practice room")
     Q_PROPERTY(bool open READ isOpen NOTIFY passageChanged)
     Q_PROPERTY(QString passage READ passageText NOTIFY passageChanged)
+    Q_PROPERTY(bool isScale READ isScale NOTIFY passageChanged)
     Q_PROPERTY(bool openEnded READ openEnded NOTIFY passageChanged)
     Q_PROPERTY(int cleanRuns READ cleanRuns NOTIFY passageChanged)
     Q_PROPERTY(State state READ state NOTIFY stateChanged)
@@ -74,6 +75,7 @@ public:
 
     [[nodiscard]] bool isOpen() const { return control_.record() != nullptr; }
     [[nodiscard]] QString passageText() const;
+    [[nodiscard]] bool isScale() const { return isOpen() && control_.record()->passage.scale.has_value(); }
     [[nodiscard]] bool openEnded() const { return control_.openEnded(); }
     [[nodiscard]] int cleanRuns() const;
     [[nodiscard]] State state() const { return static_cast<State>(control_.state()); }

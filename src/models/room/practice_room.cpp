@@ -164,6 +164,7 @@ void PracticeRoom::show(const QString& screen) {
 bool PracticeRoom::noPassageYet() const { return book_->notebook().passages().empty(); }
 
 QString PracticeRoom::wayBackText() const {
+    if (wayBack_ == QLatin1String("scales")) return qtTrId("scales.grid");
     const Screen* const screen = screenNamed(wayBack_.toStdString());
     return screen == nullptr || screen->tab == nullptr ? QString() : qtTrId(screen->tab);
 }

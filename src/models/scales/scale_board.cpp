@@ -61,6 +61,7 @@ QVariantList ScaleBoard::rows() const {
         for (const int key : keys) cells << cellMap({notes, key});
         list << QVariantMap{{"words", text::subdivisionOf(notes)},
                             {"detail", qtTrId("scales.notes").arg(notes)},
+                            {"notes", notes},
                             {"cells", cells}};
     }
     return list;

@@ -24,8 +24,8 @@ class ScaleBoard : public QObject {
     Q_PROPERTY(piolo::models::ScaleChoices* choices READ choices CONSTANT)
     /// The columns: {name, concert, spoken}, as written and as sounding.
     Q_PROPERTY(QVariantList keys READ keys NOTIFY changed)
-    /// The rows, quarters to septuplets: {words, detail, cells}; a cell is {best, share, below, spoken,
-    /// secure}: its best tempo, its share of the target (0…1), streak and days in one line.
+    /// The rows, quarters to septuplets: {words, detail, notes, cells}; a cell is {best, share, below,
+    /// spoken, secure}: its best tempo, its share of the target (0…1), streak and days in one line.
     Q_PROPERTY(QVariantList rows READ rows NOTIFY changed)
     /// The last weeks, the current one last: {label, runs}, with runs by column.
     Q_PROPERTY(QVariantList weeks READ weeks NOTIFY changed)
@@ -36,7 +36,9 @@ class ScaleBoard : public QObject {
     Q_PROPERTY(int proposedColumn READ proposedColumn NOTIFY changed)
     /// For the selected cell: "E♭ major in quintuplets".
     Q_PROPERTY(QString title READ title NOTIFY chosen)
-    /// Why it is suggested, or what was played of it.
+    /// What the cell shows, in words: its best tempo, its streak and when it was played; "" if it was not.
+    Q_PROPERTY(QString cellText READ cellText NOTIFY chosen)
+    /// Why it is suggested; "" if it is not, and was played.
     Q_PROPERTY(QString whyText READ whyText NOTIFY chosen)
     /// The tempo at which it starts, and why.
     Q_PROPERTY(QString startText READ startText NOTIFY chosen)
@@ -61,6 +63,7 @@ public:
     [[nodiscard]] int proposedRow() const;
     [[nodiscard]] int proposedColumn() const;
     [[nodiscard]] QString title() const;
+    [[nodiscard]] QString cellText() const;
     [[nodiscard]] QString whyText() const;
     [[nodiscard]] QString startText() const;
     [[nodiscard]] StaffView* staff() { return &staff_; }

@@ -10,6 +10,8 @@ namespace piolo::models {
 
 namespace {
 
+bool wasPlayed(const ScaleCell& cell) { return !cell.passage.isNone() && cell.lastDay.has_value(); }
+
 QString withFirstLarge(QString text) {
     if (!text.isEmpty()) text[0] = text[0].toUpper();
     return text;
@@ -44,11 +46,18 @@ QString ScaleBoard::whyText() const {
         case CellProposal::Why::slowest:
             return qtTrId("scales.next.furthest");
         }
-    const ScaleCell& known = figures_.at(here);
-    if (known.passage.isNone() || !known.lastDay) return qtTrId("scales.not-played");
-    return qtTrId("scales.played")
-        .arg(Formatter::daysFrom(*known.lastDay, book_.today()),
-             Formatter::streak(known.streak, known.cleanRuns));
+    return wasPlayed(figures_.at(here)) ? QString() : qtTrId("scales.not-played");
+}
+
+QString ScaleBoard::cellText() const {
+    const ScaleCell& known = figures_.at(cell());
+    if (!wasPlayed(known)) return {};
+    const QString streak = Formatter::streak(known.streak, known.cleanRuns);
+    const QString played = Formatter::daysFrom(*known.lastDay, book_.today());
+    const QString words =
+        known.best ? qtTrId("scales.cell.in-words").arg(Formatter::tempo(*known.best), streak, played)
+                   : qtTrId("scales.cell.in-words-no-best").arg(streak, played);
+    return known.secure ? qtTrId("scales.two-sentences").arg(words, qtTrId("scales.cell.secure")) : words;
 }
 
 QString ScaleBoard::startText() const {

@@ -3,6 +3,7 @@
 
 #include "core/music/pitch_text.h"
 #include "core/music/spelling.h"
+#include "models/scales/instrument_search.h"
 #include "models/scales/scale_lists.h"
 #include "models/settings/setting_choices.h"
 #include "practice/log/practice_book.h"
@@ -51,7 +52,23 @@ void ScaleChoices::record(const ScaleSettings& wanted) {
     book_.record(SettingsFact{practice});
 }
 
-QVariantList ScaleChoices::instruments() { return instrumentChoices(); }
+QVariantList ScaleChoices::found(const QString& typed) { return instrumentsByFamily(typed); }
+QString ScaleChoices::firstFound(const QString& typed) { return firstInstrument(typed); }
+
+QString ScaleChoices::proposed() const {
+    const auto meant = instrumentOfPieces(book_.notebook());
+    return meant && meant->instrument->name != settings().instrument ? wordOf(meant->instrument->name)
+                                                                     : QString();
+}
+
+QString ScaleChoices::proposedText() const {
+    return proposed().isEmpty() ? QString() : text::instrumentName(proposed().toStdString());
+}
+
+QString ScaleChoices::proposedBy() const {
+    return proposed().isEmpty() ? QString() : instrumentOfPieces(book_.notebook())->piece;
+}
+
 QString ScaleChoices::instrumentText() const { return text::instrumentName(settings().instrument); }
 
 void ScaleChoices::setInstrument(const QString& name) {

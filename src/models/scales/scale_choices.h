@@ -25,9 +25,13 @@ class ScaleChoices : public QObject {
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)
     /// True if an instrument was chosen: without one there is no grid.
     Q_PROPERTY(bool ready READ ready NOTIFY changed)
-    Q_PROPERTY(QVariantList instruments READ instruments NOTIFY worded)
     Q_PROPERTY(QString instrument READ instrument WRITE setInstrument NOTIFY changed)
     Q_PROPERTY(QString instrumentText READ instrumentText NOTIFY changed)
+    /// The instrument that a piece or an import names, if it is another one: value, text, and the piece. ""
+    /// if there is none.
+    Q_PROPERTY(QString proposed READ proposed NOTIFY changed)
+    Q_PROPERTY(QString proposedText READ proposedText NOTIFY changed)
+    Q_PROPERTY(QString proposedBy READ proposedBy NOTIFY changed)
     Q_PROPERTY(QVariantList lowestNotes READ lowestNotes NOTIFY changed)
     Q_PROPERTY(QString lowest READ lowest WRITE setLowest NOTIFY changed)
     Q_PROPERTY(QVariantList highestNotes READ highestNotes NOTIFY changed)
@@ -46,11 +50,16 @@ public:
     [[nodiscard]] const ScaleSettings& settings() const;
     [[nodiscard]] bool readOnly() const;
     [[nodiscard]] bool ready() const { return !settings().instrument.empty(); }
-    [[nodiscard]] static QVariantList instruments();
     [[nodiscard]] QString instrument() const { return QString::fromStdString(settings().instrument); }
     /// The player's own range belongs to the instrument for which it was set.
     void setInstrument(const QString& name);
     [[nodiscard]] QString instrumentText() const;
+    [[nodiscard]] QString proposed() const;
+    [[nodiscard]] QString proposedText() const;
+    [[nodiscard]] QString proposedBy() const;
+    /// The instruments by family: instrument_search.h.
+    Q_INVOKABLE [[nodiscard]] static QVariantList found(const QString& typed);
+    Q_INVOKABLE [[nodiscard]] static QString firstFound(const QString& typed);
     [[nodiscard]] QVariantList lowestNotes() const;
     [[nodiscard]] QString lowest() const;
     void setLowest(const QString& note);

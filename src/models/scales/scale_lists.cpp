@@ -30,11 +30,4 @@ QVariantList rangeChoices() { return choicesOf<ScaleRange>(scaleRangeCount, text
 QVariantList patternChoices() { return choicesOf<ScalePattern>(scalePatternCount, text::patternName); }
 QVariantList keyOrderChoices() { return choicesOf<KeyOrder>(keyOrderCount, text::orderName); }
 
-QVariantList instrumentChoices() {
-    QVariantList list;
-    for (const Instrument& instrument : instruments())
-        list << choice(wordOf(instrument.name), text::instrumentName(instrument.name));
-    return list;
-}
-
 } // namespace piolo::models

@@ -14,7 +14,6 @@ namespace piolo::models {
 [[nodiscard]] QVariantList scaleKindChoices();
 [[nodiscard]] QVariantList rangeChoices();
 [[nodiscard]] QVariantList patternChoices();
-[[nodiscard]] QVariantList instrumentChoices();
 [[nodiscard]] QVariantList keyOrderChoices();
 
 /// The value of a choice for one of core's names.
