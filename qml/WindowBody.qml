@@ -2,7 +2,7 @@
 // The content of the window: the navigation, a notice line, and the screen. Sizes are bound, not anchored, so
 // that new items are laid out only once: anchors take effect only when everything inside exists.
 // Qt 6.4's linter does not see ids outside a delegate.
-// qmllint disable unqualified
+// qmllint disable unqualified type
 import QtQuick
 import Piolo
 

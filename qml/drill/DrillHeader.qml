@@ -17,7 +17,6 @@ Item {
 
     signal backWanted()
     signal nextWanted()
-    signal clickWanted()
 
     implicitHeight: Math.max(back.height, next.height, narrow ? 0 : title.height + about.height + 2)
                     + (narrow ? title.height + about.height + 10 : 0)
@@ -39,19 +38,11 @@ Item {
         key: header.keys.shown.next
         onClicked: header.nextWanted()
     }
-    InkButton {
-        id: click
-        objectName: "justAClick"
-        x: (next.visible ? next.x - Theme.gap : parent.width) - width
-        height: next.visible ? next.height : implicitHeight
-        text: qsTrId("click.title")
-        onClicked: header.clickWanted()
-    }
     InkText {
         id: title
         x: header.narrow ? 0 : back.width + Theme.gap
         y: header.narrow ? Math.max(back.height, next.height) + 8 : 0
-        width: header.narrow ? parent.width : click.x - x - Theme.gap
+        width: header.narrow ? parent.width : (next.visible ? next.x : parent.width) - x - Theme.gap
         text: header.drill.text.title
         font.pixelSize: header.narrow ? 20 : Theme.heading
         font.weight: Font.DemiBold

@@ -62,7 +62,6 @@ Item {
         narrow: screen.tall
         onBackWanted: screen.backWanted()
         onNextWanted: screen.nextWanted()
-        onClickWanted: screen.clickWanted()
     }
     RestNote {
         id: rest
@@ -161,6 +160,7 @@ Item {
             recorded: screen.recorded
             onClosed: screen.hideHowToPlay()
             onEditWanted: screen.editWanted()
+            onClickWanted: screen.clickWanted()
         }
     }
 }

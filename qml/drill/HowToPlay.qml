@@ -12,6 +12,7 @@ Card {
 
     signal closed()
     signal editWanted()
+    signal clickWanted()
 
     function take() {
         close.forceActiveFocus(Qt.TabFocusReason);
@@ -104,6 +105,12 @@ Card {
             Accessible.name: qsTrId("drill.hear-with-click.hint")
             checked: panel.drill.listening.withClick
             onTicked: on => panel.drill.listening.withClick = on
+        }
+        InkButton {
+            objectName: "justAClick"
+            width: parent.width
+            text: qsTrId("click.title")
+            onClicked: panel.clickWanted()
         }
         InkButton {
             objectName: "editPassage"

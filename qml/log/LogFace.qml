@@ -7,7 +7,7 @@ Item {
 
     property var values: ({})
 
-    readonly property bool compact: width < 620
+    property bool compact: width < 620
     readonly property real effectWidth: Math.min(340, width * 0.3)
     readonly property real firstRow: compact ? 18 : height / 2
     readonly property real secondRow: compact ? 44 : height / 2

@@ -29,7 +29,13 @@ Item {
 
     signal drillRequested(string passage)
 
-    implicitHeight: log.nothingYet ? words.y + words.height : curves.y + curves.height
+    // Above the list, and without a look at the height that follows from it.
+    readonly property real firstCard: brief && !paired ? 84 : 340
+    readonly property real minutesAbove: paired ? 340 : 240
+    readonly property real curvesAbove: 320
+    readonly property real cards: paired ? firstCard : firstCard + Theme.gap + minutesAbove
+
+    implicitHeight: log.nothingYet ? words.y + words.height : below + cards + Theme.gap + curvesAbove
 
     LogWords {
         id: words
@@ -44,7 +50,7 @@ Item {
         x: head.above ? 0 : head.margin + head.inner - head.side
         y: head.above ? head.below : minutes.y + minutes.height + Theme.gap
         width: head.above ? (head.paired ? head.half : head.inner) : head.side
-        height: !head.above ? head.space - head.minutesHeight - Theme.gap : head.brief && !head.paired ? 84 : 340
+        height: !head.above ? head.space - head.minutesHeight - Theme.gap : head.firstCard
         figures: head.log.figures
         keys: head.keys
         onDrillRequested: passage => head.drillRequested(passage)
@@ -55,7 +61,7 @@ Item {
         x: head.above ? (head.paired ? head.half + Theme.gap : 0) : breaks.x
         y: head.above && !head.paired ? breaks.y + breaks.height + Theme.gap : head.below
         width: breaks.width
-        height: !head.above ? head.minutesHeight : head.paired ? 340 : 240
+        height: !head.above ? head.minutesHeight : head.minutesAbove
         figures: head.log.figures
     }
     CurveCard {
@@ -64,7 +70,7 @@ Item {
         x: head.margin
         y: head.above ? minutes.y + minutes.height + Theme.gap : head.below
         width: head.above ? head.inner : head.inner - head.side - Theme.gap
-        height: head.above ? 320 : Math.round(head.space * 0.46)
+        height: head.above ? head.curvesAbove : Math.round(head.space * 0.46)
         log: head.log
     }
 }

@@ -14,6 +14,7 @@ Column {
     property bool open: false
     property bool changeable: true
     property string changed: ""
+    readonly property bool compact: width < 620
 
     signal toggled
     signal takenBack(string passage, string entry)
@@ -24,7 +25,7 @@ Column {
         id: head
         objectName: "logLine"
         width: line.width
-        implicitHeight: face.compact ? 62 : Theme.touch
+        implicitHeight: line.compact ? 62 : Theme.touch
         hoverEnabled: true
         activeFocusOnTab: true
         Accessible.role: Accessible.ListItem
@@ -41,12 +42,12 @@ Column {
             border.width: head.visualFocus ? 3 : 0
         }
         contentItem: LogFace {
-            id: face
+            compact: line.compact
             values: line.values
         }
     }
     InkText {
-        x: face.compact ? 24 : 64
+        x: line.compact ? 24 : 64
         width: parent.width - x
         visible: text !== "" && !line.open
         text: line.values.note
@@ -57,7 +58,7 @@ Column {
         Accessible.ignored: true
     }
     Loader {
-        x: face.compact ? 24 : 64
+        x: line.compact ? 24 : 64
         width: parent.width - x
         active: line.open
         visible: active

@@ -1730,11 +1730,11 @@
     </message>
     <message id="help.click.what.goes-on">
         <source>It goes on while you look at other screens, until you stop it or start to play something. Nothing is logged. “Make a passage of this” opens the form of a new passage with its tempo, meter and subdivision.</source>
-        <translation>Er läuft weiter, während du andere Seiten ansiehst, bis du ihn anhältst oder etwas zu spielen beginnst. Nichts davon kommt ins Tagebuch. „Daraus eine Stelle machen“ öffnet das Formular einer neuen Stelle mit Tempo, Taktart und Unterteilung.</translation>
+        <translation>Er läuft weiter, während du andere Bildschirme ansiehst, bis du ihn anhältst oder etwas zu spielen beginnst. Nichts davon kommt ins Tagebuch. „Daraus eine Stelle machen“ öffnet das Formular einer neuen Stelle mit Tempo, Taktart und Unterteilung.</translation>
     </message>
     <message id="help.click.why.taps">
         <source>The tempo is read from your last nine taps, and one tap at the wrong moment hardly moves it. A pause of more than two seconds begins again.</source>
-        <translation>Das Tempo kommt aus den letzten neun Schlägen, und einer zum falschen Zeitpunkt verschiebt es kaum. Nach einer Pause von mehr als zwei Sekunden beginnt die Zählung neu.</translation>
+        <translation>Das Tempo ergibt sich aus den letzten neun Schlägen, die du klopfst; einer zum falschen Zeitpunkt verschiebt es kaum. Nach einer Pause von mehr als zwei Sekunden beginnt die Zählung neu.</translation>
     </message>
     <message id="help.drill.key.clean">
         <source>mark an open-ended run clean and end it</source>
@@ -1933,8 +1933,8 @@
         <translation>Pfeil auf, Pfeil ab</translation>
     </message>
     <message id="help.passages.key.save">
-        <source>save the form and drill the passage</source>
-        <translation>das Formular speichern und die Stelle üben</translation>
+        <source>drill the chosen passage; in its form, save it first</source>
+        <translation>die gewählte Stelle üben; im Formular wird sie vorher gespeichert</translation>
     </message>
     <message id="help.passages.title">
         <source>Passages</source>
@@ -1949,8 +1949,8 @@
         <translation>Sanft nahe am Ziel: Dort kostet ein Fehler nur einen Anstieg; im Zieltempo erst der zweite in Folge.</translation>
     </message>
     <message id="help.passages.what.list">
-        <source>All your passages, sorted by the next due date of their piece, by how long they have rested, or by how far they are from the target. The form beside the list shows what the chosen passage is made of: bars, meter, tempi, rule, click, and how you play it.</source>
-        <translation>Alle deine Stellen, sortiert nach dem nächsten Termin ihres Stücks, danach, wie lange sie schon ruhen, oder danach, wie weit sie vom Ziel entfernt sind. Das Formular daneben zeigt, woraus die gewählte besteht: Takte, Taktart, Tempi, Regel, Klick und wie du sie spielst.</translation>
+        <source>All your passages, by the next due date of their piece, by how long they have rested, or by how far they are from the target. Choose one to see its page: the music, how it has gone, where it breaks and what comes next. Edit opens its form.</source>
+        <translation>Alle deine Stellen, sortiert nach dem nächsten Termin ihres Stücks, danach, wie lange sie geruht haben, oder danach, wie weit sie noch vom Ziel entfernt sind. Wähle eine aus, und du siehst ihre Seite: die Noten, den Verlauf, wo sie hakt und was als Nächstes kommt. „Bearbeiten“ öffnet ihr Formular.</translation>
     </message>
     <message id="help.passages.why.about-runs">
         <source>The number of runs is calculated for a player who plays nine in ten clean and neither tires nor learns. It is not a promise.</source>
@@ -2102,7 +2102,7 @@
     </message>
     <message id="help.score.what.where">
         <source>Choose the file, type its path, or drop it on the card.</source>
-        <translation>Wähl die Datei aus, tippe ihren Pfad ein oder zieh sie auf die Karte.</translation>
+        <translation>Wähle die Datei aus, tippe ihren Pfad ein oder zieh sie auf die Karte.</translation>
     </message>
     <message id="help.score.why.model">
         <source>School wind players who heard a model did better in rhythm and gained more tempo, whatever the order of their tempi (Henley 2001).</source>
@@ -3707,7 +3707,7 @@
     </message>
     <message id="picture.file.hint">
         <source>A PNG or JPEG, or a PDF from which you choose a page. Choose the file, type its path, or drop it here. It is copied into the practice folder.</source>
-        <translation>Ein PNG oder JPEG oder ein PDF, aus dem du eine Seite wählst. Wähl die Datei aus, tippe ihren Pfad ein oder zieh sie hierher. Sie wird in den Übeordner kopiert.</translation>
+        <translation>Ein PNG oder JPEG oder ein PDF, aus dem du eine Seite wählst. Wähle die Datei aus, tippe ihren Pfad ein oder zieh sie hierher. Sie wird in den Übeordner kopiert.</translation>
     </message>
     <message id="picture.frame">
         <source>frame</source>
@@ -4675,7 +4675,7 @@
     </message>
     <message id="score.hint">
         <source>MusicXML (.musicxml, .xml, .mxl), as notation programs export it. Choose the file, type its path, or drop it here.</source>
-        <translation>MusicXML (.musicxml, .xml, .mxl), wie Notensatzprogramme es exportieren. Wähl die Datei aus, tippe ihren Pfad ein oder zieh sie hierher.</translation>
+        <translation>MusicXML (.musicxml, .xml, .mxl), wie Notensatzprogramme es exportieren. Wähle die Datei aus, tippe ihren Pfad ein oder zieh sie hierher.</translation>
     </message>
     <message id="score.no-tempo">
         <source>no tempo mark</source>

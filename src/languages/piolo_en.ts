@@ -1573,7 +1573,7 @@
     </message>
     <message id="help.passages.key.save">
         <source></source>
-        <translation>save the form and drill the passage</translation>
+        <translation>drill the chosen passage; in its form, save it first</translation>
     </message>
     <message id="help.passages.title">
         <source></source>
@@ -1589,7 +1589,7 @@
     </message>
     <message id="help.passages.what.list">
         <source></source>
-        <translation>All your passages, sorted by the next due date of their piece, by how long they have rested, or by how far they are from the target. The form beside the list shows what the chosen passage is made of: bars, meter, tempi, rule, click, and how you play it.</translation>
+        <translation>All your passages, by the next due date of their piece, by how long they have rested, or by how far they are from the target. Choose one to see its page: the music, how it has gone, where it breaks and what comes next. Edit opens its form.</translation>
     </message>
     <message id="help.passages.why.about-runs">
         <source></source>

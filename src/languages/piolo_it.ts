@@ -1730,7 +1730,7 @@
     </message>
     <message id="help.click.what.goes-on">
         <source>It goes on while you look at other screens, until you stop it or start to play something. Nothing is logged. “Make a passage of this” opens the form of a new passage with its tempo, meter and subdivision.</source>
-        <translation>Continua mentre guardi altre schermate, finché lo fermi o cominci a suonare qualcosa. Niente va nel diario. “Fanne un passaggio” apre il modulo di un nuovo passaggio con tempo, metro e suddivisione.</translation>
+        <translation>Continua mentre guardi altre schermate, finché lo fermi o cominci a suonare qualcosa. Niente va nel diario. «Fanne un passaggio» apre il modulo di un nuovo passaggio con tempo, metro e suddivisione.</translation>
     </message>
     <message id="help.click.why.taps">
         <source>The tempo is read from your last nine taps, and one tap at the wrong moment hardly moves it. A pause of more than two seconds begins again.</source>
@@ -1933,8 +1933,8 @@
         <translation>Freccia su, freccia giù</translation>
     </message>
     <message id="help.passages.key.save">
-        <source>save the form and drill the passage</source>
-        <translation>salva il modulo e studia il passaggio</translation>
+        <source>drill the chosen passage; in its form, save it first</source>
+        <translation>studia il passaggio scelto; nel modulo, prima lo salva</translation>
     </message>
     <message id="help.passages.title">
         <source>Passages</source>
@@ -1949,8 +1949,8 @@
         <translation>Dolce vicino all&apos;obiettivo: lì un errore costa solo una salita; al tempo obiettivo costa solo il secondo di fila.</translation>
     </message>
     <message id="help.passages.what.list">
-        <source>All your passages, sorted by the next due date of their piece, by how long they have rested, or by how far they are from the target. The form beside the list shows what the chosen passage is made of: bars, meter, tempi, rule, click, and how you play it.</source>
-        <translation>Tutti i tuoi passaggi, ordinati per la prossima scadenza del brano, per quanto tempo sono stati fermi o per quanto sono lontani dall&apos;obiettivo. Il modulo accanto mostra di che cosa è fatto quello scelto: battute, metro, tempi, regola, clic e come lo suoni.</translation>
+        <source>All your passages, by the next due date of their piece, by how long they have rested, or by how far they are from the target. Choose one to see its page: the music, how it has gone, where it breaks and what comes next. Edit opens its form.</source>
+        <translation>Tutti i tuoi passaggi, ordinati per la prossima scadenza del brano, per quanto tempo sono rimasti fermi o per quanto sono lontani dall’obiettivo. Scegline uno per vedere la sua pagina: la musica, com’è andata, dove si inceppa e che cosa viene dopo. «Modifica» apre il suo modulo.</translation>
     </message>
     <message id="help.passages.why.about-runs">
         <source>The number of runs is calculated for a player who plays nine in ten clean and neither tires nor learns. It is not a promise.</source>
@@ -2358,7 +2358,7 @@
     </message>
     <message id="keys.action.click">
         <source>Open “Just a click”</source>
-        <translation>Apri “Solo il clic”</translation>
+        <translation>Apri «Solo il clic»</translation>
     </message>
     <message id="keys.action.faster">
         <source>Faster, while stopped</source>
@@ -2398,7 +2398,7 @@
     </message>
     <message id="keys.action.tap">
         <source>In “Just a click”: tap the tempo</source>
-        <translation>In “Solo il clic”: batti il tempo</translation>
+        <translation>In «Solo il clic»: batti il tempo</translation>
     </message>
     <message id="keys.action.try">
         <source>Try once at the target</source>

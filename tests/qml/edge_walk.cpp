@@ -75,7 +75,9 @@ std::vector<Edge> edges(const QList<QQuickItem*>& items) {
     std::vector<Edge> found;
     for (QQuickItem* const item : items) {
         if (isDimmed(item)) continue;
-        const QQuickItem* const body = isCard(*item) ? item : isControl(*item) ? bodyOf(*item) : nullptr;
+        const QQuickItem* const body = isCard(*item)      ? (isDrawn(item) ? item : nullptr)
+                                       : isControl(*item) ? bodyOf(*item)
+                                                          : nullptr;
         if (body != nullptr) found.push_back({item, body});
     }
     return found;

@@ -56,6 +56,14 @@ public:
             press(QString::fromLatin1(button));
         play(0.3);
     }
+    /// By its name, which is the same in all languages, or from the list.
+    void chooseTheOboe() {
+        if (hand_ != Hand::keys) return press(QStringLiteral("instrument-oboe"));
+        REQUIRE(tabTo(*find("instrumentSearch")));
+        for (const char letter : {'o', 'b', 'o', 'e'}) QTest::keyClick(&window(), letter);
+        QTest::keyClick(&window(), Qt::Key_Return);
+        play(0.3);
+    }
     [[nodiscard]] DrillModel& drill() { return *room().drill(); }
     [[nodiscard]] const PassageRecord& record() {
         return *room().book().notebook().passage(room().book().notebook().passages().front());
@@ -71,16 +79,39 @@ private:
     bool tabTo(const QQuickItem& item) {
         constexpr int most = 100;
         const bool tab = item.objectName().startsWith("tab-");
-        for (int press = 0; press < most && !item.hasActiveFocus(); ++press) {
+        const auto there = [&] {
+            return item.hasActiveFocus() || item.isAncestorOf(window().activeFocusItem());
+        };
+        for (int press = 0; press < most && !there(); ++press) {
             const QQuickItem* const here = window().activeFocusItem();
             const bool inTabs = here != nullptr && here->objectName().startsWith("tab-");
             QTest::keyClick(&window(), tab && inTabs ? Qt::Key_Right : Qt::Key_Tab);
         }
-        return item.hasActiveFocus();
+        return there();
     }
 
     Hand hand_;
 };
+
+/// With nothing defined, and not logged.
+void justAClick(Novice& novice) {
+    REQUIRE(novice.room().screen() == "welcome");
+    novice.press("justAClick");
+    REQUIRE(novice.room().screen() == "click");
+    novice.atTheDrill("clickStart", Qt::Key_Space);
+    novice.play(1);
+    CHECK(novice.room().click()->sounds());
+    novice.press("clickUp1");
+    novice.press("tab-log");
+    REQUIRE(novice.room().screen() == "log");
+    CHECK(novice.room().click()->sounds());
+    novice.press("now");
+    REQUIRE(novice.room().screen() == "click");
+    novice.atTheDrill("clickStart", Qt::Key_Space);
+    CHECK_FALSE(novice.room().click()->sounds());
+    CHECK(novice.room().book().notebook().factCount() == 0);
+    novice.press("tab-passages");
+}
 
 void firstPassage(Novice& novice) {
     REQUIRE(novice.room().screen() == "welcome");
@@ -127,6 +158,21 @@ void passagePage(Novice& novice) {
     CHECK(novice.room().screen() == "passages");
 }
 
+void firstScale(Novice& novice) {
+    novice.press("tab-scales");
+    novice.chooseTheOboe();
+    if (novice.find("toGrid") != nullptr) novice.press("toGrid");
+    REQUIRE(novice.find("cell-0-0") != nullptr);
+    novice.press("drillScale");
+    REQUIRE(novice.room().screen() == "drill");
+    novice.atTheDrill("start", Qt::Key_Space);
+    novice.play(3);
+    CHECK(novice.drill().state() == DrillModel::State::Playing);
+    novice.atTheDrill("stop", Qt::Key_Escape);
+    novice.press("wayBack");
+    CHECK(novice.room().screen() == "scales");
+}
+
 void everyScreen(Novice& novice) {
     for (const auto* tab : {"tab-scales", "tab-log", "tab-settings", "tab-help", "tab-passages"}) {
         novice.press(QString::fromLatin1(tab));
@@ -147,10 +193,12 @@ TEST_CASE("a first day with keys, with the mouse and with a finger, in every win
                 CAPTURE(std::string(language.code));
                 CAPTURE(size.width());
                 CAPTURE(static_cast<int>(hand));
+                justAClick(novice);
                 firstPassage(novice);
                 drill(novice);
                 passagePage(novice);
                 everyScreen(novice);
+                firstScale(novice);
                 CHECK(novice.warnings().join("\n").toStdString() == "");
             }
 }

@@ -12,7 +12,7 @@ namespace piolo::models {
 
 /// Reports every press as MarkArea does, and also Space and Return of the button that it is inside. Window
 /// thread.
-class TapArea : public MarkArea {
+class TapArea : public piolo::models::MarkArea { // in full, for QML
     Q_OBJECT
     QML_ELEMENT
 public:

@@ -196,6 +196,7 @@ TEST_CASE_FIXTURE(AtTheClick, "a drill and a run-through end it") {
 
 TEST_CASE_FIXTURE(AtTheClick, "from the drill it has the passage's tempo, meter and subdivision") {
     open("drill");
+    ScreenFixture::click("howToPlay");
     press("justAClick");
     CHECK(room().screen() == "click");
     CHECK(click().tempo() == room().drill()->text()->tempo());

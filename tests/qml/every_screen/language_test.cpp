@@ -25,7 +25,8 @@ namespace {
 const QStringList own{"River Suite", "Harbour Dance", "Do5 Re5"};
 
 void checkWhole(ScreenFixture& fixture, const std::string& place) {
-    for (const QSize size : {QSize(1024, 640), QSize(1280, 800), QSize(1920, 1080)}) {
+    for (const QSize size :
+         {QSize(480, 640), QSize(600, 960), QSize(1024, 640), QSize(1280, 800), QSize(1920, 1080)}) {
         fixture.resize(size.width(), size.height());
         QString cut = "not looked at";
         for (int frame = 0; frame < 5 && !cut.isEmpty(); ++frame) { // lists are laid out during the first
