@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A tempo in large figures that can be typed into.
-// Qt 6.4's linter does not know callLater().
-// qmllint disable type
 import QtQuick
 import QtQuick.Templates as T
 

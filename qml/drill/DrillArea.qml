@@ -100,6 +100,8 @@ FocusScope {
         enabled: area.visible && !area.running
         onActivated: area.backWanted()
     }
+    // Whatever had the focus before: the drill's keys come first again.
+    onVisibleChanged: if (visible) ground.focus = true
     onRunningChanged: ground.forceActiveFocus()
     onPausedChanged: ground.forceActiveFocus()
 }

@@ -4574,8 +4574,8 @@
         <translation>Art der Tonleiter</translation>
     </message>
     <message id="scales.next.first">
-        <source>Next: the first key in the slowest notes. You have not played anything yet.</source>
-        <translation>Als Nächstes: die erste Tonart in den langsamsten Noten. Du hast noch nichts gespielt.</translation>
+        <source>Next: the first key in the slowest notes.</source>
+        <translation>Als Nächstes: die erste Tonart in den langsamsten Noten.</translation>
     </message>
     <message id="scales.next.furthest">
         <source>Next: its best is furthest below the best of its row.</source>
@@ -4626,8 +4626,8 @@
         <translation>Start bei %1, zwei Rasten unter deinem Bestwert in %2.</translation>
     </message>
     <message id="scales.starts-slow">
-        <source>Start at %1: slow enough to make no mistakes; you can change it on the drill screen.</source>
-        <translation>Start bei %1: langsam genug, um keinen Fehler zu machen; auf dem Bildschirm „Üben“ kannst du es ändern.</translation>
+        <source>Start at %1, slow enough to make no mistakes.</source>
+        <translation>Beginne bei %1; da geht nichts schief.</translation>
     </message>
     <message id="scales.title">
         <source>Scales</source>

@@ -4235,7 +4235,7 @@
     </message>
     <message id="scales.next.first">
         <source></source>
-        <translation>Next: the first key in the slowest notes. You have not played anything yet.</translation>
+        <translation>Next: the first key in the slowest notes.</translation>
     </message>
     <message id="scales.next.furthest">
         <source></source>
@@ -4287,7 +4287,7 @@
     </message>
     <message id="scales.starts-slow">
         <source></source>
-        <translation>Start at %1: slow enough to make no mistakes; you can change it on the drill screen.</translation>
+        <translation>Start at %1, slow enough to make no mistakes.</translation>
     </message>
     <message id="scales.title">
         <source></source>

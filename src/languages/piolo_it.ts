@@ -4574,8 +4574,8 @@
         <translation>Tipo di scala</translation>
     </message>
     <message id="scales.next.first">
-        <source>Next: the first key in the slowest notes. You have not played anything yet.</source>
-        <translation>Prossima: la prima tonalità nelle note più lente. Non hai ancora suonato nulla.</translation>
+        <source>Next: the first key in the slowest notes.</source>
+        <translation>Prossima: la prima tonalità nelle note più lente.</translation>
     </message>
     <message id="scales.next.furthest">
         <source>Next: its best is furthest below the best of its row.</source>
@@ -4626,8 +4626,8 @@
         <translation>Parti da %1, due tacche sotto il tuo record in %2.</translation>
     </message>
     <message id="scales.starts-slow">
-        <source>Start at %1: slow enough to make no mistakes; you can change it on the drill screen.</source>
-        <translation>Parti da %1: abbastanza lento da non fare errori; nella schermata «Studio» puoi cambiarlo.</translation>
+        <source>Start at %1, slow enough to make no mistakes.</source>
+        <translation>Parti da %1, abbastanza lento da non fare errori.</translation>
     </message>
     <message id="scales.title">
         <source>Scales</source>

@@ -46,7 +46,7 @@ TEST_CASE("the first suggested cell is C in quarters, and the arrow keys start t
     CHECK(at.board.row() == 0);
     CHECK(at.board.column() == 0);
     CHECK(at.board.title() == "C major in quarters");
-    CHECK(at.board.whyText().contains("You have not played anything yet"));
+    CHECK(at.board.whyText().contains("the first key in the slowest notes"));
     at.board.move(-1, 0);
     CHECK(at.board.column() == 11);
     CHECK(at.board.title() == "G major in quarters");
