@@ -46,7 +46,7 @@ def scales(window):
 
 def choose_instrument(window):
     """From the first screen to the scales, which ask for an instrument; typing a part of its name finds it."""
-    window.press("shift+Tab")
+    window.press("shift+Tab", 2)
     window.press("Right")
     window.press("Return")
     time.sleep(0.5)
