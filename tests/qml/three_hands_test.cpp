@@ -31,14 +31,24 @@ public:
         REQUIRE(QRect(QPoint(0, 0), window().size()).contains(middle));
         if (hand_ == Hand::keys) {
             REQUIRE(tabTo(*item));
-            tap(Qt::Key_Space);
+            key(Qt::Key_Space);
         } else if (hand_ == Hand::mouse) {
+            ++presses_;
             QTest::mouseClick(&window(), Qt::LeftButton, Qt::NoModifier, middle);
         } else {
+            ++presses_;
             touch(middle);
         }
         play(0.3);
     }
+    void key(int key) {
+        ++presses_;
+        tap(key);
+        play(0.3);
+    }
+    /// All keys, clicks and touches so far.
+    [[nodiscard]] int presses() const { return presses_; }
+    [[nodiscard]] Hand hand() const { return hand_; }
     /// The one thing that is done without looking: anywhere, or with the key.
     void mark() {
         if (hand_ == Hand::keys)
@@ -51,7 +61,7 @@ public:
     }
     void atTheDrill(const char* button, Qt::Key key) {
         if (hand_ == Hand::keys)
-            tap(key);
+            this->key(key);
         else
             press(QString::fromLatin1(button));
         play(0.3);
@@ -85,12 +95,14 @@ private:
         for (int press = 0; press < most && !there(); ++press) {
             const QQuickItem* const here = window().activeFocusItem();
             const bool inTabs = here != nullptr && here->objectName().startsWith("tab-");
+            ++presses_;
             QTest::keyClick(&window(), tab && inTabs ? Qt::Key_Right : Qt::Key_Tab);
         }
         return there();
     }
 
     Hand hand_;
+    int presses_ = 0;
 };
 
 /// With nothing defined, and not logged.
@@ -201,4 +213,33 @@ TEST_CASE("a first day with keys, with the mouse and with a finger, in every win
                 firstScale(novice);
                 CHECK(novice.warnings().join("\n").toStdString() == "");
             }
+}
+
+// From the empty folder until something sounds.
+TEST_CASE("a first click, a first passage and a first scale take few keys or clicks") {
+    for (const Hand hand : {Hand::keys, Hand::mouse, Hand::finger}) {
+        CAPTURE(static_cast<int>(hand));
+        const bool keys = hand == Hand::keys;
+        Novice click(hand);
+        keys ? click.key(Qt::Key_F2) : click.press("justAClick");
+        click.atTheDrill("clickStart", Qt::Key_Space);
+        CHECK(click.room().click()->sounds());
+        CHECK(click.presses() == 2);
+
+        Novice passage(hand);
+        keys ? passage.key(Qt::Key_Return) : passage.press("begin");
+        passage.atTheDrill("start", Qt::Key_Space);
+        CHECK(passage.drill().state() == DrillModel::State::Playing);
+        CHECK(passage.presses() == 2);
+
+        Novice scale(hand);
+        scale.press("tab-scales");
+        scale.chooseTheOboe();
+        if (scale.find("toGrid") != nullptr) scale.press("toGrid");
+        scale.press("drillScale");
+        scale.atTheDrill("start", Qt::Key_Space);
+        CHECK(scale.drill().state() == DrillModel::State::Playing);
+        MESSAGE("a first scale: " << scale.presses());
+        CHECK(scale.presses() <= (keys ? 40 : 5));
+    }
 }
