@@ -27,7 +27,9 @@ QString nextStep(const PassageRecord& record, const StageFigures& stages) {
 
 PassagePage::PassagePage(const practice::PracticeBook& book, QObject* parent)
     : CurveSource(parent), book_(book) {
-    connect(&book_, &practice::PracticeBook::changed, this, &PassagePage::read);
+    connect(&book_, &practice::PracticeBook::changed, this, [this] {
+        if (shown_) read();
+    });
     connect(this, &PassagePage::changed, this, &PassagePage::curveChanged);
 }
 
@@ -44,6 +46,11 @@ QString PassagePage::streakText() const { return Formatter::streak(row_.streak, 
 void PassagePage::show(const QString& passage) {
     id_ = Id::parse(passage.toStdString()).value_or(Id{});
     read();
+}
+
+void PassagePage::setShown(bool shown) {
+    shown_ = shown;
+    if (shown_) read();
 }
 
 void PassagePage::read() {

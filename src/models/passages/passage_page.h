@@ -19,7 +19,7 @@ class PracticeBook;
 
 namespace piolo::models {
 
-/// Window thread. Follows the book.
+/// Window thread. Follows the book while it is shown.
 class PassagePage : public piolo::models::CurveSource { // in full, for QML
     Q_OBJECT
     QML_ELEMENT
@@ -81,6 +81,8 @@ public:
 
     /// Shows that passage (id of 32 digits); nothing if it is unknown.
     void show(const QString& passage);
+    /// While it is not shown, runs that are recorded cost nothing here.
+    void setShown(bool shown);
 
 signals:
     void changed();
@@ -90,6 +92,7 @@ private:
     void readBreaks(const PassageRecord& record);
 
     const practice::PracticeBook& book_;
+    bool shown_ = false;
     Id id_;
     PassageRow row_;
     QString about_, tempoLine_, next_, notes_;

@@ -38,6 +38,7 @@ PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practic
     connectScreens();
     connectClick();
     screen_ = tableText(firstScreen(noPassageYet()));
+    page_.setShown(screen_ == QLatin1String("passages"));
     underWay_.setShown(screen_);
     hearKeys();
     const Id last = practice::lastPlayed(book_->notebook());
@@ -157,6 +158,7 @@ void PracticeRoom::show(const QString& screen) {
     if (screen_ == QLatin1String("drill") && screen == QLatin1String("help")) drill_.showLegend();
     if (screen_ == QLatin1String("drill") && drill_.state() != DrillModel::State::Paused) control_.stop();
     screen_ = screen;
+    page_.setShown(screen_ == QLatin1String("passages"));
     underWay_.setShown(screen_);
     emit screenChanged();
 }
