@@ -97,7 +97,7 @@ FocusScope {
                         Layout.preferredHeight: screen.buttonHeight
                         text: screen.click.sounds ? qsTrId("playing.stop") : qsTrId("drill.start")
                         mark: screen.click.sounds ? "■" : "▶"
-                        key: screen.keys.shown.mark
+                        key: screen.click.sounds ? screen.keys.shown.stop : screen.keys.shown.mark
                         strong: true
                         size: 24
                         onClicked: screen.click.toggle()

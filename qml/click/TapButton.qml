@@ -22,6 +22,7 @@ T.Button {
     hoverEnabled: true
     Accessible.role: Accessible.Button
     Accessible.name: key === "" ? text : qsTrId("parts.name-key").arg(text).arg(key)
+    Accessible.onPressAction: area.press()
 
     background: Rectangle {
         radius: Theme.radius
@@ -37,6 +38,7 @@ T.Button {
     }
 
     TapArea {
+        id: area
         anchors.fill: parent
         onMarked: stamp => {
             flash.restart();

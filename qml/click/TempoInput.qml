@@ -8,6 +8,8 @@ T.TextField {
 
     /// The tempo as it is now; what is typed replaces it once the typing is done.
     property string tempo: ""
+    /// The keys for tapping a tempo work here, before those of the screen.
+    property bool tappable: false
 
     signal typed(string tempo)
     /// The typing is done, by Return or Esc.
@@ -35,6 +37,11 @@ T.TextField {
     // What is typed replaces the tempo, however the figure was reached.
     onActiveFocusChanged: if (activeFocus) selectAll()
     onReleased: if (selectedText === "") selectAll()
+    onTempoChanged: {
+        show();
+        if (activeFocus)
+            selectAll();
+    }
     onEditingFinished: {
         if (text !== tempo)
             typed(text);

@@ -30,6 +30,7 @@ ColumnLayout {
         rowSpacing: 12
 
         TempoFigure {
+            id: tempo
             Layout.fillWidth: true
             Layout.preferredWidth: 5
             drill: panel.drill
@@ -40,7 +41,7 @@ ColumnLayout {
         InkText {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
-            visible: !panel.compact
+            visible: !panel.compact && !tempo.typing
             horizontalAlignment: Text.AlignHCenter
             text: caption.text
             color: Theme.faint
@@ -63,7 +64,7 @@ ColumnLayout {
     InkText {
         id: caption
         Layout.fillWidth: true
-        visible: panel.compact
+        visible: panel.compact && !tempo.typing
         horizontalAlignment: Text.AlignHCenter
         text: panel.drill.listening.active ? qsTrId("drill.only-heard").arg(panel.drill.text.tempoLine)
               : Formatter.inOneLine(panel.drill.text.tempoLine, Formatter.inOneLine(panel.drill.text.opening, panel.drill.text.search))

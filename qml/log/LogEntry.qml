@@ -10,7 +10,7 @@ Column {
     property bool changeable: true
     /// Its note is being written.
     property bool busy: false
-    /// It was just changed by these buttons, which then made the list anew.
+    /// It was just changed with these buttons, after which the list was filled again.
     property bool again: false
 
     readonly property bool compact: width < 720
@@ -27,7 +27,13 @@ Column {
         note.take();
     }
 
-    Component.onCompleted: if (again) writeButton.forceActiveFocus(Qt.OtherFocusReason)
+    /// The button that undoes the change, or any.
+    function takeFocus() {
+        const button = [cleanButton, missedButton, writeButton].find(button => button.visible);
+        button?.forceActiveFocus(Qt.OtherFocusReason);
+    }
+
+    Component.onCompleted: if (again) takeFocus()
 
     Item {
         width: parent.width
@@ -69,6 +75,7 @@ Column {
             spacing: 8
 
             InkButton {
+                id: cleanButton
                 objectName: "setClean"
                 visible: entry.values.canBeClean
                 text: qsTrId("log.entry.was-clean")
@@ -76,6 +83,7 @@ Column {
                 onClicked: entry.corrected(true)
             }
             InkButton {
+                id: missedButton
                 objectName: "setMissed"
                 visible: entry.values.canBeMissed
                 text: qsTrId("log.entry.was-missed")

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which keys were practised in which weeks: runs of scales of every kind.
+// Which keys were practised in which weeks: runs of scales of every kind. In a narrow window the keys go down, and only
+// the last weeks are shown.
 // Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified
 import QtQuick
@@ -11,11 +12,14 @@ Card {
     required property ScaleBoard board
 
     readonly property var keys: board.keys
-    readonly property var weeks: board.weeks
+    readonly property bool upright: width < 700
+    readonly property var weeks: upright ? board.weeks.slice(-6) : board.weeks
     readonly property real inner: width - 2 * Theme.gap
-    readonly property real side: Math.max(90, inner * 0.1)
-    readonly property real column: (inner - side) / 12
-    readonly property real line: Math.min(46, (height - title.height - 3 * Theme.gap - note.height) / (weeks.length + 1))
+    readonly property real side: upright ? 56 : Math.max(90, inner * 0.1)
+    readonly property int across: upright ? weeks.length : keys.length
+    readonly property int down: upright ? keys.length : weeks.length
+    readonly property real column: (inner - side) / Math.max(1, across)
+    readonly property real line: Math.min(46, (height - title.height - 3 * Theme.gap - note.height) / (down + 1))
 
     Accessible.role: Accessible.Table
     Accessible.name: title.text
@@ -51,10 +55,11 @@ Card {
                 required property int index
                 required property var modelData
 
-                x: card.side + index * card.column
-                width: card.column
+                x: card.upright ? 0 : card.side + index * card.column
+                y: card.upright ? (index + 1) * card.line : 0
+                width: card.upright ? card.side : card.column
                 height: card.line
-                horizontalAlignment: Text.AlignHCenter
+                horizontalAlignment: card.upright ? Text.AlignLeft : Text.AlignHCenter
                 verticalAlignment: Text.AlignVCenter
                 text: modelData.name
                 font.weight: Font.DemiBold
@@ -69,13 +74,13 @@ Card {
                 required property int index
                 required property var modelData
 
-                y: (index + 1) * card.line
-                width: card.inner
-                height: card.line
+                x: card.upright ? card.side + index * card.column : 0
+                y: card.upright ? 0 : (index + 1) * card.line
 
                 InkText {
-                    width: card.side - 8
-                    height: parent.height
+                    width: card.upright ? card.column : card.side - 8
+                    height: card.line
+                    horizontalAlignment: card.upright ? Text.AlignHCenter : Text.AlignLeft
                     verticalAlignment: Text.AlignVCenter
                     text: week.modelData.label
                     color: Theme.faint
@@ -91,8 +96,8 @@ Card {
                         required property int index
                         required property int modelData
 
-                        x: card.side + index * card.column + 2
-                        y: 2
+                        x: card.upright ? 2 : card.side + index * card.column + 2
+                        y: card.upright ? (index + 1) * card.line + 2 : 2
                         width: card.column - 4
                         height: card.line - 4
                         radius: 5

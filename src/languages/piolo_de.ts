@@ -1733,8 +1733,8 @@
         <translation>Er läuft weiter, während du andere Bildschirme ansiehst, bis du ihn anhältst oder etwas zu spielen beginnst. Nichts davon kommt ins Tagebuch. „Daraus eine Stelle machen“ öffnet das Formular einer neuen Stelle mit Tempo, Taktart und Unterteilung.</translation>
     </message>
     <message id="help.click.why.taps">
-        <source>The tempo is read from your last nine taps, and one tap at the wrong moment hardly moves it. A pause of more than two seconds begins again.</source>
-        <translation>Das Tempo ergibt sich aus den letzten neun Schlägen, die du klopfst; einer zum falschen Zeitpunkt verschiebt es kaum. Nach einer Pause von mehr als zwei Sekunden beginnt die Zählung neu.</translation>
+        <source>The tempo is read from your last nine taps, and one tap at the wrong moment hardly moves it. A pause of more than two seconds begins again. In the drill, press the large tempo to type or tap one. With a single pedal, a press starts the click, each further press is a tap, and holding the pedal stops it.</source>
+        <translation>Das Tempo ergibt sich aus den letzten neun Schlägen, die du klopfst; einer zum falschen Zeitpunkt verschiebt es kaum. Nach einer Pause von mehr als zwei Sekunden beginnt die Zählung neu. Beim Üben kannst du das große Tempo antippen und es eingeben oder klopfen. Mit einem einzigen Pedal startet der erste Druck den Klick, jeder weitere ist ein Schlag, und Halten stoppt ihn.</translation>
     </message>
     <message id="help.drill.key.clean">
         <source>mark an open-ended run clean and end it</source>

@@ -1371,7 +1371,7 @@
     </message>
     <message id="help.click.why.taps">
         <source></source>
-        <translation>The tempo is read from your last nine taps, and one tap at the wrong moment hardly moves it. A pause of more than two seconds begins again.</translation>
+        <translation>The tempo is read from your last nine taps, and one tap at the wrong moment hardly moves it. A pause of more than two seconds begins again. In the drill, press the large tempo to type or tap one. With a single pedal, a press starts the click, each further press is a tap, and holding the pedal stops it.</translation>
     </message>
     <message id="help.drill.key.clean">
         <source></source>

@@ -1733,8 +1733,8 @@
         <translation>Continua mentre guardi altre schermate, finché lo fermi o cominci a suonare qualcosa. Niente va nel diario. «Fanne un passaggio» apre il modulo di un nuovo passaggio con tempo, metro e suddivisione.</translation>
     </message>
     <message id="help.click.why.taps">
-        <source>The tempo is read from your last nine taps, and one tap at the wrong moment hardly moves it. A pause of more than two seconds begins again.</source>
-        <translation>Il tempo viene dagli ultimi nove colpi, e uno fuori posto lo sposta appena. Dopo una pausa di più di due secondi si ricomincia.</translation>
+        <source>The tempo is read from your last nine taps, and one tap at the wrong moment hardly moves it. A pause of more than two seconds begins again. In the drill, press the large tempo to type or tap one. With a single pedal, a press starts the click, each further press is a tap, and holding the pedal stops it.</source>
+        <translation>Il tempo viene dagli ultimi nove colpi, e uno fuori posto lo sposta appena. Dopo una pausa di più di due secondi si ricomincia. Nello studio tocca il tempo grande per scriverlo o batterlo. Con un solo pedale, la prima pressione avvia il clic, ogni altra è un colpo, e tenendolo premuto il clic si ferma.</translation>
     </message>
     <message id="help.drill.key.clean">
         <source>mark an open-ended run clean and end it</source>

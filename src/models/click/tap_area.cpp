@@ -36,6 +36,9 @@ bool TapArea::eventFilter(QObject* watched, QEvent* event) {
     return MarkArea::eventFilter(watched, event);
 }
 
+// Events have milliseconds.
+void TapArea::press() { emit marked(static_cast<quint64>(nowNanos() / 1'000'000)); }
+
 void TapArea::count(quint64 stamp) {
     taps_.tap(eventMoment(stamp, nowNanos()));
     if (const auto tempo = taps_.tempo()) emit tapped(Formatter::tempo(*tempo));

@@ -18,6 +18,8 @@ class TapArea : public piolo::models::MarkArea { // in full, for QML
 public:
     explicit TapArea(QQuickItem* parent = nullptr);
     bool eventFilter(QObject* watched, QEvent* event) override;
+    /// A press now, as a screen reader asks for it.
+    Q_INVOKABLE void press();
 
 signals:
     /// The tempo of the taps, from the second on.

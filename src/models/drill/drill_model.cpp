@@ -104,6 +104,8 @@ bool DrillModel::typeTempo(const QString& tempo) {
     return typed.has_value();
 }
 
+void DrillModel::tapAt(quint64 stamp) { control_.tap(eventMoment(stamp, control_.nowNanos())); }
+
 void DrillModel::wantShorter() {
     control_.stop();
     emit wantsEdit(passageText(), true);

@@ -123,8 +123,10 @@ public:
     Q_INVOKABLE void putBack() { control_.putBack(); }
     Q_INVOKABLE void faster() { control_.faster(); }
     Q_INVOKABLE void slower() { control_.slower(); }
-    /// A tempo as typed or tapped, like faster() and slower(). False if it is none; the present one stays.
+    /// A tempo as typed, like faster() and slower(). False if it is none; the present one stays.
     Q_INVOKABLE bool typeTempo(const QString& tempo);
+    /// A tap of the beat. `stamp`: of the press, as for missAt().
+    Q_INVOKABLE void tapAt(quint64 stamp);
 
     // During a pause.
     Q_INVOKABLE void goOn() { control_.goOn(); }

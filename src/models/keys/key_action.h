@@ -90,7 +90,7 @@ inline constexpr std::array keyActions{
                   QT_TRID_NOOP("keys.held")},
     KeyActionInfo{KeyAction::stretch, "stretch", QT_TRID_NOOP("keys.action.stretch"), KeyScope::log, {"N"}},
     KeyActionInfo{KeyAction::save, "save", QT_TRID_NOOP("keys.action.save"), KeyScope::form, {"Ctrl+Return"}},
-    KeyActionInfo{KeyAction::tap, "tap", QT_TRID_NOOP("keys.action.tap"), KeyScope::click, {"T", "PgUp"}},
+    KeyActionInfo{KeyAction::tap, "tap", QT_TRID_NOOP("keys.action.tap"), KeyScope::click | KeyScope::figure, {"T", "PgUp"}},
     KeyActionInfo{KeyAction::click,
                   "click",
                   QT_TRID_NOOP("keys.action.click"),

@@ -65,7 +65,7 @@ bool KeyListener::press(const QKeyEvent& event) {
         return false;
     const Hit hit{triggerOf(event), event.key(), momentOf(event)};
     if (hit.trigger.isEmpty()) return false;
-    if (!capturing_ && (!table_.at(hit.trigger, scope_) || leftToControl(event))) return false;
+    if (!capturing_ && (!actionOf(hit.trigger) || leftToControl(event))) return false;
     const auto millis = static_cast<std::int64_t>(event.timestamp());
     if (event.isAutoRepeat()) return true;
     if (watch_.pressed(hit.contact, millis))
@@ -99,8 +99,16 @@ void KeyListener::move(const practice::MidiMoment& moment) {
 void KeyListener::take(const Hit& hit) {
     if (capturing_)
         emit offered(hit.trigger);
-    else if (const auto action = table_.at(hit.trigger, scope_))
+    else if (const auto action = actionOf(hit.trigger))
         act(*action, hit);
+}
+
+// A tempo that is typed into can be tapped, too.
+std::optional<KeyAction> KeyListener::actionOf(const QString& trigger) const {
+    const QQuickItem* const focused = window_ == nullptr ? nullptr : window_->activeFocusItem();
+    if (!urgent_ && focused != nullptr && focused->property("tappable").toBool())
+        if (const auto action = table_.at(trigger, KeyScope::figure)) return action;
+    return table_.at(trigger, scope_);
 }
 
 void KeyListener::act(KeyAction action, const Hit& hit) {

@@ -68,6 +68,7 @@ private:
     void take(const Hit& hit);
     void act(KeyAction action, const Hit& hit);
     void lift(int contact, std::int64_t nanos);
+    [[nodiscard]] std::optional<KeyAction> actionOf(const QString& trigger) const;
     [[nodiscard]] bool leftToControl(const QKeyEvent& event) const;
     [[nodiscard]] std::int64_t momentOf(const QKeyEvent& event) const;
 

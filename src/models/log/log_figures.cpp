@@ -27,9 +27,10 @@ LogFigures::LogFigures(practice::PracticeBook& book, QObject* parent) : QObject(
 
 void LogFigures::read(const practice::LogFilter& filter) {
     readDays();
-    readBreaks(filter);
-    worst_ = worstMaps(book_.notebook(),
-                       practice::worstPassages(book_.notebook(), filter.piece, book_.today(), mostWorst));
+    const auto worst = practice::worstPassages(book_.notebook(), filter.piece, book_.today(), mostWorst);
+    worst_ = worstMaps(book_.notebook(), worst);
+    const bool chosen = !filter.passage.isNone();
+    readBreaks(filter, chosen || worst.empty() ? Id{} : worst.front().passage);
     emit changed();
 }
 
@@ -44,10 +45,10 @@ void LogFigures::readDays() {
     weekText_ = weekWords(practice::weeksOf(days, today, QLocale().firstDayOfWeek()));
 }
 
-void LogFigures::readBreaks(const practice::LogFilter& filter) {
+void LogFigures::readBreaks(const practice::LogFilter& filter, Id worst) {
     const auto passages = practice::curvePassages(book_.notebook(), filter);
     const Id before = passage_;
-    passage_ = passages.empty() ? Id{} : passages.front();
+    passage_ = !worst.isNone() ? worst : passages.empty() ? Id{} : passages.front();
     breaks_ = {};
     stretch_.reset();
     buildUp_.clear();

@@ -76,7 +76,8 @@ signals:
 
 private:
     void readDays();
-    void readBreaks(const practice::LogFilter& filter);
+    /// Of `worst`; without it, of the first passage whose curve is shown.
+    void readBreaks(const practice::LogFilter& filter, Id worst);
     void make(const std::vector<BuildUpPart>& parts);
 
     practice::PracticeBook& book_;

@@ -65,7 +65,8 @@ void KeyDispatch::act(KeyAction action, qint64 nanos) {
     case KeyAction::click:
         if (drill_.state() != practice::DrillControl::State::playing) emit clickWanted();
         return;
-    case KeyAction::tap:   // only of a click
+    case KeyAction::tap:
+        return drill_.tap(nanos);
     case KeyAction::pedal: // its timing matters: see actByPedal()
         return;
     }

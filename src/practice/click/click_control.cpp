@@ -39,7 +39,8 @@ void ClickControl::finish() {
 }
 
 void ClickControl::pedal(const PedalAct& act) {
-    if (act.kind != PedalAct::Kind::held) toggle();
+    if (act.kind == PedalAct::Kind::held) return stop();
+    sounds() ? tap(act.nanos) : start();
 }
 
 void ClickControl::change() {

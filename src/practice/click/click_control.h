@@ -35,7 +35,7 @@ public:
     void start();
     void stop();
     void toggle() { sounds() ? stop() : start(); }
-    /// The single pedal: each press starts or stops, at once.
+    /// The single pedal: a press starts, and while it sounds each press is a tap; held, it stops.
     void pedal(const PedalAct& act);
 
     void setTempo(Tempo tempo);

@@ -136,6 +136,11 @@ void DrillControl::setHand(std::optional<Tempo> tempo) {
     emit standingChanged();
 }
 
+void DrillControl::tap(std::int64_t nanos) {
+    taps_.tap(nanos);
+    if (const auto tapped = taps_.tempo()) setHand(*tapped);
+}
+
 void DrillControl::forgetHand() { hand_.reset(); }
 
 void DrillControl::setFeedback(Feedback feedback) {

@@ -6,6 +6,7 @@
 #include <QObject>
 
 #include "core/rule/tempo_search.h"
+#include "core/time/tap_tempo.h"
 #include "practice/drill/drill_feedback.h"
 #include "practice/drill/drill_session.h"
 #include "practice/drill/marks_made.h"
@@ -105,6 +106,8 @@ public:
     void slower();
     /// Any tempo, like faster() and slower(): only while stopped.
     void setTempo(Tempo tempo) { setHand(tempo); }
+    /// A tap of the beat; from the second on, they are the tempo, as with setTempo().
+    void tap(std::int64_t nanos);
     /// Discards a tempo set by hand, because its beat has changed.
     void forgetHand();
     /// The player chooses the stage of the passage.
@@ -191,6 +194,7 @@ private:
     std::uint64_t backAfter_ = 0; // once that strike is withdrawn, take something back
     bool seeking_ = false;        // the first full streak ends it
     std::uint64_t playback_ = 0;  // the number of the current playback; 0: none
+    TapTempo taps_;
     std::optional<Tempo> hand_;
     Standing shown_;
     Feedback feedback_ = Feedback::none;

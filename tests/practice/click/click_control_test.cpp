@@ -156,11 +156,20 @@ TEST_CASE_FIXTURE(ClickFixture, "a nudge goes to whole numbers and stays in rang
     CHECK(click.tempo() == Tempo::bpm(10));
 }
 
-TEST_CASE_FIXTURE(ClickFixture, "each press of the single pedal starts or stops it") {
-    click.pedal({PedalAct::Kind::mark, 0, false});
+TEST_CASE_FIXTURE(ClickFixture, "the single pedal starts it, taps while it sounds, and stops it when held") {
+    constexpr std::int64_t second = 1'000'000'000;
+    click.setTempo(Tempo::bpm(72));
+    click.pedal({PedalAct::Kind::mark, second, false});
     CHECK(click.sounds());
-    click.pedal({PedalAct::Kind::held, 0, true});
+    CHECK(click.tempo() == Tempo::bpm(72)); // the start is not a tap
+    click.pedal({PedalAct::Kind::mark, 10 * second, false});
+    CHECK(click.tempo() == Tempo::bpm(72));
+    click.pedal({PedalAct::Kind::mark, 10 * second + second / 2, false});
+    CHECK(click.tempo() == Tempo::bpm(120));
+    click.pedal({PedalAct::Kind::twice, 11 * second, true}); // quick taps come as doubles
+    CHECK(click.tempo() == Tempo::bpm(120));
+    CHECK(click.taps() == 3);
     CHECK(click.sounds());
-    click.pedal({PedalAct::Kind::twice, 0, true});
+    click.pedal({PedalAct::Kind::held, 20 * second, true});
     CHECK_FALSE(click.sounds());
 }

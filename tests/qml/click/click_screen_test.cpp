@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include <QAccessible>
 #include <QMouseEvent>
 #include <QTest>
 
@@ -236,7 +237,7 @@ TEST_CASE_FIXTURE(ScreenFixture,
                   "where a tempo is asked for, it can be tapped, by the moments of the presses") {
     room().edit({}, false);
     play(0.1);
-    for (const std::string field : {"start"}) {
+    for (const std::string field : {"start", "target"}) {
         CAPTURE(field);
         const QPoint place = middleOf(QString::fromStdString("tap-" + field));
         const auto now = std::chrono::steady_clock::now().time_since_epoch() / std::chrono::milliseconds(1);
@@ -252,6 +253,43 @@ TEST_CASE_FIXTURE(ScreenFixture,
         const int tapped = room().editor()->draft()[QString::fromStdString(field)].toString().toInt();
         CHECK(std::abs(tapped - 300) <= 2); // timestamps are whole milliseconds
     }
+}
+
+TEST_CASE_FIXTURE(ScreenFixture, "the tempo of the stopped drill is tapped where it is typed, and its keys are "
+                                 "the drill's again after that") {
+    open("drill");
+    DrillModel& drill = *room().drill();
+    CHECK(find("drillTap") == nullptr);
+    click("drillTempo");
+    REQUIRE(find("drillTap") != nullptr);
+    for (int beat = 0; beat < 4; ++beat) {
+        tap(Qt::Key_T);
+        play(0.6);
+    }
+    CHECK(drill.text()->tempo() == "100");
+    CHECK(drill.state() == DrillModel::State::Stopped); // not a try
+    play(3);
+    for (int beat = 0; beat < 4; ++beat) {
+        click("drillTap"); // and 0.05 s
+        play(0.7);
+    }
+    CHECK(drill.text()->tempo() == "80");
+    CHECK(find("drillTempo")->hasActiveFocus());
+    CHECK(find("drillTempo")->property("text").toString() == "80");
+    play(3);
+    for (int beat = 0; beat < 2; ++beat) {
+        QAccessible::queryAccessibleInterface(find("drillTap"))
+            ->actionInterface()
+            ->doAction(QAccessibleActionInterface::pressAction());
+        play(0.3);
+    }
+    CHECK(drill.text()->tempo() == "200");
+    QTest::keyClick(&window(), Qt::Key_Return);
+    CHECK_FALSE(find("drillTempo")->hasActiveFocus());
+    tap(Qt::Key_T);
+    play(0.5);
+    CHECK(drill.state() == DrillModel::State::Playing); // a try
+    CHECK(warnings().join("\n").toStdString() == "");
 }
 
 TEST_CASE_FIXTURE(ScreenFixture,
