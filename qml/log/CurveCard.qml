@@ -7,6 +7,8 @@ Card {
     id: card
 
     required property LogModel log
+    /// The wheel scrolls what the card is part of, and zooms only with Ctrl.
+    property bool scrolled: false
     property bool saving: false
     property string savedAs: ""
 
@@ -149,7 +151,11 @@ Card {
                 last = mouse.x;
             }
             onExited: if (!curves.activeFocus) curves.unpoint()
-            onWheel: wheel => curves.zoom(wheel.angleDelta.y > 0 ? 0.8 : 1.25, wheel.x)
+            onWheel: wheel => {
+                wheel.accepted = !card.scrolled || (wheel.modifiers & Qt.ControlModifier);
+                if (wheel.accepted)
+                    curves.zoom(wheel.angleDelta.y > 0 ? 0.8 : 1.25, wheel.x);
+            }
         }
         Rectangle {
             id: said

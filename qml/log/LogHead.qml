@@ -71,6 +71,7 @@ Item {
         y: head.above ? minutes.y + minutes.height + Theme.gap : head.below
         width: head.above ? head.inner : head.inner - head.side - Theme.gap
         height: head.above ? head.curvesAbove : Math.round(head.space * 0.46)
+        scrolled: head.above
         log: head.log
     }
 }

@@ -76,8 +76,8 @@ FocusScope {
 
     Connections {
         target: PracticeRoom
-        function onFormWanted() {
-            screen.show("form");
+        function onBesideWanted(view: string) {
+            screen.show(view);
         }
         function onShownToBeDrilled() {
             screen.drill();

@@ -12,6 +12,8 @@ FocusScope {
     property SettingsModel settings: PracticeRoom.settings
 
     signal drillRequested(string passage)
+    /// Bars of a score instead of this form.
+    signal scoreRequested()
 
     function begin() {
         const passage = editor.save();
@@ -22,6 +24,7 @@ FocusScope {
     }
 
     onDrillRequested: passage => PracticeRoom.openDrill(passage)
+    onScoreRequested: PracticeRoom.openScore()
 
     ScrollColumn {
         x: Theme.margin
@@ -142,6 +145,12 @@ FocusScope {
                             strong: true
                             enabled: screen.editor.valid && !screen.editor.readOnly
                             onClicked: screen.begin()
+                        }
+                        InkButton {
+                            objectName: "fromScore"
+                            text: qsTrId("passages.from-score")
+                            enabled: !screen.editor.readOnly
+                            onClicked: screen.scoreRequested()
                         }
                         InkButton {
                             objectName: "otherWays"

@@ -211,7 +211,12 @@ void PracticeRoom::edit(const QString& passage, bool shorter) {
     else
         editor_.load(passage);
     show(QStringLiteral("passages"));
-    emit formWanted();
+    emit besideWanted(QStringLiteral("form"));
+}
+
+void PracticeRoom::openScore() {
+    show(QStringLiteral("passages"));
+    emit besideWanted(QStringLiteral("music"));
 }
 
 void PracticeRoom::attach(QQuickWindow* window) {

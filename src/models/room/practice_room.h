@@ -148,14 +148,16 @@ public:
     void showRest();
     /// MIDI switches act as keys, too. `port` must outlive this object.
     void plugIn(practice::MidiPort& port);
+    /// Shows where bars are chosen from a score.
+    Q_INVOKABLE void openScore();
     /// Shows the drill with the next passage (practice/drill/next_passage.h). Does nothing while one is being
     /// played.
     Q_INVOKABLE void openNext();
 
 signals:
     void noticeChanged();
-    /// The editor has what the player wants to edit: show its form.
-    void formWanted();
+    /// Beside the list of passages, that is to be shown: "form", with what is in the editor, or "music".
+    void besideWanted(const QString& view);
     /// The key for it was pressed: drill the passage that is shown; a form is saved first.
     void shownToBeDrilled();
     /// The key that stops was pressed, and nothing was playing.

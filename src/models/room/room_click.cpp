@@ -43,7 +43,7 @@ void PracticeRoom::keepClick() {
     if (!target || *target < tempo) editor_.set(QStringLiteral("target"), Formatter::tempo(tempo));
     if (noPassageYet()) return show(QStringLiteral("welcome"));
     show(QStringLiteral("passages"));
-    emit formWanted();
+    emit besideWanted(QStringLiteral("form"));
 }
 
 } // namespace piolo::models

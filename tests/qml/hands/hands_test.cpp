@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What hands do out of habit: a click and then Space, a finger anywhere on the screen, another tab meanwhile.
-#include "screen_fixture.h"
+#include "../screen_fixture.h"
 
 #include <doctest/doctest.h>
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A first day from the empty folder on, three times: with keys alone, with the mouse alone, and with one
 // finger; in each shape of window and each language.
+#include "../spoken_language.h"
 #include "models/settings/language_table.h"
-#include "screen_fixture.h"
-#include "spoken_language.h"
+#include "novice.h"
 
 #include <doctest/doctest.h>
 
@@ -11,99 +11,11 @@
 
 using namespace piolo;
 using piolo::models::DrillModel;
-using piolo::test::ScreenFixture;
+using piolo::test::Hand;
+using piolo::test::Novice;
 using piolo::test::Spoken;
 
 namespace {
-
-enum class Hand { keys, mouse, finger };
-
-/// What a player does, with that hand only.
-class Novice : public ScreenFixture {
-public:
-    explicit Novice(Hand hand) : ScreenFixture(true), hand_(hand) {}
-
-    void press(const QString& name) {
-        CAPTURE(name.toStdString());
-        QQuickItem* const item = find(name);
-        REQUIRE(item != nullptr);
-        const QPoint middle = middleOf(name);
-        REQUIRE(QRect(QPoint(0, 0), window().size()).contains(middle));
-        if (hand_ == Hand::keys) {
-            REQUIRE(tabTo(*item));
-            key(Qt::Key_Space);
-        } else if (hand_ == Hand::mouse) {
-            ++presses_;
-            QTest::mouseClick(&window(), Qt::LeftButton, Qt::NoModifier, middle);
-        } else {
-            ++presses_;
-            touch(middle);
-        }
-        play(0.3);
-    }
-    void key(int key) {
-        ++presses_;
-        tap(key);
-        play(0.3);
-    }
-    /// All keys, clicks and touches so far.
-    [[nodiscard]] int presses() const { return presses_; }
-    [[nodiscard]] Hand hand() const { return hand_; }
-    /// The one thing that is done without looking: anywhere, or with the key.
-    void mark() {
-        if (hand_ == Hand::keys)
-            tap(Qt::Key_Space);
-        else if (hand_ == Hand::mouse)
-            QTest::mouseClick(&window(), Qt::LeftButton, Qt::NoModifier, {20, window().height() / 2});
-        else
-            touch({window().width() / 3, window().height() - 40});
-        play(0.3);
-    }
-    void atTheDrill(const char* button, Qt::Key key) {
-        if (hand_ == Hand::keys)
-            this->key(key);
-        else
-            press(QString::fromLatin1(button));
-        play(0.3);
-    }
-    /// By its name, which is the same in all languages, or from the list.
-    void chooseTheOboe() {
-        if (hand_ != Hand::keys) return press(QStringLiteral("instrument-oboe"));
-        REQUIRE(tabTo(*find("instrumentSearch")));
-        for (const char letter : {'o', 'b', 'o', 'e'}) QTest::keyClick(&window(), letter);
-        QTest::keyClick(&window(), Qt::Key_Return);
-        play(0.3);
-    }
-    [[nodiscard]] DrillModel& drill() { return *room().drill(); }
-    [[nodiscard]] const PassageRecord& record() {
-        return *room().book().notebook().passage(room().book().notebook().passages().front());
-    }
-    [[nodiscard]] int missed() {
-        int count = 0;
-        for (const Entry& entry : record().entries) count += entry.mark == Mark::missed ? 1 : 0;
-        return count;
-    }
-
-private:
-    /// With the Tab key, and inside the navigation with the arrow keys.
-    bool tabTo(const QQuickItem& item) {
-        constexpr int most = 100;
-        const bool tab = item.objectName().startsWith("tab-");
-        const auto there = [&] {
-            return item.hasActiveFocus() || item.isAncestorOf(window().activeFocusItem());
-        };
-        for (int press = 0; press < most && !there(); ++press) {
-            const QQuickItem* const here = window().activeFocusItem();
-            const bool inTabs = here != nullptr && here->objectName().startsWith("tab-");
-            ++presses_;
-            QTest::keyClick(&window(), tab && inTabs ? Qt::Key_Right : Qt::Key_Tab);
-        }
-        return there();
-    }
-
-    Hand hand_;
-    int presses_ = 0;
-};
 
 /// With nothing defined, and not logged.
 void justAClick(Novice& novice) {
@@ -185,6 +97,58 @@ void firstScale(Novice& novice) {
     CHECK(novice.room().screen() == "scales");
 }
 
+/// The list of passages; a narrow window may show one of them in its place.
+void toThePassages(Novice& novice) {
+    novice.press("tab-passages");
+    if (novice.find("toList") != nullptr) novice.press("toList");
+}
+
+void barsFromAScore(Novice& novice) {
+    toThePassages(novice);
+    novice.press("musicFile");
+    novice.openTheScore("music-choose");
+    REQUIRE(novice.find("music-take") != nullptr);
+    novice.press("music-take");
+    novice.press("drillIt");
+    REQUIRE(novice.room().screen() == "drill");
+    const auto& notebook = novice.room().book().notebook();
+    REQUIRE(notebook.passages().size() == 2);
+    CHECK_FALSE(notebook.passage(notebook.passages().back())->passage.notes.empty());
+    CHECK(novice.find("staffReady") != nullptr);
+    novice.press("wayBack");
+}
+
+void inTurn(Novice& novice) {
+    toThePassages(novice);
+    if (novice.find("inTurn") != nullptr)
+        novice.press("inTurn");
+    else
+        novice.choose("more", "set");
+    REQUIRE(novice.room().screen() == "set");
+    novice.press("pick-0");
+    novice.press("pick-1");
+    novice.press("startSet");
+    REQUIRE(novice.drill().state() == DrillModel::State::Playing);
+    CHECK_FALSE(novice.room().set()->turnText().isEmpty());
+    novice.atTheDrill("stop", Qt::Key_Escape);
+    CHECK(novice.room().screen() == "set");
+    CHECK(novice.find("result-1") != nullptr);
+    novice.press("wayBack");
+    CHECK(novice.room().screen() == "passages");
+}
+
+/// What was marked at the drill is changed in the log, and changed again.
+void changeAMark(Novice& novice) {
+    novice.press("tab-log");
+    const int before = novice.missed();
+    REQUIRE(before == 1);
+    novice.press("logLine");
+    novice.press("setClean");
+    CHECK(novice.missed() == before - 1);
+    novice.press("setMissed");
+    CHECK(novice.missed() == before);
+}
+
 void everyScreen(Novice& novice) {
     for (const auto* tab : {"tab-scales", "tab-log", "tab-settings", "tab-help", "tab-passages"}) {
         novice.press(QString::fromLatin1(tab));
@@ -209,37 +173,11 @@ TEST_CASE("a first day with keys, with the mouse and with a finger, in every win
                 firstPassage(novice);
                 drill(novice);
                 passagePage(novice);
+                changeAMark(novice);
+                barsFromAScore(novice);
+                inTurn(novice);
                 everyScreen(novice);
                 firstScale(novice);
                 CHECK(novice.warnings().join("\n").toStdString() == "");
             }
-}
-
-// From the empty folder until something sounds.
-TEST_CASE("a first click, a first passage and a first scale take few keys or clicks") {
-    for (const Hand hand : {Hand::keys, Hand::mouse, Hand::finger}) {
-        CAPTURE(static_cast<int>(hand));
-        const bool keys = hand == Hand::keys;
-        Novice click(hand);
-        keys ? click.key(Qt::Key_F2) : click.press("justAClick");
-        click.atTheDrill("clickStart", Qt::Key_Space);
-        CHECK(click.room().click()->sounds());
-        CHECK(click.presses() == 2);
-
-        Novice passage(hand);
-        keys ? passage.key(Qt::Key_Return) : passage.press("begin");
-        passage.atTheDrill("start", Qt::Key_Space);
-        CHECK(passage.drill().state() == DrillModel::State::Playing);
-        CHECK(passage.presses() == 2);
-
-        Novice scale(hand);
-        scale.press("tab-scales");
-        scale.chooseTheOboe();
-        if (scale.find("toGrid") != nullptr) scale.press("toGrid");
-        scale.press("drillScale");
-        scale.atTheDrill("start", Qt::Key_Space);
-        CHECK(scale.drill().state() == DrillModel::State::Playing);
-        MESSAGE("a first scale: " << scale.presses());
-        CHECK(scale.presses() <= (keys ? 40 : 5));
-    }
 }
