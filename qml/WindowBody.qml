@@ -11,6 +11,8 @@ Item {
 
     required property bool running
 
+    /// On a wider window, lines would be too long to follow. While the click runs, all of it marks.
+    readonly property real widest: 2400
     /// What an on-screen keyboard covers at the bottom.
     readonly property real keyboard: Qt.inputMethod.visible ? Qt.inputMethod.keyboardRectangle.height : 0
 
@@ -58,8 +60,9 @@ Item {
     Item {
         id: screens
         objectName: "screens"
+        x: (parent.width - width) / 2
         y: notice.y + notice.height
-        width: parent.width
+        width: body.running ? parent.width : Math.min(parent.width, body.widest)
         height: parent.height - y - body.keyboard
 
         Repeater {

@@ -134,14 +134,14 @@ Item {
 
             x: start + (room - width) / 2
             y: above + Math.max(0, (parent.height - above - implicitHeight) / 2)
-            width: Math.min(room, 760)
+            width: Math.min(room, Math.max(760, screen.height * 0.6))
             visible: !screen.instead
             drill: screen.drill
             keys: screen.keys
             sound: screen.sound
             unsaved: screen.unsaved
             compact: screen.low && !screen.tall
-            figure: Math.max(110, Math.min(220, screen.height * 0.15))
+            figure: Math.max(110, Math.min(320, screen.height * 0.15))
             howToPlayOpen: screen.howToPlayOpen
             onLogWanted: screen.logWanted()
             onHowToPlayWanted: screen.showHowToPlay()

@@ -58,7 +58,7 @@ Card {
                 text: card.inOneLine([card.board.whyText, card.board.startText])
                 color: Theme.faint
                 wrapMode: Text.WordWrap
-                maximumLineCount: card.slim && card.compact ? 1 : card.slim ? 3 : 2
+                maximumLineCount: card.slim && !card.compact ? 3 : 2
                 elide: Text.ElideRight
             }
             Staff {
@@ -69,7 +69,7 @@ Card {
                 view: card.board.staff
                 dark: Theme.dark
                 span: card.wordsWidth
-                room: card.compact ? (card.slim ? 54 : 60) : 92
+                room: card.compact ? (card.slim ? 50 : 60) : 92
                 mostSpace: 8
                 leastSpace: card.compact ? 4 : 5
                 Accessible.role: Accessible.Graphic
@@ -104,7 +104,7 @@ Card {
                 Layout.columnSpan: card.slim ? 1 : 2
                 Layout.fillWidth: true
                 Layout.preferredWidth: card.slim ? 100 : implicitWidth
-                Layout.preferredHeight: card.compact ? (card.slim ? 48 : 54) : 60
+                Layout.preferredHeight: card.compact ? (card.slim ? 46 : 54) : 60
                 text: qsTrId("scales.drill")
                 key: qsTrId("scales.drill.key")
                 strong: true
