@@ -39,9 +39,9 @@ Item {
     readonly property bool instead: howToPlayOpen && !beside
     readonly property real panelWidth: beside ? 430 + Theme.gap : 0
 
-    function showHowToPlay() {
+    function showHowToPlay(reason) {
         howToPlayOpen = true;
-        (howToPlay.item as HowToPlay)?.take();
+        (howToPlay.item as HowToPlay)?.take(reason);
     }
     function hideHowToPlay() {
         howToPlayOpen = false;
@@ -144,7 +144,7 @@ Item {
             figure: Math.max(110, Math.min(320, screen.height * 0.15))
             howToPlayOpen: screen.howToPlayOpen
             onLogWanted: screen.logWanted()
-            onHowToPlayWanted: screen.showHowToPlay()
+            onHowToPlayWanted: reason => screen.showHowToPlay(reason)
         }
     }
     Kept {

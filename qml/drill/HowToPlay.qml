@@ -14,8 +14,9 @@ Card {
     signal editWanted()
     signal clickWanted()
 
-    function take() {
-        close.forceActiveFocus(Qt.TabFocusReason);
+    /// `reason`: how it was opened. Opened by a click, it leaves Space to the drill.
+    function take(reason) {
+        close.forceActiveFocus(reason);
     }
 
     objectName: "howToPlayPanel"

@@ -19,7 +19,7 @@ ColumnLayout {
     property bool howToPlayOpen: false
 
     signal logWanted()
-    signal howToPlayWanted()
+    signal howToPlayWanted(int reason)
 
     spacing: compact ? 8 : 12
 
@@ -112,7 +112,7 @@ ColumnLayout {
         Layout.fillWidth: true
         drill: panel.drill
         open: panel.howToPlayOpen
-        onClicked: panel.howToPlayWanted()
+        onClicked: panel.howToPlayWanted(focusReason)
     }
     VolumeLine {
         Layout.fillWidth: true

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One line if something is wrong: sound, disk, or a read-only folder.
+// What is wrong: sound, disk, or a read-only folder. One line, or two where one is too short.
 import QtQuick
 
 Rectangle {
@@ -7,7 +7,7 @@ Rectangle {
 
     property string text: ""
 
-    implicitHeight: text === "" ? 0 : Math.round(Theme.body * 2.25)
+    implicitHeight: text === "" ? 0 : Math.round(words.contentHeight + Theme.body)
     visible: text !== ""
     color: Theme.missWash
     Accessible.role: Accessible.AlertMessage
@@ -22,7 +22,8 @@ Rectangle {
         anchors.rightMargin: Theme.margin
         anchors.verticalCenter: parent.verticalCenter
         elide: Text.ElideRight
-        maximumLineCount: 1
+        maximumLineCount: 2
+        wrapMode: Text.Wrap
         text: "! " + line.text
         color: Theme.miss
         Accessible.ignored: true

@@ -8,17 +8,6 @@
 
 namespace piolo::models {
 
-namespace {
-
-/// The last day of the curve: today, or the last day of practice if it would show nothing.
-Date endOf(const PassageRecord& record, Date today, int days) {
-    if (record.entries.empty()) return today;
-    const Date last = record.entries.back().at.date();
-    return today.daysSince1970() - last.daysSince1970() < days ? today : last;
-}
-
-} // namespace
-
 TempoCurveItem::TempoCurveItem(QQuickItem* parent) : QQuickPaintedItem(parent) {
     setAntialiasing(true);
     connect(this, &TempoCurveItem::looksChanged, this, &TempoCurveItem::redraw);
@@ -48,7 +37,8 @@ void TempoCurveItem::paint(QPainter* painter) {
     style.targetWord = qtTrId("curve.target");
     style.emptyWords = qtTrId("curve.empty");
     style.locale = QLocale();
-    plots::drawTempoCurve(*painter, size(), *record, {endOf(*record, source_->date(), days_), days_}, style);
+    plots::drawTempoCurve(*painter, size(), *record, plots::viewWithSteps(*record, source_->date(), days_),
+                          style);
 }
 
 } // namespace piolo::models

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/curve/curve_steps.h"
 
+#include <algorithm>
+
 namespace piolo::plots {
 
 namespace {
@@ -28,6 +30,13 @@ void countDay(std::vector<CurveDay>& days, Date date, std::size_t step) {
 }
 
 } // namespace
+
+CurveView viewWithSteps(const PassageRecord& record, Date today, int days) {
+    const auto& entries = record.entries.all();
+    const auto last = std::find_if(entries.rbegin(), entries.rend(), isStep);
+    const bool old = last != entries.rend() && !inView(last->at.date(), {today, days});
+    return {old ? last->at.date() : today, days};
+}
 
 CurveSteps stepsOf(const PassageRecord& record, const CurveView& view) {
     CurveSteps made;

@@ -53,6 +53,20 @@ TEST_CASE("the view holds its days, today included, and nothing later") {
     CHECK(stepsOf(record, always).days.size() == 4);
 }
 
+TEST_CASE("a passage not played of late shows its last days, also when a run today did not count") {
+    PassageRecord record = freshRecord();
+    play(record, 4, "ccc");
+    const Date later{2026, 5, 30};
+    CHECK(stepsOf(record, viewWithSteps(record, later, 14)).steps.size() == 3);
+    play(record, 29, "v"); // not drawn
+    const Date today{2026, 4, 29};
+    CHECK(stepsOf(record, {today, 14}).steps.empty());
+    CHECK(stepsOf(record, viewWithSteps(record, today, 14)).steps.size() == 3);
+    play(record, 29, "c");
+    CHECK(stepsOf(record, viewWithSteps(record, today, 14)).steps.size() == 1);
+    CHECK(viewWithSteps(freshRecord(), today, 14).today == today);
+}
+
 TEST_CASE("a manual tempo change shows in the run after it, and at the end of the line") {
     PassageRecord record = freshRecord();
     play(record, 18, "c");

@@ -37,7 +37,7 @@ struct AtTheDrill : ScreenFixture {
 } // namespace
 
 TEST_CASE_FIXTURE(AtTheDrill, "after a click on any button of the stopped drill, Space starts") {
-    for (const auto* button : {"slower", "faster", "howToPlayClose"}) {
+    for (const auto* button : {"slower", "faster", "drillTempo", "howToPlay", "howToPlayClose"}) {
         if (find(button) == nullptr) click("howToPlay");
         INFO(button);
         click(button);
