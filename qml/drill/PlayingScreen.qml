@@ -14,7 +14,7 @@ Item {
     /// The smallest size of anything shown.
     readonly property real least: Math.min(height / 25, width / 18)
     readonly property real margin: Math.min(height, width) / 16
-    /// The window is higher than wide: there is no room for the ladder.
+    /// A portrait window has no room for the ladder.
     readonly property bool tall: width < height
     /// The corners at the right are buttons; everywhere else a press marks.
     readonly property real corner: Math.max(64, height / 10)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the log says about all days: the weeks, the worst passages, curves, minutes and breaks. It leaves room for
-// the list of days at the lower left, or stands above it.
+// What the log says about all days: the weeks, the worst passages, curves, minutes and breaks. The list of days
+// has its place at the lower left, or below all of it.
 import QtQuick
 import Piolo
 

@@ -13,7 +13,7 @@ ListView {
 
     readonly property Item focused: Window.activeFocusItem
 
-    /// It was scrolled; until then it stays at its top, whatever stands above the days.
+    /// The player has scrolled; until then the list stays at its top, however high its header grows.
     property bool moved: false
 
     function stayAtTop() {

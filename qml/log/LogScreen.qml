@@ -10,7 +10,7 @@ FocusScope {
 
     property LogModel log: PracticeRoom.log
     property KeyBindings keys: PracticeRoom.keys
-    /// There is too little room for both: the figures stand above the days and scroll with them.
+    /// A small window: the figures are above the days and scroll with them.
     readonly property bool above: width < 940 || height < 640
     readonly property rect place: above
         ? Qt.rect(Theme.margin, 0, width - Theme.margin - 4, height) : head.room

@@ -160,16 +160,20 @@ FocusScope {
                     }
                 }
             }
-            Column {
+            // The window shows the form first.
+            Loader {
                 width: columns.single ? columns.width : Math.floor((columns.width - columns.spacing) * 0.44)
-                spacing: Theme.gap
+                active: PracticeRoom.shown
+                sourceComponent: Column {
+                    spacing: Theme.gap
 
-                Cautions {
-                    width: parent.width
-                }
-                PedalCard {
-                    width: parent.width
-                    keys: screen.keys
+                    Cautions {
+                        width: parent.width
+                    }
+                    PedalCard {
+                        width: parent.width
+                        keys: screen.keys
+                    }
                 }
             }
         }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "accessible_walk.h"
 
-#include <QAccessible>
 #include <QQuickItem>
 
 namespace piolo::test {
@@ -10,21 +9,13 @@ namespace {
 
 bool needsName(QAccessible::Role role) {
     switch (role) {
-    case QAccessible::Button:
-    case QAccessible::CheckBox:
-    case QAccessible::RadioButton:
-    case QAccessible::EditableText:
-    case QAccessible::ComboBox:
-    case QAccessible::SpinBox:
-    case QAccessible::Slider:
-    case QAccessible::PageTab:
     case QAccessible::ListItem:
     case QAccessible::List:
     case QAccessible::Dialog:
     case QAccessible::Graphic:
         return true;
     default:
-        return false;
+        return isControl(role);
     }
 }
 
@@ -53,6 +44,22 @@ void walkItems(QQuickItem* item, AccessibleWalk& walk) {
 }
 
 } // namespace
+
+bool isControl(QAccessible::Role role) {
+    switch (role) {
+    case QAccessible::Button:
+    case QAccessible::CheckBox:
+    case QAccessible::RadioButton:
+    case QAccessible::EditableText:
+    case QAccessible::ComboBox:
+    case QAccessible::SpinBox:
+    case QAccessible::Slider:
+    case QAccessible::PageTab:
+        return true;
+    default:
+        return false;
+    }
+}
 
 AccessibleWalk walkAccessibly(QQuickWindow& window) {
     AccessibleWalk walk;

@@ -2,10 +2,14 @@
 // Finds what a screen reader would find without a name.
 #pragma once
 
+#include <QAccessible>
 #include <QQuickWindow>
 #include <QStringList>
 
 namespace piolo::test {
+
+/// What can be pressed, chosen or typed into.
+[[nodiscard]] bool isControl(QAccessible::Role role);
 
 /// How many controls were visited, and which of them have no name.
 struct AccessibleWalk {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How much there is to choose from on each screen, and how many stops the Tab key makes there.
+#include "accessible_walk.h"
 #include "models/room/screen.h"
 #include "screen_fixture.h"
 
@@ -9,25 +10,10 @@
 #include <QSet>
 #include <QTest>
 
+using piolo::test::isControl;
 using piolo::test::ScreenFixture;
 
 namespace {
-
-bool isControl(QAccessible::Role role) {
-    switch (role) {
-    case QAccessible::Button:
-    case QAccessible::CheckBox:
-    case QAccessible::RadioButton:
-    case QAccessible::EditableText:
-    case QAccessible::ComboBox:
-    case QAccessible::SpinBox:
-    case QAccessible::Slider:
-    case QAccessible::PageTab:
-        return true;
-    default:
-        return false;
-    }
-}
 
 /// Each control once, however many faces it has.
 void gather(QAccessibleInterface* face, QSet<QObject*>& found) {

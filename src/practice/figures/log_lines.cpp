@@ -61,7 +61,7 @@ bool isOpening(const LogLine& line) {
            line.entries.front()->kind == Entry::Kind::tempo;
 }
 
-/// The tempo that `line` sets was set anew before anything was played.
+/// The tempo that `line` sets was set again before anything was played.
 bool isReplaced(const LogLine& line, const LogLine& next) {
     const auto sets = [](const LogLine& its) {
         return !its.through && its.entries.front()->kind == Entry::Kind::tempo;
