@@ -160,20 +160,16 @@ FocusScope {
                     }
                 }
             }
-            // The window shows the form first.
-            Loader {
+            Column {
                 width: columns.single ? columns.width : Math.floor((columns.width - columns.spacing) * 0.44)
-                active: PracticeRoom.shown
-                sourceComponent: Column {
-                    spacing: Theme.gap
+                spacing: Theme.gap
 
-                    Cautions {
-                        width: parent.width
-                    }
-                    PedalCard {
-                        width: parent.width
-                        keys: screen.keys
-                    }
+                Cautions {
+                    width: parent.width
+                }
+                PedalCard {
+                    width: parent.width
+                    keys: screen.keys
                 }
             }
         }
