@@ -56,6 +56,7 @@ Item {
         width: parent.width
         height: implicitHeight
         text: PracticeRoom.notice
+        lines: body.running ? 1 : 2
     }
     Item {
         id: screens

@@ -70,7 +70,7 @@ Item {
             width: screen.withMusic ? parent.width * 0.3 : parent.width
             height: screen.withMusic ? screen.head : parent.height * 0.46
             text: screen.drill.text.tempo
-            font.pixelSize: Math.max(1, height * (screen.withMusic ? 0.98 : 1.08))
+            font.pixelSize: Math.max(1, height * (screen.withMusic ? 0.98 : screen.tall ? 1 : 1.08))
             font.weight: Font.Bold
             fontSizeMode: Text.HorizontalFit
             minimumPixelSize: Math.max(1, screen.least)

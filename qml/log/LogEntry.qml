@@ -29,8 +29,9 @@ Column {
 
     /// The button that undoes the change, or any.
     function takeFocus() {
-        const button = [cleanButton, missedButton, writeButton].find(button => button.visible);
-        button?.forceActiveFocus(Qt.OtherFocusReason);
+        const button = cleanButton.visible ? cleanButton : missedButton.visible ? missedButton : writeButton;
+        if (button.visible)
+            button.forceActiveFocus(Qt.OtherFocusReason);
     }
 
     Component.onCompleted: if (again) takeFocus()

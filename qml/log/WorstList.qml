@@ -12,7 +12,7 @@ Column {
     required property LogModel log
 
     readonly property var passages: log.figures.worst
-    readonly property int columns: width >= 820 ? Math.max(2, passages.length) : width >= 520 ? 2 : 1
+    readonly property int columns: width >= 820 ? Math.max(2, passages.length) : width >= 640 ? 2 : 1
 
     visible: passages.length > 0
     spacing: 6

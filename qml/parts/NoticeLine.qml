@@ -6,6 +6,8 @@ Rectangle {
     id: line
 
     property string text: ""
+    /// The most lines: 1 or 2.
+    property int lines: 2
 
     implicitHeight: text === "" ? 0 : Math.round(words.contentHeight + Theme.body)
     visible: text !== ""
@@ -22,7 +24,7 @@ Rectangle {
         anchors.rightMargin: Theme.margin
         anchors.verticalCenter: parent.verticalCenter
         elide: Text.ElideRight
-        maximumLineCount: 2
+        maximumLineCount: line.lines
         wrapMode: Text.Wrap
         text: "! " + line.text
         color: Theme.miss

@@ -13,11 +13,12 @@ Card {
 
     readonly property var keys: board.keys
     readonly property bool upright: width < 700
-    readonly property var weeks: upright ? board.weeks.slice(-6) : board.weeks
+    readonly property var weeks: board.weeks
+    readonly property int shown: upright ? Math.min(6, weeks.length) : weeks.length
     readonly property real inner: width - 2 * Theme.gap
     readonly property real side: upright ? 56 : Math.max(90, inner * 0.1)
-    readonly property int across: upright ? weeks.length : keys.length
-    readonly property int down: upright ? keys.length : weeks.length
+    readonly property int across: upright ? shown : keys.length
+    readonly property int down: upright ? keys.length : shown
     readonly property real column: (inner - side) / Math.max(1, across)
     readonly property real line: Math.min(46, (height - title.height - 3 * Theme.gap - note.height) / (down + 1))
 
@@ -66,13 +67,13 @@ Card {
             }
         }
         Repeater {
-            model: card.weeks
+            model: card.shown
 
             Item {
                 id: week
 
                 required property int index
-                required property var modelData
+                readonly property var values: card.weeks[card.weeks.length - card.shown + index]
 
                 x: card.upright ? card.side + index * card.column : 0
                 y: card.upright ? 0 : (index + 1) * card.line
@@ -82,13 +83,13 @@ Card {
                     height: card.line
                     horizontalAlignment: card.upright ? Text.AlignHCenter : Text.AlignLeft
                     verticalAlignment: Text.AlignVCenter
-                    text: week.modelData.label
+                    text: week.values.label
                     color: Theme.faint
                     fontSizeMode: Text.HorizontalFit
                     minimumPixelSize: 11
                 }
                 Repeater {
-                    model: week.modelData.runs
+                    model: week.values.runs
 
                     Rectangle {
                         id: spot
@@ -105,7 +106,7 @@ Card {
                         border.color: Theme.edge
                         border.width: modelData > 0 ? 0 : 1
                         Accessible.role: Accessible.Cell
-                        Accessible.name: qsTrId("scales.weeks.cell").arg(card.keys[index].name).arg(week.modelData.label).arg(Formatter.runs(modelData))
+                        Accessible.name: qsTrId("scales.weeks.cell").arg(card.keys[index].name).arg(week.values.label).arg(Formatter.runs(modelData))
 
                         InkText {
                             anchors.centerIn: parent

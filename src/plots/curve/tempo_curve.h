@@ -33,7 +33,8 @@ struct CurveView {
     Date today;
     int days = 14;
 };
-/// The last `days` days (at least 1) up to today; if nothing of them is drawn, those up to the last day that is.
+/// The last `days` days (at least 1) up to today; if nothing of them is drawn, those up to the last day that
+/// is.
 [[nodiscard]] CurveView viewWithSteps(const PassageRecord& record, Date today, int days);
 
 /// Draws the curve into 0,0 … size (device-independent pixels): run by run, grouped by day, thinned to pixel

@@ -255,8 +255,9 @@ TEST_CASE_FIXTURE(ScreenFixture,
     }
 }
 
-TEST_CASE_FIXTURE(ScreenFixture, "the tempo of the stopped drill is tapped where it is typed, and its keys are "
-                                 "the drill's again after that") {
+TEST_CASE_FIXTURE(ScreenFixture,
+                  "the tempo of the stopped drill is tapped where it is typed, and its keys are "
+                  "the drill's again after that") {
     open("drill");
     DrillModel& drill = *room().drill();
     CHECK(find("drillTap") == nullptr);

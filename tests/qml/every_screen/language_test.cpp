@@ -49,6 +49,7 @@ void walkTheDrill(ScreenFixture& fixture) {
     checkWhole(fixture, "how to play it");
     fixture.tap(Qt::Key_Space);
     fixture.play(6);
+    CHECK(fixture.room().drill()->state() == models::DrillModel::State::Playing);
     checkWhole(fixture, "playing");
     const auto paused = [&] { return fixture.room().drill()->state() == models::DrillModel::State::Paused; };
     for (int miss = 0; miss < 6 && !paused(); ++miss) {

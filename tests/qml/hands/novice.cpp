@@ -96,9 +96,9 @@ void Novice::openTheScore(const QString& button) {
     REQUIRE(QFile::copy(QStringLiteral(PIOLO_SAMPLES "/ferrywake.musicxml"), score));
     models::FileDialogs::create(nullptr, nullptr)->remember(QUrl::fromLocalFile(score));
     press(button);
-    QTest::qWait(50);
     const QString first = QStringLiteral("fileDialogDelegate0"); // of the dialog that Qt draws
-    REQUIRE(find(first) != nullptr);
+    REQUIRE(QTest::qWaitFor([&] { return find(first) != nullptr; }));
+    QTest::qWait(50); // laid out
     if (hand_ == Hand::keys) {
         ++presses_;
         QTest::keyClick(&window(), Qt::Key_Return);
