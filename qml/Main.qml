@@ -2,6 +2,7 @@
 // Qt 6.4's linter does not see ids outside a component.
 // qmllint disable unqualified
 import QtQuick
+import QtQuick.Templates as T
 import Piolo
 
 Window {
@@ -29,6 +30,29 @@ Window {
         value: window.width < 1200
     }
 
+    property bool closingConfirmed: false
+
+    onClosing: close => {
+        if (closingConfirmed || PracticeRoom.saveAll())
+            return;
+        close.accepted = false;
+        PracticeRoom.drill.stop();
+        question.active = true;
+        (question.item as ClosingQuestion).open();
+    }
+
+    Loader {
+        id: question
+        active: false
+        sourceComponent: ClosingQuestion {
+            parent: T.Overlay.overlay
+            unsaved: PracticeRoom.unsaved
+            onConfirmed: {
+                window.closingConfirmed = true;
+                window.close();
+            }
+        }
+    }
     Loader {
         id: body
         // Set before the window is shown, unlike the size of its content.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The content of the window: the navigation, a notice line, and the screen. Sizes are bound, not anchored, so
-// that new items are laid out only once: anchors take effect only when everything inside exists.
+// that new items are laid out only once: anchors take effect only when everything inside exists. They are bound to ids
+// rather than to the parent, which changes once more while the window is destroyed.
 // Qt 6.4's linter does not see ids outside a delegate.
 // qmllint disable unqualified type
 import QtQuick
@@ -32,7 +33,7 @@ Item {
 
     NavBar {
         id: navigation
-        width: parent.width
+        width: body.width
         height: body.running ? 0 : implicitHeight
         visible: !body.running
         screens: Screens.tabs
@@ -53,7 +54,7 @@ Item {
         id: notice
         objectName: "notice"
         y: navigation.height
-        width: parent.width
+        width: body.width
         height: implicitHeight
         text: PracticeRoom.notice
         lines: body.running ? 1 : 2
@@ -61,10 +62,10 @@ Item {
     Item {
         id: screens
         objectName: "screens"
-        x: (parent.width - width) / 2
+        x: (body.width - width) / 2
         y: notice.y + notice.height
-        width: body.running ? parent.width : Math.min(parent.width, body.widest)
-        height: parent.height - y - body.keyboard
+        width: body.running ? body.width : Math.min(body.width, body.widest)
+        height: body.height - y - body.keyboard
 
         Repeater {
             model: Screens.all
@@ -78,8 +79,8 @@ Item {
                 onHereChanged: opened = opened || here
                 Component.onCompleted: opened = here
 
-                width: parent.width
-                height: parent.height
+                width: screens.width
+                height: screens.height
                 active: here || opened && modelData.kept
                 visible: here
                 focus: here

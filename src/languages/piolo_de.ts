@@ -321,6 +321,25 @@
         <source>without bars</source>
         <translation>ohne Takte</translation>
     </message>
+    <message id="closing.cancel">
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message id="closing.confirm">
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message id="closing.title">
+        <source>Not everything is saved yet</source>
+        <translation>Noch ist nicht alles gespeichert</translation>
+    </message>
+    <message id="closing.unsaved" numerus="yes">
+        <source>%n marks are not in the practice folder yet. If you close the window now, they are kept on this machine and saved at the next start.</source>
+        <translation>
+            <numerusform>%n Markierung ist noch nicht im Übeordner. Wenn du das Fenster jetzt schließt, bleibt sie auf diesem Gerät und wird beim nächsten Start gespeichert.</numerusform>
+            <numerusform>%n Markierungen sind noch nicht im Übeordner. Wenn du das Fenster jetzt schließt, bleiben sie auf diesem Gerät und werden beim nächsten Start gespeichert.</numerusform>
+        </translation>
+    </message>
     <message id="curve.all">
         <source>All</source>
         <translation>Alles</translation>
@@ -1255,6 +1274,18 @@
     <message id="fault.E323">
         <source>not everything could be saved in time; check the disk and import the file again, since what is already saved counts only once</source>
         <translation>nicht alles ließ sich rechtzeitig speichern; prüfe die Platte und importiere die Datei noch einmal, denn schon Gespeichertes zählt nur einmal</translation>
+    </message>
+    <message id="fault.E324">
+        <source>the practice folder is no longer where it was; put it back there, and what is not saved yet is saved</source>
+        <translation>der Übeordner ist nicht mehr dort, wo er war; leg ihn dorthin zurück, dann wird gespeichert, was noch fehlt</translation>
+    </message>
+    <message id="fault.E325">
+        <source>this is a link, a pipe or a device; move it away, and what is not saved yet is saved in a file of that name</source>
+        <translation>das ist ein Link, eine Pipe oder ein Gerät; verschieb es, dann wird, was noch fehlt, in einer Datei dieses Namens gespeichert</translation>
+    </message>
+    <message id="fault.E326">
+        <source>the disk does not confirm that it keeps what was written; check the disk, and leave this window open until all is saved</source>
+        <translation>der Datenträger bestätigt nicht, dass er das Geschriebene behält; prüf ihn und lass dieses Fenster offen, bis alles gespeichert ist</translation>
     </message>
     <message id="fault.E401">
         <source>no sound: the click goes on silently; connect a device or choose one in the settings, and you will hear it again from the next bar</source>

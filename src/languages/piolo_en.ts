@@ -322,6 +322,25 @@
         <source></source>
         <translation>without bars</translation>
     </message>
+    <message id="closing.cancel">
+        <source></source>
+        <translation>Cancel</translation>
+    </message>
+    <message id="closing.confirm">
+        <source></source>
+        <translation>Close</translation>
+    </message>
+    <message id="closing.title">
+        <source></source>
+        <translation>Not everything is saved yet</translation>
+    </message>
+    <message id="closing.unsaved" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%n mark is not in the practice folder yet. If you close the window now, it is kept on this machine and saved at the next start.</numerusform>
+            <numerusform>%n marks are not in the practice folder yet. If you close the window now, they are kept on this machine and saved at the next start.</numerusform>
+        </translation>
+    </message>
     <message id="curve.all">
         <source></source>
         <translation>All</translation>

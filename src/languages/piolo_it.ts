@@ -321,6 +321,25 @@
         <source>without bars</source>
         <translation>senza battute</translation>
     </message>
+    <message id="closing.cancel">
+        <source>Cancel</source>
+        <translation>Annulla</translation>
+    </message>
+    <message id="closing.confirm">
+        <source>Close</source>
+        <translation>Chiudi</translation>
+    </message>
+    <message id="closing.title">
+        <source>Not everything is saved yet</source>
+        <translation>Non è ancora tutto salvato</translation>
+    </message>
+    <message id="closing.unsaved" numerus="yes">
+        <source>%n marks are not in the practice folder yet. If you close the window now, they are kept on this machine and saved at the next start.</source>
+        <translation>
+            <numerusform>%n segno non è ancora nella cartella di studio. Se chiudi ora la finestra, resta su questo computer e viene salvato al prossimo avvio.</numerusform>
+            <numerusform>%n segni non sono ancora nella cartella di studio. Se chiudi ora la finestra, restano su questo computer e vengono salvati al prossimo avvio.</numerusform>
+        </translation>
+    </message>
     <message id="curve.all">
         <source>All</source>
         <translation>Tutto</translation>
@@ -1255,6 +1274,18 @@
     <message id="fault.E323">
         <source>not everything could be saved in time; check the disk and import the file again, since what is already saved counts only once</source>
         <translation>non si è potuto salvare tutto in tempo; controlla il disco e importa di nuovo il file, perché ciò che è già salvato conta una volta sola</translation>
+    </message>
+    <message id="fault.E324">
+        <source>the practice folder is no longer where it was; put it back there, and what is not saved yet is saved</source>
+        <translation>la cartella di studio non è più dov’era; rimettila lì e quello che manca viene salvato</translation>
+    </message>
+    <message id="fault.E325">
+        <source>this is a link, a pipe or a device; move it away, and what is not saved yet is saved in a file of that name</source>
+        <translation>questo è un collegamento, una pipe o un dispositivo; spostalo e quello che manca viene salvato in un file con quel nome</translation>
+    </message>
+    <message id="fault.E326">
+        <source>the disk does not confirm that it keeps what was written; check the disk, and leave this window open until all is saved</source>
+        <translation>il disco non conferma di conservare quello che è stato scritto; controllalo e lascia aperta questa finestra finché tutto è salvato</translation>
     </message>
     <message id="fault.E401">
         <source>no sound: the click goes on silently; connect a device or choose one in the settings, and you will hear it again from the next bar</source>

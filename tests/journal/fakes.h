@@ -57,6 +57,7 @@ public:
     std::function<Fate(Call, int)> fate = [](Call, int) { return Fate::good; };
     int error = EIO;
 
+    int stayIn(const std::string&) override { return 0; }
     std::unique_ptr<journal::AppendFile> open(const std::string& path) override;
     [[nodiscard]] std::string durable(const std::string& path);
     [[nodiscard]] bool isDurable(const std::string& text);

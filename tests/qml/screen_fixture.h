@@ -63,6 +63,8 @@ public:
     [[nodiscard]] models::PracticeRoom& room() { return *room_; }
     [[nodiscard]] VirtualSound& sound() { return sound_; }
     [[nodiscard]] Id passage() const { return passage_; }
+    /// The path of the practice folder.
+    [[nodiscard]] QString folder() const { return scratch_.filePath(QStringLiteral("folder")); }
 
 private:
     [[nodiscard]] QQuickItem& there(const QString& name) const;

@@ -107,6 +107,9 @@ enum class FaultNumber {
     folderOpenElsewhere = 321,
     nothingToExport = 322,
     notSavedInTime = 323,
+    folderGone = 324,
+    notARegularFile = 325,
+    notConfirmed = 326,
     // Sound.
     noSoundDevice = 401, // 402 is retired
     soundNeedsRestart = 403,

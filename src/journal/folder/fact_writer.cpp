@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/folder/fact_writer.h"
 
-#include "files/file_fault.h"
+#include "journal/folder/write_trouble.h"
 #include "journal/lines/fact_line.h"
 
 #include <algorithm>
 #include <cerrno>
 #include <chrono>
-#include <condition_variable>
 #include <mutex>
+#include <optional>
 #include <span>
 #include <utility>
 
@@ -17,48 +17,33 @@ namespace piolo::journal {
 namespace {
 using SteadyTime = std::chrono::steady_clock::time_point;
 
+/// After so many syncs in a row that failed, later lines do not wait any longer.
+constexpr int mostSyncs = 4;
+
 SteadyTime in(int millis) { return std::chrono::steady_clock::now() + std::chrono::milliseconds(millis); }
 } // namespace
 
 class FactWriter::Body {
 public:
-    Body(FolderLock lock, std::vector<std::string> unclosed, JournalHearer hearer, const JournalPorts& ports)
-        : lock_(std::move(lock)), unclosed_(std::move(unclosed)), hearer_(std::move(hearer)),
-          opener_(ports.opener), pauses_(ports.pauses) {}
+    Body(FolderLock lock, const std::vector<std::string>& unclosed, JournalHearer hearer,
+         const JournalPorts& ports)
+        : lock_(std::move(lock)), hearer_(std::move(hearer)), opener_(ports.opener), pauses_(ports.pauses) {
+        for (const auto& path : unclosed) lines_.add({{}, path, "\n"});
+    }
 
     /// Writer thread.
     void run() {
         writeAll();
         file_.reset();
-        const std::lock_guard lock(mutex_);
-        finished_ = true;
-        changed_.notify_all();
+        lines_.finish();
     }
 
-    void add(WaitingLine line) {
-        const std::lock_guard lock(mutex_);
-        waiting_.push_back(std::move(line));
-        ++unsaved_;
-        work_.notify_one();
-    }
-
-    std::size_t unsaved() const {
-        const std::lock_guard lock(mutex_);
-        return unsaved_;
-    }
-
-    bool flush(int millis) {
-        std::unique_lock lock(mutex_);
-        return changed_.wait_until(lock, in(millis), [this] { return unsaved_ == 0 && unclosed_.empty(); });
-    }
+    [[nodiscard]] LineQueue& lines() { return lines_; }
 
     /// True if the thread ended in time.
     bool end() {
-        std::unique_lock lock(mutex_);
-        ending_ = true;
-        deadline_ = in(pauses_.farewell);
-        work_.notify_one();
-        return changed_.wait_until(lock, deadline_, [this] { return finished_; });
+        lines_.end(in(pauses_.farewell));
+        return lines_.waitUntilFinished();
     }
 
     void hush() {
@@ -67,34 +52,32 @@ public:
     }
 
 private:
+    enum class Outcome : std::uint8_t { saved, unconfirmed, timeIsUp };
+
     void writeAll() {
-        if (!closeTornLines()) return;
-        for (auto batch = nextBatch(); !batch.empty(); batch = nextBatch())
-            for (std::span<const WaitingLine> rest = batch; !rest.empty();) {
+        for (auto batch = nextBatch(); batch; batch = nextBatch()) {
+            for (std::span<const WaitingLine> rest = *batch; !rest.empty();) {
                 const auto year = sameFile(rest);
-                if (!writeUntilSaved(year.front().path, joined(year))) return;
-                tellSaved(year);
+                if (!writeYear(year)) return;
                 rest = rest.subspan(year.size());
             }
-    }
-
-    bool closeTornLines() {
-        const auto files = unclosed_; // only this thread changes it
-        for (const auto& path : files) {
-            if (!writeUntilSaved(path, "\n")) return false;
-            const std::lock_guard lock(mutex_);
-            unclosed_.erase(unclosed_.begin());
-            changed_.notify_all();
+            confirm();
         }
-        return true;
     }
 
-    /// All waiting lines; empty if the journal is being closed and nothing is left.
-    std::vector<WaitingLine> nextBatch() {
-        std::unique_lock lock(mutex_);
-        work_.wait(lock, [this] { return ending_ || !waiting_.empty(); });
-        return std::exchange(waiting_, {});
+    /// The lines that were not written yet; none if only a sync is to be tried again. Nothing if the journal
+    /// is being closed and all is saved or the time is up.
+    std::optional<std::vector<WaitingLine>> nextBatch() {
+        if (unconfirmed_ == 0) {
+            if (!lines_.waitForMore(0)) return std::nullopt;
+        } else {
+            lines_.waitForMore(unconfirmed_, syncAgain_);
+            if (lines_.size() == unconfirmed_ && isTimeUp()) return std::nullopt;
+        }
+        return lines_.from(unconfirmed_);
     }
+
+    [[nodiscard]] bool isTimeUp() const { return lines_.isOver(std::chrono::steady_clock::now()); }
 
     /// The leading lines that go to the same file.
     static std::span<const WaitingLine> sameFile(std::span<const WaitingLine> lines) {
@@ -111,38 +94,76 @@ private:
     }
 
     /// False if the journal is being closed and its time is up.
-    bool writeUntilSaved(const std::string& path, const std::string& text) {
+    bool writeYear(std::span<const WaitingLine> year) {
+        const Outcome outcome = write(year.front().path, joined(year));
+        if (outcome == Outcome::timeIsUp) return false;
+        if (outcome == Outcome::saved && unconfirmed_ == 0)
+            tellSaved(year);
+        else
+            leaveUnconfirmed(year.size());
+        return true;
+    }
+
+    /// Tries again until it is on disk. If it is written but not synced, gives up on the sync after a while,
+    /// or at once while earlier lines are not confirmed either.
+    Outcome write(const std::string& path, const std::string& text) {
         bool again = false;
+        int syncs = 0;
         for (int pause = pauses_.firstRetry;; pause = std::min(2 * pause, pauses_.longestRetry)) {
-            const int error = attempt(path, again ? "\n" + text : text);
-            if (error == 0) return true;
+            const Attempt made = attempt(path, again ? "\n" + text : text);
+            if (made.error == 0) return Outcome::saved;
+            if (made.written && (unconfirmed_ > 0 || ++syncs == mostSyncs)) return Outcome::unconfirmed;
             file_.reset();
-            if (!again) report(files::writeFault(path, error));
+            if (!again) report(writeTrouble(path, made.error));
             again = true;
-            if (!waitFor(pause)) return false;
+            if (isTimeUp()) return Outcome::timeIsUp;
+            lines_.pause(in(pause));
         }
     }
 
-    int attempt(const std::string& path, const std::string& text) {
+    struct Attempt {
+        int error = 0; ///< as from an AppendFile
+        bool written = false;
+    };
+    Attempt attempt(const std::string& path, const std::string& text) {
         if (!file_ || path != openPath_) {
             file_ = opener_->open(path);
             openPath_ = path;
         }
-        if (!file_) return errno;
+        if (!file_) return {errno};
         const long taken = file_->write(text);
-        if (taken < 0) return errno;
+        if (taken < 0) return {errno};
         // A short write to a regular file means that the disk or a quota is full.
-        if (static_cast<std::size_t>(taken) < text.size()) return ENOSPC;
-        return file_->sync() == 0 ? 0 : errno;
+        if (static_cast<std::size_t>(taken) < text.size()) return {ENOSPC};
+        return {file_->sync() == 0 ? 0 : errno, true};
     }
 
-    bool waitFor(int pause) {
-        std::unique_lock lock(mutex_);
-        if (ending_ && std::chrono::steady_clock::now() >= deadline_) return false;
-        const bool wasEnding = ending_;
-        const auto until = ending_ ? std::min(in(pause), deadline_) : in(pause);
-        work_.wait_until(lock, until, [this, wasEnding] { return ending_ != wasEnding; });
-        return true;
+    void leaveUnconfirmed(std::size_t count) {
+        if (unconfirmed_ == 0) {
+            report({FaultNumber::notConfirmed, {openPath_, 0}, {}});
+            syncPause_ = pauses_.firstRetry;
+            syncAgain_ = in(syncPause_);
+        }
+        unconfirmed_ += count;
+    }
+
+    /// After a sync that failed, the system may have dropped what was written before it. So once a sync
+    /// works, all that is not confirmed is written again; until then nothing is, so that the file does not
+    /// grow.
+    void confirm() {
+        if (unconfirmed_ == 0 || std::chrono::steady_clock::now() < syncAgain_) return;
+        syncPause_ = std::min(2 * syncPause_, pauses_.longestRetry);
+        syncAgain_ = in(syncPause_);
+        if (!file_) file_ = opener_->open(openPath_);
+        if (!file_ || file_->sync() != 0) return;
+        const auto lines = lines_.from(0, unconfirmed_);
+        for (std::span<const WaitingLine> rest = lines; !rest.empty();) {
+            const auto year = sameFile(rest);
+            if (attempt(year.front().path, "\n" + joined(year)).error != 0) return;
+            rest = rest.subspan(year.size());
+        }
+        unconfirmed_ = 0;
+        tellSaved(lines);
     }
 
     void report(const Fault& fault) {
@@ -150,32 +171,25 @@ private:
         if (hearer_.trouble) hearer_.trouble(fault);
     }
 
+    /// These are the first lines of all.
     void tellSaved(std::span<const WaitingLine> lines) {
         for (const auto& line : lines) {
             if (line.text.size() > longestLine + 1) report({FaultNumber::lineTooLong, {line.path, 0}, {}});
             const std::lock_guard lock(hearing_);
-            if (hearer_.saved) hearer_.saved(line.id);
+            if (hearer_.saved && !line.id.isNone()) hearer_.saved(line.id);
         }
-        const std::lock_guard lock(mutex_);
-        unsaved_ -= lines.size();
-        changed_.notify_all();
+        lines_.remove(lines.size());
     }
 
-    // Guarded by mutex_.
-    mutable std::mutex mutex_;
-    std::condition_variable work_;    ///< for the thread
-    std::condition_variable changed_; ///< for callers that wait for a change
-    std::vector<WaitingLine> waiting_;
-    std::size_t unsaved_ = 0;
-    bool ending_ = false;
-    bool finished_ = false;
-    SteadyTime deadline_;
+    LineQueue lines_; ///< all that are not saved
 
     // Used only by the thread.
     FolderLock lock_;
-    std::vector<std::string> unclosed_; ///< written under mutex_, so that others may read it
     std::unique_ptr<AppendFile> file_;
     std::string openPath_;
+    std::size_t unconfirmed_ = 0; ///< so many of the first lines are written, but not synced
+    SteadyTime syncAgain_;        ///< when the sync is tried again
+    int syncPause_ = 0;           ///< milliseconds
 
     std::mutex hearing_;
     JournalHearer hearer_; ///< guarded by hearing_
@@ -184,22 +198,30 @@ private:
     Pauses pauses_;
 };
 
-FactWriter::FactWriter(FolderLock lock, std::vector<std::string> unclosed, JournalHearer hearer,
+FactWriter::FactWriter(FolderLock lock, const std::vector<std::string>& unclosed, JournalHearer hearer,
                        const JournalPorts& ports)
-    : body_(std::make_shared<Body>(std::move(lock), std::move(unclosed), std::move(hearer), ports)),
+    : body_(std::make_shared<Body>(std::move(lock), unclosed, std::move(hearer), ports)),
       thread_([body = body_] { body->run(); }) {}
 
 FactWriter::~FactWriter() {
+    if (!ended_) end();
+}
+
+void FactWriter::add(WaitingLine line) { body_->lines().add(std::move(line)); }
+std::size_t FactWriter::unsaved() const { return body_->lines().size(); }
+bool FactWriter::flush(int millis) { return body_->lines().waitUntilEmpty(in(millis)); }
+
+std::vector<WaitingLine> FactWriter::end() {
+    ended_ = true;
     if (body_->end()) {
         thread_.join();
     } else {
         body_->hush();
         thread_.detach();
     }
+    auto left = body_->lines().from(0);
+    std::erase_if(left, [](const WaitingLine& line) { return line.id.isNone(); });
+    return left;
 }
-
-void FactWriter::add(WaitingLine line) { body_->add(std::move(line)); }
-std::size_t FactWriter::unsaved() const { return body_->unsaved(); }
-bool FactWriter::flush(int millis) { return body_->flush(millis); }
 
 } // namespace piolo::journal

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/folder/journal.h"
 
+#include "files/file_fault.h"
 #include "journal/checkpoint/checkpoint.h"
 #include "journal/checkpoint/checkpoint_writer.h"
 #include "journal/folder/fact_writer.h"
+#include "journal/folder/kept_lines.h"
 #include "journal/folder/made_folder.h"
 #include "journal/folder/own_file.h"
 #include "journal/lines/fact_line.h"
@@ -34,9 +36,18 @@ struct Journal::Body {
     std::unique_ptr<FactWriter> writer; ///< null if read-only
     std::size_t readByLine = 0;         ///< the number of facts that were not in a checkpoint
     std::optional<CheckpointWriter> checkpointing;
+    ino_t home = 0; ///< the inode of the journal folder
 
     Body(JournalLocation where, JournalPorts with) : location(std::move(where)), ports(std::move(with)) {}
 
+    /// Creates the journal folder if it is missing; from then on nothing is written anywhere else.
+    Done makeHome() {
+        const std::string folder = journalFolder(location.folder);
+        if (auto made = makeFolder(folder); !made) return made;
+        if (const int error = ports.opener->stayIn(folder)) return files::writeFault(folder, error);
+        home = inodeOf(folder);
+        return done();
+    }
     Done read() {
         const std::int64_t now = ports.clock->now().utcMillis;
         auto known = readWithCheckpoint(now);
@@ -59,7 +70,11 @@ struct Journal::Body {
 };
 
 Journal::Journal(std::unique_ptr<Body> body) : body_(std::move(body)) {}
-Journal::~Journal() = default;
+
+// A fault here can be reported to nobody any more.
+Journal::~Journal() {
+    if (body_->writer) static_cast<void>(KeptLines(body_->location).keep(body_->writer->end(), body_->home));
+}
 
 Result<std::unique_ptr<Journal>> Journal::open(JournalLocation location, JournalHearer hearer,
                                                JournalPorts ports) {
@@ -68,7 +83,11 @@ Result<std::unique_ptr<Journal>> Journal::open(JournalLocation location, Journal
     const bool writes = lock.value().has_value();
     auto body = std::make_unique<Body>(std::move(location), std::move(ports));
     if (writes) {
-        if (auto made = makeFolder(journalFolder(body->location.folder)); !made) return made.fault();
+        if (auto made = body->makeHome(); !made) return made.fault();
+        // Facts of an earlier start come before any new ones; if it fails, they stay where they are.
+        if (auto restored = KeptLines(body->location).restore(*body->ports.opener);
+            !restored && hearer.trouble)
+            hearer.trouble(restored.fault());
     }
     // Read only after taking the lock, so that the last lines of a previous writer are included.
     if (auto read = body->read(); !read) return read.fault();

@@ -40,7 +40,8 @@ struct JournalHearer {
 };
 
 /// An open practice folder. record() may be called from any thread. Only open(), flush() and the destructor
-/// wait for the disk; the destructor gives up on unsaved facts after Pauses::farewell.
+/// wait for the disk; after Pauses::farewell, the destructor puts unsaved facts into the state directory, and
+/// the next open() of this folder writes them first.
 class Journal {
 public:
     /// Reads the folder, takes the lock (one writer per folder and device; if another process holds it, the

@@ -25,11 +25,16 @@ public:
     virtual Id id() = 0;
 };
 
+/// Beside the values of errno: something other than a file has the name.
+inline constexpr int noRegularFile = -1;
+/// Beside the values of errno: another folder has the name of the practice folder, or none.
+inline constexpr int folderMissing = -2;
+
 /// A file opened for appending. One thread at a time.
 class AppendFile {
 public:
     virtual ~AppendFile() = default;
-    /// The number of bytes written, or -1 with errno set.
+    /// The number of bytes written, or -1 with errno set, to noRegularFile or folderMissing, too.
     virtual long write(std::string_view bytes) = 0;
     /// fdatasync: 0, or -1 with errno set.
     virtual int sync() = 0;
@@ -39,7 +44,11 @@ public:
 class AppendOpener {
 public:
     virtual ~AppendOpener() = default;
-    /// Opens or creates `path` and, if it created it, syncs its folder. Null, with errno set, on failure.
+    /// From now on, files are opened and written only while `folder`, which must exist, is the one that it is
+    /// now. Returns 0 or an errno value.
+    virtual int stayIn(const std::string& folder) = 0;
+    /// Opens or creates `path`, but not its folder, and syncs its folder. Null, with errno set as by
+    /// AppendFile::write(), on failure.
     virtual std::unique_ptr<AppendFile> open(const std::string& path) = 0;
 };
 

@@ -13,6 +13,11 @@
 
 namespace piolo::models {
 
+namespace {
+/// As long as closing the window may wait for the disk before it asks.
+constexpr int closingMillis = 500;
+} // namespace
+
 PracticeRoom* PracticeRoom::present_ = nullptr;
 
 PracticeRoom::PracticeRoom(std::unique_ptr<practice::PracticeBook> book, practice::SoundPort& sound,
@@ -213,6 +218,8 @@ void PracticeRoom::edit(const QString& passage, bool shorter) {
     show(QStringLiteral("passages"));
     emit besideWanted(QStringLiteral("form"));
 }
+
+bool PracticeRoom::saveAll() { return book_->flush(closingMillis); }
 
 void PracticeRoom::openScore() {
     show(QStringLiteral("passages"));

@@ -148,6 +148,8 @@ public:
     void showRest();
     /// MIDI switches act as keys, too. `port` must outlive this object.
     void plugIn(practice::MidiPort& port);
+    /// Waits for the disk, but not for long. True if everything is saved.
+    Q_INVOKABLE bool saveAll();
     /// Shows where bars are chosen from a score.
     Q_INVOKABLE void openScore();
     /// Shows the drill with the next passage (practice/drill/next_passage.h). Does nothing while one is being

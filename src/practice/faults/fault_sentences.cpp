@@ -143,6 +143,15 @@ constexpr FaultSentence sentences[] = {
      "the folder has no passages and no pieces; give the path of the practice folder that has them"},
     {notSavedInTime, "not everything could be saved in time; check the disk and import the file again, since "
                      "what is already saved counts only once"},
+    {folderGone,
+     "the practice folder is no longer where it was; put it back there, and what is not saved yet is "
+     "saved"},
+    {notARegularFile,
+     "this is a link, a pipe or a device; move it away, and what is not saved yet is saved in a "
+     "file of that name"},
+    {notConfirmed,
+     "the disk does not confirm that it keeps what was written; check the disk, and leave this window "
+     "open until all is saved"},
     {noSoundDevice, "no sound: the click goes on silently; connect a device or choose one in the settings, "
                     "and you will hear it again from the next bar"},
     {soundNeedsRestart, "the sound is lost: the click goes on silently; restart Piolo to hear it again; "

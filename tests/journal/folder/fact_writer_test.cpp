@@ -6,6 +6,8 @@
 #include "journal/folder/journal.h"
 
 #include <algorithm>
+#include <atomic>
+#include <chrono>
 #include <doctest/doctest.h>
 #include <thread>
 
@@ -42,6 +44,13 @@ public:
         return folder + "/journal/" + own + "-" + year + ".jsonl";
     }
     void setTime(const char* text) { clock_->set(*Timestamp::parse(text)); }
+    [[nodiscard]] std::size_t writes() {
+        const auto calls = disk->calls();
+        return static_cast<std::size_t>(std::count(calls.begin(), calls.end(), Call::write));
+    }
+    void waitForWrites(std::size_t least) {
+        while (writes() < least) std::this_thread::yield();
+    }
     void waitForTrouble() {
         std::unique_lock lock(mutex_);
         heard_.wait(lock, [this] { return !troubles_.empty(); });
@@ -257,6 +266,53 @@ TEST_CASE("closing does not wait for a disk that hangs; the lock stays until the
     CHECK(bench.saved().empty()); // nobody is listening any more
     CHECK(onceById(bench.afterPowerCut().facts).size() == 1);
     CHECK_FALSE(bench.open()->readOnly());
+}
+
+TEST_CASE(
+    "a sync that always fails stops no later write, makes no file grow, and is told apart from a full disk") {
+    Bench bench(5);
+    bench.disk->fate = [](Call call, int) { return call == Call::sync ? Fate::fails : Fate::good; };
+    std::size_t writes = 0;
+    {
+        const auto journal = bench.open();
+        for (int i = 0; i < 25; ++i) {
+            journal->record(aRun());
+            bench.waitForWrites(static_cast<std::size_t>(i) + 4); // the first one four times
+        }
+        CHECK(journal->unsaved() == 25);
+        writes = bench.writes();
+        std::this_thread::sleep_for(std::chrono::milliseconds(30)); // many retries
+        CHECK(bench.writes() == writes);
+    }
+    CHECK(writes == 24 + 4);
+    CHECK(bench.saved().empty());
+    const auto troubles = bench.troubles();
+    REQUIRE(troubles.size() == 2);
+    CHECK(troubles[1] == Fault{FaultNumber::notConfirmed, {bench.path(), 0}, {}});
+}
+
+TEST_CASE("once a sync works again, all that was not confirmed is written again and saved, in order") {
+    Bench bench;
+    std::atomic<bool> works{false};
+    bench.disk->fate = [&works](Call call, int) {
+        return call == Call::sync && !works ? Fate::fails : Fate::good;
+    };
+    const auto journal = bench.open();
+    std::vector<Fact> recorded;
+    for (int i = 0; i < 25; ++i) {
+        recorded.push_back(journal->record(aRun()));
+        bench.waitForWrites(static_cast<std::size_t>(i) + 4); // the first one four times
+    }
+    works = true;
+    CHECK(journal->flush(longEnough));
+    CHECK(onceById(bench.afterPowerCut().facts) == recorded);
+    CHECK_FALSE(bench.sentTooEarly());
+    std::vector<Id> ids;
+    for (const auto& fact : recorded) ids.push_back(fact.id);
+    CHECK(bench.saved() == ids);
+    recorded.push_back(journal->record(aRun()));
+    CHECK(journal->flush(longEnough));
+    CHECK(bench.saved().size() == 26);
 }
 
 TEST_CASE("facts of two years in one go reach both files") {

@@ -46,6 +46,7 @@ public:
         REQUIRE(opened.ok());
         journal_ = std::move(opened).value();
     }
+    void close() { journal_.reset(); }
     Journal& journal() { return *journal_; }
     [[nodiscard]] const std::string& folder() const { return folder_; }
     [[nodiscard]] std::string ownFile() const {
@@ -179,10 +180,112 @@ TEST_CASE(
     REQUIRE(real.journal().flush(longEnough));
     turnTo("file");
     real.record(2);
-    CHECK(real.firstTrouble().number == FaultNumber::cannotWrite);
+    CHECK(real.firstTrouble() == Fault{FaultNumber::folderGone, {real.folder(), 0}, {}});
     CHECK(real.journal().unsaved() == 2);
     turnTo("folder");
     real.holds();
+}
+
+TEST_CASE("a practice folder that is moved away or deleted is not made again; what was marked is saved once "
+          "it is back") {
+    for (const bool replaced : {false, true}) {
+        CAPTURE(replaced);
+        RealFolder real;
+        real.open();
+        real.record(2);
+        REQUIRE(real.journal().flush(longEnough));
+        const std::string away = real.folder() + "-away";
+        std::filesystem::rename(real.folder(), away);
+        if (replaced) std::filesystem::create_directories(real.folder() + "/journal"); // of the same name
+        real.record(21);
+        CHECK(real.firstTrouble() == Fault{FaultNumber::folderGone, {real.folder(), 0}, {}});
+        CHECK(real.journal().unsaved() == 21);
+        CHECK(std::filesystem::exists(real.folder()) == replaced);
+        if (replaced) {
+            CHECK(std::filesystem::is_empty(real.folder() + "/journal"));
+            std::filesystem::remove_all(real.folder());
+        }
+        std::filesystem::rename(away, real.folder());
+        real.holds();
+    }
+}
+
+TEST_CASE("under a mount point nothing is written while the disk is away") {
+    const ScratchFolder place;
+    const std::string disk = place / "disk";
+    const std::string point = place / "point";
+    std::filesystem::create_directory(disk);
+    std::filesystem::create_directory(point);
+    if (::mount(disk.c_str(), point.c_str(), nullptr, MS_BIND, nullptr) != 0) {
+        MESSAGE("not run: mounting needs the right to; the case above stands in");
+        return;
+    }
+    {
+        RealFolder real(point + "/practice");
+        real.open();
+        real.record(2);
+        REQUIRE(real.journal().flush(longEnough));
+        REQUIRE(::umount2(point.c_str(), MNT_DETACH) == 0);
+        real.record(21);
+        CHECK(real.firstTrouble().number == FaultNumber::folderGone);
+        CHECK(real.journal().unsaved() == 21);
+        CHECK(std::filesystem::is_empty(point));
+        REQUIRE(::mount(disk.c_str(), point.c_str(), nullptr, MS_BIND, nullptr) == 0);
+        real.holds();
+    }
+    CHECK(::umount2(point.c_str(), MNT_DETACH) == 0);
+}
+
+TEST_CASE("a pipe, a link or a folder with the name of the own file is refused, and left as it is") {
+    for (const std::string what : {"pipe", "link", "folder"}) {
+        CAPTURE(what);
+        const ScratchFolder elsewhere;
+        RealFolder real;
+        real.open();
+        const std::string file = real.ownFile();
+        if (what == "pipe") REQUIRE(::mkfifo(file.c_str(), 0666) == 0);
+        if (what == "link") {
+            put(elsewhere / "other", "other");
+            std::filesystem::create_symlink(elsewhere / "other", file);
+        }
+        if (what == "folder") std::filesystem::create_directory(file);
+        real.record(3);
+        CHECK(real.firstTrouble() == Fault{FaultNumber::notARegularFile, {file, 0}, {}});
+        CHECK(real.journal().unsaved() == 3);
+        if (what == "link") CHECK(contentOf(elsewhere / "other") == "other");
+        std::filesystem::rename(file, elsewhere / "moved away");
+        real.holds();
+    }
+}
+
+TEST_CASE("what is not saved when the window closes is kept outside the folder and written at the next "
+          "start, once") {
+    RealFolder real;
+    real.open();
+    real.record(2);
+    REQUIRE(real.journal().flush(longEnough));
+    const std::string away = real.folder() + "-away";
+    std::filesystem::rename(real.folder(), away);
+    real.record(5);
+    static_cast<void>(real.firstTrouble());
+    real.close();
+    SUBCASE("the folder is back") { std::filesystem::rename(away, real.folder()); }
+    SUBCASE("it is back only after a start with another one of that name") {
+        real.open();
+        CHECK(real.journal().contents().facts.empty());
+        real.close();
+        std::filesystem::remove_all(real.folder());
+        std::filesystem::rename(away, real.folder());
+    }
+    SUBCASE("a copy of it is back") {
+        std::filesystem::copy(away, real.folder(), std::filesystem::copy_options::recursive);
+    }
+    for (int start = 0; start < 2; ++start) {
+        real.open();
+        CHECK(real.journal().contents().facts.size() == 7); // once, also at a later start
+        CHECK(real.journal().contents().faults.empty());
+        real.close();
+    }
 }
 
 TEST_CASE("a small disk that is really full is reported as full, and once it has room all is saved") {

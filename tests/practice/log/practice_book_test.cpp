@@ -18,6 +18,7 @@ namespace {
 /// A disk that opens no file until it is allowed to.
 class ShutDisk final : public journal::AppendOpener {
 public:
+    int stayIn(const std::string& folder) override { return disk_->stayIn(folder); }
     std::unique_ptr<journal::AppendFile> open(const std::string& path) override {
         if (isOpen) return disk_->open(path);
         errno = ENOSPC;

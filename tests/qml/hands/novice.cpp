@@ -109,7 +109,7 @@ void Novice::openTheScore(const QString& button) {
         pressAt(middleOf(first));
         pressAt(middleOf(first));
     }
-    for (int turn = 0; room().editor()->music()->file().isEmpty() && turn < 500; ++turn) QTest::qWait(10);
+    for (int turn = 0; room().editor()->music()->summary().isEmpty() && turn < 500; ++turn) QTest::qWait(10);
     play(0.1);
 }
 
