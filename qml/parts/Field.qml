@@ -11,6 +11,8 @@ Column {
     property string placeholder: ""
     property string fault: ""
     property bool readOnly: false
+    /// The label may be wider than the box.
+    property real labelWidth: width
 
     /// Where the box is, below the label.
     readonly property real boxY: input.y
@@ -27,7 +29,7 @@ Column {
     }
 
     InkText {
-        width: parent.width
+        width: field.labelWidth
         text: field.label
         color: Theme.faint
         font.pixelSize: Theme.small

@@ -29,7 +29,7 @@ GridLayout {
         name: "target"
         label: qsTrId("form.target")
     }
-    FormCell {
+    TempoCell {
         editor: form.editor
         name: "floor"
         label: qsTrId("form.floor")

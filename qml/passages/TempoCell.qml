@@ -10,6 +10,7 @@ Item {
     required property PassageEditor editor
     required property string name
     property string label: ""
+    property string placeholder: ""
 
     signal accepted()
 
@@ -25,6 +26,8 @@ Item {
         editor: cell.editor
         name: cell.name
         label: cell.label
+        labelWidth: cell.width
+        placeholder: cell.placeholder
         onAccepted: cell.accepted()
     }
     TapButton {

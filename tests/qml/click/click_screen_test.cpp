@@ -237,7 +237,7 @@ TEST_CASE_FIXTURE(ScreenFixture,
                   "where a tempo is asked for, it can be tapped, by the moments of the presses") {
     room().edit({}, false);
     play(0.1);
-    for (const std::string field : {"start", "target"}) {
+    for (const std::string field : {"start", "target", "floor"}) {
         CAPTURE(field);
         const QPoint place = middleOf(QString::fromStdString("tap-" + field));
         const auto now = std::chrono::steady_clock::now().time_since_epoch() / std::chrono::milliseconds(1);
