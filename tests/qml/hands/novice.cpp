@@ -111,6 +111,7 @@ void Novice::openTheScore(const QString& button) {
     }
     for (int turn = 0; room().editor()->music()->summary().isEmpty() && turn < 500; ++turn) QTest::qWait(10);
     play(0.1);
+    static_cast<void>(shot()); // what the file holds is laid out
 }
 
 const PassageRecord& Novice::record() {
@@ -145,7 +146,7 @@ bool Novice::isInSight(const QQuickItem& item) const {
 }
 
 void Novice::scrollTo(const QString& name) {
-    constexpr int most = 60;
+    constexpr int most = 120;
     for (int turn = 0; turn < most && find(name) != nullptr && !isInSight(*find(name)); ++turn) {
         QQuickItem* around = find(name)->parentItem();
         while (around != nullptr && !around->inherits("QQuickFlickable")) around = around->parentItem();
@@ -153,6 +154,8 @@ void Novice::scrollTo(const QString& name) {
         const QRectF place =
             around->mapRectToScene(around->boundingRect()) & QRectF(QPointF(0, 0), QSizeF(window().size()));
         scroll(place.center().toPoint(), middleOf(name).y() > place.center().y());
+        static_cast<void>(QTest::qWaitFor([&] { return !around->property("moving").toBool(); }));
+        static_cast<void>(shot());
     }
 }
 
