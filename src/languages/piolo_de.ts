@@ -1276,16 +1276,16 @@
         <translation>nicht alles ließ sich rechtzeitig speichern; prüfe die Platte und importiere die Datei noch einmal, denn schon Gespeichertes zählt nur einmal</translation>
     </message>
     <message id="fault.E324">
-        <source>the practice folder is no longer where it was; put it back there, and what is not saved yet is saved</source>
-        <translation>der Übeordner ist nicht mehr dort, wo er war; leg ihn dorthin zurück, dann wird gespeichert, was noch fehlt</translation>
+        <source>the practice folder has been moved or removed; put it back, and the marks still waiting will be saved</source>
+        <translation>der Übeordner wurde verschoben oder entfernt; leg ihn zurück, dann wird gespeichert, was noch wartet</translation>
     </message>
     <message id="fault.E325">
-        <source>this is a link, a pipe or a device; move it away, and what is not saved yet is saved in a file of that name</source>
-        <translation>das ist ein Link, eine Pipe oder ein Gerät; verschieb es, dann wird, was noch fehlt, in einer Datei dieses Namens gespeichert</translation>
+        <source>this is a link, a pipe or a device, not a file; move it away, and the marks still waiting will be saved in a new file</source>
+        <translation>das ist ein Link, eine Pipe oder ein Gerät, keine Datei; verschieb es, dann wird in einer neuen Datei gespeichert, was noch wartet</translation>
     </message>
     <message id="fault.E326">
-        <source>the disk does not confirm that it keeps what was written; check the disk, and leave this window open until all is saved</source>
-        <translation>der Datenträger bestätigt nicht, dass er das Geschriebene behält; prüf ihn und lass dieses Fenster offen, bis alles gespeichert ist</translation>
+        <source>the disk has not confirmed the last marks; check the disk, and leave this window open until they are saved</source>
+        <translation>der Datenträger hat das zuletzt Markierte nicht bestätigt; prüf ihn und lass dieses Fenster offen, bis alles gespeichert ist</translation>
     </message>
     <message id="fault.E401">
         <source>no sound: the click goes on silently; connect a device or choose one in the settings, and you will hear it again from the next bar</source>

@@ -1276,16 +1276,16 @@
         <translation>non si è potuto salvare tutto in tempo; controlla il disco e importa di nuovo il file, perché ciò che è già salvato conta una volta sola</translation>
     </message>
     <message id="fault.E324">
-        <source>the practice folder is no longer where it was; put it back there, and what is not saved yet is saved</source>
-        <translation>la cartella di studio non è più dov’era; rimettila lì e quello che manca viene salvato</translation>
+        <source>the practice folder has been moved or removed; put it back, and the marks still waiting will be saved</source>
+        <translation>la cartella di studio è stata spostata o rimossa; rimettila al suo posto e ciò che ancora attende viene salvato</translation>
     </message>
     <message id="fault.E325">
-        <source>this is a link, a pipe or a device; move it away, and what is not saved yet is saved in a file of that name</source>
-        <translation>questo è un collegamento, una pipe o un dispositivo; spostalo e quello che manca viene salvato in un file con quel nome</translation>
+        <source>this is a link, a pipe or a device, not a file; move it away, and the marks still waiting will be saved in a new file</source>
+        <translation>questo è un collegamento, una pipe o un dispositivo, non un file; spostalo e ciò che ancora attende viene salvato in un nuovo file</translation>
     </message>
     <message id="fault.E326">
-        <source>the disk does not confirm that it keeps what was written; check the disk, and leave this window open until all is saved</source>
-        <translation>il disco non conferma di conservare quello che è stato scritto; controllalo e lascia aperta questa finestra finché tutto è salvato</translation>
+        <source>the disk has not confirmed the last marks; check the disk, and leave this window open until they are saved</source>
+        <translation>il disco non ha confermato gli ultimi segni; controllalo e lascia aperta questa finestra finché sono salvati</translation>
     </message>
     <message id="fault.E401">
         <source>no sound: the click goes on silently; connect a device or choose one in the settings, and you will hear it again from the next bar</source>

@@ -29,6 +29,11 @@ Passage hardBars() {
     return passage;
 }
 
+QPointingDevice* touchScreen() {
+    static QPointingDevice* const screen = QTest::createTouchDevice();
+    return screen;
+}
+
 } // namespace
 
 ScreenFixture::ScreenFixture(bool emptyFolder) {
@@ -158,11 +163,21 @@ void ScreenFixture::click(const QString& name) {
 }
 
 void ScreenFixture::touch(QPoint place, double seconds) {
-    static QPointingDevice* const screen = QTest::createTouchDevice();
-    QTest::touchEvent(window_, screen).press(0, place);
+    QTest::touchEvent(window_, touchScreen()).press(0, place);
     play(seconds);
-    QTest::touchEvent(window_, screen).release(0, place);
+    QTest::touchEvent(window_, touchScreen()).release(0, place);
     play(0.05);
+}
+
+void ScreenFixture::drag(QPoint from, QPoint to) {
+    constexpr int moves = 4;
+    QTest::touchEvent(window_, touchScreen()).press(0, from);
+    for (int move = 1; move <= moves; ++move) {
+        play(0.05);
+        QTest::touchEvent(window_, touchScreen()).move(0, from + (to - from) * move / moves);
+    }
+    play(0.3); // held
+    QTest::touchEvent(window_, touchScreen()).release(0, to);
 }
 
 void ScreenFixture::press(const QString& name, Qt::Key key) {

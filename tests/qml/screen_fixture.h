@@ -44,6 +44,8 @@ public:
     void click(const QString& name);
     /// Touches that place of the window with one finger and lifts it after `seconds`.
     void touch(QPoint place, double seconds = 0.05);
+    /// Drags with one finger, slowly enough that nothing flies on.
+    void drag(QPoint from, QPoint to);
     /// Where the middle of that item is, which must exist.
     [[nodiscard]] QPoint middleOf(const QString& name) const;
     /// Focuses that item and presses the key.

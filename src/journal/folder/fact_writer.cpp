@@ -5,7 +5,6 @@
 #include "journal/lines/fact_line.h"
 
 #include <algorithm>
-#include <cerrno>
 #include <chrono>
 #include <mutex>
 #include <optional>
@@ -121,21 +120,12 @@ private:
         }
     }
 
-    struct Attempt {
-        int error = 0; ///< as from an AppendFile
-        bool written = false;
-    };
     Attempt attempt(const std::string& path, const std::string& text) {
         if (!file_ || path != openPath_) {
             file_ = opener_->open(path);
             openPath_ = path;
         }
-        if (!file_) return {errno};
-        const long taken = file_->write(text);
-        if (taken < 0) return {errno};
-        // A short write to a regular file means that the disk or a quota is full.
-        if (static_cast<std::size_t>(taken) < text.size()) return {ENOSPC};
-        return {file_->sync() == 0 ? 0 : errno, true};
+        return append(file_.get(), text);
     }
 
     void leaveUnconfirmed(std::size_t count) {

@@ -6,6 +6,7 @@
 #include "journal/checkpoint/checkpoint_writer.h"
 #include "journal/folder/fact_writer.h"
 #include "journal/folder/kept_lines.h"
+#include "journal/folder/known_place.h"
 #include "journal/folder/made_folder.h"
 #include "journal/folder/own_file.h"
 #include "journal/lines/fact_line.h"

@@ -11,8 +11,8 @@
 
 namespace piolo::journal {
 
-/// STATEDIR/kept/HASH-DEVICE, with a file for each journal file and the inode of the journal folder that they
-/// belong to. One thread at a time; waits for the disk.
+/// STATEDIR/kept/HASH-DEVICE/INODE, with a file for each journal file; INODE is that of the journal folder that
+/// they belong to. One thread at a time; waits for the disk.
 class KeptLines {
 public:
     explicit KeptLines(const JournalLocation& location);
@@ -26,16 +26,14 @@ public:
     Done restore(AppendOpener& opener) const;
 
 private:
-    [[nodiscard]] bool belongs() const;
+    /// The folders in kept_ that belong to this journal folder.
+    [[nodiscard]] std::vector<std::string> belonging() const;
+    [[nodiscard]] Done restoreFolder(AppendOpener& opener, const std::string& folder) const;
     [[nodiscard]] Done restoreFile(AppendOpener& opener, const std::string& path) const;
 
-    std::string folder_;  ///< the practice folder
-    std::string journal_; ///< its journal folder
+    std::string journal_; ///< the journal folder
     std::string device_;
     std::string kept_;
 };
-
-/// The inode of `folder`; 0 if it cannot be read.
-[[nodiscard]] ino_t inodeOf(const std::string& folder);
 
 } // namespace piolo::journal

@@ -25,8 +25,7 @@ bool KnownPlace::isThere() {
 }
 
 bool KnownPlace::hasTheFile() const {
-    struct stat now {};
-    return !file_.empty() && ::stat(file_.c_str(), &now) == 0 && now.st_ino == fileInode_;
+    return fileInode_ != 0 && inodeOf(file_) == fileInode_;
 }
 
 void KnownPlace::rememberFile(const std::string& path, int descriptor) {
@@ -34,6 +33,11 @@ void KnownPlace::rememberFile(const std::string& path, int descriptor) {
     if (::fstat(descriptor, &opened) != 0) return;
     file_ = path;
     fileInode_ = opened.st_ino;
+}
+
+ino_t inodeOf(const std::string& path) {
+    struct stat now {};
+    return ::stat(path.c_str(), &now) == 0 ? now.st_ino : 0;
 }
 
 } // namespace piolo::journal

@@ -29,4 +29,7 @@ private:
     ino_t fileInode_ = 0;
 };
 
+/// The inode of what has this name, links followed; 0 if there is nothing.
+[[nodiscard]] ino_t inodeOf(const std::string& path);
+
 } // namespace piolo::journal

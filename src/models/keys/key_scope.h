@@ -14,8 +14,8 @@ enum class KeyScope : unsigned {
     set = 16,
     click = 32,
     welcome = 64,
-    figure =
-        128 ///< the large tempo of the stopped drill, while it is typed into; before the drill's own keys
+    /// The large tempo of the stopped drill, while it is typed into; before the drill's own keys.
+    figure = 128
 };
 
 [[nodiscard]] constexpr KeyScope operator|(KeyScope a, KeyScope b) {

@@ -144,14 +144,14 @@ constexpr FaultSentence sentences[] = {
     {notSavedInTime, "not everything could be saved in time; check the disk and import the file again, since "
                      "what is already saved counts only once"},
     {folderGone,
-     "the practice folder is no longer where it was; put it back there, and what is not saved yet is "
+     "the practice folder has been moved or removed; put it back, and the marks still waiting will be "
      "saved"},
     {notARegularFile,
-     "this is a link, a pipe or a device; move it away, and what is not saved yet is saved in a "
-     "file of that name"},
+     "this is a link, a pipe or a device, not a file; move it away, and the marks still waiting will be "
+     "saved in a new file"},
     {notConfirmed,
-     "the disk does not confirm that it keeps what was written; check the disk, and leave this window "
-     "open until all is saved"},
+     "the disk has not confirmed the last marks; check the disk, and leave this window open until they "
+     "are saved"},
     {noSoundDevice, "no sound: the click goes on silently; connect a device or choose one in the settings, "
                     "and you will hear it again from the next bar"},
     {soundNeedsRestart, "the sound is lost: the click goes on silently; restart Piolo to hear it again; "

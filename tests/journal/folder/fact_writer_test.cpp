@@ -269,7 +269,8 @@ TEST_CASE("closing does not wait for a disk that hangs; the lock stays until the
 }
 
 TEST_CASE(
-    "a sync that always fails stops no later write, makes no file grow, and is told apart from a full disk") {
+    "a sync that keeps failing does not stop later writes or make the file grow, and is not reported as a "
+    "full disk") {
     Bench bench(5);
     bench.disk->fate = [](Call call, int) { return call == Call::sync ? Fate::fails : Fate::good; };
     std::size_t writes = 0;

@@ -61,6 +61,15 @@ public:
     void record(int times) {
         for (int i = 0; i < times; ++i) recorded_.push_back(journal_->record(aRun()));
     }
+    /// Opens it, saves two facts and moves the folder away, whose new path this returns.
+    std::string moveAwayWithTwo() {
+        open();
+        record(2);
+        REQUIRE(journal_->flush(longEnough));
+        std::string away = folder_ + "-away";
+        std::filesystem::rename(folder_, away);
+        return away;
+    }
     /// Everything recorded is on disk once per id and was reported as saved once.
     void holds() {
         CHECK(journal_->flush(longEnough));
@@ -186,16 +195,12 @@ TEST_CASE(
     real.holds();
 }
 
-TEST_CASE("a practice folder that is moved away or deleted is not made again; what was marked is saved once "
+TEST_CASE("a practice folder that is moved away or deleted is not created again; what was marked is saved once "
           "it is back") {
     for (const bool replaced : {false, true}) {
         CAPTURE(replaced);
         RealFolder real;
-        real.open();
-        real.record(2);
-        REQUIRE(real.journal().flush(longEnough));
-        const std::string away = real.folder() + "-away";
-        std::filesystem::rename(real.folder(), away);
+        const std::string away = real.moveAwayWithTwo();
         if (replaced) std::filesystem::create_directories(real.folder() + "/journal"); // of the same name
         real.record(21);
         CHECK(real.firstTrouble() == Fault{FaultNumber::folderGone, {real.folder(), 0}, {}});
@@ -217,7 +222,7 @@ TEST_CASE("under a mount point nothing is written while the disk is away") {
     std::filesystem::create_directory(disk);
     std::filesystem::create_directory(point);
     if (::mount(disk.c_str(), point.c_str(), nullptr, MS_BIND, nullptr) != 0) {
-        MESSAGE("not run: mounting needs the right to; the case above stands in");
+        MESSAGE("not run: mounting needs root; the case above stands in");
         return;
     }
     {
@@ -261,11 +266,7 @@ TEST_CASE("a pipe, a link or a folder with the name of the own file is refused, 
 TEST_CASE("what is not saved when the window closes is kept outside the folder and written at the next "
           "start, once") {
     RealFolder real;
-    real.open();
-    real.record(2);
-    REQUIRE(real.journal().flush(longEnough));
-    const std::string away = real.folder() + "-away";
-    std::filesystem::rename(real.folder(), away);
+    const std::string away = real.moveAwayWithTwo();
     real.record(5);
     static_cast<void>(real.firstTrouble());
     real.close();

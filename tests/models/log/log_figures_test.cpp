@@ -119,6 +119,17 @@ TEST_CASE_FIXTURE(FiguresFixture, "misses stand at their bars; the worst are mar
     CHECK(figures.breaks()["note"].toString() == "6 misses in 6 runs, by bar");
 }
 
+TEST_CASE_FIXTURE(FiguresFixture, "with no passage chosen, the breaks are those of the one that went worst") {
+    broken();
+    const Id better = addPassage("coda");
+    miss(better, {1, 1});
+    for (int run = 0; run < 5; ++run) practise(better, 1); // the last one that was played
+    read();
+    REQUIRE(!figures.worst().isEmpty());
+    CHECK(figures.worst()[0].toMap()["title"].toString() == "trio");
+    CHECK(figures.breaks()["title"].toString() == "trio");
+}
+
 TEST_CASE_FIXTURE(FiguresFixture, "a short passage is shown beat by beat") {
     const Id id = addPassage("coda");
     miss(id, {2, 3});

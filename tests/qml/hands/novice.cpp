@@ -162,22 +162,13 @@ void Novice::scrollTo(const QString& name) {
 // Drags by less than a screen, so that nothing is passed by.
 void Novice::scroll(QPoint place, bool down) {
     constexpr int step = 60;
-    constexpr int moves = 4;
     if (hand_ == Hand::mouse) {
         QWheelEvent wheel(place, window().mapToGlobal(place), {}, {0, down ? -120 : 120}, Qt::NoButton,
                           Qt::NoModifier, Qt::NoScrollPhase, false);
         wheel.setTimestamp(++wheelMoment_ * 100);
         QCoreApplication::sendEvent(&window(), &wheel);
     } else {
-        static QPointingDevice* const screen = QTest::createTouchDevice();
-        QTest::touchEvent(&window(), screen).press(0, place);
-        for (int move = 1; move <= moves; ++move) {
-            play(0.05);
-            QTest::touchEvent(&window(), screen)
-                .move(0, place + QPoint(0, (down ? -step : step) * move / moves));
-        }
-        play(0.3); // held, so that it does not fly on
-        QTest::touchEvent(&window(), screen).release(0, place + QPoint(0, down ? -step : step));
+        drag(place, place + QPoint(0, down ? -step : step));
     }
     QTest::qWait(40);
     play(0.05);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A tablet's keyboard comes up over the lower part of the window: what is typed into stays in sight.
+// An on-screen keyboard over the lower part of the window, shown and hidden by the test.
 #include "../screen_fixture.h"
 
 #include <doctest/doctest.h>
