@@ -13,11 +13,16 @@ Column {
     required property string dayTitle
     required property string figures
     required property var lines
+    required property int lineCount
     property LogModel log
     /// The line whose runs are shown individually; -1 for none.
     property int openLine: -1
     /// The entry that was changed last: its line stays open, and it keeps the focus.
     property string changed: ""
+
+    /// So many lines and entries are shown; the player asks for more.
+    property int most: LogModel.MostAtOnce
+    property int mostEntries: LogModel.MostAtOnce
 
     onLinesChanged: openLine = changed === "" ? -1 : log.lineOf(index, changed)
 
@@ -46,7 +51,7 @@ Column {
         }
     }
     Repeater {
-        model: day.lines
+        model: day.most > LogModel.MostAtOnce ? day.log.linesOf(day.index, day.most) : day.lines
 
         LogLine {
             id: line
@@ -57,11 +62,14 @@ Column {
             width: day.width
             values: modelData
             open: day.openLine === index
-            entries: open ? day.log.entriesOf(day.index, index) : []
+            entries: open ? day.log.entriesOf(day.index, index, day.mostEntries) : []
+            entryCount: open ? day.log.entryCount(day.index, index) : 0
             changeable: !day.log.readOnly
             changed: day.changed
+            onMoreWanted: day.mostEntries += LogModel.MostAtOnce
             onToggled: {
                 day.changed = "";
+                day.mostEntries = LogModel.MostAtOnce;
                 day.openLine = open ? -1 : index;
             }
             onTakenBack: (passage, entry) => day.log.takeBack(passage, entry)
@@ -74,5 +82,11 @@ Column {
                 day.log.setNote(passage, entry, text);
             }
         }
+    }
+    InkButton {
+        objectName: "moreLines"
+        visible: day.lineCount > day.most
+        text: qsTrId("log.more", day.lineCount - day.most)
+        onClicked: day.most += LogModel.MostAtOnce
     }
 }

@@ -9,12 +9,15 @@ Column {
     id: list
 
     property var entries: []
+    /// Of all that there are.
+    property int entryCount: 0
     property bool changeable: true
     /// The entry that was changed last takes the focus again.
     property string changed: ""
     /// The entry whose note is being written; "" for none.
     property string busy: ""
 
+    signal moreWanted
     signal corrected(string passage, string entry, bool clean)
     signal takenBack(string passage, string entry)
     signal noted(string passage, string entry, string text)
@@ -37,5 +40,11 @@ Column {
             onTakenBack: list.takenBack(modelData.passage, modelData.entry)
             onNoted: text => list.noted(modelData.passage, modelData.entry, text)
         }
+    }
+    InkButton {
+        objectName: "moreEntries"
+        visible: list.entryCount > list.entries.length
+        text: qsTrId("log.more", list.entryCount - list.entries.length)
+        onClicked: list.moreWanted()
     }
 }

@@ -11,12 +11,15 @@ Column {
 
     property var values: ({})
     property var entries: []
+    /// Of all its entries.
+    property int entryCount: 0
     property bool open: false
     property bool changeable: true
     property string changed: ""
     readonly property bool compact: width < 620
 
     signal toggled
+    signal moreWanted
     signal takenBack(string passage, string entry)
     signal corrected(string passage, string entry, bool clean)
     signal noted(string passage, string entry, string text)
@@ -64,6 +67,8 @@ Column {
         visible: active
         sourceComponent: LogEntries {
             entries: line.entries
+            entryCount: line.entryCount
+            onMoreWanted: line.moreWanted()
             changeable: line.changeable
             changed: line.changed
             onCorrected: (passage, entry, clean) => line.corrected(passage, entry, clean)

@@ -34,6 +34,10 @@ Column {
             visible: !words.log.nothingYet
         }
     }
+    FutureDates {
+        width: parent.width
+        model: words.log.dates
+    }
     InkText {
         objectName: "weeks"
         width: parent.width

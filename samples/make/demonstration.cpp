@@ -33,7 +33,7 @@ struct OutputPaths {
 /// anything else, everything is left alone.
 Done clearEarlier(const std::string& sampleDir, const std::string& folder) {
     std::set<std::string> devices{demonstrationDevice};
-    const auto sample = journal::readFolder(sampleDir, {}, 0);
+    const auto sample = journal::readFolder(sampleDir, {});
     if (!sample) return sample.fault();
     for (const Fact& fact : sample->facts) devices.insert(fact.device);
     std::vector<std::filesystem::path> earlier;
@@ -61,8 +61,8 @@ Done writeCurve(const std::string& path, const PassageRecord& record, Date today
     return command::writeInFolder(path, bytes);
 }
 
-Result<Notebook> foldFromDisk(const std::string& folder, Timestamp now) {
-    auto contents = journal::readFolder(folder, demonstrationDevice, now.utcMillis);
+Result<Notebook> foldFromDisk(const std::string& folder) {
+    auto contents = journal::readFolder(folder, demonstrationDevice);
     if (!contents) return contents.fault();
     if (!contents->faults.empty()) return contents->faults.front();
     return fold(std::move(contents.value().facts));
@@ -104,7 +104,7 @@ Result<int> demonstrate(const std::string& sampleDir, const std::string& outDir,
     const journal::JournalLocation location{paths.folder, demonstrationDevice, paths.state};
     const auto drill = practice::drillVirtually(location, demonstrationPassage, script, noonOf(now));
     if (!drill) return drill.fault();
-    const auto notebook = foldFromDisk(paths.folder, noonOf(now));
+    const auto notebook = foldFromDisk(paths.folder);
     if (!notebook) return notebook.fault();
     const PassageRecord& record = *notebook->passage(notebook->find(demonstrationPassage).front());
     const Done written = writeAll(paths, *drill, record, today);

@@ -7,7 +7,6 @@
 #include "journal/lines/fact_line.h"
 
 #include <algorithm>
-#include <limits>
 #include <map>
 
 namespace piolo::samples {
@@ -50,7 +49,7 @@ std::vector<Fact> movedByDays(std::vector<Fact> facts, std::int64_t days) {
 
 Result<SampleCopy> copySample(const std::string& from, const std::string& to, Date today) {
     if (holdsPractice(to)) return SampleCopy{};
-    auto contents = journal::readFolder(from, {}, std::numeric_limits<std::int64_t>::max() / 2);
+    auto contents = journal::readFolder(from, {});
     if (!contents) return contents.fault();
     if (!contents->faults.empty()) return contents->faults.front();
     if (contents->facts.empty()) return Fault{FaultNumber::notAPracticeFolder, {from}, {}};

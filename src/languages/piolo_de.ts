@@ -47,6 +47,17 @@
         <source>by bar and beat</source>
         <translation>nach Takt und Schlag</translation>
     </message>
+    <message id="breaks.by-missed-bar">
+        <source>by bar, only bars with misses</source>
+        <translation>nach Takten, nur Takte mit Fehlern</translation>
+    </message>
+    <message id="breaks.by-worst-bar" numerus="yes">
+        <source>by bar, the %n worst</source>
+        <translation>
+            <numerusform>nach Takten, die %n schlimmsten</numerusform>
+            <numerusform>nach Takten, die %n schlimmsten</numerusform>
+        </translation>
+    </message>
     <message id="breaks.counted">
         <source>%1 in %2, %3</source>
         <translation>%1 auf %2, %3</translation>
@@ -1094,6 +1105,14 @@
     <message id="fault.E214">
         <source>the line is not as it was written; it is kept but not counted, so restore it from a copy or remove its &quot;sum&quot;</source>
         <translation>die Zeile ist nicht so, wie sie geschrieben wurde; sie wird aufbewahrt, aber nicht gezählt, also stell sie aus einer Kopie wieder her oder entferne ihr &quot;sum&quot;</translation>
+    </message>
+    <message id="fault.E215">
+        <source>facts dated in the future: %1, up to %2; if a clock was wrong, correct the dates in the practice log</source>
+        <translation>Einträge mit einem Datum in der Zukunft: %1, bis %2; falls eine Uhr falsch ging, berichtige die Daten im Übetagebuch</translation>
+    </message>
+    <message id="fault.E216">
+        <source>the file has more faults than are listed: %1; correct those above and check it again</source>
+        <translation>die Datei hat mehr Fehler als hier aufgeführt: noch %1; korrigiere die oberen und prüfe sie dann noch einmal</translation>
     </message>
     <message id="fault.E221">
         <source>this is not a passage file, or it was cut short; nothing was imported, so have it sent again</source>
@@ -2587,6 +2606,29 @@
         <source>Some lines of the practice log could not be read and were left as they are: %1</source>
         <translation>Einige Zeilen des Übetagebuchs waren nicht lesbar und blieben, wie sie sind: %1</translation>
     </message>
+    <message id="log.dates.ahead" numerus="yes">
+        <source>%n entries are dated in the future, up to %1. Was a clock wrong?</source>
+        <translation>
+            <numerusform>%n Eintrag trägt ein Datum in der Zukunft: %1. Ging eine Uhr falsch?</numerusform>
+            <numerusform>%n Einträge tragen ein Datum in der Zukunft, bis %1. Ging eine Uhr falsch?</numerusform>
+        </translation>
+    </message>
+    <message id="log.dates.day">
+        <source>When did you last play then?</source>
+        <translation>Wann hast du damals zuletzt gespielt?</translation>
+    </message>
+    <message id="log.dates.done">
+        <source>Dates corrected</source>
+        <translation>Daten berichtigt</translation>
+    </message>
+    <message id="log.dates.put-right">
+        <source>Correct dates</source>
+        <translation>Daten berichtigen</translation>
+    </message>
+    <message id="log.dates.undo">
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
     <message id="log.day.figures">
         <source>%1 · %2 of %3 clean</source>
         <translation>%1 · %2 von %3 sauber</translation>
@@ -2914,6 +2956,13 @@
     <message id="log.mark.stop">
         <source>stop: %1</source>
         <translation>Stopp: %1</translation>
+    </message>
+    <message id="log.more" numerus="yes">
+        <source>Show more (%n left)</source>
+        <translation>
+            <numerusform>Mehr anzeigen (noch %n)</numerusform>
+            <numerusform>Mehr anzeigen (noch %n)</numerusform>
+        </translation>
     </message>
     <message id="log.never-two-days-missed">
         <source>No two days missed in a row in four weeks; one now and then is fine.</source>

@@ -48,6 +48,17 @@
         <source></source>
         <translation>by bar and beat</translation>
     </message>
+    <message id="breaks.by-missed-bar">
+        <source></source>
+        <translation>by bar, only bars with misses</translation>
+    </message>
+    <message id="breaks.by-worst-bar" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>by bar, the %n worst</numerusform>
+            <numerusform>by bar, the %n worst</numerusform>
+        </translation>
+    </message>
     <message id="breaks.counted">
         <source></source>
         <translation>%1 in %2, %3</translation>
@@ -2215,6 +2226,29 @@
         <source></source>
         <translation>Some lines of the practice log could not be read and were left as they are: %1</translation>
     </message>
+    <message id="log.dates.ahead" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%n entry is dated in the future: %1. Was a clock wrong?</numerusform>
+            <numerusform>%n entries are dated in the future, up to %1. Was a clock wrong?</numerusform>
+        </translation>
+    </message>
+    <message id="log.dates.day">
+        <source></source>
+        <translation>When did you last play then?</translation>
+    </message>
+    <message id="log.dates.done">
+        <source></source>
+        <translation>Dates corrected</translation>
+    </message>
+    <message id="log.dates.put-right">
+        <source></source>
+        <translation>Correct dates</translation>
+    </message>
+    <message id="log.dates.undo">
+        <source></source>
+        <translation>Undo</translation>
+    </message>
     <message id="log.day.figures">
         <source></source>
         <translatorcomment>time played · clean runs of all</translatorcomment>
@@ -2544,6 +2578,13 @@
     <message id="log.mark.stop">
         <source></source>
         <translation>stop: %1</translation>
+    </message>
+    <message id="log.more" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Show more (%n left)</numerusform>
+            <numerusform>Show more (%n left)</numerusform>
+        </translation>
     </message>
     <message id="log.never-two-days-missed">
         <source></source>

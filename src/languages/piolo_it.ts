@@ -47,6 +47,17 @@
         <source>by bar and beat</source>
         <translation>per battuta e movimento</translation>
     </message>
+    <message id="breaks.by-missed-bar">
+        <source>by bar, only bars with misses</source>
+        <translation>per battuta, solo battute con errori</translation>
+    </message>
+    <message id="breaks.by-worst-bar" numerus="yes">
+        <source>by bar, the %n worst</source>
+        <translation>
+            <numerusform>per battuta, le %n peggiori</numerusform>
+            <numerusform>per battuta, le %n peggiori</numerusform>
+        </translation>
+    </message>
     <message id="breaks.counted">
         <source>%1 in %2, %3</source>
         <translation>%1 in %2, %3</translation>
@@ -1094,6 +1105,14 @@
     <message id="fault.E214">
         <source>the line is not as it was written; it is kept but not counted, so restore it from a copy or remove its &quot;sum&quot;</source>
         <translation>la riga non è come fu scritta; viene conservata ma non contata, quindi ripristinala da una copia o elimina il suo &quot;sum&quot;</translation>
+    </message>
+    <message id="fault.E215">
+        <source>facts dated in the future: %1, up to %2; if a clock was wrong, correct the dates in the practice log</source>
+        <translation>voci con una data futura: %1, fino al %2; se un orologio era sbagliato, correggi le date nel diario di studio</translation>
+    </message>
+    <message id="fault.E216">
+        <source>the file has more faults than are listed: %1; correct those above and check it again</source>
+        <translation>il file ha più errori di quelli elencati: ancora %1; correggi quelli sopra e controllalo di nuovo</translation>
     </message>
     <message id="fault.E221">
         <source>this is not a passage file, or it was cut short; nothing was imported, so have it sent again</source>
@@ -2587,6 +2606,29 @@
         <source>Some lines of the practice log could not be read and were left as they are: %1</source>
         <translation>Alcune righe del diario di studio non sono leggibili e sono rimaste com&apos;erano: %1</translation>
     </message>
+    <message id="log.dates.ahead" numerus="yes">
+        <source>%n entries are dated in the future, up to %1. Was a clock wrong?</source>
+        <translation>
+            <numerusform>%n voce ha una data futura: %1. Un orologio era sbagliato?</numerusform>
+            <numerusform>%n voci hanno una data futura, fino al %1. Un orologio era sbagliato?</numerusform>
+        </translation>
+    </message>
+    <message id="log.dates.day">
+        <source>When did you last play then?</source>
+        <translation>Quando hai suonato l’ultima volta?</translation>
+    </message>
+    <message id="log.dates.done">
+        <source>Dates corrected</source>
+        <translation>Date corrette</translation>
+    </message>
+    <message id="log.dates.put-right">
+        <source>Correct dates</source>
+        <translation>Correggi le date</translation>
+    </message>
+    <message id="log.dates.undo">
+        <source>Undo</source>
+        <translation>Annulla</translation>
+    </message>
     <message id="log.day.figures">
         <source>%1 · %2 of %3 clean</source>
         <translation>%1 · %2 di %3 pulite</translation>
@@ -2914,6 +2956,13 @@
     <message id="log.mark.stop">
         <source>stop: %1</source>
         <translation>stop: %1</translation>
+    </message>
+    <message id="log.more" numerus="yes">
+        <source>Show more (%n left)</source>
+        <translation>
+            <numerusform>Mostra altro (ancora %n)</numerusform>
+            <numerusform>Mostra altro (ancora %n)</numerusform>
+        </translation>
     </message>
     <message id="log.never-two-days-missed">
         <source>No two days missed in a row in four weeks; one now and then is fine.</source>

@@ -119,6 +119,37 @@ TEST_CASE("passages and runs that are named but recorded nowhere are reported") 
     CHECK(check(path).out == others);
 }
 
+TEST_CASE("what was played in the future is reported once for each file, unless a clock fact puts it right") {
+    const Scratch scratch;
+    Fact ahead = run(3, letterC, 60, Mark::clean);
+    ahead.at = *Timestamp::parse("2126-03-01T18:00:00.000+01:00");
+    Fact later = run(4, letterC, 60, Mark::clean);
+    later.at = *Timestamp::parse("9999-12-31T23:59:59.999+00:00");
+    Fact edit = defined(5, letterC, "Letter C"); // nobody asks when a name was changed
+    edit.at = later.at;
+    const std::string path = scratch.put(
+        "journal/a.jsonl",
+        lines({defined(1, letterC, "Letter C"), run(2, letterC, 60, Mark::clean), ahead, later, edit}));
+    const Ended end = check(scratch.path());
+    CHECK(end.code == 1);
+    CHECK(
+        end.out ==
+        "E215: " + path +
+            ":3: facts dated in the future: 2, up to 9999-12-31; if a clock was wrong, correct the dates in "
+            "the practice log\n");
+    const Fact clock = fact(6, ClockFact{ahead.device, {2126, 1, 1}, {9999, 12, 31}, 100, -3'000'000});
+    scratch.put("journal/b.jsonl", lines({clock}));
+    CHECK(
+        check(scratch.path()).out ==
+        "E215: " + path +
+            ":3: facts dated in the future: 1, up to 2126-03-01; if a clock was wrong, correct the dates in "
+            "the practice log\n");
+    scratch.put("journal/c.jsonl",
+                lines({fact(7, ClockFact{ahead.device, {2126, 1, 1}, {2126, 12, 31}, 100, -36'525})}));
+    CHECK(check(scratch.path()).out == "");
+    CHECK(check(path).out == "");
+}
+
 TEST_CASE("unreadable files are reported on standard error, and the rest is checked") {
     const Scratch scratch;
     const std::string bad = scratch.put("a.jsonl", "{\n");

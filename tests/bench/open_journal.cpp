@@ -27,11 +27,10 @@ using namespace piolo;
     std::exit(1);
 }
 
-constexpr std::int64_t farAhead = 4'000'000'000'000; // no order in the folder counts as too far ahead
 const std::string device = "be0000000000000000000000000000ac";
 
 std::vector<Fact> factsOf(const std::string& folder) {
-    auto read = journal::readFolder(folder, device, farAhead);
+    auto read = journal::readFolder(folder, device);
     if (!read || !read->faults.empty()) fail("the folder has faults");
     return std::move(std::move(read).value().facts);
 }
@@ -65,7 +64,7 @@ void openAndFold(Load load) {
 Notebook withCheckpoint(const std::string& folder, const std::string& file) {
     const auto known = journal::loadCheckpoint(file, device);
     if (!known) fail("no checkpoint");
-    auto found = journal::readOn(folder, device, farAhead, *known);
+    auto found = journal::readOn(folder, device, *known);
     if (!found) fail("the checkpoint does not fit");
     Notebook notebook(found->stored);
     notebook.addAll(std::move(found->facts));
@@ -89,7 +88,7 @@ int main(int argc, char** argv) {
     if (who == "journal") openAndFold([&] { return fold(factsOf(folder)); });
     if (who == "sqlite") openAndFold([&] { return fold(bench::SqliteLog(base, "wal").all()); });
     if (who == "checkpoint") openAndFold([&] { return withCheckpoint(folder, base); });
-    if (who == "keep" && !journal::writeCheckpoint(base, folder, device, farAhead)) fail("keep");
+    if (who == "keep" && !journal::writeCheckpoint(base, folder, device)) fail("keep");
     if (who == "fill") fill(folder, base);
     if (who == "bytes")
         bench::timed(1, [&] {

@@ -47,7 +47,7 @@ struct Opened {
         const test::TenYears years{runs, 1851};
         REQUIRE(test::writeTenYears(folder.path(), years));
         reading = costOf([&] {
-            auto found = journal::readFolder(folder.path(), test::deviceOfTenYears(), test::endOf(years));
+            auto found = journal::readFolder(folder.path(), test::deviceOfTenYears());
             CHECK(found->faults.empty());
             facts = found->facts.size();
             notebook = fold(std::move(found.value().facts));

@@ -25,7 +25,7 @@ int main(int count, char** words) {
         return 2;
     }
     const auto start = std::chrono::steady_clock::now();
-    auto found = journal::readFolder(words[1], test::deviceOfTenYears(), test::endOf({}));
+    auto found = journal::readFolder(words[1], test::deviceOfTenYears());
     if (!found) return 1;
     const double read = secondsSince(start);
     const auto facts = found->facts.size();

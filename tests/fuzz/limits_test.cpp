@@ -73,9 +73,10 @@ TEST_CASE("a line is nested sixteen deep and no deeper") {
     CHECK(refusalOf(lineWith(someId, "1", nested(30'000))) == badJson);
 }
 
-TEST_CASE("an order goes up to 2^53 - 1 and no further") {
-    CHECK(!refusalOf(lineWith(someId, "9007199254740991")));
-    CHECK(refusalOf(lineWith(someId, "9007199254740992")) == badFactValue);
+TEST_CASE("an order goes up to the end of the year 9999 and no further") {
+    CHECK(Timestamp::parse("9999-12-31T23:59:59.999Z")->utcMillis == 253'402'300'799'999);
+    CHECK(!refusalOf(lineWith(someId, "253402300799999")));
+    CHECK(refusalOf(lineWith(someId, "253402300800000")) == badFactValue);
     CHECK(refusalOf(lineWith(someId, "18446744073709551616")) == badFactValue);
     CHECK(refusalOf(lineWith(someId, "-1")) == badFactValue);
 }
@@ -137,7 +138,7 @@ TEST_CASE("a device's name that would lead out of the folder is refused wherever
 }
 
 TEST_CASE("a file that never ends is reported, not waited for") {
-    const auto faults = practice::faultsOf({{"/dev/zero"}, {}});
+    const auto faults = practice::faultsOf({{"/dev/zero"}, {}}, {2026, 5, 1});
     REQUIRE(faults.size() == 1);
     CHECK(faults.front().number == cannotRead);
 }

@@ -105,7 +105,7 @@ public:
     template <typename Body>
     [[nodiscard]] std::vector<Body> onDisk() {
         REQUIRE(book->flush(10'000));
-        const auto contents = journal::readFolder(folder(), testDevice, clock->now().utcMillis);
+        const auto contents = journal::readFolder(folder(), testDevice);
         REQUIRE(contents);
         std::vector<Body> bodies;
         for (const Fact& fact : contents->facts)

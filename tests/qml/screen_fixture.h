@@ -64,6 +64,7 @@ public:
     [[nodiscard]] QQuickWindow& window() const { return *window_; }
     [[nodiscard]] models::PracticeRoom& room() { return *room_; }
     [[nodiscard]] VirtualSound& sound() { return sound_; }
+    [[nodiscard]] FixtureClock& clock() { return *clock_; }
     [[nodiscard]] Id passage() const { return passage_; }
     /// The path of the practice folder.
     [[nodiscard]] QString folder() const { return scratch_.filePath(QStringLiteral("folder")); }

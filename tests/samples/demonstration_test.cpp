@@ -35,7 +35,7 @@ Drilled drilled(const Scratch& scratch, const std::string& script) {
     auto drill = practice::drillVirtually({scratch.at("folder"), device, scratch.at("state")},
                                           demonstrationPassage, script, noon);
     REQUIRE(drill);
-    const auto contents = journal::readFolder(scratch.at("folder"), device, noon.utcMillis);
+    const auto contents = journal::readFolder(scratch.at("folder"), device);
     REQUIRE(contents);
     CHECK(contents->faults.empty());
     const Notebook notebook = fold(contents->facts);
@@ -137,7 +137,7 @@ TEST_CASE("the demonstration leaves a click, a curve and a practice folder, and 
         CHECK(click->samples.size() > 48'000U * 60U);
         CHECK(files::wholeFile(scratch.at("out/curve.png"))->substr(1, 3) == "PNG");
         CHECK(*files::wholeFile(scratch.at("out/passage")) == std::string(demonstrationPassage) + '\n');
-        const auto contents = journal::readFolder(scratch.at("out/drilled"), device, noon.utcMillis);
+        const auto contents = journal::readFolder(scratch.at("out/drilled"), device);
         const Notebook notebook = fold(contents->facts);
         CHECK(notebook.day(noon.date(), {}).runs == 15);
     }

@@ -20,10 +20,9 @@ using piolo::samples::Scratch;
 namespace {
 
 const std::string sample = std::string(PIOLO_SOURCE_DIR) + "/samples/spring-concert";
-constexpr std::int64_t farAhead = 4'000'000'000'000;
 
 std::vector<Fact> factsIn(const std::string& folder) {
-    const auto contents = journal::readFolder(folder, {}, farAhead);
+    const auto contents = journal::readFolder(folder, {});
     REQUIRE(contents);
     CHECK(contents->faults.empty());
     std::vector<Fact> facts = contents->facts;

@@ -79,7 +79,7 @@ def main(compiler, source):
         kinds = (src / "core/facts/fact_body.h").read_text(encoding="utf-8")
         kinds = planted(kinds, '#include "core/facts/removal_fact.h"\n',
                         '#include "core/facts/reed_fact.h"\n#include "core/facts/removal_fact.h"\n')
-        (facts / "fact_body.h").write_text(planted(kinds, "CorrectionFact>;", "CorrectionFact, ReedFact>;"), encoding="utf-8")
+        (facts / "fact_body.h").write_text(planted(kinds, "ClockFact>;", "ClockFact, ReedFact>;"), encoding="utf-8")
 
         def compiled(path, *more):
             command = [compiler, "-std=gnu++20", "-O0", "-w", f"-I{scratch}", f"-I{src}", *more, str(path)]
@@ -97,8 +97,8 @@ def main(compiler, source):
         if forgotten.returncode == 0 or "ReedFact" not in forgotten.stderr:
             sys.exit("a forgotten kind compiles:\n" + forgotten.stderr)
         with_kind = scratch / "passage_fold.cpp"
-        with_kind.write_text(planted(fold.read_text(encoding="utf-8"), "        ForKinds{\n",
-                                     "        ForKinds{[](const ReedFact& /*reed*/) {},\n"), encoding="utf-8")
+        with_kind.write_text(planted(fold.read_text(encoding="utf-8"), "std::visit(ForKinds{",
+                                     "std::visit(ForKinds{[](const ReedFact& /*reed*/) {}, "), encoding="utf-8")
         known = compiled(with_kind, "-fsyntax-only")
         if known.returncode != 0:
             sys.exit("the fold does not compile with the kind:\n" + known.stderr)

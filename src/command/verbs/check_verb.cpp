@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command/output/report.h"
 #include "command/verbs/verb_list.h"
+#include "journal/folder/ports.h"
 #include "journal/passage_file/passage_file.h"
 #include "practice/check/journal_check.h"
 #include "score/read/score_file.h"
@@ -29,7 +30,8 @@ std::vector<Fault> faultsAt(const std::string& path) {
     if (score::isScoreFile(path) && !std::filesystem::is_directory(path, unknown))
         return score::readScoreFile(path).faults;
     const auto files = practice::journalFilesAt(path);
-    return files ? practice::faultsOf(*files) : std::vector{files.fault()};
+    return files ? practice::faultsOf(*files, journal::systemClock()->now().date())
+                 : std::vector{files.fault()};
 }
 
 VerbEnd run(const Arguments& arguments) {

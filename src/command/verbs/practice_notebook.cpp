@@ -2,7 +2,6 @@
 #include "command/verbs/practice_notebook.h"
 
 #include "command/output/report.h"
-#include "journal/folder/ports.h"
 #include "journal/folder/practice_folder.h"
 
 #include <algorithm>
@@ -11,8 +10,7 @@
 namespace piolo::command {
 
 Result<Notebook> readNotebook(const std::string& folder) {
-    const std::int64_t now = journal::systemClock()->now().utcMillis;
-    auto contents = journal::readFolder(folder, {}, now);
+    auto contents = journal::readFolder(folder, {});
     if (!contents) return contents.fault();
     for (const Fault& fault : contents->faults) report(fault);
     return fold(std::move(contents.value().facts));

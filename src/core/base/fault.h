@@ -57,6 +57,8 @@ enum class FaultNumber {
     badWav = 213,
     unknownPassage = 212,
     wrongSum = 214,
+    datedAhead = 215,
+    moreFaults = 216,
     // The content of a passage file.
     notAPassageFile = 221,
     passageKeyMissing = 222,

@@ -50,6 +50,9 @@ struct OneOf {
     bool (*allows)(Value) noexcept;
 };
 
+/// A time in milliseconds: up to a week, longer than anybody plays.
+inline constexpr Range playingMillis{0, 604'800'000};
+
 /// Programs that read whole numbers as floating point read these exactly: up to 2^53 - 1.
 inline constexpr Range exactCount{0, 9'007'199'254'740'991};
 

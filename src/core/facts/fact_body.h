@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/facts/back_fact.h"
+#include "core/facts/clock_fact.h"
 #include "core/facts/correction_fact.h"
 #include "core/facts/doubt_fact.h"
 #include "core/facts/felt_beat_fact.h"
@@ -29,7 +30,7 @@ namespace piolo {
 
 using FactBody = std::variant<RunFact, LateMissFact, DoubtFact, TempoFact, BackFact, PassageFact, PieceFact,
                               RemovalFact, SettingsFact, StageFact, NoteFact, RunThroughFact, FeltBeatFact,
-                              PictureFact, CorrectionFact>;
+                              PictureFact, CorrectionFact, ClockFact>;
 inline constexpr std::size_t kindCount = std::variant_size_v<FactBody>;
 
 /// A kind that belongs to a passage.
@@ -43,7 +44,7 @@ concept NotOfAPassage = !OfAPassage<Kind>;
 [[nodiscard]] FactRole roleOf(const FactBody& body) noexcept;
 /// An empty body of the kind of that name; nothing when there is no such kind.
 [[nodiscard]] std::optional<FactBody> bodyOfKind(std::string_view name);
-/// The passage that a fact is about; none for pieces, settings and removals.
+/// The passage that a fact is about; none for kinds that are not of a passage.
 [[nodiscard]] Id passageOf(const FactBody& body) noexcept;
 
 /// A function for each kind, as one: std::visit does not compile when a kind has none.

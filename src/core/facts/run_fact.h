@@ -51,7 +51,7 @@ void describe(Fields& in, RunFact& fact) {
     in.field("mark", fact.mark);
     unlessUsual(in, "reason", fact.reason, Reason::none);
     describeKind(in, fact.kind);
-    in.field("ms", fact.millis, exactCount);
+    in.field("ms", fact.millis, playingMillis);
     unlessUsual(in, "spots", fact.spots, {});
     unlessUsual(in, "entered", fact.entered, false);
 }

@@ -34,7 +34,7 @@ template <typename Fields>
 void describe(Fields& in, RunThroughFact& fact) {
     in.field("piece", fact.piece);
     ifKnown(in, "tempo", fact.tempo);
-    in.field("ms", fact.millis, exactCount);
+    in.field("ms", fact.millis, playingMillis);
     in.field("finished", fact.finished);
     unlessUsual(in, "stops", fact.stops, {}, Most{RunThroughFact::mostStops});
 }

@@ -19,7 +19,7 @@ struct Stop {
 template <typename Fields>
 void describeItems(Fields& in, Stop& stop) {
     in.item(stop.bar, Range{0, Piece::mostBars});
-    in.item(stop.millis, exactCount);
+    in.item(stop.millis, playingMillis);
 }
 
 } // namespace piolo

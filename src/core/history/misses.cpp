@@ -2,6 +2,7 @@
 #include "core/history/misses.h"
 
 #include <algorithm>
+#include <limits>
 #include <map>
 #include <utility>
 
@@ -49,6 +50,50 @@ bool counts(const Entry& entry, std::optional<Date> since) {
     return run && entry.mark != Mark::voided && (!since || entry.at.date() >= *since);
 }
 
+struct MissedBar {
+    std::int32_t number = 0;
+    std::int32_t count = 0;
+};
+
+/// The passage's own bars that have a miss, in order.
+std::vector<MissedBar> missedBars(const Misses& misses, const Music& music) {
+    std::vector<MissedBar> bars;
+    for (const MissedBeat& beat : misses.beats) {
+        if (beat.bar < music.firstBar || beat.bar >= music.firstBar + music.bars) continue;
+        if (bars.empty() || bars.back().number != beat.bar) bars.push_back({beat.bar, 0});
+        bars.back().count += beat.count;
+    }
+    return bars;
+}
+
+/// The length of the shortest stretch that has at least half of all misses: it begins and ends with a missed
+/// bar.
+std::int32_t shortestHalf(const std::vector<MissedBar>& bars, std::int32_t all) {
+    std::int32_t shortest = std::numeric_limits<std::int32_t>::max();
+    std::int32_t held = 0;
+    for (std::size_t first = 0, end = 0; end < bars.size(); ++end) {
+        held += bars[end].count;
+        for (; 2 * held >= all; held -= bars[first++].count)
+            shortest = std::min(shortest, bars[end].number - bars[first].number + 1);
+    }
+    return shortest;
+}
+
+/// The first bar of the stretch of that length with the most misses, of several the first.
+std::int32_t fullestStretch(const std::vector<MissedBar>& bars, std::int32_t length) {
+    std::int32_t best = 0;
+    std::int32_t where = 0;
+    std::int32_t held = 0;
+    for (std::size_t first = 0, end = 0; first < bars.size(); held -= bars[first++].count) {
+        for (; end < bars.size() && bars[end].number < bars[first].number + length; ++end)
+            held += bars[end].count;
+        if (held <= best) continue;
+        best = held;
+        where = bars[first].number;
+    }
+    return where;
+}
+
 } // namespace
 
 std::int32_t Misses::inBar(std::int32_t bar) const noexcept {
@@ -78,23 +123,12 @@ Misses missesByBar(const PassageRecord& record, std::int32_t reactionMillis, std
 
 std::optional<BuildUpPart> worstStretch(const Misses& misses, const Music& music) {
     if (music.bars == 0 || misses.placed < missesForAStretch) return std::nullopt;
-    const std::int32_t longest = std::max(1, music.bars / 3);
-    for (std::int32_t bars = 1; bars <= longest; ++bars) {
-        std::int32_t best = 0;
-        std::int32_t where = 0;
-        for (std::int32_t first = music.firstBar; first + bars <= music.firstBar + music.bars; ++first) {
-            std::int32_t held = 0;
-            for (std::int32_t bar = first; bar < first + bars; ++bar) held += misses.inBar(bar);
-            if (held > best) {
-                best = held;
-                where = first;
-            }
-        }
-        if (best * 2 < misses.placed) continue;
-        const std::int32_t runUp = where > music.firstBar ? 1 : 0;
-        return BuildUpPart{where - runUp, bars + runUp};
-    }
-    return std::nullopt;
+    const std::vector<MissedBar> bars = missedBars(misses, music);
+    const std::int32_t length = shortestHalf(bars, misses.placed);
+    if (length > std::max(1, music.bars / 3)) return std::nullopt;
+    const std::int32_t where = fullestStretch(bars, length);
+    const std::int32_t runUp = where > music.firstBar ? 1 : 0;
+    return BuildUpPart{where - runUp, length + runUp};
 }
 
 } // namespace piolo

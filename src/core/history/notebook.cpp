@@ -62,6 +62,7 @@ struct Notebook::Body {
     PieceShelf shelf;
     Removals removals;
     RunThroughs runThroughs;
+    WrongClocks clocks;
     Newest newestSettings;
     PracticeSettings settings;
 
@@ -85,10 +86,11 @@ struct Notebook::Body {
 void Notebook::Body::open(const std::shared_ptr<const StoredHistory>& history) {
     stored = history;
     const auto& digests = stored->passages();
+    // First the clock facts: the digests are what those make of them.
+    for (Fact& fact : stored->otherFacts()) keep(std::move(fact));
     passages.reserve(digests.size());
     for (std::size_t place = 0; place < digests.size(); ++place)
-        passages.try_emplace(digests[place].passage, stored, place);
-    for (Fact& fact : stored->otherFacts()) keep(std::move(fact));
+        passages.try_emplace(digests[place].passage, stored, place, clocks);
 }
 
 void Notebook::Body::keep(Fact&& fact) {
@@ -113,9 +115,13 @@ bool Notebook::Body::add(const Fact& fact) {
                                    runThroughs.add(fact, through);
                                    return false;
                                },
+                               [&](const ClockFact& said) {
+                                   clocks.add(fact, said);
+                                   return false;
+                               },
                                [&](const OfAPassage auto& ofAPassage) {
                                    const Id passage = ofAPassage.passage;
-                                   passages.try_emplace(passage, passage).first->second.add(fact);
+                                   passages.try_emplace(passage, passage, clocks).first->second.add(fact);
                                    return true;
                                }},
                       fact.body);
@@ -194,7 +200,7 @@ const PracticeSettings& Notebook::settings() const { return body_->settings; }
 
 // Backs and corrections of run-throughs name the piece where others name their passage.
 std::vector<RunThrough> Notebook::runThroughs(Id piece) const {
-    std::vector<RunThrough> throughs = body_->runThroughs.of(piece);
+    std::vector<RunThrough> throughs = body_->runThroughs.of(piece, body_->clocks);
     PassageHistory* const said = throughs.empty() ? nullptr : body_->history(piece);
     if (said != nullptr)
         std::erase_if(throughs, [&](const RunThrough& through) { return said->retracts(through.id); });
@@ -220,6 +226,13 @@ DayFigures Notebook::day(Date date, Id passage) const {
     for (auto& [id, history] : body_->passages)
         if (history.reaches(date)) count(history.record(), date, figures);
     return figures;
+}
+
+std::vector<DatedAhead> Notebook::datedAfter(Date date) const {
+    AheadFacts ahead;
+    for (auto& [id, history] : body_->passages) history.addAhead(date, ahead);
+    body_->runThroughs.addAhead(date, body_->clocks, ahead);
+    return std::move(ahead).groups();
 }
 
 std::optional<Tempo> Notebook::opening(Id passage, Date date) const {

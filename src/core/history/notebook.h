@@ -7,6 +7,7 @@
 #include "core/history/fact.h"
 #include "core/history/passage_record.h"
 #include "core/history/run_through.h"
+#include "core/history/wrong_clocks.h"
 #include "core/passage/group_marks.h"
 
 #include <memory>
@@ -36,6 +37,8 @@ class StoredHistory;
 /// - Another articulation or rhythm starts the streak at 0.
 /// - A felt beat converts all that is known of the passage's tempi, entries included (core/felt_beat.h).
 /// - Backs, late misses, doubts and corrections work inside their own passage.
+/// - Clock facts move the dates of what a device recorded, and with them days and openings, but not its
+/// order.
 class Notebook {
 public:
     Notebook();
@@ -80,6 +83,8 @@ public:
     [[nodiscard]] const FactBody* body(Id passage, Id fact) const;
     /// The figures of one day; `passage` none: all passages.
     [[nodiscard]] DayFigures day(Date date, Id passage) const;
+    /// What was played or set after `date`, by device. Folds passages only if there is any.
+    [[nodiscard]] std::vector<DatedAhead> datedAfter(Date date) const;
     /// The tempo at which `date` opens this passage, or nothing when it was played or opened on that date
     /// already (also when that opening was taken back), was never played, or is at that tempo anyway.
     [[nodiscard]] std::optional<Tempo> opening(Id passage, Date date) const;

@@ -81,20 +81,27 @@ PassageFold::PassageFold(Id passage, const Tempi& tempi) {
     record_.standing = handSet(tempi.start);
 }
 
-void PassageFold::add(const Fact& fact, const Corrections& corrections) {
+void PassageFold::add(const Fact& fact, const Timestamp& at, const Corrections& corrections) {
+    const auto entry = [&] {
+        Entry made;
+        made.id = fact.id;
+        made.at = at;
+        return made;
+    };
     const auto gathered = [](const auto& /*correction*/) {};
-    std::visit(
-        ForKinds{
-            [&](const RunFact& played) { run(fact, played, corrections); },
-            [&](const TempoFact& set) { tempo(fact, set); }, [&](const PassageFact& edited) { edit(edited); },
-            [&](const StageFact& said) { record_.stage = said.stage; },
-            [&](const NoteFact& written) { note(written); }, [&](const FeltBeatFact& felt) { feel(felt); },
-            [&](const PictureFact& shown) { record_.picture = shown.picture; },
-            [&](const LateMissFact& late) { gathered(late); },
-            [&](const DoubtFact& doubt) { gathered(doubt); }, [&](const BackFact& back) { gathered(back); },
-            [&](const CorrectionFact& correction) { gathered(correction); },
-            [](const NotOfAPassage auto& /*fact*/) {}},
-        fact.body);
+    std::visit(ForKinds{[&](const RunFact& played) { run(entry(), played, corrections); },
+                        [&](const TempoFact& set) { tempo(entry(), set); },
+                        [&](const PassageFact& edited) { edit(edited); },
+                        [&](const StageFact& said) { record_.stage = said.stage; },
+                        [&](const NoteFact& written) { note(written); },
+                        [&](const FeltBeatFact& felt) { feel(felt); },
+                        [&](const PictureFact& shown) { record_.picture = shown.picture; },
+                        [&](const LateMissFact& late) { gathered(late); },
+                        [&](const DoubtFact& doubt) { gathered(doubt); },
+                        [&](const BackFact& back) { gathered(back); },
+                        [&](const CorrectionFact& correction) { gathered(correction); },
+                        [](const NotOfAPassage auto& /*fact*/) {}},
+               fact.body);
 }
 
 void PassageFold::turnTo(Date date) {
@@ -102,15 +109,12 @@ void PassageFold::turnTo(Date date) {
     record_.lastDay = date;
 }
 
-void PassageFold::run(const Fact& fact, const RunFact& run, const Corrections& corrections) {
-    turnTo(fact.at.date());
-    Entry entry;
-    entry.id = fact.id;
-    entry.at = fact.at;
+void PassageFold::run(Entry entry, const RunFact& run, const Corrections& corrections) {
+    turnTo(entry.at.date());
     entry.kind = entryKind(run.kind);
     entry.tempo = run.tempo;
-    const Mark said = markSaid(fact.id, run.mark, corrections);
-    entry.mark = markNow(fact.id, said, corrections);
+    const Mark said = markSaid(entry.id, run.mark, corrections);
+    entry.mark = markNow(entry.id, said, corrections);
     entry.millis = run.millis;
     entry.late = entry.mark == Mark::missed && said == Mark::clean;
     entry.corrected = said != run.mark;
@@ -144,11 +148,8 @@ void PassageFold::remember(Entry entry, const Outcome& outcome) {
     record_.entries.push_back(std::move(entry));
 }
 
-void PassageFold::tempo(const Fact& fact, const TempoFact& tempo) {
-    turnTo(fact.at.date());
-    Entry entry;
-    entry.id = fact.id;
-    entry.at = fact.at;
+void PassageFold::tempo(Entry entry, const TempoFact& tempo) {
+    turnTo(entry.at.date());
     entry.kind = Entry::Kind::tempo;
     entry.tempo = tempo.tempo;
     entry.reason = tempo.reason;

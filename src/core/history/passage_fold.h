@@ -28,14 +28,14 @@ public:
     /// `tempi` are those of the first fact that has any; they apply from the beginning.
     PassageFold(Id passage, const Tempi& tempi);
 
-    /// Folds the next fact. It must not be a retracted one.
-    void add(const Fact& fact, const Corrections& corrections);
+    /// Folds the next fact, which happened at `at`. It must not be a retracted one.
+    void add(const Fact& fact, const Timestamp& at, const Corrections& corrections);
     [[nodiscard]] PassageRecord& record() noexcept { return record_; }
     [[nodiscard]] const PassageRecord& record() const noexcept { return record_; }
 
 private:
-    void run(const Fact& fact, const RunFact& run, const Corrections& corrections);
-    void tempo(const Fact& fact, const TempoFact& tempo);
+    void run(Entry entry, const RunFact& run, const Corrections& corrections);
+    void tempo(Entry entry, const TempoFact& tempo);
     void note(const NoteFact& note);
     void feel(const FeltBeatFact& felt);
     void edit(const PassageFact& edit);

@@ -35,16 +35,21 @@ bool isOpening(const FactBody& body) {
 }
 
 std::vector<Entry> entriesOf(const StoredHistory& stored, std::size_t place) {
+    WrongClocks clocks;
+    for (const Fact& fact : stored.otherFacts())
+        if (const auto* const said = std::get_if<ClockFact>(&fact.body)) clocks.add(fact, *said);
     const std::vector<Fact> facts = stored.facts(place);
-    PassageHistory history(stored.passages()[place].passage);
+    PassageHistory history(stored.passages()[place].passage, clocks);
     for (const Fact& fact : facts) history.add(fact);
     return std::move(history.record()->entries.list());
 }
 
 } // namespace
 
-PassageHistory::PassageHistory(std::shared_ptr<const StoredHistory> stored, std::size_t place)
-    : passage_(stored->passages()[place].passage), stored_(std::move(stored)), place_(place) {
+PassageHistory::PassageHistory(std::shared_ptr<const StoredHistory> stored, std::size_t place,
+                               const WrongClocks& clocks)
+    : passage_(stored->passages()[place].passage), clocks_(&clocks), clocksKnown_(clocks.version()),
+      stored_(std::move(stored)), place_(place) {
     const PassageDigest& digest = stored_->passages()[place];
     first_ = digest.first;
     last_ = digest.last;
@@ -89,14 +94,37 @@ void PassageHistory::add(const Fact& fact) {
 void PassageHistory::remember(const Fact& fact) {
     const bool last = facts_.empty() || standsBefore(*facts_.back(), fact);
     stale_ = stale_ || !last || !fold_ || corrects(fact.body);
-    if (happened(fact)) {
-        first_ = std::min(first_, fact.at.date());
-        last_ = std::max(last_, fact.at.date());
-    }
+    widen(fact);
     facts_.push_back(&fact);
 }
 
+void PassageHistory::widen(const Fact& fact) {
+    if (!happened(fact)) return;
+    first_ = std::min(first_, dateOf(fact));
+    last_ = std::max(last_, dateOf(fact));
+}
+
+void PassageHistory::keepDates() {
+    if (clocksKnown_ == clocks_->version()) return;
+    clocksKnown_ = clocks_->version();
+    fetch();
+    stale_ = true;
+    first_ = {9999, 12, 31};
+    last_ = {1, 1, 1};
+    for (const Fact* fact : facts_) widen(*fact);
+}
+
+void PassageHistory::addAhead(Date date, AheadFacts& ahead) {
+    keepDates();
+    if (last_ <= date) return;
+    fetch();
+    fold();
+    for (const Fact* fact : facts_)
+        if (happened(*fact) && counts(*fact) && date < dateOf(*fact)) ahead.add(*fact);
+}
+
 void PassageHistory::fold() {
+    keepDates();
     if (stale_) {
         if (!std::is_sorted(facts_.begin(), facts_.end(), standBefore))
             std::sort(facts_.begin(), facts_.end(), standBefore);
@@ -113,16 +141,19 @@ void PassageHistory::fold() {
     }
     if (!fold_) return;
     for (; folded_ < facts_.size(); ++folded_)
-        if (counts(*facts_[folded_])) fold_->add(*facts_[folded_], corrections_);
+        if (counts(*facts_[folded_]))
+            fold_->add(*facts_[folded_], clocks_->at(*facts_[folded_]), corrections_);
 }
 
 PassageRecord* PassageHistory::record() {
+    keepDates();
     if (stored_ != nullptr) return summary_ ? &*summary_ : nullptr;
     fold();
     return fold_ ? &fold_->record() : nullptr;
 }
 
 const Fact* PassageHistory::definition() {
+    keepDates();
     if (stored_ != nullptr) return summary_ ? &stored_->passages()[place_].defining : nullptr;
     fold();
     return fold_ ? facts_[defining_] : nullptr;
@@ -156,7 +187,7 @@ bool PassageHistory::opened(Date date) {
     fetch();
     fold();
     return std::any_of(facts_.begin(), facts_.end(), [&](const Fact* fact) {
-        return happened(*fact) && fact->at.date() == date && (counts(*fact) || isOpening(fact->body));
+        return happened(*fact) && dateOf(*fact) == date && (counts(*fact) || isOpening(fact->body));
     });
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/history/passage_fold.h"
 #include "core/history/stored_history.h"
+#include "core/history/wrong_clocks.h"
 
 #include <memory>
 #include <optional>
@@ -15,9 +16,11 @@ namespace piolo {
 /// the next reading folds the whole passage again, in time proportional to the number of its facts.
 class PassageHistory {
 public:
-    explicit PassageHistory(Id passage) : passage_(passage) {}
-    /// The passage at index `place` of the stored ones. Its facts are read only if its digest is not enough.
-    PassageHistory(std::shared_ptr<const StoredHistory> stored, std::size_t place);
+    /// `clocks` must outlive this object.
+    PassageHistory(Id passage, const WrongClocks& clocks) : passage_(passage), clocks_(&clocks) {}
+    /// The passage at index `place` of the stored ones. Its facts are read only if its digest is not enough:
+    /// the digest is that of the stored clock facts, which `clocks` has already.
+    PassageHistory(std::shared_ptr<const StoredHistory> stored, std::size_t place, const WrongClocks& clocks);
     PassageHistory(PassageHistory&&) = default;
     PassageHistory& operator=(PassageHistory&&) = default;
     ~PassageHistory() = default;
@@ -25,7 +28,8 @@ public:
     /// `fact` must outlive this object: ten years of facts are in memory only once.
     void add(const Fact& fact);
     /// True if nothing was added since the last folding.
-    [[nodiscard]] bool isFolded() const noexcept {
+    [[nodiscard]] bool isFolded() {
+        keepDates();
         return stored_ != nullptr || (!stale_ && (!fold_ || folded_ == facts_.size()));
     }
     /// The record; null while there is no valid fact with tempi. Valid until the next add().
@@ -45,15 +49,26 @@ public:
     bool opened(Date date);
     /// False: there is certainly no run or tempo of that date among the facts. True: there may be one. Folds
     /// nothing.
-    [[nodiscard]] bool reaches(Date date) const noexcept { return first_ <= date && date <= last_; }
+    [[nodiscard]] bool reaches(Date date) {
+        keepDates();
+        return first_ <= date && date <= last_;
+    }
+    /// Adds the runs and tempi after `date` that count.
+    void addAhead(Date date, AheadFacts& ahead);
 
 private:
     void remember(const Fact& fact);
+    /// Forgets the dates if a clock fact came since.
+    void keepDates();
+    void widen(const Fact& fact);
+    [[nodiscard]] Date dateOf(const Fact& fact) const { return clocks_->at(fact).date(); }
     void fetch();
     void fold();
     [[nodiscard]] bool counts(const Fact& fact) const { return !corrections_.retracted.contains(fact.id); }
 
     Id passage_;
+    const WrongClocks* clocks_;
+    std::size_t clocksKnown_ = 0;                 ///< the version of clocks_ that the dates here are of
     std::shared_ptr<const StoredHistory> stored_; ///< null once the facts are in memory
     std::size_t place_ = 0;
     std::optional<PassageRecord> summary_; ///< from the digest; kept until the next add(), as promised

@@ -10,13 +10,19 @@ void RunThroughs::add(const Fact& fact, const RunThroughFact& played) {
     all.insert(std::upper_bound(all.begin(), all.end(), fact, standsBefore), fact);
 }
 
-std::vector<RunThrough> RunThroughs::of(Id piece) const {
+std::vector<RunThrough> RunThroughs::of(Id piece, const WrongClocks& clocks) const {
     std::vector<RunThrough> list;
     const auto found = pieces_.find(piece);
     if (found == pieces_.end()) return list;
     for (const Fact& fact : found->second)
-        list.push_back({fact.id, fact.at, std::get<RunThroughFact>(fact.body)});
+        list.push_back({fact.id, clocks.at(fact), std::get<RunThroughFact>(fact.body)});
     return list;
+}
+
+void RunThroughs::addAhead(Date date, const WrongClocks& clocks, AheadFacts& ahead) const {
+    for (const auto& [piece, facts] : pieces_)
+        for (const Fact& fact : facts)
+            if (date < clocks.at(fact).date()) ahead.add(fact);
 }
 
 bool playedThrough(const RunThroughFact& played, std::int32_t firstBar, std::int32_t lastBar) {

@@ -2,7 +2,7 @@
 // Pieces played from start to finish.
 #pragma once
 
-#include "core/history/fact.h"
+#include "core/history/wrong_clocks.h"
 
 #include <unordered_map>
 #include <vector>
@@ -20,7 +20,9 @@ class RunThroughs {
 public:
     void add(const Fact& fact, const RunThroughFact& played);
     /// All run-throughs of a piece, oldest first, also those taken back.
-    [[nodiscard]] std::vector<RunThrough> of(Id piece) const;
+    [[nodiscard]] std::vector<RunThrough> of(Id piece, const WrongClocks& clocks) const;
+    /// Adds those after `date`.
+    void addAhead(Date date, const WrongClocks& clocks, AheadFacts& ahead) const;
 
 private:
     std::unordered_map<Id, std::vector<Fact>> pieces_; ///< in order

@@ -83,10 +83,10 @@ std::optional<KnownFolder> loadCheckpoint(const std::string& file, const std::st
 }
 
 bool writeCheckpoint(const std::string& file, const std::string& folder, const std::string& device,
-                     std::int64_t nowMillis, const std::stop_token& stop) {
+                     const std::stop_token& stop) {
     const std::string program = programId();
     if (program.empty()) return false;
-    const auto contents = readFolder(folder, device, nowMillis, stop);
+    const auto contents = readFolder(folder, device, stop);
     if (!contents || stop.stop_requested() || !isWhole(*contents)) return false;
     const auto facts = packedFacts(contents->facts, stop);
     if (!facts) return false;

@@ -22,6 +22,6 @@ inline constexpr std::size_t worthACheckpoint = 5000;
 /// Reads the folder and writes its checkpoint, whole or not at all. False if that fails, is not possible, or
 /// is stopped on request: then the old one stays. Any thread; takes as long as reading the folder.
 bool writeCheckpoint(const std::string& file, const std::string& folder, const std::string& device,
-                     std::int64_t nowMillis, const std::stop_token& stop = {});
+                     const std::stop_token& stop = {});
 
 } // namespace piolo::journal

@@ -18,7 +18,7 @@ constexpr int lowPriority = 10;
 void runTask(const CheckpointTask& task, const std::stop_token& stop) {
     ::setpriority(PRIO_PROCESS, static_cast<id_t>(::gettid()),
                   lowPriority); // of this thread: the click takes precedence
-    writeCheckpoint(task.file, task.folder, task.device, task.nowMillis, stop);
+    writeCheckpoint(task.file, task.folder, task.device, stop);
     ::malloc_trim(0); // all facts were in memory twice
 }
 

@@ -15,7 +15,6 @@ struct CheckpointTask {
     std::string file;
     std::string folder;
     std::string device;
-    std::int64_t nowMillis = 0;
 };
 
 /// Writes one checkpoint, at low priority.

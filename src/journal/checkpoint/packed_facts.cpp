@@ -46,7 +46,7 @@ std::optional<Passage> madeBy(const std::string& definition) {
     const auto* const edit = fact ? std::get_if<PassageFact>(&fact->body) : nullptr;
     if (edit == nullptr || !edit->tempi) return std::nullopt;
     PassageFold fold(edit->passage, *edit->tempi);
-    fold.add(*fact, {});
+    fold.add(*fact, fact->at, {});
     return fold.record().passage;
 }
 
@@ -84,6 +84,8 @@ private:
             (passage.isNone() ? others : passages[passage]).push_back(&fact);
         }
         ids_ = SortedIds(std::move(ids));
+        for (const Fact* fact : others)
+            if (const auto* const said = std::get_if<ClockFact>(&fact->body)) clocks_.add(*fact, *said);
         for (const Fact* fact : others) fits_ = packFact(other_, *fact, ids_, devices_) && fits_;
         others_ = others.size();
     }
@@ -91,7 +93,7 @@ private:
     bool addChunk(Id passage, std::vector<const Fact*>& facts) {
         std::sort(facts.begin(), facts.end(),
                   [](const Fact* a, const Fact* b) { return standsBefore(*a, *b); });
-        PassageHistory history(passage);
+        PassageHistory history(passage, clocks_);
         Chunk chunk;
         const std::size_t before = bytes_.bytes().size();
         for (const Fact* fact : facts) {
@@ -109,6 +111,7 @@ private:
 
     SortedIds ids_;
     DeviceNames devices_;
+    WrongClocks clocks_;
     std::vector<Chunk> chunks_;
     std::size_t others_ = 0;
     Packer other_; ///< the facts that are not about a passage

@@ -106,8 +106,8 @@ void packed(P& with, T& file) {
 }
 template <typename P, Either<HighestPositions> T>
 void packed(P& with, T& highest) {
-    auto& [order, ownOrder, ownSeq, leastAhead] = highest;
-    with(order, ownOrder, ownSeq, leastAhead);
+    auto& [order, ownSeq] = highest;
+    with(order, ownSeq);
 }
 
 } // namespace piolo::journal

@@ -50,9 +50,8 @@ struct Journal::Body {
         return done();
     }
     Done read() {
-        const std::int64_t now = ports.clock->now().utcMillis;
-        auto known = readWithCheckpoint(now);
-        auto found = known ? Result(*std::move(known)) : readFolder(location.folder, location.device, now);
+        auto known = readWithCheckpoint();
+        auto found = known ? Result(*std::move(known)) : readFolder(location.folder, location.device);
         if (!found) return found.fault();
         contents = std::move(found).value();
         sequence = Sequence(contents);
@@ -63,10 +62,10 @@ struct Journal::Body {
     [[nodiscard]] std::string checkpoint() const {
         return checkpointFile(location.folder, location.device, location.cacheDir);
     }
-    [[nodiscard]] std::optional<FolderContents> readWithCheckpoint(std::int64_t now) const {
+    [[nodiscard]] std::optional<FolderContents> readWithCheckpoint() const {
         if (location.cacheDir.empty()) return std::nullopt;
         const auto known = loadCheckpoint(checkpoint(), location.device);
-        return known ? readOn(location.folder, location.device, now, *known) : std::nullopt;
+        return known ? readOn(location.folder, location.device, *known) : std::nullopt;
     }
 };
 
@@ -105,9 +104,8 @@ void Journal::keepCheckpoint() {
     Body& own = *body_;
     const bool useful = !own.location.cacheDir.empty() && own.readByLine >= worthACheckpoint;
     if (readOnly() || !useful || own.checkpointing) return;
-    own.checkpointing.emplace(
-        CheckpointTask{own.checkpoint(), own.location.folder, own.location.device, now().utcMillis},
-        own.ports.pauses.farewell);
+    own.checkpointing.emplace(CheckpointTask{own.checkpoint(), own.location.folder, own.location.device},
+                              own.ports.pauses.farewell);
 }
 
 const FolderContents& Journal::contents() const { return body_->contents; }

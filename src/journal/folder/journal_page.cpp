@@ -26,8 +26,7 @@ Fault asTorn(Fault fault) {
 /// Reads one file line by line into its page.
 class PageReader {
 public:
-    PageReader(const std::string& path, const std::string& device, std::int64_t latestOrder)
-        : device_(device), latestOrder_(latestOrder) {
+    PageReader(const std::string& path, const std::string& device) : device_(device) {
         location_.file = page_.path = path;
     }
 
@@ -65,23 +64,23 @@ private:
                                  : readLine(line.text, location_, head);
         page_.unclosed = !line.closed && isOwnFile(location_.file, device_);
         note(head);
-        if (!fact) return page_.faults.push_back(line.closed ? fact.fault() : asTorn(fact.fault()));
+        if (!fact) return keep(line.closed ? fact.fault() : asTorn(fact.fault()));
         page_.facts.push_back(std::move(fact).value());
         page_.lines.push_back(line.number);
     }
 
+    void keep(Fault fault) {
+        if (page_.faults.size() < mostFaultsInFile)
+            page_.faults.push_back(std::move(fault));
+        else
+            ++page_.moreFaults;
+    }
+
     void note(const LineHead& head) {
-        HighestPositions seen;
-        (head.order <= latestOrder_ ? seen.order : seen.leastAhead) = head.order;
-        if (head.device == device_) {
-            seen.ownOrder = head.order;
-            seen.ownSeq = head.seq;
-        }
-        page_.highest.raiseTo(seen);
+        page_.highest.raiseTo({head.order, head.device == device_ ? head.seq : 0});
     }
 
     const std::string& device_;
-    std::int64_t latestOrder_;
     FaultLocation location_; ///< of the current line
     JournalPage page_;
 };
@@ -90,14 +89,22 @@ private:
 
 void HighestPositions::raiseTo(const HighestPositions& other) noexcept {
     order = std::max(order, other.order);
-    ownOrder = std::max(ownOrder, other.ownOrder);
     ownSeq = std::max(ownSeq, other.ownSeq);
-    leastAhead = std::min(leastAhead, other.leastAhead);
 }
 
-JournalPage readPage(const std::string& path, const std::string& device, std::int64_t latestOrder,
+void limitFaults(std::vector<Fault>& faults, std::size_t more) {
+    if (faults.size() > mostFaultsInFile) {
+        more += faults.size() - mostFaultsInFile;
+        faults.resize(mostFaultsInFile);
+    }
+    if (more == 0) return;
+    const std::string file = faults.front().location.file;
+    faults.push_back({FaultNumber::moreFaults, {file, 0}, {std::to_string(more)}});
+}
+
+JournalPage readPage(const std::string& path, const std::string& device,
                      const std::optional<ReadExtent>& known) {
-    return PageReader(path, device, latestOrder).read(known);
+    return PageReader(path, device).read(known);
 }
 
 } // namespace piolo::journal

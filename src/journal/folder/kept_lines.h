@@ -11,8 +11,8 @@
 
 namespace piolo::journal {
 
-/// STATEDIR/kept/HASH-DEVICE/INODE, with a file for each journal file; INODE is that of the journal folder that
-/// they belong to. One thread at a time; waits for the disk.
+/// STATEDIR/kept/HASH-DEVICE/INODE, with a file for each journal file; INODE is that of the journal folder
+/// that they belong to. One thread at a time; waits for the disk.
 class KeptLines {
 public:
     explicit KeptLines(const JournalLocation& location);

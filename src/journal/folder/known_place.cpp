@@ -24,9 +24,7 @@ bool KnownPlace::isThere() {
     return true;
 }
 
-bool KnownPlace::hasTheFile() const {
-    return fileInode_ != 0 && inodeOf(file_) == fileInode_;
-}
+bool KnownPlace::hasTheFile() const { return fileInode_ != 0 && inodeOf(file_) == fileInode_; }
 
 void KnownPlace::rememberFile(const std::string& path, int descriptor) {
     struct stat opened {};

@@ -26,7 +26,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::int64_t dayMillis = 86'400'000;
 constexpr std::uintmax_t mostExpected = 1'000'000;
 constexpr std::uintmax_t worthAThread = 1'000'000; ///< bytes
 
@@ -58,6 +57,7 @@ public:
         };
         std::stable_sort(page.faults.begin(), page.faults.end(),
                          [&](const Fault& a, const Fault& b) { return line(a) < line(b); });
+        limitFaults(page.faults, page.moreFaults);
         std::move(page.faults.begin(), page.faults.end(), std::back_inserter(contents_.faults));
     }
 
@@ -68,9 +68,6 @@ public:
 
     FolderContents contents() && {
         contents_.highest = highest_;
-        contents_.highestOrder = highest_.order;
-        contents_.highestOwnOrder = highest_.ownOrder;
-        contents_.highestSeq = highest_.ownSeq;
         return std::move(contents_);
     }
 
@@ -94,9 +91,8 @@ private:
 /// Pages in order of path. Large files are read concurrently, as many as there are processors.
 class PagesAhead {
 public:
-    PagesAhead(std::vector<std::string> paths, std::string device, std::int64_t latestOrder)
-        : paths_(std::move(paths)), known_(paths_.size()), device_(std::move(device)),
-          latestOrder_(latestOrder) {}
+    PagesAhead(std::vector<std::string> paths, std::string device)
+        : paths_(std::move(paths)), known_(paths_.size()), device_(std::move(device)) {}
 
     /// Call before the first next().
     void setKnown(std::size_t file, const ReadExtent& extent) { known_[file] = extent; }
@@ -119,13 +115,12 @@ private:
         const bool large = !missing && bytes >= worthAThread;
         // With both policies allowed, a machine without free threads reads the page on demand.
         const auto when = large ? std::launch::async | std::launch::deferred : std::launch::deferred;
-        pages_.push_back(std::async(when, readPage, path, std::cref(device_), latestOrder_, known_[file]));
+        pages_.push_back(std::async(when, readPage, path, std::cref(device_), known_[file]));
     }
 
     std::vector<std::string> paths_;
     std::vector<std::optional<ReadExtent>> known_;
     std::string device_;
-    std::int64_t latestOrder_;
     std::size_t begun_ = 0;
     std::deque<std::future<JournalPage>> pages_;
 };
@@ -174,7 +169,7 @@ Result<std::vector<std::string>> journalFiles(const std::string& folder) {
 }
 
 Result<FolderContents> readFolder(const std::string& folder, const std::string& device,
-                                  std::int64_t nowMillis, const std::stop_token& stop) {
+                                  const std::stop_token& stop) {
     std::error_code error;
     const auto status = fs::status(folder, error);
     if (!fs::exists(status)) return files::readFault(folder, error ? error.value() : ENOENT);
@@ -183,20 +178,17 @@ Result<FolderContents> readFolder(const std::string& folder, const std::string& 
     if (!paths) return paths.fault();
     Gathering gathering;
     gathering.expect(bytesOf(*paths));
-    PagesAhead pages(*paths, device, nowMillis + dayMillis);
+    PagesAhead pages(*paths, device);
     while (auto page = stop.stop_requested() ? std::nullopt : pages.next()) gathering.add(*std::move(page));
     return std::move(gathering).contents();
 }
 
 std::optional<FolderContents> readOn(const std::string& folder, const std::string& device,
-                                     std::int64_t nowMillis, const KnownFolder& known) {
-    const std::int64_t latestOrder = nowMillis + dayMillis;
-    // What counted then must count now, and what did not must not.
-    if (known.highest.order > latestOrder || known.highest.leastAhead <= latestOrder) return std::nullopt;
+                                     const KnownFolder& known) {
     const auto paths = journalFiles(journalFolder(folder));
     if (!paths) return std::nullopt;
     const std::vector<const KnownFile*> files = inTheirPlaces(known.files, *paths);
-    PagesAhead pages(*paths, device, latestOrder);
+    PagesAhead pages(*paths, device);
     std::size_t found = 0;
     for (std::size_t i = 0; i < files.size(); ++i)
         if (files[i] != nullptr) {
@@ -209,17 +201,19 @@ std::optional<FolderContents> readOn(const std::string& folder, const std::strin
     for (const KnownFile* file : files) {
         auto page = pages.next();
         if (!page || page->changed || repeats(*page, *known.history)) return std::nullopt;
+        if (file != nullptr && !page->faults.empty() &&
+            file->faults.size() + page->faults.size() > mostFaultsInFile)
+            return std::nullopt;
         gathering.add(*std::move(page), file == nullptr ? std::vector<Fault>{} : file->faults);
     }
     return std::move(gathering).contents();
 }
 
-Result<FolderContents> readJournalFile(const std::string& path, const std::string& device,
-                                       std::int64_t nowMillis) {
+Result<FolderContents> readJournalFile(const std::string& path, const std::string& device) {
     auto source = LineSource::open(path, longestLine);
     if (!source) return source.fault();
     Gathering gathering;
-    gathering.add(readPage(path, device, nowMillis + dayMillis));
+    gathering.add(readPage(path, device));
     return std::move(gathering).contents();
 }
 

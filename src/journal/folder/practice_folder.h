@@ -29,12 +29,9 @@ struct FolderContents {
     std::vector<Fact> facts;                     ///< as read, without those; including duplicates
     std::vector<Fault> faults;         ///< lines that were not folded, with file and line; nothing is ever
                                        ///< deleted
-    std::int64_t highestOrder = 0;     ///< ignoring values more than 24 h ahead of `nowMillis`
-    std::uint64_t highestSeq = 0;      ///< of `device`
-    std::int64_t highestOwnOrder = 0;  ///< of `device`, whatever the clock says
     std::vector<std::string> unclosed; ///< own files whose last line has no newline yet
     std::vector<ReadFile> files;
-    HighestPositions highest; ///< the source of the three above
+    HighestPositions highest;
 };
 
 /// The paths of all *.jsonl directly in `folder`, sorted, so that every machine reads them in the same order.
@@ -45,14 +42,13 @@ Result<std::vector<std::string>> journalFiles(const std::string& folder);
 /// fact is not accepted (repeatedId). Faults: cannotRead, notAPracticeFolder (it is a file). If stopped on
 /// request, the result is incomplete.
 Result<FolderContents> readFolder(const std::string& folder, const std::string& device,
-                                  std::int64_t nowMillis, const std::stop_token& stop = {});
+                                  const std::stop_token& stop = {});
 /// The same for a folder that was read before: only what was added since is read line by line, everything
 /// else is compared. Nothing if the folder does not continue where `known` ends, or if there is any doubt
 /// that the result would equal that of readFolder().
 std::optional<FolderContents> readOn(const std::string& folder, const std::string& device,
-                                     std::int64_t nowMillis, const KnownFolder& known);
+                                     const KnownFolder& known);
 /// Reads one .jsonl file in the same way. Fault: cannotRead.
-Result<FolderContents> readJournalFile(const std::string& path, const std::string& device,
-                                       std::int64_t nowMillis);
+Result<FolderContents> readJournalFile(const std::string& path, const std::string& device);
 
 } // namespace piolo::journal

@@ -22,14 +22,14 @@ LineHead headOf(const json& line, const FaultLocation& location) {
     JsonObject object(line, "", ignored);
     LineHead head;
     head.device = object.id("device").text();
-    head.seq = static_cast<std::uint64_t>(object.integer("seq", 0, mostOrder));
+    head.seq = static_cast<std::uint64_t>(object.integer("seq", 0, exactCount.most));
     head.order = object.integer("order", 0, mostOrder);
     return head;
 }
 
 /// An empty body of the line's kind, or a fault: a newer format, an unknown kind.
 std::optional<FactBody> kindOf(JsonObject& object, FirstFault& first) {
-    const auto version = object.integer("v", 1, mostOrder);
+    const auto version = object.integer("v", 1, exactCount.most);
     if (version > formatVersion) first.keep(FaultNumber::newerFormat, {std::to_string(version)});
     const auto word = object.text("kind");
     auto body = bodyOfKind(word);
@@ -64,7 +64,7 @@ Result<Fact> readObject(std::string_view line, const FaultLocation& location, Li
     Fact fact;
     fact.id = object.id("id");
     fact.device = object.id("device").text();
-    fact.seq = static_cast<std::uint64_t>(object.integer("seq", 0, mostOrder));
+    fact.seq = static_cast<std::uint64_t>(object.integer("seq", 0, exactCount.most));
     fact.order = object.integer("order", 0, mostOrder);
     fact.at = timeOf(object);
     JsonReading reading(object);

@@ -11,8 +11,8 @@
 
 namespace piolo::journal {
 
-/// Order and seq are never written above this: every program reads integers up to 2^53 - 1 exactly.
-inline constexpr std::int64_t mostOrder = exactCount.most;
+/// The end of the year 9999 in UTC: no clock can mean a later order.
+inline constexpr std::int64_t mostOrder = 253'402'300'799'999;
 
 /// Of a line that is valid JSON; values that are missing or out of range remain empty or 0.
 struct LineHead {

@@ -9,10 +9,10 @@
 namespace piolo::journal {
 
 Sequence::Sequence(const FolderContents& contents) noexcept
-    : seq_(contents.highestSeq), order_(std::max(contents.highestOrder, contents.highestOwnOrder)) {}
+    : seq_(contents.highest.ownSeq), order_(contents.highest.order) {}
 
 Sequence::Numbers Sequence::next(std::int64_t nowMillis) noexcept {
-    seq_ = std::min(seq_ + 1, static_cast<std::uint64_t>(mostOrder));
+    seq_ = std::min(seq_ + 1, static_cast<std::uint64_t>(exactCount.most));
     order_ = std::min(std::max(nowMillis, order_ + 1), mostOrder);
     return {seq_, order_};
 }

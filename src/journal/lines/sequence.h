@@ -8,9 +8,9 @@ namespace piolo::journal {
 
 struct FolderContents;
 
-/// Seq counts the facts of a device. Order is the clock time, but always after the device's own last fact and
-/// after the highest order read from others, unless that is more than 24 h ahead. So a clock that is set back
-/// never reorders what was played, and a wrong clock elsewhere does not affect this device.
+/// Seq counts the facts of a device. Order is a logical clock: the clock time, but always after the highest
+/// order read, whatever device it is from. So a clock that is set back never reorders what was played, and
+/// what is played after reading another device's facts comes after them, even if its clock is far ahead.
 class Sequence {
 public:
     struct Numbers {

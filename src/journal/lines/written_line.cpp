@@ -105,7 +105,7 @@ RunFact run(LineScanner& line, Id passage) {
     else if (line.has(R"(,"as":")"))
         fact.kind = line.choice(valueNamed<RunKind>);
     line.literal(R"(,"ms":)");
-    fact.millis = line.integer(0, mostOrder);
+    fact.millis = line.integer(0, playingMillis.most);
     if (line.has(R"(,"spots":[)")) fact.spots = spots(line);
     fact.entered = line.has(R"(,"entered":true)");
     return fact;
@@ -160,7 +160,7 @@ std::optional<Fact> writtenFact(std::string_view line) {
     scanner.id();
     fact.device = device.take(idDigits);
     scanner.literal(R"(","seq":)");
-    fact.seq = static_cast<std::uint64_t>(scanner.integer(0, mostOrder));
+    fact.seq = static_cast<std::uint64_t>(scanner.integer(0, exactCount.most));
     scanner.literal(R"(,"order":)");
     fact.order = scanner.integer(0, mostOrder);
     scanner.literal(R"(,"at":")");

@@ -51,9 +51,11 @@ QString noteOf(const PassageRecord& record, Id entry) {
 }
 
 QString notesOf(const practice::LogLine& line) {
+    constexpr qsizetype most = 5;
     QStringList notes;
     for (const Entry* entry : line.entries)
-        if (const QString note = noteOf(*line.record, entry->id); !note.isEmpty()) notes << note;
+        if (const QString note = noteOf(*line.record, entry->id); !note.isEmpty() && notes.size() < most)
+            notes << note;
     return notes.join(QStringLiteral(" · "));
 }
 
@@ -135,10 +137,11 @@ QVariantMap lineMap(const practice::LogLine& line) {
             {QStringLiteral("spoken"), spoken.join(QStringLiteral(", "))}};
 }
 
-QVariantList entryMaps(const practice::LogLine& line) {
+QVariantList entryMaps(const practice::LogLine& line, int most) {
     QVariantList maps;
     if (line.through) maps.append(throughMap(*line.through));
-    for (std::size_t index = 0; index < line.entries.size(); ++index) maps.append(entryMap(line, index));
+    for (std::size_t index = 0; index < line.entries.size() && maps.size() < most; ++index)
+        maps.append(entryMap(line, index));
     return maps;
 }
 

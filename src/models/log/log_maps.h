@@ -9,10 +9,11 @@
 
 namespace piolo::models {
 
-/// {time, title, tempo, marks, effect, note, spoken}: `note` has the player's notes on any of its entries.
+/// {time, title, tempo, marks, effect, note, spoken}: `note` has the player's notes on its entries, the first
+/// five of them.
 [[nodiscard]] QVariantMap lineMap(const practice::LogLine& line);
-/// The entries of the line: {entry, passage, time, marks, mark, detail, note, canNote}. For a run-through,
-/// `passage` is its piece.
-[[nodiscard]] QVariantList entryMaps(const practice::LogLine& line);
+/// The first `most` entries of the line: {entry, passage, time, marks, mark, detail, note, canNote}. For a
+/// run-through, `passage` is its piece.
+[[nodiscard]] QVariantList entryMaps(const practice::LogLine& line, int most);
 
 } // namespace piolo::models

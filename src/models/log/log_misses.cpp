@@ -40,11 +40,18 @@ QString emptyWords(const PassageRecord& record, const Misses& misses) {
     return played ? qtTrId("breaks.none-counted") : qtTrId("breaks.not-played");
 }
 
-QString noteWords(const PassageRecord& record, const Misses& misses, bool byBeat) {
+QString byWords(const practice::BreakFigures& figures) {
+    if (figures.leftOut > 0)
+        return qtTrId("breaks.by-worst-bar", static_cast<int>(practice::BreakFigures::mostBars));
+    if (figures.onlyMissed) return qtTrId("breaks.by-missed-bar");
+    return figures.byBeat ? qtTrId("breaks.by-bar-and-beat") : qtTrId("breaks.by-bar");
+}
+
+QString noteWords(const PassageRecord& record, const Misses& misses, const practice::BreakFigures& figures) {
     const int all = misses.placed + misses.elsewhere;
     if (all == 0) return emptyWords(record, misses);
-    const QString by = byBeat ? qtTrId("breaks.by-bar-and-beat") : qtTrId("breaks.by-bar");
-    const QString counted = qtTrId("breaks.counted").arg(missWords(all), Formatter::runs(misses.runs), by);
+    const QString counted =
+        qtTrId("breaks.counted").arg(missWords(all), Formatter::runs(misses.runs), byWords(figures));
     return misses.elsewhere == 0 ? counted
                                  : qtTrId("breaks.counted-elsewhere").arg(counted).arg(misses.elsewhere);
 }
@@ -57,7 +64,7 @@ QVariantMap missesMap(const PassageRecord& record, const Misses& misses) {
     for (const practice::BreakBar& bar : figures.bars) bars.append(barMap(bar, figures));
     const QString name = text::passageTitle(record.passage);
     return {{QStringLiteral("title"), qtTrId("breaks.where").arg(name)},
-            {QStringLiteral("note"), noteWords(record, misses, figures.byBeat)},
+            {QStringLiteral("note"), noteWords(record, misses, figures)},
             {QStringLiteral("bars"), misses.placed == 0 ? QVariantList() : bars}};
 }
 

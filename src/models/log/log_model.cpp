@@ -11,11 +11,12 @@
 #include "practice/log/practice_book.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace piolo::models {
 
 LogModel::LogModel(practice::PracticeBook& book, QObject* parent)
-    : QAbstractListModel(parent), book_(book), takeBacks_(book), figures_(book) {
+    : QAbstractListModel(parent), book_(book), takeBacks_(book), figures_(book), dates_(book) {
     connect(&book, &practice::PracticeBook::changed, this, &LogModel::follow);
 }
 
@@ -31,20 +32,23 @@ QVariant LogModel::data(const QModelIndex& index, int role) const {
     case Figures:
         return figuresText(day);
     case Lines:
-        return lineMaps(day);
+        return linesOf(index.row(), MostAtOnce);
+    case LineCount:
+        return static_cast<int>(linesOn(index.row()).size());
     default:
         return {};
     }
 }
 
 QHash<int, QByteArray> LogModel::roleNames() const {
-    return {{DayTitle, "dayTitle"}, {Figures, "figures"}, {Lines, "lines"}};
+    return {{DayTitle, "dayTitle"}, {Figures, "figures"}, {Lines, "lines"}, {LineCount, "lineCount"}};
 }
 
 void LogModel::setShown(bool shown) {
     if (shown == shown_) return;
     shown_ = shown;
     takeBacks_.forget();
+    dates_.forget();
     emit shownChanged();
     emit takenBackChanged();
     follow();
@@ -127,13 +131,19 @@ void LogModel::refresh() {
         endResetModel();
     }
     figures_.read(filter_);
+    dates_.read();
     emit refreshed();
 }
 
-QVariantList LogModel::lineMaps(const practice::LogDay& day) const {
+std::vector<practice::LogLine> LogModel::linesOn(int day) const {
+    if (day < 0 || day >= count()) return {};
+    return practice::linesOf(book_.notebook(), days_[static_cast<std::size_t>(day)], filter_);
+}
+
+QVariantList LogModel::linesOf(int day, int most) const {
     QVariantList maps;
-    for (const practice::LogLine& line : practice::linesOf(book_.notebook(), day, filter_))
-        maps.append(lineMap(line));
+    for (const practice::LogLine& line : linesOn(day))
+        if (maps.size() < most) maps.append(lineMap(line));
     return maps;
 }
 
@@ -146,17 +156,22 @@ QString LogModel::figuresText(const practice::LogDay& day) const {
         .arg(time, QLocale().toString(figures.clean), QLocale().toString(figures.runs));
 }
 
-QVariantList LogModel::entriesOf(int day, int line) const {
-    if (day < 0 || day >= count()) return {};
-    const auto lines = practice::linesOf(book_.notebook(), days_[static_cast<std::size_t>(day)], filter_);
-    if (line < 0 || static_cast<std::size_t>(line) >= lines.size()) return {};
-    return entryMaps(lines[static_cast<std::size_t>(line)]);
+QVariantList LogModel::entriesOf(int day, int line, int most) const {
+    const auto lines = linesOn(day);
+    if (line < 0 || std::cmp_greater_equal(line, lines.size())) return {};
+    return entryMaps(lines[static_cast<std::size_t>(line)], most);
+}
+
+int LogModel::entryCount(int day, int line) const {
+    const auto lines = linesOn(day);
+    if (line < 0 || std::cmp_greater_equal(line, lines.size())) return 0;
+    const practice::LogLine& found = lines[static_cast<std::size_t>(line)];
+    return found.through ? 1 : static_cast<int>(found.entries.size());
 }
 
 int LogModel::lineOf(int day, const QString& entry) const {
-    if (day < 0 || day >= count()) return -1;
     const Id wanted = idOf(entry);
-    const auto lines = practice::linesOf(book_.notebook(), days_[static_cast<std::size_t>(day)], filter_);
+    const auto lines = linesOn(day);
     const auto found = std::find_if(lines.begin(), lines.end(), [wanted](const practice::LogLine& line) {
         return std::any_of(line.entries.begin(), line.entries.end(),
                            [wanted](const Entry* its) { return its->id == wanted; });

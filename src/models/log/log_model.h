@@ -8,8 +8,10 @@
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/log/log_dates.h"
 #include "models/log/log_figures.h"
 #include "plots/curve/curve_series.h"
+#include "practice/figures/log_lines.h"
 #include "practice/log/log_index.h"
 #include "practice/log/take_backs.h"
 
@@ -31,6 +33,7 @@ class LogModel : public QAbstractListModel {
     /// What was taken back last since the log was opened, in a sentence; "" if nothing was.
     Q_PROPERTY(QString takenBack READ takenBack NOTIFY takenBackChanged)
     Q_PROPERTY(piolo::models::LogFigures* figures READ figures CONSTANT)
+    Q_PROPERTY(piolo::models::LogDates* dates READ dates CONSTANT)
     /// 32 digits, or "" for all.
     Q_PROPERTY(QString piece READ piece WRITE setPiece NOTIFY filterChanged)
     Q_PROPERTY(QString passage READ passage WRITE setPassage NOTIFY filterChanged)
@@ -47,9 +50,13 @@ public:
     enum Role {
         DayTitle = Qt::UserRole + 1, ///< "Tuesday, 18 April"
         Figures,                     ///< "41 min · 22 of 30 clean"
-        Lines                        ///< maps, in the order played; see lineMap()
+        Lines,                       ///< maps, in the order played, at most MostAtOnce; see lineMap()
+        LineCount                    ///< of all of them
     };
     Q_ENUM(Role)
+    /// So many lines of a day, and entries of a line, are made unless more are asked for.
+    enum Amount { MostAtOnce = 100 };
+    Q_ENUM(Amount)
 
     explicit LogModel(practice::PracticeBook& book, QObject* parent = nullptr);
 
@@ -64,6 +71,7 @@ public:
     [[nodiscard]] bool readOnly() const;
     [[nodiscard]] QString takenBack() const;
     [[nodiscard]] LogFigures* figures() { return &figures_; }
+    [[nodiscard]] LogDates* dates() { return &dates_; }
     [[nodiscard]] QString piece() const;
     void setPiece(const QString& piece);
     [[nodiscard]] QString passage() const;
@@ -84,8 +92,12 @@ public:
     [[nodiscard]] std::vector<const PassageRecord*>
     records(const std::vector<plots::CurveSeries>& curves) const;
 
-    /// The entries of that line of that day; see entryMaps().
-    Q_INVOKABLE [[nodiscard]] QVariantList entriesOf(int day, int line) const;
+    /// The first `most` lines of that day.
+    Q_INVOKABLE [[nodiscard]] QVariantList linesOf(int day, int most) const;
+    /// The first `most` entries of that line of that day; see entryMaps().
+    Q_INVOKABLE [[nodiscard]] QVariantList entriesOf(int day, int line, int most = MostAtOnce) const;
+    /// How many entries that line has.
+    Q_INVOKABLE [[nodiscard]] int entryCount(int day, int line) const;
     /// The line of that day that holds the entry; -1 if none does.
     Q_INVOKABLE [[nodiscard]] int lineOf(int day, const QString& entry) const;
     /// Records that the entry is retracted: it counts as never played. Does nothing if there is no such entry
@@ -109,7 +121,7 @@ private:
     void refresh();
     void filterBy(const practice::LogFilter& filter);
     [[nodiscard]] bool counts(Id subject, Id wanted) const;
-    [[nodiscard]] QVariantList lineMaps(const practice::LogDay& day) const;
+    [[nodiscard]] std::vector<practice::LogLine> linesOn(int day) const;
     [[nodiscard]] QString figuresText(const practice::LogDay& day) const;
 
     practice::PracticeBook& book_;
@@ -118,6 +130,7 @@ private:
     QString since_;
     std::vector<practice::LogDay> days_;
     LogFigures figures_;
+    LogDates dates_;
     bool nothingYet_ = true;
     bool shown_ = false;
 };

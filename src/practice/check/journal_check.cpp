@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "practice/check/journal_check.h"
 
+#include "core/history/wrong_clocks.h"
 #include "journal/folder/journal_page.h"
 #include "practice/check/named_ids.h"
 
 #include <algorithm>
+#include <iterator>
+#include <map>
+#include <span>
 #include <tuple>
 #include <unordered_map>
 #include <unordered_set>
@@ -27,7 +31,7 @@ std::vector<LocatedFact> factsOf(journal::JournalPage page) {
 }
 
 // The device's own positions are not needed here.
-journal::JournalPage pageOf(const std::string& path) { return journal::readPage(path, {}, 0); }
+journal::JournalPage pageOf(const std::string& path) { return journal::readPage(path, {}); }
 
 class Known {
 public:
@@ -37,17 +41,38 @@ public:
         if (!isNew && first->second != located.fact)
             faults.push_back({FaultNumber::repeatedId, located.location, {located.fact.id.text()}});
         described_.insert(describedBy(located.fact.body));
+        const auto* const clock = std::get_if<ClockFact>(&located.fact.body);
+        if (clock != nullptr && isNew) clocks_.add(located.fact, *clock);
     }
     [[nodiscard]] bool holds(Id id) const { return facts_.contains(id) || described_.contains(id); }
+    [[nodiscard]] Date dateOf(const Fact& fact) const { return clocks_.at(fact).date(); }
 
 private:
     std::unordered_map<Id, Fact> facts_;
     std::unordered_set<Id> described_;
+    WrongClocks clocks_;
 };
 
 void addUnknownIds(const LocatedFact& located, const Known& known, std::vector<Fault>& faults) {
     for (const Id id : namedBy(located.fact.body))
         if (!known.holds(id)) faults.push_back({FaultNumber::unknownPassage, located.location, {id.text()}});
+}
+
+/// Of the facts of one file.
+void addDatedAhead(std::span<const LocatedFact> facts, const Known& known, Date latest,
+                   std::vector<Fault>& faults) {
+    const LocatedFact* first = nullptr;
+    std::size_t count = 0;
+    Date last;
+    for (const LocatedFact& located : facts) {
+        const Date date = known.dateOf(located.fact);
+        if (!isPractice(located.fact.body) || date <= latest) continue;
+        if (first == nullptr) first = &located;
+        ++count;
+        last = std::max(last, date);
+    }
+    if (first != nullptr)
+        faults.push_back({FaultNumber::datedAhead, first->location, {std::to_string(count), last.text()}});
 }
 
 void sortByPlace(std::vector<Fault>& faults) {
@@ -57,16 +82,34 @@ void sortByPlace(std::vector<Fault>& faults) {
     std::ranges::sort(faults, [&](const Fault& a, const Fault& b) { return key(a) < key(b); });
 }
 
+/// At most so many of each file; `left` were left out when it was read.
+std::vector<Fault> limited(std::vector<Fault> faults, const std::map<std::string, std::size_t>& left) {
+    std::vector<Fault> all;
+    for (auto first = faults.begin(); first != faults.end();) {
+        const std::string file = first->location.file;
+        const auto end = std::find_if(first, faults.end(),
+                                      [&file](const Fault& fault) { return fault.location.file != file; });
+        std::vector<Fault> its(std::make_move_iterator(first), std::make_move_iterator(end));
+        const auto more = left.find(file);
+        journal::limitFaults(its, more == left.end() ? 0 : more->second);
+        all.insert(all.end(), its.begin(), its.end());
+        first = end;
+    }
+    return all;
+}
+
 } // namespace
 
-std::vector<Fault> faultsOf(const JournalFiles& files) {
+std::vector<Fault> faultsOf(const JournalFiles& files, Date today) {
     std::vector<Fault> faults;
     std::vector<Fault> notAsked;
     std::vector<LocatedFact> checked;
     Known known;
+    std::map<std::string, std::size_t> left;
     for (const std::string& path : files.checked) {
         journal::JournalPage page = pageOf(path);
         faults.insert(faults.end(), page.faults.begin(), page.faults.end());
+        left[path] = page.moreFaults;
         for (LocatedFact& located : factsOf(std::move(page))) {
             known.take(located, faults);
             checked.push_back(std::move(located));
@@ -75,8 +118,19 @@ std::vector<Fault> faultsOf(const JournalFiles& files) {
     for (const std::string& path : files.beside)
         for (const LocatedFact& located : factsOf(pageOf(path))) known.take(located, notAsked);
     for (const LocatedFact& located : checked) addUnknownIds(located, known, faults);
+    for (std::span<const LocatedFact> rest = checked; !rest.empty();) {
+        const auto file =
+            rest.first(static_cast<std::size_t>(std::ranges::find_if(rest,
+                                                                     [&](const LocatedFact& located) {
+                                                                         return located.location.file !=
+                                                                                rest.front().location.file;
+                                                                     }) -
+                                                rest.begin()));
+        addDatedAhead(file, known, latestPlausible(today), faults);
+        rest = rest.subspan(file.size());
+    }
     sortByPlace(faults);
-    return faults;
+    return limited(std::move(faults), left);
 }
 
 } // namespace piolo::practice

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/time/date.h"
 
 #include <string>
 #include <vector>
@@ -20,8 +21,9 @@ struct JournalFiles {
 [[nodiscard]] Result<JournalFiles> journalFilesAt(const std::string& path);
 
 /// All faults of the checked files, file by file and line by line: those of reading; repeatedId if an id was
-/// used for a different fact before; unknownPassage if a fact names something that is recorded nowhere. An
-/// unreadable file is the fault cannotRead.
-[[nodiscard]] std::vector<Fault> faultsOf(const JournalFiles& files);
+/// used for a different fact before; unknownPassage if a fact names something that is recorded nowhere;
+/// datedAhead, once for each file, if what was played is dated after tomorrow and no clock fact puts it
+/// right. An unreadable file is the fault cannotRead.
+[[nodiscard]] std::vector<Fault> faultsOf(const JournalFiles& files, Date today);
 
 } // namespace piolo::practice

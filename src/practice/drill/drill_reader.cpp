@@ -81,7 +81,8 @@ std::optional<Fact> DrillReader::journalRun(const DrillNote& note) {
     run.mark = event.mark;
     run.reason = reasonOf(event.voidReason);
     run.kind = present_.kind;
-    run.millis = std::max<std::int64_t>(0, (note.decidedNanos - runBeganNanos_) / 1'000'000);
+    run.millis = std::clamp<std::int64_t>((note.decidedNanos - runBeganNanos_) / 1'000'000,
+                                          playingMillis.least, playingMillis.most);
     run.spots = std::exchange(spots_, {});
     if (event.mark == Mark::missed && run.spots.empty() && event.bar != engine::noBar)
         run.spots = {spotOf(event)};

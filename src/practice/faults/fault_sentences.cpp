@@ -72,6 +72,9 @@ constexpr FaultSentence sentences[] = {
     {badWav, "this is not a WAV file with one channel in float32; give one that piolo click wrote"},
     {wrongSum, "the line is not as it was written; it is kept but not counted, so restore it from a copy or "
                "remove its \"sum\""},
+    {datedAhead,
+     "facts dated in the future: %1, up to %2; if a clock was wrong, correct the dates in the practice log"},
+    {moreFaults, "the file has more faults than are listed: %1; correct those above and check it again"},
     {notAPassageFile,
      "this is not a passage file, or it was cut short; nothing was imported, so have it sent again"},
     {passageKeyMissing,

@@ -19,9 +19,15 @@ struct BreakBar {
 
 /// Plain values.
 struct BreakFigures {
-    std::vector<BreakBar> bars; ///< in order, including bars of the context that were missed
-    bool byBeat = true;         ///< up to eight bars; longer and open-ended passages are counted by bar
-    int most = 0;               ///< the highest of all columns
+    static constexpr std::size_t mostBars = 64;
+
+    /// In order, including bars of the context that were missed. If that would be more than mostBars, only
+    /// those that were missed; if these are too many, the worst of them.
+    std::vector<BreakBar> bars;
+    bool onlyMissed = false; ///< bars without a miss are left out
+    std::size_t leftOut = 0; ///< bars with misses that are not among the worst
+    bool byBeat = true;      ///< up to eight bars; longer and open-ended passages are counted by bar
+    int most = 0;            ///< the highest of all columns
 
     /// Relative to the highest column, 0…1.
     [[nodiscard]] double share(int count) const;

@@ -2,6 +2,8 @@
 #include "practice/figures/log_lines.h"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace piolo::practice {
 
@@ -44,12 +46,13 @@ bool joins(const LogLine& line, const Played& next) {
 
 std::vector<LogLine> throughsOn(const Notebook& notebook, const LogDay& day) {
     std::vector<LogLine> lines;
-    if (day.throughs.empty()) return lines;
-    for (const Piece& piece : notebook.pieces(true)) {
-        const auto throughs = notebook.runThroughs(piece.id);
-        for (const LogThrough& its : day.throughs)
-            if (its.piece == piece.id && its.index < throughs.size())
-                lines.push_back({nullptr, {}, throughs[its.index], piece.name});
+    std::map<Id, std::vector<RunThrough>> throughs;
+    for (const LogThrough& its : day.throughs) {
+        auto [found, isNew] = throughs.try_emplace(its.piece);
+        if (isNew) found->second = notebook.runThroughs(its.piece);
+        const auto piece = notebook.piece(its.piece);
+        if (piece && its.index < found->second.size())
+            lines.push_back({nullptr, {}, found->second[its.index], piece->name});
     }
     std::stable_sort(lines.begin(), lines.end(),
                      [](const LogLine& a, const LogLine& b) { return a.at().utcMillis < b.at().utcMillis; });
@@ -71,14 +74,14 @@ bool isReplaced(const LogLine& line, const LogLine& next) {
 
 void leaveOutWhatSaysNothing(std::vector<LogLine>& lines) {
     bool opened = false;
-    for (std::size_t i = 0; i < lines.size();) {
+    std::vector<LogLine> left;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
         const bool again = isOpening(lines[i]) && opened;
         opened = opened || isOpening(lines[i]);
-        if (again || (i + 1 < lines.size() && isReplaced(lines[i], lines[i + 1])))
-            lines.erase(lines.begin() + static_cast<std::ptrdiff_t>(i));
-        else
-            ++i;
+        if (again || (i + 1 < lines.size() && isReplaced(lines[i], lines[i + 1]))) continue;
+        left.push_back(std::move(lines[i]));
     }
+    lines = std::move(left);
 }
 
 } // namespace

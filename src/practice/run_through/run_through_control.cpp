@@ -27,7 +27,8 @@ std::optional<Piece> RunThroughControl::piece() const {
 }
 
 std::int64_t RunThroughControl::millis() const {
-    return state_ == State::playing ? (sound_.nowNanos() - began_) / nanosInMilli : millis_;
+    if (state_ != State::playing) return millis_;
+    return std::clamp((sound_.nowNanos() - began_) / nanosInMilli, playingMillis.least, playingMillis.most);
 }
 
 std::optional<std::int32_t> RunThroughControl::bar() const {

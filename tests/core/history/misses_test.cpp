@@ -1,8 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "../scribe.h"
+#include "../seed.h"
 #include "core/history/misses.h"
 
 #include <doctest/doctest.h>
+
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <utility>
 
 using namespace piolo;
 using namespace piolo::testing;
@@ -123,4 +129,53 @@ TEST_CASE("a passage that breaks everywhere, or hardly ever, has no worst stretc
     CHECK(worstStretch(misses, music));
     music.bars = 0;
     CHECK_FALSE(worstStretch(misses, music));
+}
+
+namespace {
+
+/// Every stretch, one after the other, as the text in the header says.
+std::optional<BuildUpPart> naiveStretch(const Misses& misses, const Music& music) {
+    if (music.bars == 0 || misses.placed < missesForAStretch) return std::nullopt;
+    for (std::int32_t length = 1; length <= std::max(1, music.bars / 3); ++length) {
+        std::int32_t best = 0;
+        std::int32_t where = 0;
+        for (std::int32_t first = music.firstBar; first + length <= music.firstBar + music.bars; ++first) {
+            std::int32_t held = 0;
+            for (std::int32_t bar = first; bar < first + length; ++bar) held += misses.inBar(bar);
+            if (held <= best) continue;
+            best = held;
+            where = first;
+        }
+        const std::int32_t runUp = where > music.firstBar ? 1 : 0;
+        if (2 * best >= misses.placed) return BuildUpPart{where - runUp, length + runUp};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+TEST_CASE("the worst stretch is that of a naive search, on random misses") {
+    Dice dice(seed());
+    int found = 0;
+    for (int round = 0; round < 2000; ++round) {
+        CAPTURE(round);
+        Music music = nineBars();
+        music.bars = 1 + roll(dice, 40);
+        std::map<std::pair<int, int>, int> places;
+        for (int count = roll(dice, 12); count > 0; --count)
+            places[{40 + roll(dice, roll(dice, 2) == 0 ? 3 : 42), 1 + roll(dice, 4)}] += 1 + roll(dice, 5);
+        Misses misses;
+        for (const auto& [place, count] : places) {
+            misses.beats.push_back({place.first, place.second, count});
+            misses.placed += count;
+        }
+        const auto naive = naiveStretch(misses, music);
+        const auto stretch = worstStretch(misses, music);
+        REQUIRE(stretch.has_value() == naive.has_value());
+        if (!naive) continue;
+        ++found;
+        REQUIRE(stretch->firstBar == naive->firstBar);
+        REQUIRE(stretch->bars == naive->bars);
+    }
+    CHECK(found > 500);
 }

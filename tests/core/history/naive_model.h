@@ -9,6 +9,7 @@
 #include <map>
 #include <optional>
 #include <set>
+#include <string>
 #include <vector>
 
 namespace piolo::testing {
@@ -31,8 +32,11 @@ public:
     NaiveModel(const std::vector<Fact>& arrived, Id passage) {
         std::map<Id, Fact> unique;
         for (const Fact& fact : arrived) unique.emplace(fact.id, fact);
-        for (const auto& [id, fact] : unique)
+        for (const auto& [id, fact] : unique) {
             if (passageOf(fact.body) == passage) facts_.push_back(fact);
+            if (std::holds_alternative<ClockFact>(fact.body)) clocks_.push_back(fact);
+        }
+        std::sort(clocks_.begin(), clocks_.end(), standsBefore);
         std::sort(facts_.begin(), facts_.end(), standsBefore);
         begin();
         for (const Fact& fact : facts_) step(fact);
@@ -81,6 +85,18 @@ private:
         }
         return mark;
     }
+    /// The date as the last clock fact moves it that is about the fact.
+    [[nodiscard]] std::string dayOf(const Fact& fact) const {
+        const Date date = fact.at.date();
+        std::string text = date.text();
+        for (const Fact& each : clocks_) {
+            const auto& clock = std::get<ClockFact>(each.body);
+            if (clock.of != fact.device || fact.seq > clock.until) continue;
+            if (date < clock.from || clock.to < date) continue;
+            text = Date::fromDaysSince1970(date.daysSince1970() + clock.days).text();
+        }
+        return text;
+    }
     void begin() {
         for (const Fact& fact : facts_) {
             const auto* edit = std::get_if<PassageFact>(&fact.body);
@@ -97,8 +113,8 @@ private:
         const auto* run = std::get_if<RunFact>(&fact.body);
         const auto* set = std::get_if<TempoFact>(&fact.body);
         if (run == nullptr && set == nullptr) return;
-        if (fact.at.date().text() != day_) streak = misses_ = 0;
-        day_ = fact.at.date().text();
+        if (dayOf(fact) != day_) streak = misses_ = 0;
+        day_ = dayOf(fact);
         if (set != nullptr) {
             tempo = set->tempo.thousandths();
             streak = misses_ = 0;
@@ -240,6 +256,7 @@ private:
     }
 
     std::vector<Fact> facts_;
+    std::vector<Fact> clocks_;
     Tempi tempi_;
     std::string day_;
     Manner manner_;

@@ -55,7 +55,7 @@ TEST_CASE("facts about a passage name it; others name none") {
              TempoFact{id, Tempo::bpm(60), Reason::hand}, PassageFact{id, {}, {}, {}}})
         CHECK(passageOf(body) == id);
     for (const FactBody& body :
-         std::vector<FactBody>{PieceFact{id, {}, {}, {}}, RemovalFact{id, true}, SettingsFact{}})
+         std::vector<FactBody>{PieceFact{id, {}, {}, {}}, RemovalFact{id, true}, SettingsFact{}, ClockFact{}})
         CHECK(passageOf(body).isNone());
 }
 

@@ -12,7 +12,8 @@ using namespace piolo::testing;
 namespace {
 
 PassageHistory historyOf(const Scribe& scribe) {
-    PassageHistory history(scribe.passage);
+    static const WrongClocks none;
+    PassageHistory history(scribe.passage, none);
     for (const Fact& fact : scribe.facts) history.add(fact);
     return history;
 }
@@ -53,7 +54,7 @@ TEST_CASE("a history extends from its first run or tempo to its last, in any ord
     scribe.tempo(72);
     scribe.turnTo("2026-03-20");
     scribe.edit(usualTempi());
-    const PassageHistory history = historyOf(scribe);
+    PassageHistory history = historyOf(scribe);
     CHECK_FALSE(history.reaches(day("2026-03-03")));
     CHECK(history.reaches(day("2026-03-04")));
     CHECK(history.reaches(day("2026-03-09")));

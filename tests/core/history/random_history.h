@@ -75,14 +75,26 @@ private:
             scribe_.manner(manner);
         }
     }
+    /// Of a few days around now.
+    void clock() {
+        const std::int64_t from = day_ - roll(dice_, 3);
+        scribe_.add(
+            ClockFact{roll(dice_, 2) == 0 ? "pit" : "stand", Date::fromDaysSince1970(from),
+                      Date::fromDaysSince1970(from + roll(dice_, 3)),
+                      static_cast<std::uint64_t>(roll(dice_, 2 + 2 * static_cast<int>(scribe_.facts.size()))),
+                      roll(dice_, 7) - 3});
+    }
     void another() {
         scribe_.device = roll(dice_, 3) == 0 ? "pit" : "stand";
-        switch (roll(dice_, 22)) {
+        switch (roll(dice_, 23)) {
         case 20:
             scribe_.correct(anyId());
             break;
         case 21:
             scribe_.correct(anyId(), static_cast<Mark>(roll(dice_, 3)));
+            break;
+        case 22:
+            clock();
             break;
         case 0:
             scribe_.tempo(10 + roll(dice_, 391));

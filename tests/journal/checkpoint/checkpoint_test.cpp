@@ -22,15 +22,15 @@ struct Kept {
     }
 
     [[nodiscard]] std::string file() const { return checkpointFile(folder.path(), testDevice, cache.path()); }
-    [[nodiscard]] bool keep() const { return writeCheckpoint(file(), folder.path(), testDevice, readAt); }
+    [[nodiscard]] bool keep() const { return writeCheckpoint(file(), folder.path(), testDevice); }
 
     /// Read with the checkpoint; nothing if it is not used.
-    [[nodiscard]] std::optional<FolderContents> readOn(std::int64_t now = readAt) const {
+    [[nodiscard]] std::optional<FolderContents> readOn() const {
         const auto known = loadCheckpoint(file(), testDevice);
-        return known ? journal::readOn(folder.path(), testDevice, now, *known) : std::nullopt;
+        return known ? journal::readOn(folder.path(), testDevice, *known) : std::nullopt;
     }
-    [[nodiscard]] FolderContents plain(std::int64_t now = readAt) const {
-        auto read = readFolder(folder.path(), testDevice, now);
+    [[nodiscard]] FolderContents plain() const {
+        auto read = readFolder(folder.path(), testDevice);
         REQUIRE(read.ok());
         return std::move(read).value();
     }
@@ -215,9 +215,9 @@ TEST_CASE("a folder that was moved is opened from its checkpoint, if that is mov
     std::filesystem::copy(kept.folder.path(), away / "moved", std::filesystem::copy_options::recursive);
     const auto known = loadCheckpoint(kept.file(), testDevice);
     REQUIRE(known.has_value());
-    const auto found = readOn(away / "moved", testDevice, readAt, *known);
+    const auto found = readOn(away / "moved", testDevice, *known);
     REQUIRE(found.has_value());
-    CHECK(found->faults == readFolder(away / "moved", testDevice, readAt)->faults);
+    CHECK(found->faults == readFolder(away / "moved", testDevice)->faults);
 }
 
 TEST_CASE("a journal that was edited anywhere under its checkpoint is read whole") {
@@ -271,22 +271,18 @@ TEST_CASE("conflict copies, merged files and ids that come again with other cont
     }
 }
 
-TEST_CASE("an order that counts at one time of the clock and not at another has the journal read whole") {
-    constexpr std::int64_t day = 86'400'000;
+TEST_CASE("a clock fact after the checkpoint moves the days of what is in it") {
     Kept kept(seedOfTest());
-    Fact far = kept.folder.more().front();
-    far.device = pitDevice;
-    far.order = readAt + 3 * day;
-    kept.folder.append({far});
+    Fact clock = kept.folder.more().front();
+    clock.id = {77, 1};
+    clock.body = ClockFact{testDevice, {2020, 1, 1}, {2040, 1, 1}, 1'000'000, 900};
+    kept.folder.append({clock});
+    CHECK(kept.agrees());
+    const Notebook notebook = notebookOf(*kept.readOn());
+    CHECK_FALSE(notebook.datedAfter({2027, 1, 1}).empty());
     REQUIRE(kept.keep());
     CHECK(kept.agrees());
-    for (const std::int64_t now : {readAt + 3 * day, readAt - 9 * day, std::int64_t{0}}) {
-        const auto found = kept.readOn(now);
-        if (found) CHECK(sameReading(*found, kept.plain(now)));
-    }
-    CHECK(kept.readOn(readAt + day).has_value());
-    CHECK_FALSE(kept.readOn(readAt + 2 * day).has_value());
-    CHECK_FALSE(kept.readOn(0).has_value());
+    CHECK(notebookOf(*kept.readOn()).datedAfter({2027, 1, 1}) == notebook.datedAfter({2027, 1, 1}));
 }
 
 TEST_CASE(

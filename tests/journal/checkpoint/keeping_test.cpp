@@ -81,7 +81,7 @@ TEST_CASE("a long journal writes its checkpoint in the cache, and the next one o
     CHECK(next.seq == worthACheckpoint + 1);
     CHECK(next.order == readAt);
     CHECK(journal->flush(60'000));
-    CHECK(sameNotebook(notebookOf(*readFolder(places.folder.path(), testDevice, readAt)), [&] {
+    CHECK(sameNotebook(notebookOf(*readFolder(places.folder.path(), testDevice)), [&] {
         Notebook notebook(journal->contents().stored);
         notebook.add(next);
         return notebook;
@@ -93,7 +93,7 @@ TEST_CASE("a checkpoint that lacks few facts, and one of a short journal, are no
     places.write(worthACheckpoint - 1);
     places.open()->keepCheckpoint();
     CHECK(places.cache.names().empty());
-    REQUIRE(writeCheckpoint(places.file(), places.folder.path(), testDevice, readAt));
+    REQUIRE(writeCheckpoint(places.file(), places.folder.path(), testDevice));
     const std::string first = contentOf(places.file());
     const auto journal = places.open();
     journal->record(aRun());
@@ -112,7 +112,7 @@ TEST_CASE("a cache that cannot be written, a journal closed at once, and one wit
         journal->record(aRun());
         CHECK(journal->flush(60'000));
     }
-    CHECK(readFolder(places.folder.path(), testDevice, readAt)->facts.size() == worthACheckpoint + 3);
+    CHECK(readFolder(places.folder.path(), testDevice)->facts.size() == worthACheckpoint + 3);
     CHECK(contentOf(places.cache / "file") == "not a folder");
 }
 

@@ -21,6 +21,7 @@ void rename(Fact& fact, std::uint64_t number) {
             if constexpr (requires { body.retracts; }) move(body.retracts);
             if constexpr (requires { body.run; }) move(body.run);
             if constexpr (requires { body.corrects; }) move(body.corrects);
+            if constexpr (requires { body.of; }) body.of = body.of == "pit" ? pitDevice : testDevice;
             if constexpr (requires { body.runs; })
                 for (Id& run : body.runs) move(run);
         },

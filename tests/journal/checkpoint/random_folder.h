@@ -14,8 +14,7 @@ namespace piolo::test {
 
 inline const std::string testDevice(32, 'a');
 inline const std::string pitDevice(32, 'b');
-inline constexpr std::int64_t readAt =
-    2'000'000'000'000; // later than the random facts' own orders: all of them count
+inline constexpr std::int64_t readAt = 2'000'000'000'000; // later than the orders of the facts in the folder
 
 /// Random histories of several passages, and facts of every kind. Each fact is in the file of its device.
 class RandomFolder {

@@ -56,8 +56,8 @@ bool sameNotebook(const Notebook& a, const Notebook& b) {
 }
 
 bool sameReading(const journal::FolderContents& a, const journal::FolderContents& b) {
-    return a.faults == b.faults && a.highestOrder == b.highestOrder && a.highestSeq == b.highestSeq &&
-           a.highestOwnOrder == b.highestOwnOrder && a.unclosed == b.unclosed;
+    return a.faults == b.faults && a.highest.order == b.highest.order &&
+           a.highest.ownSeq == b.highest.ownSeq && a.unclosed == b.unclosed;
 }
 
 Notebook notebookOf(journal::FolderContents contents) {

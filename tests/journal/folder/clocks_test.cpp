@@ -44,7 +44,7 @@ struct Room {
         REQUIRE(journal.ok());
         return std::move(journal).value();
     }
-    [[nodiscard]] std::vector<Fact> facts() const { return readFolder(scratch / "practice", one, 0)->facts; }
+    [[nodiscard]] std::vector<Fact> facts() const { return readFolder(scratch / "practice", one)->facts; }
     [[nodiscard]] Notebook notebook() const { return fold(facts()); }
 };
 
@@ -55,6 +55,26 @@ std::vector<Mark> marksOf(const Notebook& notebook) {
 }
 
 } // namespace
+
+TEST_CASE(
+    "a device whose clock was a century ahead silences no other one: its tempo goes on where it was left") {
+    const std::string two(32, 'b');
+    const Room room;
+    room.open()->record(PassageFact{passage, Title{"Letter C", {}}, Music{}, Tempi{}});
+    const int start = room.notebook().passage(passage)->standing.tempo.thousandths() / 1000;
+    const auto climb = [&](const std::string& device, int bpm) {
+        const auto journal = room.open(device);
+        for (int run = 0; run < 5; ++run) journal->record(aRun(Mark::clean, bpm));
+    };
+    room.clock->set(at("2126-03-01T18:00:00.000+01:00"));
+    climb(two, start);
+    room.clock->set(at("2026-03-02T18:00:00.000+01:00"));
+    climb(two, start + 2); // put right, its order goes on from there
+    climb(one, start + 4);
+    CHECK(room.notebook().passage(passage)->standing.tempo == Tempo::bpm(start + 6));
+    climb(two, start + 6);
+    CHECK(room.notebook().passage(passage)->standing.tempo == Tempo::bpm(start + 8));
+}
 
 TEST_CASE(
     "devices in turn, each after the others' files came, fold as played though clocks differ by hours") {
@@ -92,7 +112,7 @@ TEST_CASE(
         }
         for (std::size_t i = 0; i < files.size(); ++i)
             put(merged / ("journal/" + std::to_string(i) + ".jsonl"), files[i]);
-        const auto found = readFolder(merged.path(), one, now);
+        const auto found = readFolder(merged.path(), one);
         CHECK(found->faults.empty());
         const Notebook other = fold(found->facts);
         CHECK(marksOf(other) == played);

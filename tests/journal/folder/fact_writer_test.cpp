@@ -72,7 +72,7 @@ public:
     FolderContents afterPowerCut() {
         const ScratchFolder left;
         put(left / "left.jsonl", disk->durable(path()));
-        return readJournalFile(left / "left.jsonl", own, 0).value();
+        return readJournalFile(left / "left.jsonl", own).value();
     }
 
     std::shared_ptr<FakeDisk> disk = std::make_shared<FakeDisk>();

@@ -47,7 +47,7 @@ std::string text(const std::vector<Fact>& facts) {
 }
 
 FolderContents contentsOf(const ScratchFolder& folder, const std::string& device = own) {
-    auto read = readFolder(folder.path(), device, now);
+    auto read = readFolder(folder.path(), device);
     REQUIRE(read.ok());
     return std::move(read).value();
 }
@@ -73,10 +73,10 @@ TEST_CASE("a folder without journal/ is empty; a path that is not a folder is re
     const ScratchFolder folder;
     CHECK(contentsOf(folder).facts.empty());
     put(folder / "file", "");
-    const auto file = readFolder(folder / "file", own, now);
+    const auto file = readFolder(folder / "file", own);
     REQUIRE_FALSE(file.ok());
     CHECK(file.fault() == Fault{FaultNumber::notAPracticeFolder, {folder / "file", 0}, {}});
-    const auto missing = readFolder(folder / "none", own, now);
+    const auto missing = readFolder(folder / "none", own);
     REQUIRE_FALSE(missing.ok());
     CHECK(missing.fault() ==
           Fault{FaultNumber::cannotRead, {folder / "none", 0}, {"No such file or directory"}});
@@ -232,13 +232,11 @@ TEST_CASE("an id that comes again with other content is reported, and the first 
         std::vector<Fault>{{FaultNumber::repeatedId, {"x.jsonl", 3}, {"00000000000000080000000000000001"}}});
 }
 
-TEST_CASE("the highest order ignores values more than a day ahead; the own highest does not") {
-    const auto found =
-        contentsOf("x.jsonl", text({run(1, own, now - day), run(2, other, now + day),
-                                    run(3, other, now + day + 1), run(4, own, now + 9 * day)}));
-    CHECK(found.highestOrder == now + day);
-    CHECK(found.highestOwnOrder == now + 9 * day);
-    CHECK(found.highestSeq == 4);
+TEST_CASE("the highest order is that of any device, the highest seq that of the own one") {
+    const auto found = contentsOf("x.jsonl", text({run(1, own, now - day), run(7, other, now + 900 * day),
+                                                   run(4, own, now + 9 * day)}));
+    CHECK(found.highest.order == now + 900 * day);
+    CHECK(found.highest.ownSeq == 4);
 }
 
 TEST_CASE("facts of a newer format and of unknown kinds still count for order and seq") {
@@ -246,19 +244,32 @@ TEST_CASE("facts of a newer format and of unknown kinds still count for order an
                                                  "\n" + R"({"v":1,"device":")" + own +
                                                  R"(","seq":60,"order":900,"kind":"lesson"})" + "\n");
     CHECK(found.faults.size() == 2);
-    CHECK(found.highestSeq == 70);
-    CHECK(found.highestOrder == 900);
-    CHECK(found.highestOwnOrder == 900);
+    CHECK(found.highest.ownSeq == 70);
+    CHECK(found.highest.order == 900);
+}
+
+TEST_CASE("of a file with very many faults a thousand are kept, and one says how many more there are") {
+    std::string lines;
+    for (int line = 0; line < 2500; ++line)
+        lines += line % 2 == 0 ? "x\n" : toLine(run(1, own, now + 1)) + "\n";
+    auto changed = run(1, own, now + 1);
+    std::get<RunFact>(changed.body).mark = Mark::missed;
+    for (int line = 0; line < 10; ++line) lines += toLine(changed) + "\n"; // repeat the id
+    const auto found = contentsOf("x.jsonl", lines);
+    CHECK(found.facts.size() == 1250);
+    REQUIRE(found.faults.size() == mostFaultsInFile + 1);
+    CHECK(found.faults[999] == Fault{FaultNumber::badJson, {"x.jsonl", 1999}, {}});
+    CHECK(found.faults.back() == Fault{FaultNumber::moreFaults, {"x.jsonl", 0}, {"260"}});
 }
 
 TEST_CASE("one file is read like a folder") {
     const ScratchFolder folder;
     put(ownPath(folder), text(runs(2)) + "x");
-    const auto found = readJournalFile(ownPath(folder), own, now);
+    const auto found = readJournalFile(ownPath(folder), own);
     REQUIRE(found.ok());
     CHECK(found->facts == runs(2));
     CHECK(found->faults == std::vector<Fault>{{FaultNumber::tornLine, {ownPath(folder), 3}, {}}});
-    CHECK_FALSE(readJournalFile(folder / "none.jsonl", own, now).ok());
+    CHECK_FALSE(readJournalFile(folder / "none.jsonl", own).ok());
 }
 
 TEST_CASE("large files, which are read concurrently, give the same as small ones") {
@@ -274,7 +285,7 @@ TEST_CASE("large files, which are read concurrently, give the same as small ones
     }
     const auto found = contentsOf(folder);
     CHECK(found.facts == all);
-    CHECK(found.highestSeq == 3 * perFile);
+    CHECK(found.highest.ownSeq == 3 * perFile);
     std::vector<std::pair<FaultNumber, long>> reported;
     for (const auto& fault : found.faults) reported.emplace_back(fault.number, fault.location.line);
     const long last = perFile;

@@ -74,7 +74,7 @@ public:
     void holds() {
         CHECK(journal_->flush(longEnough));
         CHECK(journal_->unsaved() == 0);
-        auto facts = readFolder(folder_, own, journal_->now().utcMillis)->facts;
+        auto facts = readFolder(folder_, own)->facts;
         std::sort(facts.begin(), facts.end(), standsBefore);
         facts.erase(std::unique(facts.begin(), facts.end()), facts.end());
         CHECK(facts == recorded_);
@@ -195,8 +195,9 @@ TEST_CASE(
     real.holds();
 }
 
-TEST_CASE("a practice folder that is moved away or deleted is not created again; what was marked is saved once "
-          "it is back") {
+TEST_CASE(
+    "a practice folder that is moved away or deleted is not created again; what was marked is saved once "
+    "it is back") {
     for (const bool replaced : {false, true}) {
         CAPTURE(replaced);
         RealFolder real;

@@ -47,7 +47,7 @@ bool isOneOf(const std::string& key, std::initializer_list<const char*> keys) {
 /// True if a value that fits no other key fits this one.
 bool fits(const std::string& key, const json& value) {
     if (value.is_null()) return key == "due";
-    if (value == -7) return key == "transposition";
+    if (value == -7) return isOneOf(key, {"transposition", "days"});
     if (value.is_boolean())
         return isOneOf(
             key, {"landing", "music.landing", "removed", "playOn", "finished", "entered", "tempi.gentle"});

@@ -56,7 +56,8 @@ std::vector<Fact> fullFacts() {
         RunThroughFact{{0, 1}, Tempo::bpm(96), 180'000, true, {{31, 44'000}}},
         FeltBeatFact{{0, 1}, BeatUnit::eighth},
         PictureFact{{0, 1}, Picture{"0123456789abcdef0123456789abcdef.png", 100, 200, 3000, 4000}},
-        CorrectionFact{{0, 1}, {0, 2}, Mark::missed}};
+        CorrectionFact{{0, 1}, {0, 2}, Mark::missed},
+        ClockFact{"fedcba9876543210fedcba9876543210", {2126, 2, 27}, {2126, 3, 1}, 40, -36'500}};
     std::vector<Fact> facts;
     for (const auto& body : bodies) facts.push_back(factOf(body));
     return facts;
@@ -87,7 +88,8 @@ std::vector<Fact> sparseFacts() {
         RunThroughFact{{0, 1}, {}, 0, false, {}},
         FeltBeatFact{{0, 1}, BeatUnit::quarter},
         PictureFact{{0, 1}, {}},
-        CorrectionFact{{0, 1}, {0, 2}, {}}};
+        CorrectionFact{{0, 1}, {0, 2}, {}},
+        ClockFact{"fedcba9876543210fedcba9876543210", {2126, 2, 27}, {2126, 2, 27}, 0, 0}};
     std::vector<Fact> facts;
     for (const auto& body : bodies) facts.push_back(factOf(body));
     return facts;

@@ -200,7 +200,7 @@ PictureFact RandomFacts::picture() {
 
 FactBody RandomFacts::body(std::size_t index) {
     constexpr std::array reasons{Reason::hand, Reason::newDay, Reason::offer, Reason::named};
-    static_assert(kindCount == 15, "a new kind has a case below");
+    static_assert(kindCount == 16, "a new kind has a case below");
     switch (index) {
     case 0:
         return run();
@@ -230,10 +230,20 @@ FactBody RandomFacts::body(std::size_t index) {
         return FeltBeatFact{id(), static_cast<BeatUnit>(number(0, 4))};
     case 13:
         return picture();
-    default:
+    case 14:
         return CorrectionFact{id(), id(),
                               coin() ? std::optional(static_cast<Mark>(number(0, 2))) : std::nullopt};
+    default:
+        return clock();
     }
+}
+
+FactBody RandomFacts::clock() {
+    const std::int64_t from = number(-719'162, 2'932'896);
+    return ClockFact{id().text(), Date::fromDaysSince1970(from),
+                     Date::fromDaysSince1970(from + number(0, 400)),
+                     static_cast<std::uint64_t>(number(0, 9'007'199'254'740'991)),
+                     static_cast<std::int32_t>(number(-3'652'058, 3'652'058))};
 }
 
 Fact RandomFacts::fact(std::size_t index) {
@@ -241,7 +251,7 @@ Fact RandomFacts::fact(std::size_t index) {
     made.id = id();
     made.device = id().text();
     made.seq = static_cast<std::uint64_t>(number(1, 1'000'000));
-    made.order = number(0, 9'007'199'254'740'991);
+    made.order = number(0, 253'402'300'799'999);
     made.at = {number(0, 4'000'000'000'000), static_cast<std::int16_t>(number(-720, 840))};
     made.body = body(index);
     return made;

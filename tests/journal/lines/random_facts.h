@@ -42,6 +42,7 @@ private:
     Scale scale();
     ScaleSettings scales();
     PictureFact picture();
+    FactBody clock();
     std::vector<Note> notes();
     SettingsFact settings();
 

@@ -32,7 +32,7 @@ struct NotedPassage : PracticeFixture {
     }
     [[nodiscard]] std::size_t factsOnDisk() {
         REQUIRE(book->flush(10'000));
-        const auto contents = journal::readFolder(folder(), test::testDevice, clock->now().utcMillis);
+        const auto contents = journal::readFolder(folder(), test::testDevice);
         REQUIRE(contents);
         return contents->facts.size();
     }

@@ -127,7 +127,7 @@ TEST_CASE_FIXTURE(FiguresFixture, "with no passage chosen, the breaks are those 
     read();
     REQUIRE(!figures.worst().isEmpty());
     CHECK(figures.worst()[0].toMap()["title"].toString() == "trio");
-    CHECK(figures.breaks()["title"].toString() == "trio");
+    CHECK(figures.breaks()["title"].toString().contains("trio"));
 }
 
 TEST_CASE_FIXTURE(FiguresFixture, "a short passage is shown beat by beat") {

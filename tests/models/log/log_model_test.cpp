@@ -135,6 +135,20 @@ TEST_CASE_FIXTURE(LogFixture, "too many marks for a glance are counted") {
     CHECK(log.entriesOf(0, 0).size() == 12);
 }
 
+TEST_CASE_FIXTURE(LogFixture, "of a day and of a line, a hundred are made at a time") {
+    const Id id = addPassage("coda");
+    for (int run = 0; run < 250; ++run) apart(id, 48, RunKind::aside);
+    CHECK(log.entriesOf(0, 0).size() == 100);
+    CHECK(log.entriesOf(0, 0, 200).size() == 200);
+    CHECK(log.entriesOf(0, 0, 300).size() == 250);
+    CHECK(log.entryCount(0, 0) == 250);
+    for (int run = 0; run < 150; ++run) apart(id, 50 + run % 2, RunKind::aside);
+    CHECK(lines(0).size() == 100);
+    CHECK(log.data(log.index(0), LogModel::LineCount).toInt() == 151);
+    CHECK(log.linesOf(0, 1000).size() == 151);
+    CHECK(log.linesOf(0, 100) == lines(0));
+}
+
 TEST_CASE_FIXTURE(LogFixture, "the log is narrowed by piece, passage, kind and time") {
     const Id suite = addPiece("River Suite");
     const Id coda = addPassage("coda", suite);

@@ -119,7 +119,7 @@ TEST_CASE_FIXTURE(EditorFixture, "saving records only the groups that changed") 
     editor.save();
     CHECK(facts() == before + 1);
     REQUIRE(book->flush(10'000));
-    const auto contents = journal::readFolder(path("folder"), device, clock->millis);
+    const auto contents = journal::readFolder(path("folder"), device);
     REQUIRE(contents);
     const auto* last = std::get_if<PassageFact>(&contents->facts.back().body);
     REQUIRE(last != nullptr);

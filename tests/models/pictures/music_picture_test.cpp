@@ -95,7 +95,7 @@ TEST_CASE("the part that is kept is exactly the frame, and a new folder's reader
     shown.picture.keepFrame();
     CHECK(fixture.book->notebook().factCount() == facts);
     REQUIRE(fixture.book->flush(10'000));
-    const auto read = journal::readFolder(fixture.path("folder"), BookFixture::device, fixture.clock->millis);
+    const auto read = journal::readFolder(fixture.path("folder"), BookFixture::device);
     CHECK(fold(read->facts).passage(shown.passage)->picture == kept);
 }
 

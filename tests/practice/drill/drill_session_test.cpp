@@ -168,8 +168,7 @@ TEST_CASE("whatever is pressed, engine and notebook have the same standing at th
     CHECK(fixture.notes.back().event.kind == Kind::stopped);
     CHECK(fixture.notes.back().event.after == before);
     REQUIRE(fixture.book->flush(10'000));
-    const auto contents =
-        journal::readFolder(fixture.folder(), test::testDevice, fixture.clock->now().utcMillis);
+    const auto contents = journal::readFolder(fixture.folder(), test::testDevice);
     REQUIRE(contents);
     CHECK(fold(contents->facts).passage(fixture.passageId)->standing == before);
     CHECK(fixture.record().entries.size() > 20);

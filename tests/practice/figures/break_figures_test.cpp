@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 using namespace piolo;
 using namespace piolo::practice;
 
@@ -53,4 +55,26 @@ TEST_CASE("shares are of the highest column; the worst have at least half as man
     const BreakFigures single = breaksOf(bars(1), missesAt({{41, 1, 1}}));
     CHECK_FALSE(single.isWorst(1));
     CHECK(breaksOf(bars(1), {}).share(0) == doctest::Approx(0));
+}
+
+TEST_CASE(
+    "bars without a miss are left out where there would be too many, and of too many the worst are shown") {
+    const auto most = static_cast<std::int32_t>(BreakFigures::mostBars);
+    const BreakFigures whole = breaksOf(bars(most), missesAt({{41, 1, 1}}));
+    CHECK(whole.bars.size() == BreakFigures::mostBars);
+    CHECK_FALSE(whole.onlyMissed);
+    const BreakFigures far = breaksOf(bars(0, 1), missesAt({{1, 1, 2}, {999'999, 3, 5}}));
+    REQUIRE(far.bars.size() == 2);
+    CHECK(far.bars.front().number == 1);
+    CHECK(far.bars.back().number == 999'999);
+    CHECK(far.most == 5);
+    CHECK(far.onlyMissed);
+    CHECK(far.leftOut == 0);
+    std::vector<MissedBeat> many;
+    for (int bar = 0; bar < 1000; ++bar) many.push_back({10 * bar, 1, bar % 10 == 0 ? 3 : 1});
+    const BreakFigures worst = breaksOf(bars(0, 1), missesAt(many));
+    CHECK(worst.bars.size() == BreakFigures::mostBars);
+    CHECK(worst.leftOut == 1000 - BreakFigures::mostBars);
+    CHECK(std::ranges::all_of(worst.bars, [](const BreakBar& bar) { return bar.total() == 3; }));
+    CHECK(std::ranges::is_sorted(worst.bars, {}, &BreakBar::number));
 }

@@ -18,7 +18,7 @@ struct SavingFixture : BookFixture {
     /// The facts of passages on disk, in order.
     [[nodiscard]] std::vector<PassageFact> facts() {
         REQUIRE(book->flush(10'000));
-        const auto contents = journal::readFolder(path("folder"), device, clock->millis);
+        const auto contents = journal::readFolder(path("folder"), device);
         REQUIRE(contents);
         std::vector<PassageFact> found;
         for (const Fact& fact : contents->facts)
