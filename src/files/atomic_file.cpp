@@ -7,9 +7,11 @@
 #include <array>
 #include <cerrno>
 #include <cstdio>
+#include <ctime>
 #include <fcntl.h>
 #include <filesystem>
 #include <string_view>
+#include <sys/file.h>
 #include <sys/random.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -22,10 +24,12 @@ namespace {
 /// A file name has at most 255 bytes; this leaves room for the affixes.
 constexpr std::size_t longestStem = 200;
 constexpr int mostNames = 100;
+constexpr std::string_view partEnding = ".part";
+constexpr std::size_t lettersInPart = 6;
 
 std::string randomLetters() {
     constexpr std::string_view letters = "abcdefghijklmnopqrstuvwxyz012345";
-    std::array<unsigned char, 6> bytes{};
+    std::array<unsigned char, lettersInPart> bytes{};
     if (::getrandom(bytes.data(), bytes.size(), 0) != static_cast<ssize_t>(bytes.size())) bytes = {};
     std::string text;
     for (const auto byte : bytes) text += letters[byte % letters.size()];
@@ -38,10 +42,38 @@ std::string folderOf(const std::string& path) {
     return slash == 0 ? "/" : path.substr(0, slash);
 }
 
-std::string partName(const std::string& path) {
+/// The beginning of the names of a file's temporary files, without their folder.
+std::string partStem(const std::string& path) {
     const auto slash = path.rfind('/');
     const std::string name = slash == std::string::npos ? path : path.substr(slash + 1);
-    return folderOf(path) + "/." + name.substr(0, longestStem) + "." + randomLetters() + ".part";
+    return "." + name.substr(0, longestStem) + ".";
+}
+
+std::string partName(const std::string& path) {
+    return folderOf(path) + "/" + partStem(path) + randomLetters() + std::string(partEnding);
+}
+
+/// Removes the file unless a program writes it.
+void removeUnlessLocked(const std::string& part) {
+    const Descriptor file(::open(part.c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK));
+    struct stat found {};
+    if (!file.isOpen() || ::fstat(file.number(), &found) != 0 || !S_ISREG(found.st_mode)) return;
+    // It is locked just after it was made.
+    constexpr time_t young = 60;
+    if (::time(nullptr) - found.st_mtime < young) return;
+    if (::flock(file.number(), LOCK_EX | LOCK_NB) == 0) ::unlink(part.c_str());
+}
+
+void removeOldParts(const std::string& path) {
+    const std::string stem = partStem(path);
+    const std::size_t length = stem.size() + lettersInPart + partEnding.size();
+    std::error_code ended;
+    for (std::filesystem::directory_iterator each(folderOf(path), ended), none; !ended && each != none;
+         each.increment(ended)) {
+        const std::string name = each->path().filename().string();
+        if (name.size() == length && name.starts_with(stem) && name.ends_with(partEnding))
+            removeUnlessLocked(each->path().string());
+    }
 }
 
 /// Follows a symbolic link, so that its target is replaced and the link stays.
@@ -78,11 +110,13 @@ struct AtomicFile::Body {
     int openPart() {
         // rename() would also replace a write-protected file.
         if (::access(path.c_str(), W_OK) != 0 && errno != ENOENT) return errno;
+        removeOldParts(path);
         for (int attempt = 0; attempt < mostNames; ++attempt) {
             const std::string name = partName(path);
             file = Descriptor(::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666));
             if (file.isOpen()) {
                 part = name;
+                (void)::flock(file.number(), LOCK_EX | LOCK_NB); // without it, the file's age protects it
                 return keepMode();
             }
             if (errno != EEXIST) return errno;

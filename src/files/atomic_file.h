@@ -12,7 +12,8 @@
 namespace piolo::files {
 
 /// Written to a temporary file beside the final name, then renamed over it. If destroyed before commit(), it
-/// removes the temporary file and leaves the old file untouched.
+/// removes the temporary file and leaves the old file untouched. What a program that was killed left behind
+/// of the same file is removed by the next one: the temporary file is locked while it is written.
 class AtomicFile {
 public:
     /// Fault cannotWrite.

@@ -1114,6 +1114,10 @@
         <source>the file has more faults than are listed: %1; correct those above and check it again</source>
         <translation>die Datei hat mehr Fehler als hier aufgeführt: noch %1; korrigiere die oberen und prüfe sie dann noch einmal</translation>
     </message>
+    <message id="fault.E217">
+        <source>the number %1 of device %2 is used for two facts; two programs wrote as the same device, so keep each device&apos;s own state directory to itself</source>
+        <translation>die Nummer %1 des Geräts %2 wird für zwei Einträge benutzt; zwei Programme haben als dasselbe Gerät geschrieben, also lass jedem Gerät sein eigenes Zustandsverzeichnis</translation>
+    </message>
     <message id="fault.E221">
         <source>this is not a passage file, or it was cut short; nothing was imported, so have it sent again</source>
         <translation>dies ist keine Stellendatei, oder sie ist abgeschnitten; nichts wurde importiert, also lass sie noch einmal schicken</translation>
@@ -1305,6 +1309,14 @@
     <message id="fault.E326">
         <source>the disk has not confirmed the last marks; check the disk, and leave this window open until they are saved</source>
         <translation>der Datenträger hat das zuletzt Markierte nicht bestätigt; prüf ihn und lass dieses Fenster offen, bis alles gespeichert ist</translation>
+    </message>
+    <message id="fault.E327">
+        <source>the state directory is on a disk without locks, so practice can be read but not recorded; set XDG_STATE_HOME to a folder on a local disk</source>
+        <translation>das Zustandsverzeichnis liegt auf einem Datenträger ohne Sperren, daher lässt sich das Üben lesen, aber nicht aufzeichnen; setze XDG_STATE_HOME auf einen Ordner auf einer lokalen Platte</translation>
+    </message>
+    <message id="fault.E328">
+        <source>HOME is not set, so there is no place for settings and practice; set HOME to your home folder and start again</source>
+        <translation>HOME ist nicht gesetzt, daher gibt es keinen Platz für Einstellungen und Übungen; setze HOME auf deinen Benutzerordner und starte noch einmal</translation>
     </message>
     <message id="fault.E401">
         <source>no sound: the click goes on silently; connect a device or choose one in the settings, and you will hear it again from the next bar</source>
@@ -4870,6 +4882,10 @@
         <source>Now %1: %2</source>
         <translation>Jetzt %1: %2</translation>
     </message>
+    <message id="settings.damaged">
+        <source>Your settings were damaged and have been reset; the old file was kept. %1</source>
+        <translation>Deine Einstellungen waren beschädigt und wurden zurückgesetzt; die alte Datei ist noch da. %1</translation>
+    </message>
     <message id="settings.day-opening.as-left">
         <source>Where you left off</source>
         <translation>Wo du aufgehört hast</translation>
@@ -5167,6 +5183,14 @@
     <message id="stage.without-click">
         <source>without the click</source>
         <translation>ohne Klick</translation>
+    </message>
+    <message id="start.close">
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message id="start.failed">
+        <source>Piolo cannot start</source>
+        <translation>Piolo kann nicht starten</translation>
     </message>
     <message id="subdivision.dotted-halves">
         <source>dotted halves</source>

@@ -4514,6 +4514,10 @@
         <source></source>
         <translation>Now %1: %2</translation>
     </message>
+    <message id="settings.damaged">
+        <source></source>
+        <translation>Your settings were damaged and have been reset; the old file was kept. %1</translation>
+    </message>
     <message id="settings.day-opening.as-left">
         <source></source>
         <translation>Where you left off</translation>
@@ -4817,6 +4821,14 @@
     <message id="stage.without-click">
         <source></source>
         <translation>without the click</translation>
+    </message>
+    <message id="start.close">
+        <source></source>
+        <translation>Close</translation>
+    </message>
+    <message id="start.failed">
+        <source></source>
+        <translation>Piolo cannot start</translation>
     </message>
     <message id="subdivision.dotted-halves">
         <source></source>

@@ -1114,6 +1114,10 @@
         <source>the file has more faults than are listed: %1; correct those above and check it again</source>
         <translation>il file ha più errori di quelli elencati: ancora %1; correggi quelli sopra e controllalo di nuovo</translation>
     </message>
+    <message id="fault.E217">
+        <source>the number %1 of device %2 is used for two facts; two programs wrote as the same device, so keep each device&apos;s own state directory to itself</source>
+        <translation>il numero %1 del dispositivo %2 è usato per due voci; due programmi hanno scritto come lo stesso dispositivo, quindi lascia a ogni dispositivo la sua cartella di stato</translation>
+    </message>
     <message id="fault.E221">
         <source>this is not a passage file, or it was cut short; nothing was imported, so have it sent again</source>
         <translation>questo non è un file di passaggi, o è tronco; non si è importato nulla, quindi fattelo rimandare</translation>
@@ -1305,6 +1309,14 @@
     <message id="fault.E326">
         <source>the disk has not confirmed the last marks; check the disk, and leave this window open until they are saved</source>
         <translation>il disco non ha confermato gli ultimi segni; controllalo e lascia aperta questa finestra finché sono salvati</translation>
+    </message>
+    <message id="fault.E327">
+        <source>the state directory is on a disk without locks, so practice can be read but not recorded; set XDG_STATE_HOME to a folder on a local disk</source>
+        <translation>la cartella di stato è su un disco senza blocchi, quindi lo studio si può leggere ma non registrare; imposta XDG_STATE_HOME su una cartella di un disco locale</translation>
+    </message>
+    <message id="fault.E328">
+        <source>HOME is not set, so there is no place for settings and practice; set HOME to your home folder and start again</source>
+        <translation>HOME non è impostata, quindi non c&apos;è posto per impostazioni e studio; imposta HOME sulla tua cartella personale e riavvia</translation>
     </message>
     <message id="fault.E401">
         <source>no sound: the click goes on silently; connect a device or choose one in the settings, and you will hear it again from the next bar</source>
@@ -4870,6 +4882,10 @@
         <source>Now %1: %2</source>
         <translation>Ora %1: %2</translation>
     </message>
+    <message id="settings.damaged">
+        <source>Your settings were damaged and have been reset; the old file was kept. %1</source>
+        <translation>Le tue impostazioni erano danneggiate e sono state reimpostate; il vecchio file è stato conservato. %1</translation>
+    </message>
     <message id="settings.day-opening.as-left">
         <source>Where you left off</source>
         <translation>Da dove avevi lasciato</translation>
@@ -5167,6 +5183,14 @@
     <message id="stage.without-click">
         <source>without the click</source>
         <translation>senza clic</translation>
+    </message>
+    <message id="start.close">
+        <source>Close</source>
+        <translation>Chiudi</translation>
+    </message>
+    <message id="start.failed">
+        <source>Piolo cannot start</source>
+        <translation>Impossibile avviare Piolo</translation>
     </message>
     <message id="subdivision.dotted-halves">
         <source>dotted halves</source>

@@ -104,6 +104,23 @@ TEST_CASE("one id for two facts is reported, even across files; an identical cop
     CHECK(alone.out == end.out);
 }
 
+TEST_CASE("a number that a device used twice is reported: two programs wrote as that device") {
+    const Scratch scratch;
+    const Fact first = run(2, letterC, 60, Mark::clean);
+    Fact second = run(3, letterC, 60, Mark::missed);
+    second.seq = first.seq;
+    const std::string path =
+        scratch.put("journal/a.jsonl", lines({defined(1, letterC, "Letter C"), first, first, second}));
+    CHECK(
+        check(scratch.path()).out ==
+        "E217: " + path + ":4: the number 2 of device " + first.device +
+            " is used for two facts; two programs wrote as the same device, so keep each device's own state "
+            "directory to itself\n");
+    second.device = std::string(32, 'd');
+    scratch.put("journal/a.jsonl", lines({defined(1, letterC, "Letter C"), first, second}));
+    CHECK(check(scratch.path()).out == "");
+}
+
 TEST_CASE("passages and runs that are named but recorded nowhere are reported") {
     const Scratch scratch;
     const std::string path = scratch.put(

@@ -5,6 +5,7 @@
 
 #include <doctest/doctest.h>
 #include <fcntl.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -34,6 +35,29 @@ TEST_CASE("a file appears only at commit, complete, with nothing left beside it"
     REQUIRE(file.value().commit().ok());
     CHECK(contentOf(folder / "take.wav") == "abc");
     CHECK(folder.names() == std::vector<std::string>{"take.wav"});
+}
+
+TEST_CASE("what a killed program left of the same file is removed; what is being written, or of another "
+          "file, is not") {
+    const ScratchFolder folder;
+    const auto old = [](const std::string& path) {
+        const timespec longAgo{1'000'000, 0};
+        const timespec times[]{longAgo, longAgo};
+        REQUIRE(::utimensat(AT_FDCWD, path.c_str(), times, 0) == 0);
+    };
+    for (const char* name :
+         {".take.wav.abcdef.part", ".take.wav.fedcba.part", ".other.wav.abcdef.part", ".take.wav.abc.part"}) {
+        put(folder / name, "half");
+        old(folder / name);
+    }
+    put(folder / ".take.wav.youngs.part", "just made");
+    const int writing = ::open((folder / ".take.wav.fedcba.part").c_str(), O_WRONLY);
+    REQUIRE(::flock(writing, LOCK_EX | LOCK_NB) == 0);
+    REQUIRE(replaceFile(folder / "take.wav", bytes("abc")).ok());
+    CHECK(folder.names() == std::vector<std::string>{".other.wav.abcdef.part", ".take.wav.abc.part",
+                                                     ".take.wav.fedcba.part", ".take.wav.youngs.part",
+                                                     "take.wav"});
+    ::close(writing);
 }
 
 TEST_CASE("while it is written, a hidden temporary file is beside it") {

@@ -33,6 +33,10 @@ public:
         return static_cast<std::uint64_t>(std::max<std::int64_t>(0, sample - late));
     }
 
+    [[nodiscard]] std::int64_t sleptNanos() const override { return slept_; }
+    /// The machine is suspended and wakes up again.
+    void sleep(int seconds) { slept_ += seconds * std::int64_t{1'000'000'000}; }
+
     /// Renders one block of 10 ms.
     void render() {
         std::vector<float> block(rate / 100);
@@ -52,6 +56,7 @@ private:
     std::shared_ptr<engine::DrillEngine> engine_;
     std::function<void()> heard_;
     int offsetMillis_ = 0;
+    std::int64_t slept_ = 0;
     std::vector<practice::SoundOutput> outputs_{{"hall", "Hall"}};
     practice::SoundState state_{practice::SoundState::Kind::playing, {}, rate, 0};
 };

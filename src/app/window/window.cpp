@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/window.h"
 
+#include "app/window/fault_window.h"
 #include "app/window/window_shot.h"
 #include "command/output/report.h"
 #include "command/verbs/practice_notebook.h"
@@ -84,12 +85,21 @@ std::future<OpenedBook> openingBook(journal::JournalLocation place) {
     });
 }
 
+/// Why there is no window, on standard error and, since a desktop hides that, in a small window.
+int refuse(const Fault& fault, const WindowOptions& options) {
+    if (!options.shot.empty()) return command::report(fault);
+    if (options.language.empty()) models::speak(QStringLiteral("system"));
+    return showFault(fault);
+}
+
 /// Plugs everything together; all of it is saved and gone again when this returns.
 int openWindow(const WindowOptions& options) {
-    const auto places = journal::systemDirectories();
+    const auto found = journal::systemDirectories();
+    if (!found) return refuse(found.fault(), options);
+    const journal::Directories& places = *found;
     Fault damaged;
     auto settings = journal::loadMachineSettings(places.config, *journal::systemRandomness(), &damaged);
-    if (!settings) return command::report(settings.fault());
+    if (!settings) return refuse(settings.fault(), options);
     if (damaged.number != FaultNumber{}) command::report(damaged);
 
     models::speak(QString::fromStdString(options.language.empty() ? settings->language : options.language));
@@ -100,9 +110,10 @@ int openWindow(const WindowOptions& options) {
     device::SoundOut sound(engine);
     device::MidiIn midi(device::systemMidi(), device::monotonicNanos);
     auto book = opening.get();
-    if (!book) return command::report(book.fault());
+    if (!book) return refuse(book.fault(), options);
     models::PracticeRoom room(std::move(book).value(), sound, engine, std::move(settings).value(),
                               places.config);
+    if (damaged.number != FaultNumber{}) room.settings()->tell(damaged);
     if (!options.passage.empty()) {
         const auto passage = command::passageNamed(room.book().notebook(), options.passage, "--drill");
         if (!passage) return command::report(passage.fault());
@@ -131,6 +142,7 @@ int runWindow(int& argc, char** argv, const WindowOptions& options) {
     QGuiApplication::setWindowIcon(QIcon(QStringLiteral(":/piolo.svg")));
     const int code = openWindow(options);
     // A sound thread stuck inside Qt would hold up Qt's own clean-up for good.
+    device::SoundOut::endThread();
     if (device::SoundOut::threadsLeftBehind()) std::quick_exit(code);
     return code;
 }

@@ -51,13 +51,15 @@ private:
 
 Result<std::unique_ptr<journal::Journal>> openFolder(const std::string& folder, Trouble& trouble) {
     const auto places = journal::systemDirectories();
+    if (!places) return places.fault();
     Fault damaged;
-    const auto settings = journal::loadMachineSettings(places.config, *journal::systemRandomness(), &damaged);
+    const auto settings =
+        journal::loadMachineSettings(places->config, *journal::systemRandomness(), &damaged);
     if (!settings) return settings.fault();
     if (damaged.number != FaultNumber{}) report(damaged);
     journal::JournalHearer hearer;
     hearer.trouble = [&trouble](const Fault& fault) { trouble.hear(fault); };
-    auto opened = journal::Journal::open({folder, settings->device, places.state}, std::move(hearer));
+    auto opened = journal::Journal::open({folder, settings->device, places->state}, std::move(hearer));
     if (opened && opened.value()->readOnly()) return Fault{FaultNumber::folderOpenElsewhere, {folder}, {}};
     return opened;
 }

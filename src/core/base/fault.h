@@ -59,6 +59,7 @@ enum class FaultNumber {
     wrongSum = 214,
     datedAhead = 215,
     moreFaults = 216,
+    seqTwice = 217,
     // The content of a passage file.
     notAPassageFile = 221,
     passageKeyMissing = 222,
@@ -112,6 +113,8 @@ enum class FaultNumber {
     folderGone = 324,
     notARegularFile = 325,
     notConfirmed = 326,
+    noLocks = 327,
+    noHome = 328,
     // Sound.
     noSoundDevice = 401, // 402 is retired
     soundNeedsRestart = 403,

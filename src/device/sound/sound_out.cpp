@@ -9,6 +9,7 @@
 
 #include <atomic>
 #include <chrono>
+#include <ctime>
 #include <utility>
 
 namespace piolo::device {
@@ -69,6 +70,12 @@ std::uint64_t SoundOut::audibleAt(std::int64_t nanos) const noexcept {
     return body_->host->audibleAt(nanos - body_->offsetNanos.load(std::memory_order_relaxed));
 }
 
+std::int64_t SoundOut::sleptNanos() const noexcept {
+    timespec boot{};
+    if (::clock_gettime(CLOCK_BOOTTIME, &boot) != 0) return 0;
+    return boot.tv_sec * 1000 * nanosPerMilli + boot.tv_nsec - monotonicNanos();
+}
+
 void SoundOut::setOffsetMillis(int millis) {
     body_->offsetNanos.store(millis * nanosPerMilli, std::memory_order_relaxed);
 }
@@ -76,6 +83,8 @@ void SoundOut::setOffsetMillis(int millis) {
 practice::SoundState SoundOut::state() const { return body_->keeper.state(); }
 
 void SoundOut::onChange(std::function<void()> heard) { body_->heard = std::move(heard); }
+
+void SoundOut::endThread() { SoundThread::ofProcess().end(); }
 
 bool SoundOut::threadsLeftBehind() noexcept { return SoundThread::leftBehind() > 0; }
 

@@ -36,14 +36,20 @@ public:
     [[nodiscard]] std::uint64_t audibleAt(std::int64_t nanos) const noexcept override;
     /// Any thread. monotonicNanos().
     [[nodiscard]] std::int64_t nowNanos() const noexcept override { return monotonicNanos(); }
+    /// Any thread. Linux counts it in CLOCK_BOOTTIME, but not in CLOCK_MONOTONIC (clock_gettime(2)).
+    [[nodiscard]] std::int64_t sleptNanos() const noexcept override;
     void setOffsetMillis(int millis) override;
     [[nodiscard]] practice::SoundState state() const override;
     /// `heard` is called through Qt's event loop.
     void onChange(std::function<void()> heard) override;
     /// Starts a query on the sound thread but does not wait for it.
     [[nodiscard]] std::vector<practice::SoundOutput> outputs() const override;
-    /// True if a sound thread hung inside the sound system and had to be abandoned. The sound system's own
-    /// destructors may then hang too: after saving everything, end the program with std::quick_exit.
+    /// Main thread, when no SoundOut is left and before exit handlers run: ends the process's sound thread,
+    /// or abandons it if that takes over a second.
+    static void endThread();
+    /// True if a sound thread hung inside the sound system and had to be abandoned. It may use what exit
+    /// handlers destroy, and the sound system's own destructors may hang, too: after saving everything, end
+    /// the program with std::quick_exit.
     [[nodiscard]] static bool threadsLeftBehind() noexcept;
 
 private:

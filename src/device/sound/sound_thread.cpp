@@ -92,7 +92,9 @@ private:
     bool over_ = false; // guarded by mutex_
 };
 
-SoundThread::~SoundThread() {
+SoundThread::~SoundThread() { end(); }
+
+void SoundThread::end() {
     if (thread_ == nullptr) return;
     queue_->end();
     thread_->quit();
@@ -102,6 +104,8 @@ SoundThread::~SoundThread() {
     }
     delete queue_;
     delete thread_;
+    queue_ = nullptr;
+    thread_ = nullptr;
 }
 
 void SoundThread::post(std::function<void()> work) {

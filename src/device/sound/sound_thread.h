@@ -17,7 +17,7 @@ public:
     /// `qtMayTurn` is called on the thread after each piece of work. While it returns false, only posted work
     /// runs on the thread, and none of Qt's own events, not even timers. Null means always true.
     explicit SoundThread(std::function<bool()> qtMayTurn = {}) : qtMayTurn_{std::move(qtMayTurn)} {}
-    /// Ends the thread if it answers within a second; otherwise abandons it.
+    /// end().
     ~SoundThread();
     SoundThread(const SoundThread&) = delete;
     SoundThread& operator=(const SoundThread&) = delete;
@@ -30,8 +30,13 @@ public:
     /// Any thread. The number of threads of this process that were abandoned.
     [[nodiscard]] static int leftBehind() noexcept;
 
-    /// The single instance of this process, in which Qt's events run only while a sound server answers. Never
-    /// destroyed, so that the program can end without waiting for it.
+    /// Ends the thread if it answers within a second; otherwise abandons it. The next post() starts a new
+    /// one.
+    void end();
+
+    /// The single instance of this process, in which Qt's events run only while a sound server answers. It is
+    /// never destroyed; call end() before the program's exit handlers run, since the thread uses what they
+    /// destroy.
     [[nodiscard]] static SoundThread& ofProcess();
 
 private:

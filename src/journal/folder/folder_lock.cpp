@@ -39,15 +39,17 @@ std::string FolderLock::path(const std::string& folder, const std::string& devic
     return stateDir + "/locks/" + name(folder, device) + ".lock";
 }
 
-Result<std::optional<FolderLock>> FolderLock::take(const std::string& folder, const std::string& device,
-                                                   const std::string& stateDir) {
+Result<FolderLock> FolderLock::take(const std::string& folder, const std::string& device,
+                                    const std::string& stateDir, LockCall lock) {
     if (auto made = makeFolder(stateDir + "/locks"); !made) return made.fault();
-    const std::string lock = path(folder, device, stateDir);
-    files::Descriptor file(::open(lock.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666));
-    if (!file.isOpen()) return files::writeFault(lock, errno);
-    if (::flock(file.number(), LOCK_EX | LOCK_NB) == 0) return std::optional(FolderLock(std::move(file)));
-    if (errno == EWOULDBLOCK) return std::optional<FolderLock>();
-    return files::writeFault(lock, errno);
+    const std::string name = path(folder, device, stateDir);
+    files::Descriptor file(::open(name.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NONBLOCK, 0666));
+    if (!file.isOpen()) return files::writeFault(name, errno);
+    if (lock(file.number(), LOCK_EX | LOCK_NB) == 0) return FolderLock(std::move(file));
+    if (errno == EWOULDBLOCK) return Fault{FaultNumber::folderInUse, {}, {}};
+    if (errno == ENOLCK || errno == EOPNOTSUPP || errno == ENOSYS)
+        return Fault{FaultNumber::noLocks, {stateDir, 0}, {}};
+    return files::writeFault(name, errno);
 }
 
 } // namespace piolo::journal

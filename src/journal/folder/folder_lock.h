@@ -4,8 +4,8 @@
 
 #include "core/base/result.h"
 #include "files/descriptor.h"
+#include "journal/folder/ports.h"
 
-#include <optional>
 #include <string>
 #include <utility>
 
@@ -15,9 +15,10 @@ namespace piolo::journal {
 /// the program ends, however it ends.
 class FolderLock {
 public:
-    /// Nothing if another process holds the lock. Faults: cannotMakeFolder, cannotWrite.
-    static Result<std::optional<FolderLock>> take(const std::string& folder, const std::string& device,
-                                                  const std::string& stateDir);
+    /// Faults: folderInUse if another process holds the lock, noLocks if the disk has none: then the folder
+    /// may be read. Also cannotMakeFolder and cannotWrite.
+    static Result<FolderLock> take(const std::string& folder, const std::string& device,
+                                   const std::string& stateDir, LockCall lock = systemLock());
     /// HASH-DEVICE, the folder's name outside itself; HASH is the 64-bit FNV-1a hash of the folder's path
     /// with symbolic links resolved.
     [[nodiscard]] static std::string name(const std::string& folder, const std::string& device);

@@ -26,6 +26,10 @@ Timestamp endOf(Date day, std::int16_t offsetMinutes) {
     return {(day.daysSince1970() + 1) * dayMillis - 1 - offsetMinutes * minuteMillis, offsetMinutes};
 }
 
+bool mayBeRead(const Fault& fault) {
+    return fault.number == FaultNumber::folderInUse || fault.number == FaultNumber::noLocks;
+}
+
 } // namespace
 
 struct Journal::Body {
@@ -38,6 +42,7 @@ struct Journal::Body {
     std::size_t readByLine = 0;         ///< the number of facts that were not in a checkpoint
     std::optional<CheckpointWriter> checkpointing;
     ino_t home = 0; ///< the inode of the journal folder
+    Fault readOnlyReason;
 
     Body(JournalLocation where, JournalPorts with) : location(std::move(where)), ports(std::move(with)) {}
 
@@ -78,10 +83,11 @@ Journal::~Journal() {
 
 Result<std::unique_ptr<Journal>> Journal::open(JournalLocation location, JournalHearer hearer,
                                                JournalPorts ports) {
-    auto lock = FolderLock::take(location.folder, location.device, location.stateDir);
-    if (!lock) return lock.fault();
-    const bool writes = lock.value().has_value();
+    auto lock = FolderLock::take(location.folder, location.device, location.stateDir, ports.lock);
+    const bool writes = lock.ok();
+    if (!writes && !mayBeRead(lock.fault())) return lock.fault();
     auto body = std::make_unique<Body>(std::move(location), std::move(ports));
+    if (!writes) body->readOnlyReason = lock.fault();
     if (writes) {
         if (auto made = body->makeHome(); !made) return made.fault();
         // Facts of an earlier start come before any new ones; if it fails, they stay where they are.
@@ -93,8 +99,8 @@ Result<std::unique_ptr<Journal>> Journal::open(JournalLocation location, Journal
     if (auto read = body->read(); !read) return read.fault();
     if (writes) {
         const auto& unclosed = body->contents.unclosed;
-        body->writer = std::make_unique<FactWriter>(std::move(*std::move(lock).value()), unclosed,
-                                                    std::move(hearer), body->ports);
+        body->writer =
+            std::make_unique<FactWriter>(std::move(lock).value(), unclosed, std::move(hearer), body->ports);
         if (!unclosed.empty()) body->writer->flush(body->ports.pauses.farewell);
     }
     return std::unique_ptr<Journal>(new Journal(std::move(body)));
@@ -111,6 +117,7 @@ void Journal::keepCheckpoint() {
 const FolderContents& Journal::contents() const { return body_->contents; }
 std::vector<Fact> Journal::takeFacts() { return std::exchange(body_->contents.facts, {}); }
 bool Journal::readOnly() const { return body_->writer == nullptr; }
+const Fault& Journal::readOnlyReason() const { return body_->readOnlyReason; }
 const std::string& Journal::device() const { return body_->location.device; }
 Timestamp Journal::now() const { return body_->ports.clock->now(); }
 

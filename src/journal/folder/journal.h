@@ -27,6 +27,7 @@ struct JournalPorts {
     std::shared_ptr<Randomness> randomness = systemRandomness();
     std::shared_ptr<AppendOpener> opener = posixOpener();
     Pauses pauses;
+    LockCall lock = systemLock();
 };
 
 /// Callbacks from the writer, on the writer thread. Set them before open(); they must not wait for the thread
@@ -44,9 +45,9 @@ struct JournalHearer {
 /// the next open() of this folder writes them first.
 class Journal {
 public:
-    /// Reads the folder, takes the lock (one writer per folder and device; if another process holds it, the
-    /// journal is read-only) and closes a torn last line of its own. Faults: cannotMakeFolder, cannotRead,
-    /// cannotWrite.
+    /// Reads the folder, takes the lock (one writer per folder and device; if another process holds it, or
+    /// the disk has no locks, the journal is read-only) and closes a torn last line of its own. Faults:
+    /// cannotMakeFolder, cannotRead, cannotWrite.
     static Result<std::unique_ptr<Journal>> open(JournalLocation location, JournalHearer hearer,
                                                  JournalPorts ports = {});
     ~Journal();
@@ -61,8 +62,10 @@ public:
     [[nodiscard]] const FolderContents& contents() const;
     /// Moves the facts out of contents(), so that ten years of them are not in memory twice.
     [[nodiscard]] std::vector<Fact> takeFacts();
-    /// Another window writes to this folder: record() then returns its fact without writing it.
+    /// record() returns its fact without writing it.
     [[nodiscard]] bool readOnly() const;
+    /// Why: folderInUse (another window writes to this folder) or noLocks.
+    [[nodiscard]] const Fault& readOnlyReason() const;
     [[nodiscard]] const std::string& device() const;
 
     /// Gives the body its id, seq, order and time and passes it to the writer. Thread-safe; does not wait for

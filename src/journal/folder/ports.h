@@ -59,6 +59,10 @@ struct Pauses {
     int farewell = 2000;     ///< the longest time that closing a journal waits for the disk
 };
 
+/// flock(2) by default. Tests simulate a disk without locks.
+using LockCall = int (*)(int file, int operation);
+[[nodiscard]] LockCall systemLock() noexcept;
+
 std::shared_ptr<Clock> systemClock();
 std::shared_ptr<Randomness> systemRandomness();
 std::shared_ptr<AppendOpener> posixOpener();

@@ -3,6 +3,7 @@
 
 #include <chrono>
 #include <ctime>
+#include <sys/file.h>
 #include <sys/random.h>
 
 namespace piolo::journal {
@@ -37,5 +38,7 @@ public:
 
 std::shared_ptr<Clock> systemClock() { return std::make_shared<SystemClock>(); }
 std::shared_ptr<Randomness> systemRandomness() { return std::make_shared<SystemRandomness>(); }
+
+LockCall systemLock() noexcept { return ::flock; }
 
 } // namespace piolo::journal

@@ -43,6 +43,9 @@ Result<MachineSettings> loadMachineSettings(const std::string& configDir, Random
     std::error_code error;
     std::string text = "{}";
     if (fs::exists(path, error)) {
+        // Nobody waits for a pipe to be written.
+        if (!fs::is_regular_file(path, error))
+            return Fault{FaultNumber::cannotRead, {path, 0}, {"not a file"}};
         auto read = files::wholeFile(path, largestSettings + 1);
         if (!read) return read.fault();
         if (read->size() > largestSettings) return files::readFault(path, EFBIG);

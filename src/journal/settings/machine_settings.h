@@ -60,6 +60,6 @@ struct Directories {
     std::string data;
     std::string cache;
 };
-Directories systemDirectories();
+Result<Directories> systemDirectories();
 
 } // namespace piolo::journal

@@ -40,6 +40,7 @@ RunThroughModel::RunThroughModel(practice::PracticeBook& book, practice::RunThro
                                  QObject* parent)
     : QObject(parent), book_(book), control_(control) {
     timer_.setInterval(clockTickMillis);
+    connect(&timer_, &QTimer::timeout, &control_, &practice::RunThroughControl::tick);
     connect(&timer_, &QTimer::timeout, this, &RunThroughModel::ticked);
     connect(&book_, &practice::PracticeBook::changed, this, &RunThroughModel::changed);
     connect(&control_, &practice::RunThroughControl::opened, this, &RunThroughModel::changed);

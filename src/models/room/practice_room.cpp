@@ -168,7 +168,10 @@ void PracticeRoom::show(const QString& screen) {
     emit screenChanged();
 }
 
-bool PracticeRoom::noPassageYet() const { return book_->notebook().passages().empty(); }
+// What could not be read may hold passages.
+bool PracticeRoom::noPassageYet() const {
+    return book_->notebook().passages().empty() && book_->readFaults().empty();
+}
 
 QString PracticeRoom::wayBackText() const {
     if (wayBack_ == QLatin1String("scales")) return qtTrId("scales.grid");

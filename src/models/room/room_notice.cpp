@@ -40,7 +40,7 @@ QString RoomNotice::text() const {
         return lineOf({FaultNumber::soundNeedsRestart, {}, {}});
     if (sound_.state().kind == practice::SoundState::Kind::silent)
         return lineOf({FaultNumber::noSoundDevice, {}, {}});
-    if (book_.readOnly()) return lineOf({FaultNumber::folderInUse, {}, {}});
+    if (book_.readOnly()) return lineOf(book_.readOnlyReason());
     if (session_.keysThatWaited() + session_.pulsesLeftOut() > 0)
         return lineOf(
             {FaultNumber::fellBehind,

@@ -34,6 +34,11 @@ void SettingsModel::touched() {
     emit machineChanged();
 }
 
+void SettingsModel::tell(const Fault& damaged) {
+    fault_ = qtTrId("settings.damaged").arg(practice::faultLine(damaged));
+    emit faultChanged();
+}
+
 void SettingsModel::saveNow() {
     saving_.stop();
     const auto saved = journal::saveMachineSettings(configDir_, machine_);

@@ -71,6 +71,8 @@ public:
     [[nodiscard]] bool welcomed() const { return machine_.welcomed; }
     void setWelcomed(bool welcomed);
     [[nodiscard]] QString fault() const { return fault_; }
+    /// Why the settings that were read are not those that were saved; shown until they are saved again.
+    void tell(const Fault& damaged);
     /// The machine's settings to disk now, when they changed.
     void saveNow();
 

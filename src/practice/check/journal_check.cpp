@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <iterator>
 #include <map>
+#include <set>
 #include <span>
 #include <tuple>
 #include <unordered_map>
@@ -40,6 +41,10 @@ public:
         const auto [first, isNew] = facts_.try_emplace(located.fact.id, located.fact);
         if (!isNew && first->second != located.fact)
             faults.push_back({FaultNumber::repeatedId, located.location, {located.fact.id.text()}});
+        if (isNew && located.fact.seq > 0 && !numbers_.emplace(located.fact.device, located.fact.seq).second)
+            faults.push_back({FaultNumber::seqTwice,
+                              located.location,
+                              {std::to_string(located.fact.seq), located.fact.device}});
         described_.insert(describedBy(located.fact.body));
         const auto* const clock = std::get_if<ClockFact>(&located.fact.body);
         if (clock != nullptr && isNew) clocks_.add(located.fact, *clock);
@@ -50,6 +55,7 @@ public:
 private:
     std::unordered_map<Id, Fact> facts_;
     std::unordered_set<Id> described_;
+    std::set<std::pair<std::string, std::uint64_t>> numbers_; ///< each device's
     WrongClocks clocks_;
 };
 

@@ -22,8 +22,8 @@ struct JournalFiles {
 
 /// All faults of the checked files, file by file and line by line: those of reading; repeatedId if an id was
 /// used for a different fact before; unknownPassage if a fact names something that is recorded nowhere;
-/// datedAhead, once for each file, if what was played is dated after tomorrow and no clock fact puts it
-/// right. An unreadable file is the fault cannotRead.
+/// seqTwice if a device's number was used before; datedAhead, once for each file, if what was played is dated
+/// after tomorrow and no clock fact puts it right. An unreadable file is the fault cannotRead.
 [[nodiscard]] std::vector<Fault> faultsOf(const JournalFiles& files, Date today);
 
 } // namespace piolo::practice

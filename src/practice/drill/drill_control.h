@@ -15,6 +15,7 @@
 #include "practice/figures/sitting_figures.h"
 #include "practice/keys/pedal_press.h"
 #include "practice/log/take_backs.h"
+#include "practice/ports/sleep_watch.h"
 #include "practice/ports/sound_port.h"
 
 #include <cstdint>
@@ -119,7 +120,8 @@ public:
     void doubt();
     void halveTempo();
     void dismissRest();
-    /// Processes the events that have become audible.
+    /// Processes the events that have become audible. If the machine was suspended since the start, stops:
+    /// the run is void.
     void tick();
 
 signals:
@@ -197,6 +199,7 @@ private:
     TapTempo taps_;
     std::optional<Tempo> hand_;
     Standing shown_;
+    SleepWatch sleep_;
     Feedback feedback_ = Feedback::none;
     std::int64_t feedbackSince_ = 0;
     UnheardRuns unheard_;

@@ -39,6 +39,7 @@ void DrillControl::answerRunEnded(const DrillNote& note) {
 }
 
 void DrillControl::tick() {
+    if (sleep_.sleptMeanwhile(sound_.sleptNanos())) stop();
     session_.catchUp();
     const std::uint64_t audible = sound_.audibleAt(sound_.nowNanos());
     while (!coming_.empty() && coming_.front().sample <= audible) {

@@ -79,6 +79,7 @@ void DrillControl::start(RunKind kind, const engine::Turn& turn) {
     takeBacks_.forget();
     playback_ = 0; // the engine ends it
     coming_.clear();
+    sleep_.begin(sound_.sleptNanos());
     const auto latest = search();
     seeking_ = kind == RunKind::run && turn.place == 0 && latest && !latest->over; // a set does not stop
     kind_ = kind;

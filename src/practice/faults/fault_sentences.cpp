@@ -75,6 +75,8 @@ constexpr FaultSentence sentences[] = {
     {datedAhead,
      "facts dated in the future: %1, up to %2; if a clock was wrong, correct the dates in the practice log"},
     {moreFaults, "the file has more faults than are listed: %1; correct those above and check it again"},
+    {seqTwice, "the number %1 of device %2 is used for two facts; two programs wrote as the same device, so "
+               "keep each device's own state directory to itself"},
     {notAPassageFile,
      "this is not a passage file, or it was cut short; nothing was imported, so have it sent again"},
     {passageKeyMissing,
@@ -155,6 +157,10 @@ constexpr FaultSentence sentences[] = {
     {notConfirmed,
      "the disk has not confirmed the last marks; check the disk, and leave this window open until they "
      "are saved"},
+    {noLocks, "the state directory is on a disk without locks, so practice can be read but not recorded; set "
+              "XDG_STATE_HOME to a folder on a local disk"},
+    {noHome, "HOME is not set, so there is no place for settings and practice; set HOME to your home folder "
+             "and start again"},
     {noSoundDevice, "no sound: the click goes on silently; connect a device or choose one in the settings, "
                     "and you will hear it again from the next bar"},
     {soundNeedsRestart, "the sound is lost: the click goes on silently; restart Piolo to hear it again; "

@@ -60,6 +60,7 @@ Result<std::unique_ptr<PracticeBook>> PracticeBook::open(journal::JournalLocatio
 
 const std::string& PracticeBook::device() const { return journal_->device(); }
 bool PracticeBook::readOnly() const { return journal_->readOnly(); }
+const Fault& PracticeBook::readOnlyReason() const { return journal_->readOnlyReason(); }
 const std::vector<Fault>& PracticeBook::readFaults() const { return journal_->contents().faults; }
 Date PracticeBook::today() const { return journal_->now().date(); }
 void PracticeBook::keepCheckpoint() { journal_->keepCheckpoint(); }

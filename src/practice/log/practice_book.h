@@ -28,6 +28,8 @@ public:
     [[nodiscard]] const std::string& device() const;
     [[nodiscard]] const std::string& folder() const { return folder_; }
     [[nodiscard]] bool readOnly() const;
+    /// As Journal::readOnlyReason().
+    [[nodiscard]] const Fault& readOnlyReason() const;
     /// What could not be read when the folder was opened.
     [[nodiscard]] const std::vector<Fault>& readFaults() const;
     /// The current local date.

@@ -12,7 +12,7 @@
 
 namespace piolo::practice {
 
-/// Window thread, except nowNanos() and audibleAt().
+/// Window thread, except nowNanos(), sleptNanos() and audibleAt().
 class SoundPort {
 public:
     virtual ~SoundPort() = default;
@@ -30,6 +30,9 @@ public:
     virtual void onChange(std::function<void()> heard) = 0;
     /// Any thread. The monotonic clock now, in nanoseconds.
     [[nodiscard]] virtual std::int64_t nowNanos() const = 0;
+    /// Any thread. How long the machine has been suspended since it was started, in nanoseconds, during which
+    /// nowNanos() stood still; 0 if that is not known.
+    [[nodiscard]] virtual std::int64_t sleptNanos() const { return 0; }
     /// Any thread. The engine's sample audible at that moment.
     [[nodiscard]] virtual std::uint64_t audibleAt(std::int64_t nanos) const = 0;
 };

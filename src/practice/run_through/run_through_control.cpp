@@ -57,6 +57,7 @@ void RunThroughControl::turnTo(State state) {
 void RunThroughControl::start() {
     if (state_ != State::ready || !piece()) return;
     began_ = sound_.nowNanos();
+    sleep_.begin(sound_.sleptNanos());
     stops_.clear();
     turnTo(State::playing);
 }
@@ -87,6 +88,10 @@ void RunThroughControl::finish(bool reachedTheEnd) {
     millis_ = millis();
     finished_ = reachedTheEnd;
     turnTo(State::review);
+}
+
+void RunThroughControl::tick() {
+    if (sleep_.sleptMeanwhile(sound_.sleptNanos())) finish(false);
 }
 
 void RunThroughControl::setBar(std::size_t stop, std::optional<std::int32_t> bar) {

@@ -8,6 +8,7 @@
 #include "core/facts/run_through_fact.h"
 #include "practice/keys/pedal_press.h"
 #include "practice/log/practice_book.h"
+#include "practice/ports/sleep_watch.h"
 #include "practice/ports/sound_port.h"
 
 #include <cstddef>
@@ -56,6 +57,9 @@ public:
     void pedal(const PedalAct& act);
     /// True if a press marks a stop now, which cannot wait until it is clear what kind of press it is.
     [[nodiscard]] bool marksAtOnce() const { return state_ == State::playing; }
+    /// Call it often while playing. If the machine was suspended since the start, nobody knows what was
+    /// played meanwhile: it ends, to be reviewed, as given up.
+    void tick();
     /// The last note was reached, or the player gave up.
     void finish(bool reachedTheEnd);
 
@@ -85,6 +89,7 @@ private:
     std::int64_t millis_ = 0; // of the one being reviewed
     bool finished_ = true;
     std::vector<ReviewedStop> stops_;
+    SleepWatch sleep_;
 };
 
 } // namespace piolo::practice

@@ -147,6 +147,7 @@ TEST_CASE("a second opener is read-only, says so, and writes nothing") {
     REQUIRE(first->flush(longEnough));
     const auto second = room.open();
     CHECK(second->readOnly());
+    CHECK(second->readOnlyReason().number == FaultNumber::folderInUse);
     CHECK(second->contents().facts.size() == 1);
     const std::string before = contentOf(room.file("2026"));
     const Fact fact = second->record(aRun());
@@ -161,12 +162,34 @@ TEST_CASE("a read-only journal leaves even a torn line as it is, and makes no fo
     put(room.file("2026"), "{\"torn");
     auto lock = FolderLock::take(room.folder, own, room.scratch / "state");
     REQUIRE(lock.ok());
-    REQUIRE(lock->has_value());
     CHECK(room.open()->readOnly());
     CHECK(contentOf(room.file("2026")) == "{\"torn");
     std::filesystem::remove_all(room.folder + "/journal");
     CHECK(room.open()->readOnly());
     CHECK_FALSE(std::filesystem::exists(room.folder + "/journal"));
+}
+
+TEST_CASE("on a disk without locks the folder is read, not written, and the reason is there") {
+    const Room room;
+    room.open()->record(aRun());
+    for (const int error : {ENOLCK, EOPNOTSUPP, ENOSYS}) {
+        static int failure = 0;
+        failure = error;
+        JournalPorts ports;
+        ports.lock = [](int /*file*/, int /*operation*/) {
+            errno = failure;
+            return -1;
+        };
+        const auto opened = Journal::open({room.folder, own, room.scratch / "state"}, {}, ports);
+        REQUIRE(opened.ok());
+        CHECK(opened.value()->readOnly());
+        CHECK(opened.value()->readOnlyReason() ==
+              Fault{FaultNumber::noLocks, {room.scratch / "state", 0}, {}});
+        CHECK(opened.value()->contents().facts.size() == 1);
+        const std::string before = contentOf(room.file("2026"));
+        opened.value()->record(aRun());
+        CHECK(contentOf(room.file("2026")) == before);
+    }
 }
 
 TEST_CASE("the lock is released when its holder closes") {

@@ -7,6 +7,7 @@
 #include <cstdlib>
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
+#include <sys/stat.h>
 
 using namespace piolo;
 using namespace piolo::journal;
@@ -195,7 +196,30 @@ TEST_CASE("the base directories are used, with the default ones under HOME") {
     const Variable state("XDG_STATE_HOME", "relative/state");
     const Variable data("XDG_DATA_HOME", "/mnt/data");
     const auto found = systemDirectories();
-    CHECK(found.config == "/home/oboe/.config/piolo");
-    CHECK(found.state == "/home/oboe/.local/state/piolo");
-    CHECK(found.data == "/mnt/data/piolo");
+    REQUIRE(found.ok());
+    CHECK(found->config == "/home/oboe/.config/piolo");
+    CHECK(found->state == "/home/oboe/.local/state/piolo");
+    CHECK(found->data == "/mnt/data/piolo");
+}
+
+TEST_CASE("without a home folder there are no base directories, unless each is named") {
+    for (const char* home : {static_cast<const char*>(nullptr), "", "relative"}) {
+        const Variable none("HOME", home);
+        const Variable config("XDG_CONFIG_HOME", "/mnt/config");
+        const Variable state("XDG_STATE_HOME", "/mnt/state");
+        const Variable data("XDG_DATA_HOME", "/mnt/data");
+        const Variable cache("XDG_CACHE_HOME", nullptr);
+        REQUIRE_FALSE(systemDirectories().ok());
+        CHECK(systemDirectories().fault() == Fault{FaultNumber::noHome, {}, {}});
+        const Variable all("XDG_CACHE_HOME", "/mnt/cache");
+        CHECK(systemDirectories().ok());
+    }
+}
+
+TEST_CASE("settings that are a pipe are reported, not waited for") {
+    const ScratchFolder folder;
+    REQUIRE(::mkfifo((folder / "settings.json").c_str(), 0666) == 0);
+    const auto found = loadMachineSettings(folder.path(), *systemRandomness(), nullptr);
+    REQUIRE_FALSE(found.ok());
+    CHECK(found.fault() == Fault{FaultNumber::cannotRead, {folder / "settings.json", 0}, {"not a file"}});
 }

@@ -44,6 +44,21 @@ TEST_CASE("while the click runs, Up and Down do nothing") {
     CHECK(fixture.control->standing().tempo == Tempo::bpm(84));
 }
 
+TEST_CASE("a run during which the machine was suspended is void, and the drill stops") {
+    DrillFixture fixture;
+    fixture.sound.sleep(3600); // before it began
+    fixture.press();
+    REQUIRE(fixture.playUntil(Kind::runBegan));
+    fixture.play(0.5);
+    REQUIRE(fixture.control->state() == DrillControl::State::playing);
+    fixture.sound.sleep(3600);
+    fixture.play(20.0);
+    CHECK(fixture.control->state() == DrillControl::State::stopped);
+    const auto runs = fixture.onDisk<RunFact>();
+    REQUIRE(runs.size() == 1);
+    CHECK(runs.front().mark == Mark::voided);
+}
+
 TEST_CASE("a click stopped before it is heard, and started again, still stops") {
     DrillFixture fixture;
     fixture.play(0.5); // what is rendered now will be heard 100 ms later

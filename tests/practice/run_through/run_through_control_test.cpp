@@ -48,6 +48,23 @@ TEST_CASE_FIXTURE(MarchFixture, "a run-through records its length and its stops,
           RunThroughFact{piece, std::nullopt, 40'000, true, {Stop{11, 10'500}, Stop{31, 30'500}}});
 }
 
+TEST_CASE_FIXTURE(MarchFixture,
+                  "a run-through during which the machine was suspended ends, to be reviewed as given up") {
+    run.start();
+    play(10.0);
+    run.tick();
+    CHECK(run.state() == State::playing);
+    sound.sleep(3600);
+    run.tick();
+    CHECK(run.state() == State::review);
+    run.keep();
+    CHECK(recorded().front() == RunThroughFact{piece, std::nullopt, 10'000, false, {}});
+    sound.sleep(60); // while nothing is played
+    run.start();
+    run.tick();
+    CHECK(run.state() == State::playing);
+}
+
 TEST_CASE_FIXTURE(MarchFixture, "a bar begins with its first beat, and no bar follows the last") {
     run.start();
     CHECK(run.bar() == 1);
