@@ -6,6 +6,7 @@
 #include "plots/curve/curves_plot.h"
 #include "plots/curve/passage_curves.h"
 #include "plots/picture_bytes.h"
+#include "text/one_line.h"
 
 #include <QStringList>
 
@@ -37,7 +38,7 @@ plots::Drawing drawingOf(const PassageRecord& record, QSize size, const plots::C
 }
 
 std::string picturedAsDrilled(plots::PictureKind kind, const PassageRecord& record, QSize size, Date today) {
-    const QString title = QString::fromStdString(record.passage.title.name);
+    const QString title = text::onOneLine(record.passage.title.name);
     return plots::pictureBytes(kind, size, title, 1, drawingOf(record, size, {today, 0}));
 }
 

@@ -4,6 +4,7 @@
 #include "drawings/drawing_application.h"
 #include "plots/picture_bytes.h"
 #include "plots/staff/staff_drawing.h"
+#include "text/one_line.h"
 
 #include <cmath>
 
@@ -18,8 +19,8 @@ StaffPicture staffPicture(plots::PictureKind kind, const StaffMusic& music, cons
     const auto draw = [&](QPainter& painter) {
         plots::drawStaff(painter, layout, glyphs, plots::lightStaffStyle());
     };
-    return {plots::pictureBytes(kind, pixels, QString::fromStdString(title), 2, draw),
-            layout.rhythm.inexact.size(), !glyphs.fromFont()};
+    return {plots::pictureBytes(kind, pixels, text::onOneLine(title), 2, draw), layout.rhythm.inexact.size(),
+            !glyphs.fromFont()};
 }
 
 } // namespace piolo::drawings

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/window.h"
 
+#include "app/window/early_exit.h"
 #include "app/window/fault_window.h"
+#include "app/window/quiet_start.h"
 #include "app/window/window_shot.h"
 #include "command/output/report.h"
 #include "command/verbs/practice_notebook.h"
@@ -36,6 +38,7 @@ namespace piolo::app {
 namespace {
 
 constexpr std::chrono::milliseconds whenAllIsUp{3000};
+constexpr int longestSave = 2000; // milliseconds
 
 bool hasDisplay() {
     const auto set = [](const char* name) { return !qEnvironmentVariableIsEmpty(name); };
@@ -121,6 +124,7 @@ int openWindow(const WindowOptions& options) {
     }
     if (!options.screen.empty()) room.setScreen(QString::fromStdString(options.screen));
     QTimer::singleShot(whenAllIsUp, &room.book(), [&] { room.book().keepCheckpoint(); });
+    const EarlyExit early([&room] { room.book().flush(longestSave); });
     return screens.show(room, midi, options);
 }
 
@@ -135,6 +139,7 @@ int runWindow(int& argc, char** argv, const WindowOptions& options) {
     if (!hasDisplay()) return command::report({FaultNumber::noDisplay, {}, {}});
     // Of the styles of Qt's own file dialog, the one with controls large enough to touch.
     if (qEnvironmentVariableIsEmpty("QT_QUICK_CONTROLS_STYLE")) qputenv("QT_QUICK_CONTROLS_STYLE", "Basic");
+    quietStart();
     const QGuiApplication application(argc, argv);
     readFontsMeanwhile();
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Piolo"));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal/json/json_object.h"
 
+#include "core/base/clean_text.h"
+
 #include <utility>
 
 namespace piolo::journal {
@@ -78,7 +80,7 @@ bool JsonObject::flag(const char* key) {
 
 std::string JsonObject::text(const char* key) {
     const json& found = value(key);
-    return found.is_string() ? found.get<std::string>() : refused(key, std::string{});
+    return found.is_string() ? cleanText(found.get_ref<const std::string&>()) : refused(key, std::string{});
 }
 
 Id JsonObject::id(const char* key) {

@@ -36,6 +36,7 @@ public:
     /// The same for a range that fits into 32 bits.
     std::int32_t small(const char* key, std::int32_t least, std::int32_t most);
     bool flag(const char* key);
+    /// As cleanText() leaves it.
     std::string text(const char* key);
     Id id(const char* key);
     Tempo tempo(const char* key);

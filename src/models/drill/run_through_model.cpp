@@ -5,6 +5,7 @@
 #include "models/text/id_text.h"
 #include "models/text/typed_values.h"
 #include "text/number_words.h"
+#include "text/one_line.h"
 
 #include <utility>
 
@@ -60,7 +61,7 @@ void RunThroughModel::followState() {
 
 QString RunThroughModel::title() const {
     const auto known = control_.piece();
-    return known ? QString::fromStdString(known->name) : QString();
+    return known ? text::nameShown(known->name) : QString();
 }
 
 QString RunThroughModel::clock() const { return minutesText(control_.millis()); }

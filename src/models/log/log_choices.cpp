@@ -5,6 +5,7 @@
 #include "models/settings/setting_choices.h"
 #include "models/text/run_kind_words.h"
 #include "models/text/table_text.h"
+#include "text/one_line.h"
 #include "text/passage_title.h"
 
 #include <QVariantMap>
@@ -48,7 +49,7 @@ constexpr std::array stretches{
 QVariantList pieceChoices(const Notebook& notebook) {
     QVariantList choices{choice(QString(), qtTrId("log.filter.every-piece"))};
     for (const Piece& piece : notebook.pieces())
-        choices.append(choice(QString::fromStdString(piece.id.text()), QString::fromStdString(piece.name)));
+        choices.append(choice(QString::fromStdString(piece.id.text()), text::nameShown(piece.name)));
     return choices;
 }
 

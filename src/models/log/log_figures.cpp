@@ -11,6 +11,7 @@
 #include "practice/figures/day_shares.h"
 #include "practice/log/passage_saving.h"
 #include "practice/log/practice_book.h"
+#include "text/one_line.h"
 
 #include <QLocale>
 
@@ -108,7 +109,7 @@ void LogFigures::make(const std::vector<BuildUpPart>& parts) {
         practice::savePassage(book_, made);
         if (first.isEmpty()) {
             first = QString::fromStdString(made.id.text());
-            name = QString::fromStdString(made.title.name);
+            name = text::nameShown(made.title.name);
         }
     }
     made_ = first;

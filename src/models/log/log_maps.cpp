@@ -4,6 +4,7 @@
 #include "models/text/formatter.h"
 #include "models/text/id_text.h"
 #include "text/number_words.h"
+#include "text/one_line.h"
 #include "text/passage_title.h"
 
 #include <QLocale>
@@ -16,7 +17,7 @@ namespace piolo::models {
 namespace {
 
 QString titleOf(const practice::LogLine& line) {
-    if (line.through) return qtTrId("log.line.run-through").arg(QString::fromStdString(line.pieceName));
+    if (line.through) return qtTrId("log.line.run-through").arg(text::nameShown(line.pieceName));
     const QString title = text::passageTitle(line.record->passage);
     return line.record->removed ? qtTrId("log.line.removed").arg(title) : title;
 }

@@ -17,7 +17,7 @@ namespace {
 
 constexpr int barsPickedAtFirst = 4;
 
-QString shown(const std::string& text) { return text::onOneLine(text); }
+QString shown(const std::string& text) { return text::nameShown(text); }
 
 } // namespace
 

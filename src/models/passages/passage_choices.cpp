@@ -10,6 +10,7 @@
 #include "models/text/id_text.h"
 #include "models/text/manner_words.h"
 #include "practice/log/practice_book.h"
+#include "text/one_line.h"
 
 namespace piolo::models {
 
@@ -36,7 +37,7 @@ void PassageChoices::follow(const Passage& passage) {
 QVariantList PassageChoices::pieces() const {
     QVariantList list{choice(QString(), qtTrId("form.on-its-own"))};
     for (const Piece& piece : book_.notebook().pieces())
-        list << choice(idText(piece.id), QString::fromStdString(piece.name));
+        list << choice(idText(piece.id), text::nameShown(piece.name));
     list << choice(QString::fromLatin1(newPieceChoice), qtTrId("form.new-piece"));
     return list;
 }

@@ -51,7 +51,7 @@ QVariant PassageExchange::data(const QModelIndex& index, int role) const {
     switch (role) {
     case Qt::DisplayRole:
     case NameRole:
-        return text::onOneLine(item.name);
+        return text::nameShown(item.name);
     case PieceRole:
         return item.isPiece;
     case StateRole:

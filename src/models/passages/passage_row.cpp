@@ -2,6 +2,7 @@
 #include "models/passages/passage_row.h"
 
 #include "models/text/formatter.h"
+#include "text/one_line.h"
 #include "text/passage_title.h"
 
 #include <QStringList>
@@ -51,7 +52,7 @@ PassageRow rowOf(const PassageRecord& record, const Piece* piece, const Practice
     row.title = text::passageTitle(passage);
     if (piece != nullptr) {
         row.piece = piece->id;
-        row.pieceName = QString::fromStdString(piece->name);
+        row.pieceName = text::nameShown(piece->name);
         row.due = piece->due;
     }
     row.lastDay = record.lastDay;

@@ -4,6 +4,7 @@
 #include "models/text/click_words.h"
 #include "models/text/formatter.h"
 #include "models/text/manner_words.h"
+#include "text/one_line.h"
 #include "text/passage_title.h"
 
 #include <QStringList>
@@ -28,8 +29,8 @@ QString aboutPassage(const Notebook& notebook, const Passage& passage) {
     QStringList parts{line};
     // A passage titled only by its bars is identified by its piece.
     const auto piece = notebook.piece(passage.title.piece);
-    if (piece && !text::passageTitle(passage).contains(QString::fromStdString(piece->name)))
-        parts.prepend(QString::fromStdString(piece->name));
+    if (piece && !text::passageTitle(passage).contains(text::nameShown(piece->name)))
+        parts.prepend(text::nameShown(piece->name));
     for (const QString& part : {mannerText(passage.manner), clickWords(passage.click)})
         if (!part.isEmpty()) parts << part;
     return parts.join(QStringLiteral(" · "));

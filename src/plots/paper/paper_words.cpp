@@ -55,7 +55,7 @@ PaperWords paperWords() {
 PaperLadder paperLadder(const PassageRecord& record, const QString& piece) {
     const Rule& rule = record.passage.tempi.rule;
     PaperLadder ladder;
-    ladder.title = text::onOneLine(record.passage.title.name);
+    ladder.title = text::nameShown(record.passage.title.name);
     ladder.lines = QStringList{placeOf(record.passage, piece), tempiOf(record)} + ruleOf(rule);
     for (const Tempo rung : rungsUp(rule, record.standing.tempo))
         ladder.rungs.push_back({text::Formatter::tempo(rung), rung == rule.target});
@@ -65,7 +65,7 @@ PaperLadder paperLadder(const PassageRecord& record, const QString& piece) {
 
 PaperSheet paperSheet(const Notebook& notebook, std::span<const Id> passages, PaperSize paper) {
     std::map<Id, QString> pieces;
-    for (const Piece& piece : notebook.pieces(true)) pieces[piece.id] = text::onOneLine(piece.name);
+    for (const Piece& piece : notebook.pieces(true)) pieces[piece.id] = text::nameShown(piece.name);
     PaperSheet sheet{{}, paperWords(), paper, lightCurveStyle().font};
     for (const Id id : passages)
         if (const PassageRecord* const record = notebook.passage(id))

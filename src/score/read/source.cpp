@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "score/read/source.h"
 
+#include "core/base/clean_text.h"
 #include "core/time/fraction_sum.h"
 #include "score/read/encoding.h"
 #include "score/read/limits.h"
@@ -68,7 +69,7 @@ std::string textOf(pugi::xml_node node) {
     const auto begin = text.find_first_not_of(white);
     if (begin == std::string_view::npos) return {};
     text = text.substr(begin, text.find_last_not_of(white) - begin + 1);
-    return cutText(text, longestText);
+    return cutText(cleanText(text), longestText);
 }
 
 std::optional<std::int64_t> thousandthsIn(std::string_view text, std::int64_t most) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "score/write/musicxml_writer.h"
 
+#include "core/base/clean_text.h"
 #include "core/music/pitch_text.h"
 #include "core/music/spelling.h"
 #include "score/read/limits.h"
@@ -129,11 +130,11 @@ private:
     std::int64_t ticksPerDivision_;
 };
 
-/// XML does not allow control characters.
+/// XML does not allow control characters and some others.
 std::string printable(std::string text) {
     std::ranges::replace_if(
         text, [](char c) { return static_cast<unsigned char>(c) < ' '; }, ' ');
-    return text;
+    return cleanText(text);
 }
 
 void addHead(pugi::xml_node root, const WrittenPart& part) {

@@ -23,7 +23,7 @@ Id RandomFacts::id() { return {random_() | 1U, random_()}; }
 
 std::string RandomFacts::text() {
     constexpr std::array<std::string_view, 14> pieces{"a",  "Bar 12", " ", "é", "ß", "\"",   "\\",
-                                                      "\n", "\t",     "/", "♭", "𝄞", "東京", "\x01"};
+                                                      "\n", "\t",     "/", "♭", "𝄞", "東京", "שלום"};
     std::string made;
     for (auto length = number(0, 12); length > 0; --length)
         made += pieces[static_cast<std::size_t>(number(0, pieces.size() - 1))];
