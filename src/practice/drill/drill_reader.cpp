@@ -40,14 +40,24 @@ void DrillReader::forget() {
     expected_.pop_back();
 }
 
-void DrillReader::poll() {
+bool DrillReader::poll() {
     engine::Event event;
-    while (engine_.read(event)) take({event, sound_.nowNanos(), {}});
+    bool any = false;
+    for (; engine_.read(event); any = true) take({event, sound_.nowNanos(), {}});
+    return any;
+}
+
+void DrillReader::noteSounding(engine::Event::Kind kind) {
+    using Kind = engine::Event::Kind;
+    if (kind == Kind::started || kind == Kind::stopped) drill_ = kind == Kind::started;
+    if (kind == Kind::playbackBegan || kind == Kind::playbackEnded) playback_ = kind == Kind::playbackBegan;
+    if (kind == Kind::clickBegan || kind == Kind::clickEnded) click_ = kind == Kind::clickBegan;
 }
 
 void DrillReader::take(DrillNote note) {
     using Kind = engine::Event::Kind;
     const engine::Event& event = note.event;
+    noteSounding(event.kind);
     if (event.kind == Kind::started) begin();
     if (event.kind == Kind::runBegan) {
         runBeganNanos_ = note.decidedNanos;

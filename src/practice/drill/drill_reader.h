@@ -41,12 +41,15 @@ public:
     void expect(const DrilledPassage& drilled);
     /// The most recently expected start could not be sent.
     void forget();
-    /// Reads all available events. Does not wait for the disk.
-    void poll();
+    /// Reads all available events; true if there was any. Does not wait for the disk.
+    bool poll();
+    /// Reader thread. True from the beginning of a drill, a playback or a click to its end, as far as read.
+    [[nodiscard]] bool sounding() const { return drill_ || playback_ || click_; }
 
 private:
     void take(DrillNote note);
     void begin();
+    void noteSounding(engine::Event::Kind kind);
     std::optional<Fact> journal(const DrillNote& note);
     std::optional<Fact> journalRun(const DrillNote& note);
     std::optional<Fact> journalLateMiss(const engine::Event& event);
@@ -59,6 +62,9 @@ private:
     std::mutex mutex_; // guards expected_
     std::vector<DrilledPassage> expected_;
     // Used only by the reader thread.
+    bool drill_ = false;
+    bool playback_ = false;
+    bool click_ = false;
     DrilledPassage present_;
     std::int64_t runBeganNanos_ = 0;
     std::vector<Spot> spots_;

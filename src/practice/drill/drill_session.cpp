@@ -10,6 +10,9 @@ namespace piolo::practice {
 namespace {
 
 constexpr std::chrono::milliseconds readEvery{4};
+/// While nothing sounds and nothing was sent for a while.
+constexpr std::chrono::milliseconds restingEvery{250};
+constexpr std::chrono::seconds awakeFor{2};
 constexpr std::size_t mostMade = 16; // more presses than can be withdrawn at one time
 
 bool movesStanding(engine::Event::Kind kind) {
@@ -38,16 +41,46 @@ DrillSession::DrillSession(PracticeBook& book, SoundPort& sound, std::shared_ptr
 }
 
 DrillSession::~DrillSession() {
-    ending_ = true;
+    {
+        const std::lock_guard lock(waking_);
+        ending_ = true;
+    }
+    awake_.notify_one();
     if (thread_.joinable()) thread_.join();
 }
 
 void DrillSession::readOn() {
+    auto rest = std::chrono::steady_clock::now() + awakeFor;
+    std::unique_lock lock(waking_);
     while (!ending_) {
-        reader_.poll();
-        std::this_thread::sleep_for(readEvery);
+        const bool sent = std::exchange(sent_, false);
+        lock.unlock();
+        const bool active = reader_.poll() || reader_.sounding() || sent;
+        const auto now = std::chrono::steady_clock::now();
+        if (active) rest = now + awakeFor;
+        lock.lock();
+        // A command that comes while it rests does not wait for the next look.
+        if (now < rest)
+            awake_.wait_for(lock, readEvery, [this] { return ending_; });
+        else
+            awake_.wait_for(lock, restingEvery, [this] { return ending_ || sent_; });
     }
+    lock.unlock();
     reader_.poll();
+}
+
+void DrillSession::wakeReader() {
+    {
+        const std::lock_guard lock(waking_);
+        sent_ = true;
+    }
+    awake_.notify_one();
+}
+
+bool DrillSession::give(const engine::Command& command) {
+    if (!engine_->send(command)) return false;
+    wakeReader();
+    return true;
 }
 
 void DrillSession::poll() { reader_.poll(); }
@@ -68,7 +101,7 @@ bool DrillSession::begin(const Passage& passage, Standing standing, RunKind kind
     command.plan.turn = turn;
     reader_.expect({passage.id, passage.music.firstBar, kind});
     // Waiting commands belong to the previous drill and go first.
-    if (!sendWaiting() || !engine_->send(command)) {
+    if (!sendWaiting() || !give(command)) {
         reader_.forget();
         noteWaited();
         return false;
@@ -90,7 +123,10 @@ std::uint64_t DrillSession::playNotes(const Passage& passage, Tempo tempo, bool 
 std::uint64_t DrillSession::play(const engine::PlaybackScore& score) {
     if (active_) return 0;
     const std::uint64_t number = sendWaiting() ? engine_->hear(score) : 0;
-    if (number == 0) noteWaited();
+    if (number == 0)
+        noteWaited();
+    else
+        wakeReader();
     return number;
 }
 
@@ -102,13 +138,13 @@ void DrillSession::sendMark(engine::Command::Kind kind, std::int64_t nanos) {
 }
 
 void DrillSession::send(const engine::Command& command) {
-    if (sendWaiting() && engine_->send(command)) return;
+    if (sendWaiting() && give(command)) return;
     waiting_.push_back(command);
     noteWaited();
 }
 
 bool DrillSession::sendWaiting() {
-    while (!waiting_.empty() && engine_->send(waiting_.front())) waiting_.pop_front();
+    while (!waiting_.empty() && give(waiting_.front())) waiting_.pop_front();
     return waiting_.empty();
 }
 

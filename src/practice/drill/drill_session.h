@@ -12,11 +12,12 @@
 #include "practice/log/practice_book.h"
 #include "practice/ports/sound_port.h"
 
-#include <atomic>
+#include <condition_variable>
 #include <cstdint>
 #include <deque>
 #include <map>
 #include <memory>
+#include <mutex>
 #include <thread>
 
 namespace piolo::practice {
@@ -87,6 +88,9 @@ signals:
 
 private:
     void readOn();
+    /// Something was sent, or the session ends: the reader looks at once and more often.
+    void wakeReader();
+    bool give(const engine::Command& command);
     void takeNotes();
     void take(const DrillNote& note);
     void sendMark(engine::Command::Kind kind, std::int64_t nanos);
@@ -118,8 +122,11 @@ private:
     std::deque<engine::Command> waiting_;    // waiting for room in the engine's queue
     std::uint64_t waited_ = 0;
     std::uint64_t pulsesLeftOut_ = 0;
-    std::atomic<bool> ending_{false};
-    std::thread thread_; // last: it uses the other members
+    std::mutex waking_;
+    std::condition_variable awake_;
+    bool sent_ = false;   ///< guarded by waking_
+    bool ending_ = false; ///< guarded by waking_
+    std::thread thread_;  // last: it uses the other members
 };
 
 } // namespace piolo::practice
