@@ -101,8 +101,14 @@ add_room(command LITE SEES core text engine files journal score practice plots d
 # By itself, because a test puts a list with one verb more in its place.
 set_source_files_properties(${PROJECT_SOURCE_DIR}/src/command/verbs/verb_list.cpp PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)
 add_room(pictures LITE SEES core files journal OUTSIDE Qt6::Core Qt6::Gui)
-add_plugin(pdf OF pictures SOURCE pdf_functions.cpp OUTSIDE Qt6::Core Qt6::Gui ${PIOLO_POPPLER})
-target_include_directories(piolo_pdf SYSTEM PRIVATE ${PIOLO_POPPLER_HEADERS})
+# Draws pages and decodes pictures in a process of its own; beside the plugins.
+file(GLOB PIOLO_PICTURE_CHILD CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/pictures/plugin/*.cpp)
+add_executable(piolo_picture_child ${PIOLO_PICTURE_CHILD})
+set_target_properties(piolo_picture_child PROPERTIES OUTPUT_NAME piolo_pictures
+  RUNTIME_OUTPUT_DIRECTORY ${PIOLO_BUILT_PLUGINS})
+target_include_directories(piolo_picture_child SYSTEM PRIVATE ${PIOLO_POPPLER_HEADERS})
+target_link_libraries(piolo_picture_child PRIVATE piolo_pictures Qt6::Core Qt6::Gui ${PIOLO_POPPLER} piolo_flags)
+install(TARGETS piolo_picture_child RUNTIME DESTINATION ${PIOLO_PLUGIN_FOLDER})
 add_room(models LITE SEES core text engine files journal score practice plots pictures OUTSIDE Qt6::Core Qt6::Gui Qt6::Qml Qt6::Quick
   READ_ONCE <QAbstractListModel> <QQuickItem> <QVariantMap> <QtQml/qqmlregistration.h>)
 set_target_properties(piolo_models PROPERTIES AUTOMOC ON)

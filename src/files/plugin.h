@@ -5,6 +5,8 @@
 
 #include "core/base/result.h"
 
+#include <string>
+
 namespace piolo::files {
 
 /// The object with that name in libpiolo_PLUGIN.so, which stays loaded. The library is in the folder named by
@@ -18,5 +20,8 @@ Result<const Functions*> pluginFunctions() {
     if (!object) return object.fault();
     return static_cast<const Functions*>(*object);
 }
+
+/// The path of a program of ours beside the plugins; "" if it is not there. Any thread.
+[[nodiscard]] std::string pluginProgram(const char* name);
 
 } // namespace piolo::files

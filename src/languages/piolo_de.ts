@@ -1254,6 +1254,10 @@
         <source>page %1 took too long to draw; save it as a picture in another program</source>
         <translation>Seite %1 zu zeichnen dauerte zu lange; speichere sie in einem anderen Programm als Bild</translation>
     </message>
+    <message id="fault.E287">
+        <source>the picture needs more memory than is allowed, or is damaged; save it anew, as a smaller picture</source>
+        <translation>das Bild braucht mehr Speicher als erlaubt oder ist beschädigt; speichere es neu, als kleineres Bild</translation>
+    </message>
     <message id="fault.E301">
         <source>cannot be read[ (%1)]; check the name and its permissions</source>
         <translation>lässt sich nicht lesen[ (%1)]; prüfe den Namen und die Rechte</translation>

@@ -1254,6 +1254,10 @@
         <source>page %1 took too long to draw; save it as a picture in another program</source>
         <translation>la pagina %1 ha richiesto troppo tempo; salvala come immagine in un altro programma</translation>
     </message>
+    <message id="fault.E287">
+        <source>the picture needs more memory than is allowed, or is damaged; save it anew, as a smaller picture</source>
+        <translation>l&apos;immagine richiede più memoria di quanta è consentita o è danneggiata; salvala di nuovo, più piccola</translation>
+    </message>
     <message id="fault.E301">
         <source>cannot be read[ (%1)]; check the name and its permissions</source>
         <translation>non si può leggere[ (%1)]; controlla il nome e i permessi</translation>

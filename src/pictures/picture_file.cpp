@@ -1,17 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pictures/picture_file.h"
 
+#include "files/descriptor.h"
 #include "files/file_fault.h"
 #include "files/whole_file.h"
+#include "pictures/picture_child.h"
 #include "pictures/picture_limits.h"
 
 #include <QBuffer>
 #include <QFileInfo>
 #include <QImageReader>
 
+#include <array>
 #include <cerrno>
+#include <fcntl.h>
 #include <optional>
 #include <string_view>
+#include <sys/stat.h>
+#include <unistd.h>
 
 namespace piolo::pictures {
 
@@ -68,7 +74,7 @@ Result<PictureFile> readPictureFile(const std::string& path) {
     return PictureFile{path, std::move(bytes).value(), *kind};
 }
 
-Done checkPicture(const PictureFile& file) {
+Done decodePicture(const PictureFile& file) {
     auto bytes = QByteArray::fromRawData(file.bytes.data(), static_cast<qsizetype>(file.bytes.size()));
     QBuffer buffer(&bytes);
     QImageReader reader(&buffer, file.kind == PictureKind::png ? "png" : "jpeg");
@@ -79,6 +85,21 @@ Done checkPicture(const PictureFile& file) {
     if (reader.read().isNull())
         return Fault{FaultNumber::brokenPicture, {file.path}, {reader.errorString().toStdString()}};
     return done();
+}
+
+Done checkPicture(const PictureFile& file, const std::function<bool()>& giveUp) {
+    const auto decoded = workInChild(file, file.kind == PictureKind::png ? "png" : "jpeg", 1, giveUp);
+    return decoded ? done() : Done(decoded.fault());
+}
+
+bool isPictureFile(const std::string& path) {
+    const files::Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK | O_NOFOLLOW));
+    struct stat found {};
+    if (!file.isOpen() || ::fstat(file.number(), &found) != 0 || !S_ISREG(found.st_mode)) return false;
+    std::array<char, 8> head{};
+    const auto count = ::read(file.number(), head.data(), head.size());
+    const auto kind = count <= 0 ? std::nullopt : kindOf({head.data(), static_cast<std::size_t>(count)});
+    return kind == PictureKind::png || kind == PictureKind::jpeg;
 }
 
 } // namespace piolo::pictures

@@ -4,6 +4,7 @@
 
 #include "core/base/result.h"
 
+#include <functional>
 #include <string>
 
 namespace piolo::pictures {
@@ -20,8 +21,12 @@ struct PictureFile {
 /// cannotRead (also if it is not a regular file), pictureTooLarge, notAPicture.
 Result<PictureFile> readPictureFile(const std::string& path);
 
-/// Any thread. Checks a PNG or JPEG against the limits and decodes all of it once. Faults: pictureTooLarge,
-/// brokenPicture.
-Done checkPicture(const PictureFile& file);
+/// Checks a PNG or JPEG against the limits and decodes all of it once, which may take any time: only the
+/// child does that (picture_child.h). Faults: pictureTooLarge, brokenPicture.
+Done decodePicture(const PictureFile& file);
+/// Any thread. The same in the child. Faults also: those of workInChild().
+Done checkPicture(const PictureFile& file, const std::function<bool()>& giveUp);
+/// Any thread. True if a regular file has that name, not by a link, and begins like a PNG or JPEG.
+[[nodiscard]] bool isPictureFile(const std::string& path);
 
 } // namespace piolo::pictures

@@ -17,7 +17,9 @@ inline constexpr std::int64_t mostDecoded = 128LL * 1024 * 1024;
 /// of music fills a screen 3840 pixels wide.
 inline constexpr int pageShortSide = 3300;
 inline constexpr int pageLongSide = 6000;
-/// Drawing a page stops after this time.
-inline constexpr std::int64_t mostMillisAPage = 20'000;
+/// Drawing a page or decoding a picture stops after this time.
+inline constexpr std::int64_t mostChildMillis = 10'000;
+/// The address space of the process that does it, in bytes.
+inline constexpr std::uint64_t mostChildBytes = 512ULL * 1024 * 1024;
 
 } // namespace piolo::pictures

@@ -25,12 +25,12 @@ QImage imageOf(const PictureFile& picture) {
 
 TEST_CASE("a PDF has as many pages as were written, and each is drawn") {
     const PictureFile pdf = file(test::pdf(3));
-    CHECK(pageCount(pdf).value() == 3);
+    CHECK(pageCount(pdf, never).value() == 3);
     const auto first = pageAsPicture(pdf, 1, never);
     const auto third = pageAsPicture(pdf, 3, never);
     REQUIRE(first);
     REQUIRE(third);
-    CHECK(checkPicture(*first));
+    CHECK(checkPicture(*first, never));
     CHECK(first->bytes != third->bytes);
     CHECK(pageAsPicture(pdf, 1, never)->bytes == first->bytes);
 }
@@ -64,7 +64,7 @@ TEST_CASE("a page that is given up is reported as too slow") {
         "4 0 obj<</Length " +
         std::to_string(content.size()) + ">>stream\n" + content +
         "endstream endobj\ntrailer<</Root 1 0 R>>\n";
-    REQUIRE(pageCount(file(bytes)).value() == 1);
+    REQUIRE(pageCount(file(bytes), never).value() == 1);
     int asked = 0;
     const auto drawn = pageAsPicture(file(bytes), 1, [&] { return ++asked > 1; });
     REQUIRE_FALSE(drawn);
@@ -80,13 +80,13 @@ TEST_CASE("a PDF with a password is reported as such") {
                               "5 0 obj<</Filter/Standard/V 1/R 2/P -4/O<" +
                               zeros + ">/U<" + zeros +
                               ">>>endobj\ntrailer<</Root 1 0 R/Encrypt 5 0 R/ID[<00><00>]>>\n";
-    CHECK(pageCount(file(bytes)).fault().number == FaultNumber::pdfLocked);
+    CHECK(pageCount(file(bytes), never).fault().number == FaultNumber::pdfLocked);
 }
 
 TEST_CASE("a damaged PDF gives pages or one fault, whatever byte is changed") {
     const std::string whole = test::pdf(1);
     std::mt19937 random(20260301);
-    CHECK(pageCount(file(whole.substr(0, 40))).fault().number == FaultNumber::brokenPicture);
+    CHECK(pageCount(file(whole.substr(0, 40)), never).fault().number == FaultNumber::brokenPicture);
     int faults = 0;
     for (int turn = 0; turn < 60; ++turn) {
         std::string bytes = whole.substr(0, turn % 2 == 0 ? whole.size() : random() % whole.size());
@@ -94,7 +94,7 @@ TEST_CASE("a damaged PDF gives pages or one fault, whatever byte is changed") {
             bytes[random() % bytes.size()] = static_cast<char>(random());
         const auto drawn = pageAsPicture(file(bytes), 1, never);
         if (!drawn) ++faults;
-        if (drawn) CHECK(checkPicture(*drawn));
+        if (drawn) CHECK(checkPicture(*drawn, never));
     }
     CHECK(faults > 0);
 }

@@ -2,6 +2,7 @@
 #include "pictures/picture_file.h"
 
 #include "../files/scratch_folder.h"
+#include "pictures/picture_child.h"
 #include "pictures/picture_limits.h"
 #include "test_sheet.h"
 
@@ -15,13 +16,15 @@ using namespace piolo::pictures;
 
 namespace {
 
+const GiveUp never = [] { return false; };
+
 /// The number of the fault with which a file with these bytes is refused; 0 if it is accepted.
 int refusal(const std::string& bytes) {
     const test::ScratchFolder scratch;
     test::write(scratch / "page", bytes);
     const auto read = readPictureFile(scratch / "page");
     if (!read) return static_cast<int>(read.fault().number);
-    const auto checked = checkPicture(*read);
+    const auto checked = checkPicture(*read, never);
     if (checked) return 0;
     CHECK(checked.fault().location.file == (scratch / "page"));
     return static_cast<int>(checked.fault().number);
@@ -56,12 +59,12 @@ TEST_CASE("PNG and JPEG are recognised by their first bytes, whatever the file n
     const auto png = readPictureFile(scratch / "page.pdf");
     REQUIRE(png);
     CHECK(png->kind == PictureKind::png);
-    CHECK(checkPicture(*png));
+    CHECK(checkPicture(*png, never));
     test::write(scratch / "page.png", test::encoded(test::sheet({300, 400}), "jpeg"));
     const auto jpeg = readPictureFile(scratch / "page.png");
     REQUIRE(jpeg);
     CHECK(jpeg->kind == PictureKind::jpeg);
-    CHECK(checkPicture(*jpeg));
+    CHECK(checkPicture(*jpeg, never));
     CHECK(jpeg->bytes == test::encoded(test::sheet({300, 400}), "jpeg"));
 }
 
@@ -110,5 +113,25 @@ TEST_CASE("a file over the limit, a folder, a pipe and a file that is not there 
         REQUIRE_FALSE(read);
         CHECK(read.fault().number == FaultNumber::cannotRead);
         CHECK(read.fault().location.file == other);
+    }
+}
+
+TEST_CASE("what is no picture is not shown, whatever its name") {
+    const test::ScratchFolder scratch;
+    const QImage image = test::sheet({200, 100}, 1);
+    test::write(scratch / "a.png", test::encoded(image, "png"));
+    test::write(scratch / "b.png", test::encoded(image, "jpg"));
+    test::write(scratch / "svg.png", "<svg xmlns='http://www.w3.org/2000/svg'/>");
+    test::write(scratch / "pdf.png", test::pdf(1));
+    test::write(scratch / "empty.png", "");
+    std::filesystem::create_symlink("a.png", scratch / "link.png");
+    std::filesystem::create_directory(scratch / "folder.png");
+    REQUIRE(::mkfifo((scratch / "pipe.png").c_str(), 0600) == 0);
+    CHECK(isPictureFile(scratch / "a.png"));
+    CHECK(isPictureFile(scratch / "b.png"));
+    for (const char* name :
+         {"svg.png", "pdf.png", "empty.png", "link.png", "folder.png", "pipe.png", "none.png"}) {
+        CAPTURE(name);
+        CHECK_FALSE(isPictureFile(scratch / name));
     }
 }

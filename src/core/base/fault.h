@@ -98,6 +98,7 @@ enum class FaultNumber {
     pdfLocked = 284,
     noSuchPage = 285,
     pageTooSlow = 286,
+    pictureTooHeavy = 287,
     // Files and folders.
     cannotRead = 301,
     cannotWrite = 302,

@@ -23,6 +23,8 @@ MusicPicture::MusicPicture(practice::PracticeBook& book, QObject* parent)
 QUrl MusicPicture::url() const {
     if (!picture_) return {};
     const std::string path = pictures::picturePath(book_.folder(), picture_->file);
+    // Whatever else has the name is not opened: it counts as missing.
+    if (!pictures::isPictureFile(path)) return {QStringLiteral("qrc:/no-picture")};
     return QUrl::fromLocalFile(QFileInfo(QString::fromStdString(path)).absoluteFilePath());
 }
 

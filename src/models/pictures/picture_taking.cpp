@@ -33,12 +33,13 @@ PictureTaking::Outcome PictureTaking::readIn(const std::string& folder, const st
     if (!file) return {{}, {}, 0, file.fault()};
     if (file->kind == pictures::PictureKind::pdf) {
         auto pdf = std::make_shared<const pictures::PictureFile>(std::move(file).value());
-        const auto pages = pictures::pageCount(*pdf);
+        const auto pages = pictures::pageCount(*pdf, [&dropped] { return dropped->load(); });
         if (!pages) return {{}, {}, 0, pages.fault()};
         if (*pages == 1) return pageIn(folder, pdf, 1, dropped);
         return {{}, std::move(pdf), *pages, {}};
     }
-    if (auto checked = pictures::checkPicture(*file); !checked) return {{}, {}, 0, checked.fault()};
+    if (auto checked = pictures::checkPicture(*file, [&dropped] { return dropped->load(); }); !checked)
+        return {{}, {}, 0, checked.fault()};
     auto kept = pictures::keepPicture(folder, *file);
     return kept ? Outcome{*kept} : Outcome{{}, {}, 0, kept.fault()};
 }

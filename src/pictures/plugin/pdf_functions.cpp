@@ -4,7 +4,6 @@
 #include "pictures/picture_limits.h"
 
 #include <QBuffer>
-#include <QElapsedTimer>
 #include <QImage>
 
 #include <algorithm>
@@ -17,18 +16,6 @@ namespace piolo::pictures {
 namespace {
 
 constexpr double pointsToAnInch = 72;
-
-struct Drawing {
-    const GiveUp& giveUp;
-    QElapsedTimer clock;
-    bool stopped = false;
-};
-
-bool isOver(const QVariant& closure) {
-    auto* drawing = static_cast<Drawing*>(closure.value<void*>());
-    drawing->stopped = drawing->stopped || drawing->clock.elapsed() > mostMillisAPage || drawing->giveUp();
-    return drawing->stopped;
-}
 
 Result<std::unique_ptr<Poppler::Document>> opened(const PictureFile& pdf) {
     // Suppresses Poppler's own messages about damaged files; we report one fault instead.
@@ -61,13 +48,15 @@ std::string pngOf(const QImage& page) {
     return bytes.toStdString();
 }
 
+} // namespace
+
 Result<int> countPages(const PictureFile& pdf) {
     auto document = opened(pdf);
     if (!document) return document.fault();
     return document.value()->numPages();
 }
 
-Result<PictureFile> drawPage(const PictureFile& pdf, int page, const GiveUp& giveUp) {
+Result<PictureFile> drawPage(const PictureFile& pdf, int page) {
     auto document = opened(pdf);
     if (!document) return document.fault();
     const int count = document.value()->numPages();
@@ -76,19 +65,10 @@ Result<PictureFile> drawPage(const PictureFile& pdf, int page, const GiveUp& giv
     const std::unique_ptr<Poppler::Page> sheet = document.value()->page(page - 1);
     const double dpi = sheet ? resolution(sheet->pageSizeF()) : 0;
     if (!(dpi > 0)) return Fault{FaultNumber::brokenPicture, {pdf.path}, {}};
-    Drawing drawing{giveUp, {}};
-    drawing.clock.start();
-    const QImage drawn = sheet->renderToImage(dpi, dpi, -1, -1, -1, -1, Poppler::Page::Rotate0, nullptr,
-                                              nullptr, isOver, QVariant::fromValue<void*>(&drawing));
-    if (drawing.stopped) return Fault{FaultNumber::pageTooSlow, {pdf.path}, {std::to_string(page)}};
+    const QImage drawn = sheet->renderToImage(dpi, dpi);
     PictureFile picture{pdf.path, drawn.isNull() ? std::string() : pngOf(drawn), PictureKind::png};
     if (picture.bytes.empty()) return Fault{FaultNumber::brokenPicture, {pdf.path}, {}};
     return picture;
 }
 
-} // namespace
-
 } // namespace piolo::pictures
-
-extern "C" const piolo::pictures::PdfFunctions pioloPdf{piolo::pictures::countPages,
-                                                        piolo::pictures::drawPage};

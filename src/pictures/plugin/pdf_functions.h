@@ -1,18 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The functions of Poppler that the program uses; it is loaded when a PDF is first read.
+// Poppler's part of the child that draws pictures.
 #pragma once
 
-#include "pictures/pdf_pages.h"
+#include "pictures/picture_file.h"
 
 namespace piolo::pictures {
 
-/// The functions of pdf_pages.h, as implemented in the plugin.
-struct PdfFunctions {
-    static constexpr const char* plugin = "pdf";
-    static constexpr const char* object = "pioloPdf";
-
-    Result<int> (*pageCount)(const PictureFile& pdf);
-    Result<PictureFile> (*pageAsPicture)(const PictureFile& pdf, int page, const GiveUp& giveUp);
-};
+/// The number of pages, at least 1. Faults: brokenPicture, pdfLocked.
+Result<int> countPages(const PictureFile& pdf);
+/// The page (counted from 1) on white paper, as a PNG; the same page gives the same bytes. Faults: those of
+/// countPages(), noSuchPage.
+Result<PictureFile> drawPage(const PictureFile& pdf, int page);
 
 } // namespace piolo::pictures

@@ -131,6 +131,8 @@ constexpr FaultSentence sentences[] = {
     {noSuchPage, "the PDF has no page %1; choose 1 to %2"},
     {pageTooSlow, "page %1 took too long to draw; save it as a picture in another "
                   "program"},
+    {pictureTooHeavy,
+     "the picture needs more memory than is allowed, or is damaged; save it anew, as a smaller picture"},
     {cannotRead, "cannot be read[ (%1)]; check the name and its permissions"},
     {cannotWrite, "cannot be written[ (%1)]; check the folder and its "
                   "permissions"},
