@@ -27,8 +27,9 @@ constexpr int mostNames = 100;
 constexpr std::string_view partEnding = ".part";
 constexpr std::size_t lettersInPart = 6;
 
+constexpr std::string_view letters = "abcdefghijklmnopqrstuvwxyz012345";
+
 std::string randomLetters() {
-    constexpr std::string_view letters = "abcdefghijklmnopqrstuvwxyz012345";
     std::array<unsigned char, lettersInPart> bytes{};
     if (::getrandom(bytes.data(), bytes.size(), 0) != static_cast<ssize_t>(bytes.size())) bytes = {};
     std::string text;
@@ -71,8 +72,9 @@ void removeOldParts(const std::string& path) {
     for (std::filesystem::directory_iterator each(folderOf(path), ended), none; !ended && each != none;
          each.increment(ended)) {
         const std::string name = each->path().filename().string();
-        if (name.size() == length && name.starts_with(stem) && name.ends_with(partEnding))
-            removeUnlessLocked(each->path().string());
+        const bool ours = name.size() == length && name.starts_with(stem) && name.ends_with(partEnding) &&
+                          name.find_first_not_of(letters, stem.size()) == stem.size() + lettersInPart;
+        if (ours) removeUnlessLocked(each->path().string());
     }
 }
 

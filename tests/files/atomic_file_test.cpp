@@ -45,8 +45,8 @@ TEST_CASE("what a killed program left of the same file is removed; what is being
         const timespec times[]{longAgo, longAgo};
         REQUIRE(::utimensat(AT_FDCWD, path.c_str(), times, 0) == 0);
     };
-    for (const char* name :
-         {".take.wav.abcdef.part", ".take.wav.fedcba.part", ".other.wav.abcdef.part", ".take.wav.abc.part"}) {
+    for (const char* name : {".take.wav.abcdef.part", ".take.wav.fedcba.part", ".other.wav.abcdef.part",
+                             ".take.wav.abc.part", ".take.wav.ABCDEF.part", ".take.wav.ABCDEF.part"}) {
         put(folder / name, "half");
         old(folder / name);
     }
@@ -54,9 +54,9 @@ TEST_CASE("what a killed program left of the same file is removed; what is being
     const int writing = ::open((folder / ".take.wav.fedcba.part").c_str(), O_WRONLY);
     REQUIRE(::flock(writing, LOCK_EX | LOCK_NB) == 0);
     REQUIRE(replaceFile(folder / "take.wav", bytes("abc")).ok());
-    CHECK(folder.names() == std::vector<std::string>{".other.wav.abcdef.part", ".take.wav.abc.part",
-                                                     ".take.wav.fedcba.part", ".take.wav.youngs.part",
-                                                     "take.wav"});
+    CHECK(folder.names() == std::vector<std::string>{".other.wav.abcdef.part", ".take.wav.ABCDEF.part",
+                                                     ".take.wav.abc.part", ".take.wav.fedcba.part",
+                                                     ".take.wav.youngs.part", "take.wav"});
     ::close(writing);
 }
 

@@ -59,7 +59,8 @@ std::vector<std::string> KeptLines::belonging() const {
     std::vector<std::string> found;
     std::error_code error;
     for (const auto& entry : fs::directory_iterator(kept_, error))
-        if (hasOwn || entry.path().filename() == std::to_string(inodeOf(journal_)))
+        if (entry.is_directory(error) &&
+            (hasOwn || entry.path().filename() == std::to_string(inodeOf(journal_))))
             found.push_back(entry.path().string());
     return found;
 }

@@ -7,6 +7,7 @@
 
 #include <QEvent>
 #include <QGuiApplication>
+#include <QMetaObject>
 #include <QPalette>
 
 #include <algorithm>
@@ -16,11 +17,14 @@ namespace piolo::models {
 
 SettingsModel::SettingsModel(practice::PracticeBook& book, practice::SoundPort& sound,
                              journal::MachineSettings& machine, std::string configDir, QObject* parent)
-    : QObject(parent), machine_(machine), configDir_(std::move(configDir)), sound_(sound, machine),
-      practice_(book) {
+    : QObject(parent), machine_(machine), sound_(sound, machine), practice_(book),
+      disk_(std::move(configDir), [this](const Done& saved) {
+          QMetaObject::invokeMethod(
+              this, [this, saved] { hear(saved); }, Qt::QueuedConnection);
+      }) {
     saving_.setSingleShot(true);
     saving_.setInterval(200); // so that a moving slider saves only once
-    connect(&saving_, &QTimer::timeout, this, &SettingsModel::saveNow);
+    connect(&saving_, &QTimer::timeout, this, [this] { disk_.save(machine_); });
     connect(&sound_, &SoundSettings::machineChanged, this, &SettingsModel::touched);
     QCoreApplication::instance()->installEventFilter(this);
 }
@@ -41,7 +45,11 @@ void SettingsModel::tell(const Fault& damaged) {
 
 void SettingsModel::saveNow() {
     saving_.stop();
-    const auto saved = journal::saveMachineSettings(configDir_, machine_);
+    disk_.save(machine_);
+    disk_.flush(SettingsSaving::farewellMillis);
+}
+
+void SettingsModel::hear(const Done& saved) {
     const QString fault = saved ? QString() : practice::faultLine(saved.fault());
     if (fault == fault_) return;
     fault_ = fault;

@@ -11,6 +11,7 @@
 
 #include "journal/settings/machine_settings.h"
 #include "models/settings/practice_settings_model.h"
+#include "models/settings/settings_saving.h"
 #include "models/settings/sound_settings.h"
 
 #include <string>
@@ -22,7 +23,8 @@ class PracticeBook;
 namespace piolo::models {
 
 /// Window's thread. A practice setting is recorded when it changes; the machine's are saved a moment after
-/// the last change, and when the model goes. Values out of range are clamped, unknown choices not taken.
+/// the last change, on a thread of their own, and when the model goes. Values out of range are clamped,
+/// unknown choices not taken.
 class SettingsModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -73,7 +75,7 @@ public:
     [[nodiscard]] QString fault() const { return fault_; }
     /// Why the settings that were read are not those that were saved; shown until they are saved again.
     void tell(const Fault& damaged);
-    /// The machine's settings to disk now, when they changed.
+    /// The machine's settings to disk now; waits for it, but not for long.
     void saveNow();
 
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -88,14 +90,15 @@ signals:
 
 private:
     void touched();
+    void hear(const Done& saved);
     void setPedal(int journal::MachineSettings::*field, int millis, journal::MillisRange range);
 
     journal::MachineSettings& machine_;
-    std::string configDir_;
     SoundSettings sound_;
     PracticeSettingsModel practice_;
     QTimer saving_;
     QString fault_;
+    SettingsSaving disk_; // last: it tells this object
 };
 
 } // namespace piolo::models
