@@ -5,6 +5,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 using namespace piolo;
 using namespace piolo::test;
 
@@ -165,6 +167,19 @@ TEST_CASE("what was played in the future is reported once for each file, unless 
                 lines({fact(7, ClockFact{ahead.device, {2126, 1, 1}, {2126, 12, 31}, 100, -36'525})}));
     CHECK(check(scratch.path()).out == "");
     CHECK(check(path).out == "");
+}
+
+TEST_CASE("very many findings of one file are cut, but never a line that cannot be read") {
+    const Scratch scratch;
+    std::vector<Fact> runs;
+    for (std::uint64_t seq = 1; seq <= 1500; ++seq) runs.push_back(run(seq, letterC, 60, Mark::clean));
+    const std::string path = scratch.put("journal/a.jsonl", lines(runs) + "{\n");
+    const std::string out = check(scratch.path()).out;
+    CHECK(std::count(out.begin(), out.end(), '\n') == 1002);
+    CHECK(out.find("E203: " + path + ":1501: ") != std::string::npos);
+    CHECK(out.ends_with(
+        "E216: " + path +
+        ": the file has more faults than are listed: 500; correct those above and check it again\n"));
 }
 
 TEST_CASE("unreadable files are reported on standard error, and the rest is checked") {

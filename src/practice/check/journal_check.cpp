@@ -6,7 +6,6 @@
 #include "practice/check/named_ids.h"
 
 #include <algorithm>
-#include <iterator>
 #include <map>
 #include <set>
 #include <span>
@@ -88,18 +87,28 @@ void sortByPlace(std::vector<Fault>& faults) {
     std::ranges::sort(faults, [&](const Fault& a, const Fault& b) { return key(a) < key(b); });
 }
 
-/// At most so many of each file; `left` were left out when it was read.
-std::vector<Fault> limited(std::vector<Fault> faults, const std::map<std::string, std::size_t>& left) {
+/// Found by comparing facts, not by reading a line.
+bool isBetweenFacts(const Fault& fault) {
+    using enum FaultNumber;
+    return fault.number == repeatedId || fault.number == unknownPassage || fault.number == seqTwice ||
+           fault.number == datedAhead;
+}
+
+/// Of each file, all that reading found, at most as many others, and how many more there are; `left` were
+/// left out when it was read. `faults` are in order.
+std::vector<Fault> limited(std::vector<Fault> faults, std::map<std::string, std::size_t> left) {
     std::vector<Fault> all;
-    for (auto first = faults.begin(); first != faults.end();) {
-        const std::string file = first->location.file;
-        const auto end = std::find_if(first, faults.end(),
-                                      [&file](const Fault& fault) { return fault.location.file != file; });
-        std::vector<Fault> its(std::make_move_iterator(first), std::make_move_iterator(end));
-        const auto more = left.find(file);
-        journal::limitFaults(its, more == left.end() ? 0 : more->second);
-        all.insert(all.end(), its.begin(), its.end());
-        first = end;
+    for (auto next = faults.begin(); next != faults.end();) {
+        const std::string file = next->location.file;
+        std::size_t others = 0;
+        for (; next != faults.end() && next->location.file == file; ++next) {
+            if (isBetweenFacts(*next) && ++others > journal::mostFaultsInFile)
+                ++left[file];
+            else
+                all.push_back(std::move(*next));
+        }
+        if (const std::size_t more = left[file])
+            all.push_back({FaultNumber::moreFaults, {file, 0}, {std::to_string(more)}});
     }
     return all;
 }
@@ -136,7 +145,7 @@ std::vector<Fault> faultsOf(const JournalFiles& files, Date today) {
         rest = rest.subspan(file.size());
     }
     sortByPlace(faults);
-    return limited(std::move(faults), left);
+    return limited(std::move(faults), std::move(left));
 }
 
 } // namespace piolo::practice
