@@ -29,7 +29,9 @@ void limit(__rlimit_resource what, rlim_t most) {
 /// It writes no file, leaves no core, and ends with the program that started it.
 void limitAll() {
     ::prctl(PR_SET_PDEATHSIG, SIGKILL);
+#ifndef PIOLO_SANITIZED // a sanitizer reserves far more address space than it uses
     limit(RLIMIT_AS, mostChildBytes);
+#endif
     limit(RLIMIT_CPU, mostChildMillis / 1000 + 1);
     limit(RLIMIT_FSIZE, 0);
     limit(RLIMIT_CORE, 0);
